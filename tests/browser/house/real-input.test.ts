@@ -1,0 +1,80 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { click, consoleOf, drag, emulate, focused, press, type } from '../../tools/real-input.js';
+
+function pointerLog(element: Element): string[] {
+  const log: string[] = [];
+  for (const name of ['pointerdown', 'pointermove', 'pointerup', 'click']) {
+    element.addEventListener(name, (event) => {
+      log.push(`${name} ${(event as PointerEvent).pointerType} ${event.isTrusted}`);
+    });
+  }
+  return log;
+}
+
+describe('the hands of the browser tests', () => {
+  afterEach(() => emulate({}));
+
+  for (const kind of ['mouse', 'pen', 'touch'] as const) {
+    it(`clicks with a ${kind} as a person would`, async () => {
+      const button = await fixture<HTMLButtonElement>(html`<button>Press</button>`);
+      const log = pointerLog(button);
+      await click(button, { kind });
+      expect(log).to.include(`pointerdown ${kind} true`);
+      expect(log.filter((entry) => entry === `click ${kind} true`)).to.have.length(1);
+    });
+  }
+
+  it('drags a pen with the button held', async () => {
+    const area = await fixture<HTMLDivElement>(
+      html`<div style="width: 200px; height: 100px; touch-action: none"></div>`,
+    );
+    const pressure: number[] = [];
+    area.addEventListener('pointermove', (event) => {
+      if (event.buttons === 1 && event.pointerType === 'pen') pressure.push(event.pressure);
+    });
+    const box = area.getBoundingClientRect();
+    await drag(
+      [
+        [box.x + 10, box.y + 10],
+        [box.x + 150, box.y + 60],
+      ],
+      { kind: 'pen' },
+    );
+    expect(pressure.length).to.be.greaterThan(2);
+    expect(Math.min(...pressure)).to.be.greaterThan(0);
+  });
+
+  it('moves the focus and types with real keys', async () => {
+    const form = await fixture(
+      html`<form><button type="button">First</button><input aria-label="Note" /></form>`,
+    );
+    form.querySelector('button')?.focus();
+    await press('Tab');
+    const input = form.querySelector('input');
+    expect(focused()).to.equal(input);
+    await type('dressing');
+    await press('Control+a', 'x');
+    expect(input?.value).to.equal('x');
+    await press('Shift+Tab');
+    expect(focused()).to.equal(form.querySelector('button'));
+  });
+
+  it("shows the page under a person's settings", async () => {
+    await emulate({ forcedColors: 'active', colorScheme: 'dark', reducedMotion: 'reduce', media: 'print' });
+    for (const query of [
+      '(forced-colors: active)',
+      '(prefers-color-scheme: dark)',
+      '(prefers-reduced-motion: reduce)',
+      'print',
+    ]) {
+      expect(matchMedia(query).matches, query).to.equal(true);
+    }
+    await emulate({});
+    expect(matchMedia('(forced-colors: active)').matches).to.equal(false);
+    expect(matchMedia('print').matches).to.equal(false);
+  });
+
+  it('hears what is written to the console on purpose', async () => {
+    expect(await consoleOf(() => console.warn('expected'))).to.deep.equal(['expected']);
+  });
+});

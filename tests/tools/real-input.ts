@@ -1,0 +1,135 @@
+// What a person does, for browser tests: real keys, mouse, pen and touch through Chromium's own input path,
+// so that focus, default actions and hit testing behave as they do under a hand.
+import { executeServerCommand, sendKeys, setViewport } from '@web/test-runner-commands';
+
+export { setViewport };
+
+export type PointerKind = 'mouse' | 'pen' | 'touch';
+export type Point = readonly [x: number, y: number];
+export type Target = Element | Point;
+
+interface PointerOptions {
+  kind?: PointerKind;
+  button?: 'left' | 'right';
+  /** How often, e.g. 2 for a double click. */
+  times?: number;
+}
+
+/** Middle of an element in CSS px of the viewport, scrolled into view first; a point is taken as it is. */
+function pointOf(target: Target): Point {
+  if (!(target instanceof Element)) return target;
+  target.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
+  const box = target.getBoundingClientRect();
+  if (box.width === 0 && box.height === 0)
+    throw new Error(`<${target.localName}> has no size, so no hand can reach it`);
+  return [box.x + box.width / 2, box.y + box.height / 2];
+}
+
+/** Presses and releases on a target: `await click(button)`, `await click(site, { kind: 'pen' })`. */
+export async function click(
+  target: Target,
+  { kind = 'mouse', button = 'left', times = 1 }: PointerOptions = {},
+) {
+  const [x, y] = pointOf(target);
+  const events: object[] = kind === 'touch' ? [] : [{ kind, type: 'move', x, y }];
+  for (let clickCount = 1; clickCount <= times; clickCount++) {
+    events.push(
+      { kind, type: 'down', x, y, button, clickCount },
+      { kind, type: 'up', x, y, button, clickCount },
+    );
+  }
+  await executeServerCommand('real-pointer', events);
+}
+
+/** Moves the mouse (or hovering pen) over a target without pressing. */
+export async function hover(target: Target, kind: 'mouse' | 'pen' = 'mouse') {
+  const [x, y] = pointOf(target);
+  await executeServerCommand('real-pointer', [{ kind, type: 'move', x, y }]);
+}
+
+/** Presses at the first target, moves through the others (10 steps between two) and lets go at the last. */
+export async function drag(targets: readonly Target[], { kind = 'mouse' }: { kind?: PointerKind } = {}) {
+  const [first, ...rest] = targets.map(pointOf);
+  if (!first || rest.length === 0) throw new Error('drag needs at least two targets');
+  const events: object[] = kind === 'touch' ? [] : [{ kind, type: 'move', x: first[0], y: first[1] }];
+  events.push({ kind, type: 'down', x: first[0], y: first[1] });
+  let [x, y] = first;
+  for (const [nextX, nextY] of rest) {
+    for (let step = 1; step <= 10; step++) {
+      const part = step / 10;
+      events.push({
+        kind,
+        type: 'move',
+        pressed: true,
+        x: x + (nextX - x) * part,
+        y: y + (nextY - y) * part,
+      });
+    }
+    [x, y] = [nextX, nextY];
+  }
+  events.push({ kind, type: 'up', x, y });
+  await executeServerCommand('real-pointer', events);
+}
+
+/** Presses keys one after another; a chord is written `Shift+Tab`, `Control+z`. */
+export async function press(...keys: string[]) {
+  for (const chord of keys) {
+    const parts = chord.length > 1 ? chord.split('+') : [chord];
+    const key = parts.pop() ?? chord;
+    for (const modifier of parts) await sendKeys({ down: modifier });
+    await sendKeys({ press: key });
+    for (const modifier of parts.reverse()) await sendKeys({ up: modifier });
+  }
+}
+
+/** Types text into whatever has the focus. */
+export async function type(text: string) {
+  await sendKeys({ type: text });
+}
+
+export interface Media {
+  colorScheme?: 'light' | 'dark';
+  reducedMotion?: 'reduce' | 'no-preference';
+  forcedColors?: 'active' | 'none';
+  contrast?: 'more' | 'less' | 'no-preference';
+  media?: 'print' | 'screen';
+}
+
+const FEATURES = {
+  colorScheme: 'prefers-color-scheme',
+  reducedMotion: 'prefers-reduced-motion',
+  forcedColors: 'forced-colors',
+  contrast: 'prefers-contrast',
+} as const;
+
+/** Shows the page as a person's settings would. It outlives the test: `afterEach(() => emulate({}))`. */
+export async function emulate({ media = '' as never, ...settings }: Media) {
+  const features = Object.entries(FEATURES).map(([key, name]) => ({
+    name,
+    value: settings[key as keyof typeof FEATURES] ?? '',
+  }));
+  await executeServerCommand('real-media', { media, features });
+}
+
+/** The element that has the focus, looked for through open shadow roots. */
+export function focused(): Element | null {
+  let element = document.activeElement;
+  while (element?.shadowRoot?.activeElement) element = element.shadowRoot.activeElement;
+  return element;
+}
+
+/**
+ * Runs `act` and returns what it wrote with console.warn and console.error.
+ * Anything written outside of this fails the test at once.
+ */
+export async function consoleOf(act: () => unknown): Promise<string[]> {
+  const heard: string[] = [];
+  const { warn, error } = console;
+  console.warn = console.error = (...parts: unknown[]) => void heard.push(parts.map(String).join(' '));
+  try {
+    await act();
+  } finally {
+    Object.assign(console, { warn, error });
+  }
+  return heard;
+}
