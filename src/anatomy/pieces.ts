@@ -1,0 +1,82 @@
+import { type ArteryId, childVessels, parentVessel, type Vessel, vesselKey, VESSELS } from './arteries.js';
+import type { Laterality } from './sides.js';
+import { type Place, PULSE_PLACES, type PulseSiteId, PULSE_SITES, vesselOf } from './sites.js';
+
+/** Which stretch of its artery a piece is: the whole, or the part before or beyond the pulse site on it. */
+export type Stretch = 'whole' | 'proximal' | 'distal';
+
+/**
+ * A piece of artery between two points that can be told from each other at the bedside: an artery is cut where a
+ * pulse site lies on it, since a popliteal pulse can be felt above a popliteal block.
+ */
+export interface Piece {
+  readonly key: PieceKey;
+  readonly artery: ArteryId;
+  readonly side: Laterality;
+  readonly stretch: Stretch;
+  /** Ends of the piece as fractions of the artery's length. */
+  readonly from: number;
+  readonly to: number;
+  /** The pulse site at the piece's distal end, if there is one. */
+  readonly endsAt?: PulseSiteId;
+}
+
+export type PieceKey = `${Laterality} ${ArteryId}` | `${Laterality} ${ArteryId} ${'proximal' | 'distal'}`;
+
+function cut(vessel: Vessel): Piece[] {
+  const place = PULSE_PLACES.find((p) => vesselKey(vesselOf(p)) === vesselKey(vessel));
+  const base = { artery: vessel.artery, side: vessel.side };
+  const key = vesselKey(vessel);
+  if (!place) return [{ ...base, key, stretch: 'whole', from: 0, to: 1 }];
+  const at = PULSE_SITES[place.site].at;
+  return [
+    { ...base, key: `${key} proximal`, stretch: 'proximal', from: 0, to: at, endsAt: place.site },
+    { ...base, key: `${key} distal`, stretch: 'distal', from: at, to: 1 },
+  ];
+}
+
+/** Every piece of the tree; a piece stands after the piece it is fed by. */
+export const PIECES: readonly Piece[] = VESSELS.flatMap(cut);
+
+const BY_KEY = new Map<string, Piece>(PIECES.map((piece) => [piece.key, piece]));
+const BY_VESSEL = new Map<string, Piece[]>(VESSELS.map((vessel) => [vesselKey(vessel), []]));
+for (const piece of PIECES) BY_VESSEL.get(vesselKey(piece))?.push(piece);
+
+export function pieceFromKey(key: string): Piece | undefined {
+  return BY_KEY.get(key);
+}
+
+export function piecesOf(vessel: Vessel): readonly Piece[] {
+  return BY_VESSEL.get(vesselKey(vessel)) ?? [];
+}
+
+/** The piece that feeds this one; `undefined` at the root. */
+export function feedingPiece(piece: Piece): Piece | undefined {
+  const own = piecesOf(piece);
+  const before = own[own.indexOf(piece) - 1];
+  if (before) return before;
+  const parent = parentVessel(piece);
+  return parent && piecesOf(parent).at(-1);
+}
+
+/** The pieces this one feeds. */
+export function fedPieces(piece: Piece): Piece[] {
+  const own = piecesOf(piece);
+  const next = own[own.indexOf(piece) + 1];
+  if (next) return [next];
+  return childVessels(piece).flatMap((child) => piecesOf(child).slice(0, 1));
+}
+
+/** The piece that ends at a pulse site: what is felt there came through it. */
+export function pieceAbove(place: Place<PulseSiteId>): Piece {
+  const found = piecesOf(vesselOf(place)).find((piece) => piece.endsAt === place.site);
+  if (!found) throw new RangeError(`no artery carries a pulse site "${place.side} ${place.site}"`);
+  return found;
+}
+
+/** The pieces from the heart to this one, both ends included. */
+export function piecesTo(piece: Piece): Piece[] {
+  const path: Piece[] = [];
+  for (let at: Piece | undefined = piece; at; at = feedingPiece(at)) path.unshift(at);
+  return path;
+}

@@ -1,0 +1,13 @@
+/** The patient's sides. Left and right are always the patient's, never the reader's. */
+export const SIDES = ['right', 'left'] as const;
+export type Side = (typeof SIDES)[number];
+
+/** Where an unpaired structure lies. */
+export const LATERALITIES = ['right', 'left', 'midline'] as const;
+export type Laterality = (typeof LATERALITIES)[number];
+
+/** The other side; the midline mirrors to itself. */
+export function oppositeSide<L extends Laterality>(side: L): L {
+  if (side === 'midline') return side;
+  return (side === 'right' ? 'left' : 'right') as L;
+}
