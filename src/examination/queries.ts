@@ -1,0 +1,27 @@
+import { isListeningSite, isPulseSite, type Place, PULSE_PLACES } from '../anatomy/index.js';
+import type { BruitFinding, PulseFinding } from './schema/pulses.js';
+import type { Examination } from './schema/record.js';
+
+type Sides<T> = { right?: T; left?: T; midline?: T };
+
+/** What was found at a pulse site; `undefined` when nobody examined it. */
+export function pulseAt(examination: Examination, { site, side }: Place): PulseFinding | undefined {
+  if (!isPulseSite(site)) return undefined;
+  return (examination.pulses?.[site] as Sides<PulseFinding> | undefined)?.[side];
+}
+
+/** What was heard at a listening site; `undefined` when nobody listened. */
+export function bruitAt(examination: Examination, { site, side }: Place): BruitFinding | undefined {
+  if (!isListeningSite(site)) return undefined;
+  return (examination.bruits?.[site] as Sides<BruitFinding> | undefined)?.[side];
+}
+
+/** Whether a pulse site is settled: graded, or said to be impossible to examine. */
+export function isStated(finding: PulseFinding | undefined): boolean {
+  return finding?.grade !== undefined || finding?.couldNotExamine !== undefined;
+}
+
+/** The pulse places that nobody has felt yet, in the order of examination. */
+export function unstatedPlaces(examination: Examination) {
+  return PULSE_PLACES.filter((place) => !isStated(pulseAt(examination, place)));
+}
