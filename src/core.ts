@@ -1,0 +1,5 @@
+/** The core: anatomy, record, reading and words. No DOM; runs in Node. */
+export * from './anatomy/index.js';
+export * from './examination/index.js';
+export * from './localisation/index.js';
+export * from './locale/index.js';
