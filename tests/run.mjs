@@ -1,0 +1,150 @@
+// Everything that must hold, in one command: `node tests/run.mjs [step ...]`.
+// Installs what is missing, runs every step even when an earlier one failed, ends with "N passed, N failed".
+import { spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { browserOrInstall } from './tools/install-browser.mjs';
+import { installMissing, quietEnv, root } from './tools/install.mjs';
+
+const STEP_MINUTES = 15;
+const scratch = mkdtempSync(join(tmpdir(), 'pulse-map-'));
+const unitReport = join(scratch, 'unit.json');
+const browserReport = join(scratch, 'browser.json');
+const bin = (path) => join('node_modules', path);
+
+function readJson(path) {
+  try {
+    return JSON.parse(readFileSync(path, 'utf8'));
+  } catch {
+    return undefined;
+  }
+}
+
+function unitCounts() {
+  const report = readJson(unitReport);
+  if (!report) return undefined;
+  // A file that could not be loaded has no failed test of its own: the file counts as one.
+  const unloaded = report.testResults.filter(
+    (file) => file.status === 'failed' && !file.assertionResults.some((test) => test.status === 'failed'),
+  ).length;
+  return { passed: report.numPassedTests, failed: report.numFailedTests + unloaded };
+}
+
+/** Each step: what it runs, in order; `counts` where its tests are counted one by one. */
+const STEPS = {
+  types: { title: 'type check', commands: [[bin('typescript/bin/tsc'), '-p', 'tsconfig.json']] },
+  lint: {
+    title: 'lint',
+    commands: [
+      [bin('eslint/bin/eslint.js'), '.'],
+      [bin('prettier/bin/prettier.cjs'), '--check', '--log-level', 'warn', '.'],
+    ],
+  },
+  unit: {
+    title: 'unit tests',
+    commands: [
+      [
+        bin('vitest/vitest.mjs'),
+        'run',
+        '--reporter=default',
+        '--reporter=json',
+        `--outputFile.json=${unitReport}`,
+      ],
+    ],
+    counts: unitCounts,
+  },
+  browser: {
+    title: 'browser tests',
+    commands: [[bin('@web/test-runner/dist/bin.js')]],
+    env: () => ({ CHROME_PATH: browserOrInstall(), PULSE_MAP_COUNTS: browserReport }),
+    counts: () => readJson(browserReport),
+  },
+  build: {
+    title: 'build and package',
+    commands: [
+      ['tests/tools/build.mjs'],
+      [bin('publint/src/cli.js'), '--strict'],
+      [
+        bin('@arethetypeswrong/cli/dist/index.js'),
+        '--pack',
+        '.',
+        '--profile',
+        'esm-only',
+        '--format',
+        'ascii',
+      ],
+      ['tests/tools/check-package.mjs'],
+      [bin('vite/bin/vite.js'), 'build', '--config', 'demo/vite.config.ts'],
+    ],
+  },
+  storybook: {
+    title: 'Storybook build',
+    commands: [
+      ['tests/tools/build.mjs', 'manifest'],
+      [bin('storybook/dist/bin/dispatcher.js'), 'build', '--quiet', '--disable-telemetry'],
+    ],
+  },
+};
+
+/** Runs one Node program; resolves to whether it succeeded, and to everything it wrote. */
+function node(args, env) {
+  return new Promise((done) => {
+    const child = spawn(process.execPath, args, { cwd: root, env: { ...quietEnv, ...env } });
+    let output = '';
+    const timer = setTimeout(() => {
+      output += `\nstopped after ${STEP_MINUTES} minutes\n`;
+      child.kill('SIGKILL');
+    }, STEP_MINUTES * 60_000);
+    for (const stream of [child.stdout, child.stderr]) stream.on('data', (data) => (output += data));
+    child.on('error', (error) => (output += String(error)));
+    child.on('close', (code) => {
+      clearTimeout(timer);
+      done({ ok: code === 0, output });
+    });
+  });
+}
+
+async function runStep({ commands, env, counts }) {
+  let ok = true;
+  let output = '';
+  try {
+    const extra = env?.() ?? {};
+    for (const command of commands) {
+      const result = await node(command, extra);
+      output += result.output;
+      ok &&= result.ok;
+      if (!ok) break;
+    }
+  } catch (error) {
+    return { passed: 0, failed: 1, output: error.message };
+  }
+  if (!counts) return { passed: ok ? 1 : 0, failed: ok ? 0 : 1, output };
+  const { passed, failed } = counts() ?? { passed: 0, failed: 0 };
+  if (passed + failed === 0) return { passed: 0, failed: 1, output: `${output}\nno test was run` };
+  return { passed, failed: ok ? failed : Math.max(failed, 1), output };
+}
+
+const wanted = process.argv.slice(2);
+const unknown = wanted.filter((name) => !(name in STEPS));
+if (unknown.length > 0) {
+  console.error(`Step: found "${unknown.join(' ')}", expected some of ${Object.keys(STEPS).join(', ')}`);
+  process.exit(2);
+}
+
+installMissing();
+const total = { passed: 0, failed: 0 };
+for (const [name, step] of Object.entries(STEPS)) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
+  const start = performance.now();
+  const { passed, failed, output } = await runStep(step);
+  const seconds = ((performance.now() - start) / 1000).toFixed(1);
+  if (failed > 0) console.log(`\n${output.trimEnd()}\n`);
+  const verdict = step.counts ? `${passed} passed, ${failed} failed` : failed > 0 ? 'failed' : 'passed';
+  console.log(`${step.title.padEnd(18)} ${verdict.padEnd(24)} ${seconds} s`);
+  total.passed += passed;
+  total.failed += failed;
+}
+rmSync(scratch, { recursive: true, force: true });
+console.log(`${total.passed} passed, ${total.failed} failed`);
+process.exitCode = total.failed > 0 ? 1 : 0;
