@@ -112,8 +112,9 @@ async function runStep({ commands, env, counts }) {
     const extra = env?.() ?? {};
     for (const command of commands) {
       const result = await node(command, extra);
-      output += result.output;
-      ok &&= result.ok;
+      ok = result.ok;
+      // Of several commands only the last one run, which is the one that failed, has something to say.
+      output = result.output;
       if (!ok) break;
     }
   } catch (error) {

@@ -1,0 +1,106 @@
+// What publint and attw don't ask of the built package: that every module loads in plain Node, that the core carries no
+// element code, that declarations lean on dependencies only, and that the tarball holds what it should and no more.
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const dist = join(root, 'dist');
+const pkg = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+const faults = [];
+
+const files = readdirSync(dist, { recursive: true }).map((path) => path.replaceAll('\\', '/'));
+const modules = files.filter((path) => path.endsWith('.js') && path !== 'pulse-map.bundle.js');
+
+/** Loads modules in one fresh Node; the entries get one each, so that none lives on what another left behind. */
+function loads(paths) {
+  const urls = JSON.stringify(paths.map((path) => pathToFileURL(join(dist, path)).href));
+  const code = `for (const url of ${urls}) await import(url).catch((error) => {
+    console.error(url.split('/dist/')[1] + ': ' + error.message); process.exitCode = 1; });`;
+  const { status, stderr } = spawnSync(process.execPath, ['--input-type=module', '--eval', code], {
+    encoding: 'utf8',
+  });
+  if (status !== 0) faults.push(`does not load in plain Node: ${stderr.trim()}`);
+}
+
+loads(modules);
+for (const path of modules.filter((path) => /^[^/]+\.js$|\/(element|define)\.js$/.test(path))) loads([path]);
+
+/** Names of the packages whose declarations or modules a text leans on. */
+function packagesNamed(text) {
+  const found = text.matchAll(/(?:from|import)\s*\(?\s*['"]((?:@[^'"/]+\/)?[^.'"/][^'"/]*)[^'"]*['"]/g);
+  return [...found].map((match) => match[1]);
+}
+
+for (const path of files.filter((path) => /\.(d\.ts|js)$/.test(path) && path !== 'pulse-map.bundle.js')) {
+  for (const name of packagesNamed(readFileSync(join(dist, path), 'utf8'))) {
+    const known = name in pkg.dependencies;
+    if (/^(lit-html|lit-element|@lit\/)/.test(name)) {
+      faults.push(
+        `${path}: shows a type of "${name}"; annotate it with the one from "lit", e.g. render(): TemplateResult`,
+      );
+    } else if (!known) faults.push(`${path}: imports "${name}", which is no dependency of the package`);
+    // The types of d3 are in packages of their own, which a user of ours does not have.
+    else if (path.endsWith('.d.ts') && name.startsWith('d3-')) {
+      faults.push(`${path}: a public declaration shows a type of "${name}"; give it a type of our own`);
+    }
+  }
+}
+
+for (const entry of ['core.js', 'fhir.js'].filter((name) => existsSync(join(dist, name)))) {
+  const { metafile } = await build({
+    entryPoints: [join(dist, entry)],
+    absWorkingDir: root,
+    bundle: true,
+    format: 'esm',
+    write: false,
+    metafile: true,
+  });
+  const strays = Object.keys(metafile.inputs).filter((path) =>
+    /node_modules\/(@lit|lit)|dist\/(elements|drawing)\//.test(path),
+  );
+  if (strays.length > 0) faults.push(`${entry} carries what belongs to the elements: ${strays.join(', ')}`);
+}
+
+const manifest = JSON.parse(readFileSync(join(dist, 'custom-elements.json'), 'utf8'));
+const defined = manifest.modules
+  .flatMap((module) => module.exports ?? [])
+  .filter((item) => item.kind === 'custom-element-definition')
+  .map((item) => item.declaration.module?.replace(/^dist\//, ''));
+const elements = modules.filter((path) => /^elements\/.*\/element\.js$/.test(path));
+for (const path of elements) {
+  if (!defined.includes(path))
+    faults.push(`custom-elements.json: found no tag for ${path}, expected one from its define module`);
+}
+if (elements.length === 0) faults.push('dist/elements: found no element.js, expected one for every element');
+
+const npm = process.env.npm_execpath ? [process.execPath, process.env.npm_execpath] : ['npm'];
+const pack = spawnSync(npm[0], [...npm.slice(1), 'pack', '--dry-run', '--json', '--ignore-scripts'], {
+  cwd: root,
+  encoding: 'utf8',
+  shell: npm.length === 1 && process.platform === 'win32',
+});
+const [{ files: packed, size }] = JSON.parse(pack.stdout);
+const names = packed.map((file) => file.path);
+for (const name of [
+  'package.json',
+  'README.md',
+  'LICENSE',
+  'dist/index.js',
+  'dist/core.js',
+  'dist/pulse-map.bundle.js',
+]) {
+  if (!names.includes(name)) faults.push(`the tarball lacks ${name}`);
+}
+for (const name of names) {
+  if (!/^(dist\/.*\.(js|d\.ts|json|txt)|package\.json|README\.md|LICENSE)$/.test(name))
+    faults.push(`the tarball holds ${name}`);
+}
+
+for (const fault of faults) console.error(fault);
+if (faults.length > 0) process.exit(1);
+console.log(
+  `${modules.length} modules load in plain Node; ${names.length} files, ${Math.round(size / 1024)} kB packed`,
+);
