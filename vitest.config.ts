@@ -1,7 +1,8 @@
 import { defineConfig } from 'vitest/config';
+import { ownName } from './tests/tools/own-name.mjs';
 
 export default defineConfig({
-  // Lit's decorators, as tsconfig.json has them; vite reads them from there.
+  resolve: { alias: ownName },
   test: {
     include: ['tests/unit/**/*.test.ts'],
     environment: 'node',

@@ -3,6 +3,7 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { BROWSER_FLAGS, findBrowser } from './tests/tools/find-browser.mjs';
+import { ownNamePlugin } from './tests/tools/own-name.mjs';
 import { countReporter } from './tests/tools/wtr-count-reporter.mjs';
 import { realInputPlugin } from './tests/tools/wtr-real-input.mjs';
 
@@ -20,6 +21,7 @@ export default {
   testsFinishTimeout: 120_000,
   testFramework: { config: { ui: 'bdd', timeout: 10_000 } },
   plugins: [
+    ownNamePlugin,
     esbuildPlugin({
       ts: true,
       target: 'es2022',
