@@ -1,0 +1,25 @@
+import * as z from 'zod/mini';
+
+/** A number from 0 to `max`, both included. */
+export function upTo(max: number) {
+  return z.number().check(z.minimum(0), z.maximum(max));
+}
+
+/** One of some words, which may be left out. */
+export function oneOf<const W extends readonly [string, ...string[]]>(words: W) {
+  return z.optional(z.enum(words));
+}
+
+/** Any of some words, each at most once. An empty list says that none applies. */
+export function anyOf<const W extends readonly [string, ...string[]]>(words: W) {
+  return z.optional(
+    z
+      .array(z.enum(words))
+      .check(
+        z.refine((list) => new Set(list).size === list.length, { params: { expected: 'each word once' } }),
+      ),
+  );
+}
+
+/** Present and true, or left out. */
+export const yes = z.optional(z.literal(true));
