@@ -1,0 +1,65 @@
+import { countingSymptoms, NORD, PLEWA, pulseChange, rates } from './outlet.js';
+import {
+  type BedsideReading,
+  type BedsideTest,
+  INCOMPLETE,
+  limitFor,
+  type Limits,
+  NOT_DONE,
+} from './test.js';
+
+/** How long the arms stay up and the hands open and close, in seconds. */
+const limits: Limits = {
+  unit: 's',
+  usual: 180,
+  options: [{ value: 180, normalAt: true, source: `Roos DB; ${PLEWA}` }],
+};
+
+/** Pace of opening and closing, in seconds a cycle. */
+export const BEAT_SECONDS = { value: 2, source: 'common practice, no source' } as const;
+
+const COMPLAINTS = ['heaviness', 'tingling', 'pain', 'fatigue'] as const;
+
+/** Arms out and up, elbows bent, hands opened and closed for three minutes. */
+export const armStress: BedsideTest<'arm-stress'> = {
+  id: 'arm-stress',
+  eponym: 'Roos',
+  limb: 'arm',
+  limits,
+  falsePositives: [
+    ...rates(PLEWA, { pulse: 62, pain: 21, tingling: 36 }),
+    ...rates(PLEWA, { stopped: 16 }, { bound: 'upper-95' }),
+    ...rates(NORD, { positive: 47 }),
+    ...rates(NORD, { positive: 77 }, { people: 'carpal-tunnel' }),
+  ],
+  evaluate(result, chosen): BedsideReading {
+    if (result.notDone) return NOT_DONE(result.notDone);
+    const { seconds, stopped, felt = {} } = result;
+    if (seconds === undefined) return INCOMPLETE;
+    const { value: limit } = limitFor(limits, result.limit, chosen);
+    const complaints = COMPLAINTS.filter((symptom) => felt[symptom] !== undefined);
+    const symptoms = countingSymptoms(complaints);
+    const pulse = pulseChange({
+      ...(result.before && { before: result.before }),
+      ...(result.during && { during: result.during }),
+    });
+    const params = {
+      seconds,
+      ...(stopped && { stopped }),
+      ...(symptoms.length && { symptoms: symptoms.join(' ') }),
+      ...(pulse && { pulse }),
+    };
+    const base = { limit, params };
+    const early = seconds < limit;
+    // Stopped for pain or tingling is positive, for tiredness alone normal (common practice, no source).
+    if (early && (stopped === 'pain' || stopped === 'tingling')) {
+      return { verdict: 'abnormal', code: 'stopped-early', ...base };
+    }
+    if (symptoms.length) return { verdict: 'abnormal', code: early ? 'symptoms-early' : 'symptoms', ...base };
+    if (stopped === 'fatigue') return { verdict: 'normal', code: 'fatigue-only', ...base };
+    if (early) return { verdict: 'incomplete', code: 'too-short', ...base };
+    return complaints.length || result.nothingFelt || stopped === undefined
+      ? { verdict: 'normal', code: 'completed', ...base }
+      : { verdict: 'incomplete', code: 'incomplete', ...base };
+  },
+};

@@ -1,0 +1,70 @@
+import {
+  type BedsideReading,
+  type BedsideTest,
+  INCOMPLETE,
+  limitFor,
+  type Limits,
+  MEMORY,
+  NOT_DONE,
+} from './test.js';
+
+const MAVERAKIS = 'Maverakis E et al., J Autoimmun 2014;48-49:60-65, doi:10.1016/j.jaut.2014.01.020';
+const LABORATORY = `vascular laboratory texts, digital temperature recovery (${MEMORY})`;
+
+/** Beyond which time rewarming is slow, in minutes. */
+const limits: Limits = {
+  unit: 'min',
+  usual: 20,
+  options: [
+    { value: 20, normalAt: true, source: LABORATORY },
+    { value: 10, normalAt: true, source: LABORATORY },
+  ],
+};
+
+/** Within which time a finger is usually warm again, in minutes, and the usual cold challenge. */
+export const USUAL_REWARMING = { value: 10, source: LABORATORY } as const;
+export const COLD_CHALLENGE = {
+  celsius: 15,
+  seconds: 60,
+  source: `rheumatology practice (${MEMORY})`,
+} as const;
+/** Colours an attack passes through, in order; white and blue are the least that counts. */
+export const COLD_PHASES = { value: ['white', 'blue', 'red'], source: MAVERAKIS } as const;
+
+/** The hand is cooled: which colours follow, when, and how long until it is warm again. */
+export const coldProvocation: BedsideTest<'cold-provocation'> = {
+  id: 'cold-provocation',
+  eponym: 'Raynaud',
+  limb: 'arm',
+  limits,
+  evaluate(result, chosen): BedsideReading {
+    if (result.notDone) return NOT_DONE(result.notDone);
+    const phases = COLD_PHASES.value.filter((phase) => result[phase] !== undefined);
+    const { rewarm } = result;
+    const { value: limit } = limitFor(limits, result.limit, chosen);
+    const params = { phases: phases.join(' '), ...(rewarm !== undefined && { rewarm }) };
+    const notes =
+      rewarm === undefined
+        ? []
+        : [
+            rewarm > limit
+              ? 'rewarming-slow'
+              : rewarm > USUAL_REWARMING.value
+                ? 'rewarming-between'
+                : 'rewarming-usual',
+          ];
+    const base = { limit, params, notes };
+    if (phases.length === 3) return { verdict: 'abnormal', code: 'three-phases', ...base };
+    if (result.white !== undefined && result.blue !== undefined) {
+      return { verdict: 'abnormal', code: 'two-phases', ...base };
+    }
+    if (phases.length) return { verdict: 'borderline', code: 'single-phase', ...base };
+    if (rewarm !== undefined && rewarm > limit)
+      return { verdict: 'abnormal', code: 'slow-rewarming', ...base };
+    if (result.noChange) return { verdict: 'normal', code: 'no-change', ...base };
+    if (rewarm === undefined) return INCOMPLETE;
+    return rewarm > USUAL_REWARMING.value
+      ? { verdict: 'borderline', code: 'rewarming-only', ...base }
+      : { verdict: 'normal', code: 'rewarming-only', ...base };
+  },
+};

@@ -1,0 +1,115 @@
+import type { BarbeauClass, BedsideResult } from '../examination/index.js';
+import {
+  type BedsideReading,
+  type BedsideTest,
+  INCOMPLETE,
+  limitFor,
+  type Limits,
+  NOT_DONE,
+  over,
+} from './test.js';
+
+const BARBEAU = 'Barbeau GR et al., Am Heart J 2004;147:489-493, doi:10.1016/j.ahj.2003.10.038';
+const EJRUP = 'Ejrup B, Fischer B, Wright IS, Circulation 1966;33:778-780';
+
+/** Within which time the palm must be pink again, in seconds. Published limits run from 5 to 15. */
+const limits: Limits = {
+  unit: 's',
+  usual: 9,
+  options: [
+    { value: 9, normalAt: true, source: BARBEAU },
+    { value: 5, normalAt: false, source: 'surgical text chapter on radial artery harvest, Taylor & Francis' },
+    { value: 6, normalAt: true, source: EJRUP },
+    { value: 10, normalAt: true, source: 'anaesthesia texts (from memory)' },
+    { value: 15, normalAt: true, source: 'encyclopaedia summary (5 to 15 s)' },
+  ],
+};
+
+/** How long the fist is kept closed with both arteries pressed (modified test), or one of them (original test), in seconds. */
+export const FIST_SECONDS = {
+  modified: { value: 30, source: 'Wright IS 1952, as summarised' },
+  original: { value: 60, source: 'Allen EV, Am J Med Sci 1929;178:237-244' },
+} as const;
+
+/** How the plethysmographic tracing behaves while the artery is pressed; D speaks against relying on the other artery. */
+export const BARBEAU_TYPES: Readonly<
+  Record<
+    BarbeauClass,
+    { tracing: 'undamped' | 'damped' | 'lost-recovers' | 'lost'; acceptable: boolean; source: string }
+  >
+> = {
+  A: { tracing: 'undamped', acceptable: true, source: BARBEAU },
+  B: { tracing: 'damped', acceptable: true, source: BARBEAU },
+  C: { tracing: 'lost-recovers', acceptable: true, source: BARBEAU },
+  D: { tracing: 'lost', acceptable: false, source: BARBEAU },
+};
+/** How long recovery is waited for before a lost tracing counts as type D, in seconds. */
+export const BARBEAU_WAIT = { value: 120, source: BARBEAU } as const;
+
+/** How well the modified test tells collateral flow, and how often normal hands are slow. */
+export const HAND_ARCH_ACCURACY = {
+  sensitivity: 0.25,
+  specificity: 0.828,
+  source: 'Di Santo P et al., CMAJ 2018;190:E380-E388, doi:10.1503/cmaj.170432',
+} as const;
+
+type Released = BedsideResult<'hand-arch'>['radial'];
+export type ArteryVerdict = 'patent' | 'slow' | 'blocked' | 'incomplete';
+
+/**
+ * What the colour says about the artery that was let go: pink in time, pink late, or white as long as it was watched.
+ * A palm that stays white means that this artery is blocked (common practice, no source).
+ */
+export function releasedArtery(release: Released, chosen?: number): ArteryVerdict | undefined {
+  if (!release) return undefined;
+  const { seconds, returned } = release;
+  const option = limitFor(limits, chosen);
+  if (returned === false) return seconds === undefined || over(seconds, option) ? 'blocked' : 'incomplete';
+  if (seconds === undefined) return 'incomplete';
+  return over(seconds, option) ? 'slow' : 'patent';
+}
+
+/** Both arteries of the hand are pressed, then one is let go: does the palm turn pink? */
+export const handArch: BedsideTest<'hand-arch'> = {
+  id: 'hand-arch',
+  eponym: 'Allen',
+  limb: 'arm',
+  limits,
+  falsePositives: [
+    {
+      outcome: 'positive',
+      percent: 34,
+      people: 'healthy',
+      source: `${EJRUP} (beyond 5 s, hand held straight)`,
+    },
+  ],
+  evaluate(result, chosen): BedsideReading {
+    if (result.notDone) return NOT_DONE(result.notDone);
+    const { value: limit } = limitFor(limits, result.limit, chosen);
+    const radial = releasedArtery(result.radial, limit);
+    const ulnar = releasedArtery(result.ulnar, limit);
+    const { barbeau, barbeauReverse } = result;
+    const params = {
+      ...(radial && { radial }),
+      ...(ulnar && { ulnar }),
+      ...(barbeau && { barbeau }),
+      ...(barbeauReverse && { barbeauReverse }),
+      ...(result.radial?.seconds !== undefined && { radialSeconds: result.radial.seconds }),
+      ...(result.ulnar?.seconds !== undefined && { ulnarSeconds: result.ulnar.seconds }),
+    };
+    const types = [barbeau, barbeauReverse].flatMap((type) => type ?? []);
+    const verdicts = [radial, ulnar];
+    const base = { limit, params };
+    const lost = types.some((type) => !BARBEAU_TYPES[type].acceptable);
+    if (verdicts.includes('blocked')) return { verdict: 'severe', code: 'blocked', ...base };
+    if (lost) return { verdict: 'severe', code: 'tracing-lost', ...base };
+    if (verdicts.includes('slow')) return { verdict: 'abnormal', code: 'slow', ...base };
+    if (radial === 'patent' && ulnar === 'patent') return { verdict: 'normal', code: 'patent', ...base };
+    if (types.length && !verdicts.includes('incomplete') && !radial && !ulnar) {
+      return { verdict: 'normal', code: 'tracing-kept', ...base };
+    }
+    return radial || ulnar || types.length
+      ? { verdict: 'incomplete', code: 'one-artery', ...base }
+      : INCOMPLETE;
+  },
+};

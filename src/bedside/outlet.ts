@@ -1,0 +1,79 @@
+import { GRADES, type OutletPosition } from '../examination/index.js';
+import type { BedsideReading, FalsePositives } from './test.js';
+import { INCOMPLETE } from './test.js';
+
+export const PLEWA = 'Plewa MC, Delinger M, Acad Emerg Med 1998;5:337-342';
+export const NORD = 'Nord KM et al., Electromyogr Clin Neurophysiol 2008;48:67-74';
+export const RAYAN = 'Rayan GM, Jensen C, J Shoulder Elbow Surg 1995;4:113-117 (from memory)';
+export const WATSON = 'Watson LA et al., Man Ther 2009;14:586-595';
+
+/** How often the pulse vanishes in healthy people in one or other classic position: up to this many percent. */
+export const PULSE_LOSS_ANYWHERE: FalsePositives = {
+  outcome: 'pulse-any-test',
+  percent: 90,
+  bound: 'highest-reported',
+  people: 'healthy',
+  source: WATSON,
+};
+
+type Rates = Partial<Record<FalsePositives['outcome'], number>>;
+
+/** False-positive rates of one source as a list. */
+export function rates(
+  source: string,
+  figures: Rates,
+  extra: Partial<Pick<FalsePositives, 'bound' | 'people'>> = {},
+): FalsePositives[] {
+  return (Object.entries(figures) as [FalsePositives['outcome'], number][]).map(([outcome, percent]) => ({
+    outcome,
+    percent,
+    people: 'healthy',
+    source,
+    ...extra,
+  }));
+}
+
+/** Symptoms that count; tiredness alone is normal (common practice, no source). */
+const COUNTING = ['heaviness', 'tingling', 'pain'] as const;
+
+export function countingSymptoms(symptoms: readonly string[]): string[] {
+  return COUNTING.filter((symptom) => symptoms.includes(symptom));
+}
+
+/** Whether the pulse was lost or weakened in a position; `undefined` where it was not felt before and during. */
+export function pulseChange(
+  position: OutletPosition,
+): 'lost' | 'reduced' | 'kept' | 'absent-before' | undefined {
+  const { before, during } = position;
+  if (before === 'absent') return 'absent-before';
+  if (!before || !during) return undefined;
+  if (during === 'absent') return 'lost';
+  return GRADES.indexOf(during) < GRADES.indexOf(before) ? 'reduced' : 'kept';
+}
+
+/**
+ * What one position of the arm says. Positive: the radial pulse is lost or weaker, or symptoms are reproduced.
+ * Source of the criterion: J Am Board Fam Med, table of thoracic outlet manoeuvres.
+ */
+export function readPosition(position: OutletPosition | undefined): BedsideReading {
+  if (!position) return INCOMPLETE;
+  const pulse = pulseChange(position);
+  const symptoms = countingSymptoms(position.symptoms ?? []);
+  const params = {
+    ...(pulse && { pulse }),
+    ...(symptoms.length && { symptoms: symptoms.join(' ') }),
+    ...(position.seconds !== undefined && { seconds: position.seconds }),
+  };
+  const notes = [
+    ...(pulse === 'absent-before' ? ['absent-before'] : []),
+    ...(position.symptoms === undefined ? ['symptoms-not-asked'] : []),
+    ...(pulse === undefined ? ['pulse-not-compared'] : []),
+  ];
+  const changed = pulse === 'lost' || pulse === 'reduced';
+  if (changed && symptoms.length) return { verdict: 'abnormal', code: 'pulse-and-symptoms', params, notes };
+  if (symptoms.length) return { verdict: 'abnormal', code: 'symptoms', params, notes };
+  // A pulse that merely vanishes is common in healthy people: less than a clear positive.
+  if (changed) return { verdict: 'borderline', code: `pulse-${pulse}`, params, notes };
+  if (pulse === 'kept' && position.symptoms) return { verdict: 'normal', code: 'negative', params, notes };
+  return { verdict: 'incomplete', code: 'incomplete', params, notes };
+}

@@ -1,0 +1,82 @@
+import type { BedsideResult, BedsideTestId } from '../examination/index.js';
+
+/** How far a reading is from what is usual, mildest last but for what says nothing. */
+export const VERDICTS = ['not-done', 'incomplete', 'normal', 'borderline', 'abnormal', 'severe'] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/** A limit a test can be judged by, and where it stands. */
+export interface LimitOption {
+  readonly value: number;
+  /** Whether a value exactly at the limit is still normal. */
+  readonly normalAt: boolean;
+  readonly source: string;
+}
+
+/** The limits published for one test, in `unit`; `usual` is the one used unless another is chosen. */
+export interface Limits {
+  readonly unit: 's' | 'min' | 'deg';
+  readonly usual: number;
+  readonly options: readonly LimitOption[];
+}
+
+/** How often healthy people test positive, in percent. */
+export interface FalsePositives {
+  readonly outcome: 'pulse' | 'pain' | 'tingling' | 'positive' | 'stopped' | 'pulse-any-test';
+  readonly percent: number;
+  /** Set where the figure is the highest reported, or the upper bound of an interval. */
+  readonly bound?: 'highest-reported' | 'upper-95';
+  readonly people: 'healthy' | 'carpal-tunnel';
+  readonly source: string;
+}
+
+/** What one test of one side says, as data. Beside the code stand the figures the words need. */
+export interface BedsideReading {
+  readonly verdict: Verdict;
+  readonly code: string;
+  readonly limit?: number;
+  /** Further figures and words of the record. */
+  readonly params?: Readonly<Record<string, string | number | boolean>>;
+  /** Things that weaken or complete the reading. */
+  readonly notes?: readonly string[];
+}
+
+/** One bedside test: what it is called, what it is judged by, and what a result means. */
+export interface BedsideTest<Id extends BedsideTestId = BedsideTestId> {
+  readonly id: Id;
+  /** The person's name the trade knows it by. */
+  readonly eponym?: string;
+  readonly limb: 'leg' | 'arm';
+  readonly limits?: Limits;
+  readonly falsePositives?: readonly FalsePositives[];
+  /**
+   * What a result of one side means.
+   * @param limit in the unit of `limits`; the result's own limit comes first, then this, then the usual one
+   */
+  evaluate(result: BedsideResult<Id>, limit?: number): BedsideReading;
+}
+
+/** The limit a result is judged by. A figure from no table counts as strict: at the limit is still normal. */
+export function limitFor(limits: Limits, ...chosen: readonly (number | undefined)[]): LimitOption {
+  const value = chosen.find((limit) => limit !== undefined) ?? limits.usual;
+  return (
+    limits.options.find((option) => option.value === value) ?? {
+      value,
+      normalAt: true,
+      source: 'set by the examiner',
+    }
+  );
+}
+
+/** Whether a value is slow by a limit. */
+export function over(value: number, { value: limit, normalAt }: LimitOption): boolean {
+  return normalAt ? value > limit : value >= limit;
+}
+
+export const NOT_DONE = (reason: string): BedsideReading => ({
+  verdict: 'not-done',
+  code: 'not-done',
+  params: { reason },
+});
+export const INCOMPLETE: BedsideReading = { verdict: 'incomplete', code: 'incomplete' };
+export const PRACTICE = 'common practice, no source';
+export const MEMORY = 'from memory';

@@ -1,0 +1,60 @@
+import type {
+  ANKLE_RULES,
+  ARM_DIFFERENCE_LIMITS,
+  ARM_DROP_LIMITS,
+  ARM_RULES,
+  DROP_LIMITS,
+  EXERCISE_LIMITS,
+  FINGER_LIMITS,
+  INCOMPRESSIBLE_LIMITS,
+  INDEX_STANDARDS,
+  SEVERE_INDEX_LIMITS,
+  SIDE_DIFFERENCE_LIMITS,
+  THREAT_CRITERIA,
+  TOE_LIMITS,
+  WRIST_DIFFERENCE_LIMITS,
+  WRIST_LIMITS,
+} from './tables.js';
+
+/** Which published criterion is used wherever sources disagree; each field names an entry of its table. */
+export interface PressureSettings {
+  readonly standard: keyof typeof INDEX_STANDARDS;
+  readonly ankle: keyof typeof ANKLE_RULES;
+  readonly arm: keyof typeof ARM_RULES;
+  readonly incompressible: keyof typeof INCOMPRESSIBLE_LIMITS;
+  readonly severeIndex: keyof typeof SEVERE_INDEX_LIMITS;
+  readonly toe: keyof typeof TOE_LIMITS;
+  readonly wrist: keyof typeof WRIST_LIMITS;
+  readonly finger: keyof typeof FINGER_LIMITS;
+  readonly armDifference: keyof typeof ARM_DIFFERENCE_LIMITS;
+  readonly wristDifference: keyof typeof WRIST_DIFFERENCE_LIMITS;
+  readonly armDrop: keyof typeof ARM_DROP_LIMITS;
+  readonly drop: keyof typeof DROP_LIMITS;
+  readonly sideDifference: keyof typeof SIDE_DIFFERENCE_LIMITS;
+  readonly exercise: keyof typeof EXERCISE_LIMITS;
+  readonly threat: keyof typeof THREAT_CRITERIA;
+}
+
+/** The latest guideline's standard, and elsewhere the more specific of the published limits. */
+export const DEFAULT_PRESSURE_SETTINGS: PressureSettings = {
+  standard: '2024',
+  ankle: 'higher',
+  arm: 'higher',
+  incompressible: '1.40',
+  severeIndex: '0.40',
+  toe: '0.70',
+  wrist: '1.00',
+  finger: '0.80',
+  armDifference: '15',
+  wristDifference: '30',
+  armDrop: '10',
+  drop: '30',
+  sideDifference: '20',
+  exercise: 'more-than',
+  threat: 'parc-2015',
+};
+
+/** Settings with the defaults filled in. */
+export function pressureSettings(settings: Partial<PressureSettings> = {}): PressureSettings {
+  return { ...DEFAULT_PRESSURE_SETTINGS, ...settings };
+}
