@@ -65,14 +65,20 @@ for (const entry of ['core.js', 'fhir.js'].filter((name) => existsSync(join(dist
 }
 
 const manifest = JSON.parse(readFileSync(join(dist, 'custom-elements.json'), 'utf8'));
-const defined = manifest.modules
+const definitions = manifest.modules
   .flatMap((module) => module.exports ?? [])
-  .filter((item) => item.kind === 'custom-element-definition')
-  .map((item) => item.declaration.module?.replace(/^dist\//, ''));
+  .filter((item) => item.kind === 'custom-element-definition');
+const defined = definitions.map((item) => item.declaration.module?.replace(/^dist\//, ''));
 const elements = modules.filter((path) => /^elements\/.*\/element\.js$/.test(path));
 for (const path of elements) {
   if (!defined.includes(path))
     faults.push(`custom-elements.json: found no tag for ${path}, expected one from its define module`);
+}
+// A bundler may drop a define module when package.json forgets that it has a side effect.
+const bundled = readFileSync(join(dist, 'pulse-map.bundle.js'), 'utf8');
+for (const { name } of definitions) {
+  if (!new RegExp(`["'\`]${name}["'\`]`).test(bundled))
+    faults.push(`pulse-map.bundle.js does not register <${name}>`);
 }
 if (elements.length === 0) faults.push('dist/elements: found no element.js, expected one for every element');
 
