@@ -10,6 +10,16 @@ function rename(node) {
   }
 }
 
+/** Only what a user may lean on: no private or protected members, no statics. */
+function keepPublic(module) {
+  for (const declaration of module.declarations ?? []) {
+    declaration.members = declaration.members?.filter(
+      ({ name, privacy = 'public', static: isStatic }) =>
+        privacy === 'public' && !isStatic && !/^[#_]/.test(name),
+    );
+  }
+}
+
 export default {
   globs: ['src/elements/**/*.ts'],
   outdir: 'dist',
@@ -17,9 +27,10 @@ export default {
   packagejson: false,
   plugins: [
     {
-      name: 'published-paths',
+      name: 'published',
       packageLinkPhase({ customElementsManifest }) {
         rename(customElementsManifest.modules);
+        customElementsManifest.modules.forEach(keepPublic);
       },
     },
   ],
