@@ -7,7 +7,7 @@ import {
   PLACES,
   siteDefinition,
 } from '../anatomy/index.js';
-import { bruitAt, isStated, pulseAt, unstatedPlaces } from './queries.js';
+import { bruitAt, isHeard, isStated, pulseAt, unstatedPlaces } from './queries.js';
 import type { BruitFinding, PulseFinding } from './schema/pulses.js';
 import type { Examination } from './schema/record.js';
 
@@ -52,20 +52,22 @@ function check(place: Place, known: boolean): void {
 }
 
 /**
- * Changes what was found at a pulse site; fields left out stay, fields set to `undefined` go. A grade replaces a reason
- * and a reason replaces a grade with what belongs to it (expansile, thrill, Doppler stay only with a grade).
+ * Changes what was found at a pulse site; fields left out stay, fields set to `undefined` and empty notes go. What the
+ * finger felt (grade, thrill, expansile) replaces a reason why it could not feel, and a reason replaces what was felt. A Doppler
+ * signal stays with either: it may be heard where swelling keeps the finger away.
  * @throws RangeError for a site or side that does not exist
  */
 export function setPulse(examination: Examination, place: Place, patch: Partial<PulseFinding>): Examination {
   check(place, isPulseSite(place.site));
   const merged: PulseFinding = { ...pulseAt(examination, place), ...patch };
-  if (patch.grade) {
+  if (patch.grade || patch.thrill || patch.expansile) {
     delete merged.couldNotExamine;
-    if (!patch.increased) delete merged.increased;
+    if (patch.grade && !patch.increased) delete merged.increased;
   } else if (patch.couldNotExamine) {
     for (const field of ['grade', 'increased', 'expansile', 'thrill'] as const) delete merged[field];
   }
   if (merged.grade !== 'bounding') delete merged.increased;
+  if (merged.note === '') delete merged.note;
   return put(examination, 'pulses', place, compact(merged));
 }
 
@@ -78,6 +80,7 @@ export function setBruit(examination: Examination, place: Place, patch: Partial<
   const merged: BruitFinding = { ...bruitAt(examination, place), ...patch };
   if (patch.bruit) delete merged.couldNotExamine;
   else if (patch.couldNotExamine) delete merged.bruit;
+  if (merged.note === '') delete merged.note;
   return put(examination, 'bruits', place, compact(merged));
 }
 
@@ -110,19 +113,41 @@ export function clearLimb(examination: Examination, limb: Limb): Examination {
   return placesOfLimb(limb).reduce(clearPlace, examination);
 }
 
-/** Records at a place what stands at the same site of the other side. The midline has no other side. */
+/** What one side says of the other: everything but its note, which is about one side only. */
+function withoutNote<T extends { note?: string | undefined }>(finding: T | undefined): T | undefined {
+  return finding && compact({ ...finding, note: undefined });
+}
+
+/**
+ * Records at a place what stands at the same site of the other side; its own note stays. Where nothing stands on the other
+ * side, and in the midline, nothing changes.
+ */
 export function copyFromOtherSide(examination: Examination, place: Place): Examination {
   if (place.side === 'midline') return examination;
   const from = { site: place.site, side: oppositeSide(place.side) };
   let next = examination;
-  if (isPulseSite(place.site)) next = put(next, 'pulses', place, pulseAt(examination, from));
-  if (isListeningSite(place.site)) next = put(next, 'bruits', place, bruitAt(examination, from));
+  const pulse = withoutNote(pulseAt(examination, from));
+  if (pulse) next = put(next, 'pulses', place, compact({ ...pulse, note: pulseAt(examination, place)?.note }));
+  const bruit = withoutNote(bruitAt(examination, from));
+  if (bruit) next = put(next, 'bruits', place, compact({ ...bruit, note: bruitAt(examination, place)?.note }));
   return next;
 }
 
-/** Records on a limb's unstated places what stands on the other side. Never touches a stated site. */
+/**
+ * Records on a limb, wherever no pulse or no bruit is stated yet, the grade, bruit or reason of the other side. Never touches what is
+ * stated, and leaves notes and marks where they are.
+ */
 export function fillFromOtherSide(examination: Examination, limb: Limb): Examination {
-  return placesOfLimb(limb)
-    .filter((place) => !isStated(pulseAt(examination, place)) && !bruitAt(examination, place))
-    .reduce(copyFromOtherSide, examination);
+  return placesOfLimb(limb).reduce((filled, place) => {
+    const from = { site: place.site, side: oppositeSide(place.side) };
+    const pulse = withoutNote(pulseAt(examination, from));
+    const bruit = withoutNote(bruitAt(examination, from));
+    let next = filled;
+    const own = pulseAt(examination, place);
+    if (isStated(pulse) && !isStated(own) && !(pulse?.couldNotExamine && (own?.thrill || own?.expansile))) {
+      next = setPulse(next, place, { ...pulse, ...own });
+    }
+    if (isHeard(bruit) && !isHeard(bruitAt(examination, place))) next = setBruit(next, place, bruit ?? {});
+    return next;
+  }, examination);
 }

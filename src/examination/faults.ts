@@ -53,6 +53,11 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
 
 type Issue = z.core.$ZodIssue;
 
+function unit(origin: string, count: number | bigint): string {
+  if (origin !== 'string') return '';
+  return Number(count) === 1 ? ' character' : ' characters';
+}
+
 function expectation(issue: Issue): readonly string[] {
   switch (issue.code) {
     case 'invalid_value':
@@ -60,11 +65,11 @@ function expectation(issue: Issue): readonly string[] {
     case 'invalid_type':
       return [issue.expected];
     case 'too_small':
-      return [`at least ${issue.minimum}${issue.origin === 'string' ? ' characters' : ''}`];
+      return [`at least ${issue.minimum}${unit(issue.origin, issue.minimum)}`];
     case 'too_big':
-      return [`at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`];
+      return [`at most ${issue.maximum}${unit(issue.origin, issue.maximum)}`];
     case 'invalid_format':
-      return [issue.format];
+      return [issue.message];
     case 'custom':
       return [String((issue.params as { expected?: unknown } | undefined)?.expected ?? issue.message)];
     default:
@@ -75,7 +80,7 @@ function expectation(issue: Issue): readonly string[] {
 function codeOf(issue: Issue, found: unknown): FaultCode {
   if (found === undefined && issue.code !== 'custom') return 'missing';
   if (issue.code === 'invalid_type') return 'wrong-type';
-  if (issue.code === 'custom') return 'conflict';
+  if (issue.code === 'custom') return (issue.params?.code as FaultCode | undefined) ?? 'conflict';
   return 'not-allowed';
 }
 

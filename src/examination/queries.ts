@@ -21,6 +21,11 @@ export function isStated(finding: PulseFinding | undefined): boolean {
   return finding?.grade !== undefined || finding?.couldNotExamine !== undefined;
 }
 
+/** Whether a listening site is settled: something or nothing was heard, or it is said to be impossible to examine. */
+export function isHeard(finding: BruitFinding | undefined): boolean {
+  return finding?.bruit !== undefined || finding?.couldNotExamine !== undefined;
+}
+
 /** The pulse places that nobody has felt yet, in the order of examination. */
 export function unstatedPlaces(examination: Examination) {
   return PULSE_PLACES.filter((place) => !isStated(pulseAt(examination, place)));

@@ -28,6 +28,12 @@ export const pulseFindingSchema = z
   })
   .check(
     rule((f) => !(f.grade && f.couldNotExamine), 'couldNotExamine', 'a grade or a reason, not both'),
+    rule((f) => !(f.couldNotExamine && f.thrill), 'thrill', 'no thrill where the site could not be examined'),
+    rule(
+      (f) => !(f.couldNotExamine && f.expansile),
+      'expansile',
+      'no expansile pulse where the site could not be examined',
+    ),
     rule((f) => !f.increased || f.grade === 'bounding', 'increased', 'only together with grade "bounding"'),
   );
 export type PulseFinding = z.infer<typeof pulseFindingSchema>;
