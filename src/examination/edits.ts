@@ -127,9 +127,11 @@ export function copyFromOtherSide(examination: Examination, place: Place): Exami
   const from = { site: place.site, side: oppositeSide(place.side) };
   let next = examination;
   const pulse = withoutNote(pulseAt(examination, from));
-  if (pulse) next = put(next, 'pulses', place, compact({ ...pulse, note: pulseAt(examination, place)?.note }));
+  if (pulse)
+    next = put(next, 'pulses', place, compact({ ...pulse, note: pulseAt(examination, place)?.note }));
   const bruit = withoutNote(bruitAt(examination, from));
-  if (bruit) next = put(next, 'bruits', place, compact({ ...bruit, note: bruitAt(examination, place)?.note }));
+  if (bruit)
+    next = put(next, 'bruits', place, compact({ ...bruit, note: bruitAt(examination, place)?.note }));
   return next;
 }
 

@@ -26,7 +26,8 @@ export interface Fault {
   readonly expected: readonly string[];
 }
 
-export type Parsed<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type Parsed<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly faults: readonly Fault[] };
 
 const LONGEST_FOUND = 60;
 

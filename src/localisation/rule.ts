@@ -204,4 +204,3 @@ export function readByRule(examination: Examination): RuleReading {
 export function anythingGraded(examination: Examination): boolean {
   return PULSE_PLACES.some((place) => strengthAt(examination, place) !== undefined);
 }
-

@@ -18,7 +18,8 @@ export const reasonSchema = z.enum(REASONS);
 export const LONGEST_TEXT = 2000;
 export const textSchema = z.string().check(z.minLength(1), z.maxLength(LONGEST_TEXT));
 
-const INSTANT = /^(\d{4})-(\d{2})-(\d{2})T([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d+)?)?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
+const INSTANT =
+  /^(\d{4})-(\d{2})-(\d{2})T([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d+)?)?(Z|[+-]([01]\d|2[0-3]):[0-5]\d)$/;
 const INSTANT_EXPECTED = 'a date and time with "Z" or an offset, such as "2026-05-01T10:30+02:00"';
 
 /** Whether the day of a date exists: there is no 31 April, and 29 February in leap years only. */

@@ -91,7 +91,8 @@ const technique: Record<SiteId, string> = {
   brachial: 'On the inner side of the biceps tendon in the bend of the straight elbow.',
   radial: 'At the wrist on the thumb side, between the bone and the flexor tendon.',
   ulnar: 'At the wrist on the little-finger side, just outside the flexor tendon.',
-  'abdominal-aorta': 'Above the navel and a little to the left, deep, with a hand on either side to judge its width.',
+  'abdominal-aorta':
+    'Above the navel and a little to the left, deep, with a hand on either side to judge its width.',
   renal: 'Stethoscope a hand’s breadth above the navel, two fingers out from the midline.',
   iliac: 'Stethoscope halfway between the navel and the middle of the groin.',
   femoral: 'In the groin just below the ligament, midway between the hip spine and the pubic symphysis.',

@@ -83,7 +83,8 @@ function reasons(examination: Examination, rule: LimbRule): string[] {
   return rule.lesions.map((one) => {
     const seen = [one.above, one.witness, ...one.below].filter((place) => place !== undefined);
     const parts = seen.map((place) => finding(examination, place));
-    const bounds = one.above || one.witness ? '' : ' No pulse above it is recorded, so the trunk is the upper bound.';
+    const bounds =
+      one.above || one.witness ? '' : ' No pulse above it is recorded, so the trunk is the upper bound.';
     const open = one.unstated.length
       ? ` ${sentence(list(one.unstated.map((place) => silence(examination, place))))}, so the stretch is wider than it need be.`
       : '';
