@@ -1,6 +1,12 @@
 import * as z from 'zod/mini';
+import { contextSchema } from './context.js';
+import { bedsideSchema } from './bedside.js';
+import { historySchema } from './history.js';
+import { inspectionSchema } from './inspection.js';
+import { pressuresSchema } from './pressures.js';
 import { bruitsSchema, delaysSchema, pulsesSchema } from './pulses.js';
-import { textSchema } from './common.js';
+import { instantSchema, textSchema } from './common.js';
+import { stagingSchema } from './staging.js';
 
 /** The tag of the record's form. A later form gets a higher number. */
 export const FORMAT = 'pulse-map/1';
@@ -18,13 +24,19 @@ export type Onset = (typeof ONSETS)[number];
 export const examinationSchema = z.strictObject({
   format: z.literal(FORMAT),
   scale: z.enum(SCALE_IDS),
-  /** When the examination took place, ISO 8601 with offset or `Z`, to the minute or finer. */
-  examinedAt: z.optional(z.iso.datetime({ offset: true })),
+  /** When the examination took place. */
+  examinedAt: z.optional(instantSchema),
   examiner: z.optional(textSchema),
   onset: z.optional(z.enum(ONSETS)),
+  context: z.optional(contextSchema),
   pulses: z.optional(pulsesSchema),
   bruits: z.optional(bruitsSchema),
   delays: z.optional(delaysSchema),
+  history: z.optional(historySchema),
+  inspection: z.optional(inspectionSchema),
+  bedside: z.optional(bedsideSchema),
+  pressures: z.optional(pressuresSchema),
+  staging: z.optional(stagingSchema),
 });
 export type Examination = z.infer<typeof examinationSchema>;
 
