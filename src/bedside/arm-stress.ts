@@ -1,5 +1,6 @@
 import { countingSymptoms, NORD, PLEWA, pulseChange, rates } from './outlet.js';
 import {
+  type BedsideCodes,
   type BedsideReading,
   type BedsideTest,
   INCOMPLETE,
@@ -32,7 +33,7 @@ export const armStress: BedsideTest<'arm-stress'> = {
     ...rates(NORD, { positive: 47 }),
     ...rates(NORD, { positive: 77 }, { people: 'carpal-tunnel' }),
   ],
-  evaluate(result, chosen): BedsideReading {
+  evaluate(result, chosen): BedsideReading<BedsideCodes['arm-stress']> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { seconds, stopped, felt = {} } = result;
     if (seconds === undefined) return INCOMPLETE;

@@ -1,4 +1,6 @@
 import {
+  type BedsideNote,
+  type BedsideCodes,
   type BedsideReading,
   type BedsideTest,
   INCOMPLETE,
@@ -31,28 +33,24 @@ export const COLD_CHALLENGE = {
 /** Colours an attack passes through, in order; white and blue are the least that counts. */
 export const COLD_PHASES = { value: ['white', 'blue', 'red'], source: MAVERAKIS } as const;
 
+function pace(minutes: number, limit: number): 'slow' | 'between' | 'usual' {
+  if (minutes > limit) return 'slow';
+  return minutes > USUAL_REWARMING.value ? 'between' : 'usual';
+}
+
 /** The hand is cooled: which colours follow, when, and how long until it is warm again. */
 export const coldProvocation: BedsideTest<'cold-provocation'> = {
   id: 'cold-provocation',
   eponym: 'Raynaud',
   limb: 'arm',
   limits,
-  evaluate(result, chosen): BedsideReading {
+  evaluate(result, chosen): BedsideReading<BedsideCodes['cold-provocation']> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const phases = COLD_PHASES.value.filter((phase) => result[phase] !== undefined);
     const { rewarm } = result;
     const { value: limit } = limitFor(limits, result.limit, chosen);
     const params = { phases: phases.join(' '), ...(rewarm !== undefined && { rewarm }) };
-    const notes =
-      rewarm === undefined
-        ? []
-        : [
-            rewarm > limit
-              ? 'rewarming-slow'
-              : rewarm > USUAL_REWARMING.value
-                ? 'rewarming-between'
-                : 'rewarming-usual',
-          ];
+    const notes: BedsideNote[] = rewarm === undefined ? [] : [`rewarming-${pace(rewarm, limit)}`];
     const base = { limit, params, notes };
     if (phases.length === 3) return { verdict: 'abnormal', code: 'three-phases', ...base };
     if (result.white !== undefined && result.blue !== undefined) {

@@ -1,4 +1,4 @@
-import type { BedsideReading, BedsideTest } from './test.js';
+import type { BedsideCodes, BedsideReading, BedsideTest } from './test.js';
 import { INCOMPLETE, limitFor, type Limits, NOT_DONE, PRACTICE } from './test.js';
 
 const BROWSE = "Browse's Introduction to the Symptoms and Signs of Surgical Disease, 4th ed., p. 175";
@@ -58,7 +58,7 @@ export const elevation: BedsideTest<'elevation'> = {
   eponym: 'Buerger',
   limb: 'leg',
   limits,
-  evaluate(result, chosen): BedsideReading {
+  evaluate(result, chosen): BedsideReading<BedsideCodes['elevation']> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { pallor, angle, seconds } = result;
     if (pallor === undefined || angle === undefined) return INCOMPLETE;
@@ -74,7 +74,7 @@ export const elevation: BedsideTest<'elevation'> = {
         ? { verdict: 'normal', code: 'keeps-colour', params }
         : { verdict: 'incomplete', code: 'not-raised-fully', params };
     }
-    const notes = time && time !== 'between' ? [`pallor-${time}`] : [];
+    const notes = time && time !== 'between' ? ([`pallor-${time}`] as const) : [];
     const { value: limit } = limitFor(limits, result.limit, chosen);
     const base = { limit, params, notes };
     if (angle < limit) return { verdict: 'severe', code: 'pale-below-limit', ...base };

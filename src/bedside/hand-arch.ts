@@ -1,5 +1,6 @@
 import type { BarbeauClass, BedsideResult } from '../examination/index.js';
 import {
+  type BedsideCodes,
   type BedsideReading,
   type BedsideTest,
   INCOMPLETE,
@@ -83,7 +84,7 @@ export const handArch: BedsideTest<'hand-arch'> = {
       source: `${EJRUP} (beyond 5 s, hand held straight)`,
     },
   ],
-  evaluate(result, chosen): BedsideReading {
+  evaluate(result, chosen): BedsideReading<BedsideCodes['hand-arch']> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { value: limit } = limitFor(limits, result.limit, chosen);
     const radial = releasedArtery(result.radial, limit);

@@ -1,5 +1,5 @@
 import { GRADES, type OutletPosition } from '../examination/index.js';
-import type { BedsideReading, FalsePositives } from './test.js';
+import type { BedsideNote, BedsideReading, FalsePositives, PositionCode } from './test.js';
 import { INCOMPLETE } from './test.js';
 
 export const PLEWA = 'Plewa MC, Delinger M, Acad Emerg Med 1998;5:337-342';
@@ -55,7 +55,7 @@ export function pulseChange(
  * What one position of the arm says. Positive: the radial pulse is lost or weaker, or symptoms are reproduced.
  * Source of the criterion: J Am Board Fam Med, table of thoracic outlet manoeuvres.
  */
-export function readPosition(position: OutletPosition | undefined): BedsideReading {
+export function readPosition(position: OutletPosition | undefined): BedsideReading<PositionCode> {
   if (!position) return INCOMPLETE;
   const pulse = pulseChange(position);
   const symptoms = countingSymptoms(position.symptoms ?? []);
@@ -64,10 +64,10 @@ export function readPosition(position: OutletPosition | undefined): BedsideReadi
     ...(symptoms.length && { symptoms: symptoms.join(' ') }),
     ...(position.seconds !== undefined && { seconds: position.seconds }),
   };
-  const notes = [
-    ...(pulse === 'absent-before' ? ['absent-before'] : []),
-    ...(position.symptoms === undefined ? ['symptoms-not-asked'] : []),
-    ...(pulse === undefined ? ['pulse-not-compared'] : []),
+  const notes: BedsideNote[] = [
+    ...(pulse === 'absent-before' ? ['absent-before' as const] : []),
+    ...(position.symptoms === undefined ? ['symptoms-not-asked' as const] : []),
+    ...(pulse === undefined ? ['pulse-not-compared' as const] : []),
   ];
   const changed = pulse === 'lost' || pulse === 'reduced';
   if (changed && symptoms.length) return { verdict: 'abnormal', code: 'pulse-and-symptoms', params, notes };

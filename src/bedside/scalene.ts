@@ -1,6 +1,13 @@
 import { SCALENE_WAYS } from '../examination/index.js';
 import { NORD, PLEWA, rates, RAYAN, readPosition } from './outlet.js';
-import { type BedsideReading, type BedsideTest, INCOMPLETE, NOT_DONE, VERDICTS } from './test.js';
+import {
+  type BedsideCodes,
+  type BedsideReading,
+  type BedsideTest,
+  INCOMPLETE,
+  NOT_DONE,
+  VERDICTS,
+} from './test.js';
 
 /** How long the position is held, in seconds. */
 export const SCALENE_HOLD = { value: 30, source: PLEWA } as const;
@@ -17,7 +24,7 @@ export const scalene: BedsideTest<'scalene'> = {
     ...rates(NORD, { positive: 42 }, { people: 'carpal-tunnel' }),
     ...rates(RAYAN, { pulse: 13.5 }),
   ],
-  evaluate(result): BedsideReading {
+  evaluate(result): BedsideReading<BedsideCodes['scalene']> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const readings = SCALENE_WAYS.flatMap((way) => {
       const position = result[way];

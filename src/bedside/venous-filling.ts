@@ -31,7 +31,7 @@ export const venousFilling: BedsideTest<'venous-filling'> = {
     const { seconds } = result;
     if (seconds === undefined) return INCOMPLETE;
     const option = limitFor(limits, result.limit, chosen);
-    const notes = result.incompetentVeins ? ['incompetent-veins'] : [];
+    const notes = result.incompetentVeins ? (['incompetent-veins'] as const) : [];
     const base = { limit: option.value, params: { seconds }, notes };
     const severe = seconds > SEVERE_FILLING.value;
     if (result.filled === false) {
