@@ -1,75 +1,35 @@
 import {
-  type Level,
   levelOf,
   type Limb,
-  type LimbKey,
   limbKey,
   LIMBS,
   type Piece,
   pieceAbove,
-  type PieceKey,
   piecesTo,
   type Place,
   PULSE_PLACES,
-  type PulseSiteId,
   stationsOf,
 } from '../anatomy/index.js';
 import { type Examination, type Grade, pulseAt } from '../examination/index.js';
+import type { LimbRule, PulsePlace, RuleContradiction, RuleLesion, RuleReading } from './rule-types.js';
 
-type PulsePlace = Place<PulseSiteId>;
+export type { LimbRule, RuleContradiction, RuleLesion, RuleReading } from './rule-types.js';
 
 /** How much of a pulse a grade stands for; bounding counts as full. */
 const STRENGTH: Record<Grade, number> = { absent: 0, reduced: 1, normal: 2, bounding: 2 };
 const FULL = 2;
+const STRENGTH_BEYOND: Record<RuleLesion['kind'], number> = { block: 0, narrowing: 1 };
 
-/** A stretch of artery in which, by the bedside rule, something is wrong. */
-export interface RuleLesion {
-  /** A pulse that is not there means a block, one that is weaker than above it a narrowing. */
-  readonly kind: 'block' | 'narrowing';
-  /** The last pulse of the limb felt above; missing when none of them was stated. */
-  readonly above?: PulsePlace;
-  /** A pulse outside the limb's own way that shows how far down the trunk is open, where it bounds more closely than `above`. */
-  readonly witness?: PulsePlace;
-  /** The first pulses that are weaker or not there: one, or the twins of foot or wrist. */
-  readonly below: readonly PulsePlace[];
-  /** The pieces of artery between the bounds, proximal first. */
-  readonly pieces: readonly PieceKey[];
-  readonly levels: readonly Level[];
-  /** Sites between the bounds (and the twin of `below`) that carry no grade, so that the bounds are wider than need be. */
-  readonly unstated: readonly PulsePlace[];
-  /** Set when the twin pulse shows the shared artery open, so that this artery alone is meant. */
-  readonly singleArtery?: true;
-  /** Other limbs that one lesion in the shared pieces would explain as well. */
-  readonly sharedWith: readonly LimbKey[];
-  readonly sharedPieces: readonly PieceKey[];
-}
-
-/** A pulse felt more strongly than one above it: felt wrongly, or fed by collaterals. */
-export interface RuleContradiction {
-  readonly weaker: PulsePlace;
-  readonly stronger: PulsePlace;
-}
-
-export interface LimbRule {
-  readonly limb: Limb;
-  /** `nothing`: no pulse graded. `normal`: all graded, none weaker than above. `felt-as-far`: normal so far, sites remain. */
-  readonly outcome: 'nothing' | 'normal' | 'felt-as-far' | 'lesion';
-  /** The most distal pulses graded when nothing is wrong so far. */
-  readonly feltTo: readonly PulsePlace[];
-  readonly lesions: readonly RuleLesion[];
-  readonly contradictions: readonly RuleContradiction[];
-  /** Every site of the limb without a grade. */
-  readonly unstated: readonly PulsePlace[];
-}
-
-/** The bedside rule's answer for every limb; plain data, words are made by the locale. */
-export type RuleReading = Readonly<Record<LimbKey, LimbRule>>;
-
-type Draft = Omit<RuleLesion, 'sharedWith' | 'sharedPieces'>;
+type Draft = Omit<RuleLesion, 'sharedWith' | 'sharedBelow' | 'sharedPieces'>;
+type DraftLimb = Omit<LimbRule, 'lesions'> & { readonly lesions: readonly Draft[] };
 
 function strengthAt(examination: Examination, place: Place): number | undefined {
   const grade = pulseAt(examination, place)?.grade;
   return grade && STRENGTH[grade];
+}
+
+function wayTo(place: PulsePlace): Piece[] {
+  return piecesTo(pieceAbove(place));
 }
 
 /** The places anywhere in the body whose pulse is stronger than `limit`, save those fed through `below`. */
@@ -77,62 +37,79 @@ function openPlaces(examination: Examination, below: readonly PulsePlace[], limi
   const gates = below.map((place) => pieceAbove(place));
   return PULSE_PLACES.filter((place) => {
     if ((strengthAt(examination, place) ?? -1) <= limit) return false;
-    const way = piecesTo(pieceAbove(place));
+    const way = wayTo(place);
     return !gates.some((gate) => way.includes(gate));
   });
 }
 
-function lesion(
-  examination: Examination,
-  { kind: limbKind }: Limb,
-  found: Pick<Draft, 'kind' | 'above' | 'below' | 'unstated' | 'singleArtery'>,
-): Draft {
-  const limit = found.kind === 'block' ? STRENGTH.absent : STRENGTH.reduced;
-  const open = openPlaces(examination, found.below, limit);
-  const ways = found.below.map((place) => piecesTo(pieceAbove(place)));
-  const openPieces = new Set<Piece>();
-  let witness: PulsePlace | undefined;
-  let deepest = found.above ? piecesTo(pieceAbove(found.above)).length : 0;
+/** The open place that shows most of these ways open, beyond `depth`; of equals the one nearest to the heart. */
+function closestWitness(
+  open: readonly PulsePlace[],
+  ways: readonly Piece[][],
+  depth: number,
+): PulsePlace | undefined {
+  let best: { place: PulsePlace; depth: number; length: number } | undefined;
   for (const place of open) {
-    const way = piecesTo(pieceAbove(place));
-    for (const piece of way) openPieces.add(piece);
-    const depth = Math.max(...ways.map((own) => own.filter((piece) => way.includes(piece)).length));
-    if (depth > deepest) {
-      deepest = depth;
-      witness = place;
+    const way = wayTo(place);
+    const shown = Math.max(...ways.map((own) => own.filter((piece) => way.includes(piece)).length));
+    if (shown <= depth) continue;
+    if (!best || shown > best.depth || (shown === best.depth && way.length < best.length)) {
+      best = { place, depth: shown, length: way.length };
     }
   }
-  const aboveWay = found.above ? piecesTo(pieceAbove(found.above)) : [];
-  const between = [...new Set(ways.flat())].filter(
-    (piece) => !openPieces.has(piece) && !aboveWay.includes(piece),
-  );
+  return best?.place;
+}
+
+interface Found {
+  readonly kind: RuleLesion['kind'];
+  readonly above: PulsePlace | undefined;
+  readonly below: readonly PulsePlace[];
+  /** Sites without a grade on the way. */
+  readonly passed: readonly PulsePlace[];
+  /** The twin without a grade. */
+  readonly blank: readonly PulsePlace[];
+  readonly single: boolean;
+}
+
+function lesion(examination: Examination, { kind: limbKind }: Limb, found: Found): Draft {
+  const { kind, above, below } = found;
+  const open = openPlaces(examination, below, STRENGTH_BEYOND[kind]);
+  const ways = below.map(wayTo);
+  const aboveWay = above ? wayTo(above) : [];
+  const openPieces = new Set([...aboveWay, ...open.flatMap(wayTo)]);
+  const witness = closestWitness(open, ways, aboveWay.length);
+  const between = [...new Set(ways.flat())].filter((piece) => !openPieces.has(piece));
   return {
-    ...found,
+    kind,
+    ...(above && { above }),
     ...(witness && { witness }),
+    below,
     pieces: between.map((piece) => piece.key),
     levels: [...new Set(between.map((piece) => levelOf(piece.artery, limbKind)))],
+    unstated: [...found.passed.filter((place) => between.includes(pieceAbove(place))), ...found.blank],
+    ...(found.single && { singleArtery: true as const }),
   };
 }
 
-function readLimb(examination: Examination, limb: Limb): Omit<LimbRule, 'lesions'> & { lesions: Draft[] } {
-  const lesions: Draft[] = [];
+/** Walks one limb from the trunk outward. */
+function readLimb(examination: Examination, limb: Limb): DraftLimb {
+  let lesions: Draft[] = [];
   const contradictions: RuleContradiction[] = [];
   const unstated: PulsePlace[] = [];
-  let pending: PulsePlace[] = [];
+  let passed: PulsePlace[] = [];
   let running = FULL;
-  let above: PulsePlace | undefined;
-  let last: readonly PulsePlace[] = [];
+  let last: PulsePlace | undefined;
+  let feltTo: readonly PulsePlace[] = [];
 
-  const add = (strength: number, below: PulsePlace[], more: PulsePlace[], single = false): void => {
-    lesions.push(
-      lesion(examination, limb, {
-        kind: strength === STRENGTH.absent ? 'block' : 'narrowing',
-        ...(above && { above }),
-        below,
-        unstated: [...pending, ...more],
-        ...(single && { singleArtery: true as const }),
-      }),
-    );
+  const add = (
+    strength: number,
+    below: readonly PulsePlace[],
+    blank: readonly PulsePlace[],
+    single = false,
+  ): void => {
+    const kind = strength === STRENGTH.absent ? 'block' : 'narrowing';
+    const above = running > strength ? last : undefined;
+    lesions.push(lesion(examination, limb, { kind, above, below, passed, blank, single }));
   };
 
   for (const station of stationsOf(limb)) {
@@ -140,42 +117,54 @@ function readLimb(examination: Examination, limb: Limb): Omit<LimbRule, 'lesions
     const blank = station.filter((place) => !stated.includes(place));
     unstated.push(...blank);
     if (stated.length === 0) {
-      pending.push(...blank);
+      passed.push(...blank);
       continue;
     }
     const strengths = stated.map((place) => strengthAt(examination, place) as number);
     const strongest = Math.max(...strengths);
+    const leader = stated[strengths.indexOf(strongest)] as PulsePlace;
     if (strongest < running) add(strongest, stated, blank);
-    if (strongest > running && above) {
-      const stronger = stated[strengths.indexOf(strongest)] as PulsePlace;
-      contradictions.push({ weaker: above, stronger });
+    if (strongest > running && last) {
+      contradictions.push({ weaker: last, stronger: leader });
+      lesions = lesions.map((one) =>
+        one.contradictedBy || STRENGTH_BEYOND[one.kind] >= strongest
+          ? one
+          : { ...one, contradictedBy: leader, ...(strongest < FULL && { refilled: true as const }) },
+      );
     }
-    const weaker = stated.filter((_, i) => (strengths[i] as number) < strongest);
-    for (const place of weaker) add(strengthAt(examination, place) as number, [place], [], true);
+    for (const [i, place] of stated.entries()) {
+      const strength = strengths[i] as number;
+      if (strength < strongest) add(strength, [place], [], true);
+    }
     running = strongest;
-    above = stated.find((_, i) => strengths[i] === strongest);
-    last = stated;
-    pending = [];
+    last = leader;
+    feltTo = stated;
+    passed = [];
   }
 
-  const outcome =
-    last.length === 0 ? 'nothing' : lesions.length ? 'lesion' : unstated.length ? 'felt-as-far' : 'normal';
-  return { limb, outcome, feltTo: lesions.length ? [] : last, lesions, contradictions, unstated };
+  const outcome = !last ? 'nothing' : lesions.length ? 'lesion' : unstated.length ? 'felt-as-far' : 'normal';
+  return { limb, outcome, feltTo: lesions.length ? [] : feltTo, lesions, contradictions, unstated };
 }
 
-/** The other limbs whose first lesion has pieces in common with this one, and those pieces. */
-function shared(draft: Draft, limb: Limb, all: ReturnType<typeof readLimb>[]) {
-  const sharedWith: LimbKey[] = [];
-  let sharedPieces: readonly PieceKey[] = [];
-  for (const other of all) {
+/** The limbs whose first lesion shares most pieces with this one; one lesion there would explain them all. */
+function shared(
+  draft: Draft,
+  limb: Limb,
+  all: readonly DraftLimb[],
+): Pick<RuleLesion, 'sharedWith' | 'sharedBelow' | 'sharedPieces'> {
+  const partners = all.flatMap((other) => {
     const first = other.lesions[0];
-    if (!first || limbKey(other.limb) === limbKey(limb)) continue;
+    if (!first || other.limb === limb) return [];
     const common = draft.pieces.filter((piece) => first.pieces.includes(piece));
-    if (common.length === 0) continue;
-    sharedWith.push(limbKey(other.limb));
-    sharedPieces = sharedPieces.length ? sharedPieces.filter((piece) => common.includes(piece)) : common;
-  }
-  return { sharedWith, sharedPieces };
+    return common.length ? [{ limb: other.limb, below: first.below, common }] : [];
+  });
+  const most = Math.max(0, ...partners.map((partner) => partner.common.length));
+  const nearest = partners.filter((partner) => partner.common.length === most);
+  return {
+    sharedWith: nearest.map((partner) => limbKey(partner.limb)),
+    sharedBelow: nearest.map((partner) => partner.below),
+    sharedPieces: nearest[0]?.common ?? [],
+  };
 }
 
 /**
@@ -193,11 +182,31 @@ export function readByRule(examination: Examination): RuleReading {
         ...draft,
         lesions: draft.lesions.map((one, i) => ({
           ...one,
-          ...(i === 0 ? shared(one, draft.limb, drafts) : { sharedWith: [], sharedPieces: [] }),
+          ...(i === 0
+            ? shared(one, draft.limb, drafts)
+            : { sharedWith: [], sharedBelow: [], sharedPieces: [] }),
         })),
       },
     ]),
   ) as unknown as RuleReading;
+}
+
+/**
+ * Whether the same is wrong wherever anyone felt, in arms or neck and legs, right and left: then low flow or no circulation
+ * explains it before many lesions do. `undefined` when a pulse anywhere is better or worse than the others.
+ */
+export function sameEverywhere(reading: RuleReading): RuleLesion['kind'] | undefined {
+  const graded = Object.values(reading).filter((rule) => rule.outcome !== 'nothing');
+  const kind = graded[0]?.lesions[0]?.kind;
+  const alike = graded.every(({ lesions, contradictions }) => {
+    const [first] = lesions;
+    return lesions.length === 1 && contradictions.length === 0 && first?.kind === kind && !first?.witness;
+  });
+  if (!alike) return undefined;
+  const sides = new Set(graded.flatMap((rule) => rule.lesions[0]?.below.map((place) => place.side)));
+  const legs = graded.some((rule) => rule.limb.kind === 'leg');
+  const others = graded.some((rule) => rule.limb.kind !== 'leg');
+  return sides.has('right') && sides.has('left') && legs && others ? kind : undefined;
 }
 
 /** Whether any pulse has been graded at all. */

@@ -143,7 +143,7 @@ function piece(key: PieceKey): string {
   const name = vessel(found);
   if (found.artery === 'infrarenal-aorta' && found.stretch === 'distal') return 'aortic fork';
   if (found.artery !== 'popliteal' || found.stretch === 'whole') return name;
-  return `${name}, ${found.stretch === 'proximal' ? 'upper' : 'lower'} part`;
+  return `${sides[found.side]} ${found.stretch === 'proximal' ? 'above' : 'below'}-knee ${arteries.popliteal}`;
 }
 
 export const anatomy = {

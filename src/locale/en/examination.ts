@@ -71,7 +71,7 @@ function fault({ code, path, found, expected }: Fault): string {
     case 'missing':
       return `${where}: nothing there; expected ${list(expected, 'or')}.`;
     case 'unknown-field':
-      return `${where}: there is no such field or site; expected ${expected.length ? `one of ${list(expected, 'or')}` : 'nothing'}.`;
+      return `${where}: there is no such field or site; expected ${expected.length ? list(expected, 'or') : 'nothing'}.`;
     default:
       return `${where}: found ${found}; expected ${list(expected, 'or')}.`;
   }
@@ -80,6 +80,7 @@ function fault({ code, path, found, expected }: Fault): string {
 export const examination = {
   grades,
   increased: 'increased',
+  expansile: 'expansile',
   reasons,
   bruits,
   dopplers,

@@ -1,14 +1,23 @@
 import {
   isPulseSite,
+  LIMBS,
   type LimbKey,
   limbKey,
   pieceFromKey,
   type PieceKey,
   type Place,
+  PULSE_PLACES,
+  type SiteId,
   vesselKey,
 } from '../../anatomy/index.js';
 import { type Examination, type Grade, pulseAt } from '../../examination/index.js';
-import type { LimbRule, RuleContradiction, RuleLesion, RuleReading } from '../../localisation/rule.js';
+import {
+  type LimbRule,
+  type RuleContradiction,
+  type RuleLesion,
+  type RuleReading,
+  sameEverywhere,
+} from '../../localisation/rule.js';
 import { anatomy } from './anatomy.js';
 import { examination as words } from './examination.js';
 import { list, sentence } from './phrases.js';
@@ -20,11 +29,30 @@ const felt: Record<Grade, string> = {
   bounding: 'felt, bounding',
 };
 
-function twins(places: readonly Place[]): string {
+/** What to keep in mind when this pulse is not there and nothing else is wrong at its level. */
+const remarks: Partial<Record<SiteId, string>> = {
+  // Absent in 15 of 547 young healthy people on one side or both. Robertson GS et al., Ann R Coll Surg Engl 1990;72:99-100.
+  'dorsalis-pedis': 'Some healthy people have no dorsalis pedis pulse.',
+  // Absent in 1 of 547, same source.
+  'posterior-tibial': 'A few healthy people have no posterior tibial pulse.',
+  // Common practice, no source.
+  'abdominal-aorta': 'An aorta that cannot be felt says little by itself: it often lies out of reach.',
+};
+
+/** A place as it stands within a sentence. */
+function at(place: Place): string {
+  return place.side === 'midline' ? `the ${anatomy.place(place)}` : anatomy.place(place);
+}
+
+function endOf({ site }: Place): string {
+  return site === 'radial' || site === 'ulnar' ? 'wrist' : 'foot';
+}
+
+/** One place, or the twins of wrist or foot. */
+function spot(places: readonly Place[]): string {
   const [first] = places;
-  if (!first || places.length === 1) return first ? anatomy.place(first) : '';
-  const end = first.site === 'radial' || first.site === 'ulnar' ? 'wrist' : 'foot';
-  return `both ${anatomy.sides[first.side]} ${end} pulses`;
+  if (!first || places.length === 1) return first ? at(first) : '';
+  return `both ${anatomy.sides[first.side]} ${endOf(first)} pulses`;
 }
 
 /** Arteries named once each, in order; both parts of one artery are the artery. */
@@ -43,28 +71,75 @@ function pieces(keys: readonly PieceKey[]): string[] {
   ];
 }
 
-const KIND = { block: 'block', narrowing: 'narrowing' } as const;
-
-function bothSides(lesion: RuleLesion, limb: LimbKey): boolean {
-  const [side, kind] = limb.split(' ') as [string, string];
-  const other = `${side === 'right' ? 'left' : 'right'} ${kind}`;
-  return lesion.sharedWith.includes(other as LimbKey);
+/** The limbs that one lesion would explain, each with its first weak pulses, in the fixed order of limbs. */
+function explained(one: RuleLesion, limb: LimbKey): { limb: LimbKey; below: readonly Place[] }[] {
+  const order = LIMBS.map(limbKey);
+  return [
+    { limb, below: one.below },
+    ...one.sharedWith.map((key, i) => ({ limb: key, below: one.sharedBelow[i] ?? [] })),
+  ].sort((a, b) => order.indexOf(a.limb) - order.indexOf(b.limb));
 }
 
-/** "block between left femoral and left popliteal". */
-function lesion(one: RuleLesion, limb: LimbKey): string {
-  const kind = KIND[one.kind];
-  if (one.singleArtery) return `${kind} of the ${list(pieces(one.pieces), 'or')} artery alone`;
-  if (bothSides(one, limb) && one.below[0]) {
-    const site = anatomy.sites[one.below[0].site];
-    return `${kind} above both ${site} pulses: at ${list(sharedNames(one), 'or')}, or on both sides`;
+/** Where several limbs part; long stretches of the aorta in one word. */
+function inShared(keys: readonly PieceKey[]): string {
+  const arteries = new Set(keys.map((key) => pieceFromKey(key)?.artery));
+  if (arteries.has('thoracic-aorta')) {
+    return arteries.has('aortic-arch') ? 'in the aorta' : 'in the aorta beyond the arch';
   }
-  if (!one.above) return `${kind} above ${one.below.length > 1 ? '' : 'the '}${twins(one.below)}`;
-  return `${kind} between ${anatomy.place(one.above)} and ${twins(one.below)}`;
+  return `at ${list(
+    pieces(keys).map((name) => `the ${name}`),
+    'or',
+  )}`;
 }
 
-function sharedNames(one: RuleLesion): string[] {
-  return pieces(one.sharedPieces).map((name) => `the ${name}`);
+/** "block above both femoral pulses: at the aortic fork, or one on each side"; empty where no other limb shares the lesion. */
+function sharedLesion(one: RuleLesion, limb: LimbKey): string {
+  const all = explained(one, limb);
+  const [a, b] = all.map(({ below }) => below);
+  if (!a?.[0] || !b || a[0].side === 'midline') return '';
+  const sites = (places: readonly Place[]) => places.map((place) => place.site).join();
+  const pair = all.length === 2 && sites(a) === sites(b);
+  const pulses = !pair
+    ? list(all.map(({ below }) => spot(below)))
+    : a.length > 1
+      ? `the ${endOf(a[0])} pulses of both sides`
+      : `both ${anatomy.sites[a[0].site]} pulses`;
+  const otherwise = pair ? 'one on each side' : all.length === 2 ? 'one above each' : 'more than one';
+  return `${one.kind} above ${pulses}: ${inShared(one.sharedPieces)}, or ${otherwise}`;
+}
+
+function where(one: RuleLesion, limb: LimbKey, alone: boolean): string {
+  if (one.singleArtery) {
+    return `${one.kind} of the ${list(pieces(one.pieces), 'or')} artery${alone ? ' alone' : ''}`;
+  }
+  const common = sharedLesion(one, limb);
+  if (common) return common;
+  if (!one.above) return `${one.kind} above ${spot(one.below)}`;
+  return `${one.kind} between ${at(one.above)} and ${spot(one.below)}`;
+}
+
+/** "block between left femoral and left popliteal", with what speaks against it beyond. */
+function lesion(one: RuleLesion, limb: LimbKey, alone = true): string {
+  const said = where(one, limb, alone);
+  if (!one.contradictedBy) return said;
+  const beyond = at(one.contradictedBy);
+  return one.refilled
+    ? `${said}, with ${beyond} weakly felt beyond it`
+    : `doubtful ${said}, since ${beyond} is felt in full beyond it`;
+}
+
+/** Each lesion of a limb in words; an artery stands alone only where its twin is as strong as the pulse above. */
+function lesions({ limb, lesions: all }: LimbRule): string[] {
+  const weak = new Set(all.filter((one) => !one.singleArtery).flatMap((one) => one.below));
+  return all.map((one) => lesion(one, limbKey(limb), !one.below.some((place) => weak.has(place))));
+}
+
+/** "Narrowing …, and a block …". */
+function joined(parts: readonly string[]): string {
+  const [first = '', ...more] = parts;
+  return sentence(
+    [first, ...more.map((part, i) => `${i === more.length - 1 ? 'and ' : ''}a ${part}`)].join(', '),
+  );
 }
 
 /** The finding at a place as the rule reads it: "left popliteal felt for and not there". */
@@ -79,50 +154,89 @@ function silence(examination: Examination, place: Place): string {
   return `${anatomy.place(place)} ${reason ? `could not be examined (${words.reasons[reason]})` : 'not examined'}`;
 }
 
-function reasons(examination: Examination, rule: LimbRule): string[] {
-  return rule.lesions.map((one) => {
-    const seen = [one.above, one.witness, ...one.below].filter((place) => place !== undefined);
-    const parts = seen.map((place) => finding(examination, place));
-    const bounds =
-      one.above || one.witness ? '' : ' No pulse above it is recorded, so the trunk is the upper bound.';
-    const open = one.unstated.length
-      ? ` ${sentence(list(one.unstated.map((place) => silence(examination, place))))}, so the stretch is wider than it need be.`
-      : '';
-    const where = one.pieces.length ? ` In between: ${list(pieces(one.pieces))}.` : '';
-    return `${sentence(list(parts))}.${bounds}${where}${open}`;
-  });
+/** What lies between the bounds. */
+function stretch(one: RuleLesion): string {
+  if (!one.above && !one.witness) {
+    return `No pulse felt nearer to the heart: the stretch runs from the heart to ${spot(one.below)}.`;
+  }
+  return one.singleArtery ? '' : `In between: ${list(pieces(one.pieces))}.`;
+}
+
+function reason(examination: Examination, one: RuleLesion): string {
+  const seen = [one.above, one.witness, ...one.below].filter((place) => place !== undefined);
+  const [only] = one.below;
+  const remark = one.kind === 'block' && one.below.length === 1 && only && remarks[only.site];
+  return [
+    `${sentence(seen.map((place) => finding(examination, place)).join(', '))}.`,
+    stretch(one),
+    one.unstated.length
+      ? `${sentence(list(one.unstated.map((place) => silence(examination, place))))}, so the stretch is wider than it need be.`
+      : '',
+    remark || '',
+  ]
+    .filter((part) => part !== '')
+    .join(' ');
 }
 
 /** A limb's answer in one sentence, without full stop; empty where nothing was examined. */
 function lead(rule: LimbRule): string {
-  const key = limbKey(rule.limb);
-  const limb = sentence(anatomy.limbs[key]);
+  const limb = sentence(anatomy.limbs[limbKey(rule.limb)]);
   switch (rule.outcome) {
     case 'nothing':
       return '';
     case 'normal':
-      return `${limb}: every pulse felt`;
-    case 'felt-as-far':
-      return `${limb}: felt as far as ${twins(rule.feltTo)}`;
-    case 'lesion': {
-      const parts = rule.lesions.map((one, i) => `${i ? 'a ' : ''}${lesion(one, key)}`);
-      return sentence(list(parts, ', and').replace(' , and', ', and'));
+      return `${limb}: every pulse felt, none reduced`;
+    case 'felt-as-far': {
+      const count = rule.unstated.length;
+      return `${limb}: felt as far as ${spot(rule.feltTo)}; ${count} ${count === 1 ? 'site' : 'sites'} without a grade`;
     }
+    case 'lesion':
+      return joined(lesions(rule));
   }
 }
 
 function contradiction({ weaker, stronger }: RuleContradiction): string {
-  return `${sentence(anatomy.place(stronger))} is felt more strongly than ${anatomy.place(weaker)} above it: one of the two was felt wrongly, or collaterals fill it. Feel both again.`;
+  return `${sentence(at(stronger))} is felt more strongly than ${at(weaker)} above it: one of the two was felt wrongly, or collaterals fill the lower one. Feel both again.`;
 }
 
-/** The answer for the whole body, one sentence a limb that has something to say. */
+/** One sentence for the whole body where every pulse is equally poor, without full stop; else empty. */
+function everywhere(reading: RuleReading): string {
+  switch (sameEverywhere(reading)) {
+    case 'block':
+      return 'No pulse felt anywhere it was felt for: see to the circulation before looking for a block';
+    case 'narrowing':
+      return 'Every pulse felt is reduced: low flow or cold explains that before many narrowings do';
+    default:
+      return '';
+  }
+}
+
+/** The answer for the whole body: one sentence a limb that has something to say, a lesion shared by limbs told once. */
 function leads(reading: RuleReading): string[] {
+  const common = everywhere(reading);
+  if (common) return [common];
   const all = Object.values(reading);
-  const lesions = all.filter((rule) => rule.outcome === 'lesion');
-  if (lesions.length) return [...new Set(lesions.map(lead))];
-  if (all.every((rule) => rule.outcome === 'normal')) return ['Every pulse felt is normal'];
-  const partial = all.filter((rule) => rule.outcome !== 'nothing');
-  return partial.map(lead);
+  const told = new Set<string>();
+  const fresh = (rule: LimbRule) => (_: string, i: number) => {
+    const one = rule.lesions[i];
+    const place = one && where(one, limbKey(rule.limb), true);
+    return place !== undefined && !told.has(place) && told.add(place);
+  };
+  const found = all
+    .map((rule) => lesions(rule).filter(fresh(rule)))
+    .filter((parts) => parts.length)
+    .map(joined);
+  if (found.length) return found;
+  if (all.every((rule) => rule.outcome === 'normal')) {
+    return [`All ${PULSE_PLACES.length} pulses felt, none reduced: no block shown`];
+  }
+  const trunkOnly = (rule: LimbRule) => rule.feltTo.every((place) => place.side === 'midline');
+  const limbs = all.filter((rule) => rule.outcome !== 'nothing' && !trunkOnly(rule)).map(lead);
+  return limbs.length
+    ? limbs
+    : all.some((rule) => rule.feltTo.length)
+      ? ['Abdominal aorta felt, nothing beyond it graded']
+      : [];
 }
 
 export const rule = {
@@ -132,8 +246,10 @@ export const rule = {
   checkAgain: 'Check again',
   lead,
   leads,
+  everywhere,
   lesion,
-  reasons,
+  reasons: (examination: Examination, { lesions: all }: LimbRule) =>
+    all.map((one) => reason(examination, one)),
   contradiction,
   finding,
   pieces,

@@ -1,0 +1,247 @@
+import { describe, expect, it } from 'vitest';
+import { LIMBS, limbKey } from '../../../src/anatomy/index.js';
+import {
+  emptyExamination,
+  type Grade,
+  type PulseFinding,
+  restNormal,
+} from '../../../src/examination/index.js';
+import { en } from '../../../src/locale/en/index.js';
+import { readByRule } from '../../../src/localisation/rule.js';
+import { examined } from '../../tools/examinations.js';
+
+type Findings = Record<string, Grade | PulseFinding>;
+
+interface Said {
+  readonly leads: readonly string[];
+  readonly reasons: readonly string[];
+  readonly checks: readonly string[];
+}
+
+function said(findings: Findings, others: 'normal' | 'blank' = 'blank'): Said {
+  const given = examined(findings);
+  const examination = others === 'normal' ? restNormal(given) : given;
+  const reading = readByRule(examination);
+  const limbs = LIMBS.map((limb) => reading[limbKey(limb)]);
+  return {
+    leads: en.rule.leads(reading),
+    reasons: limbs.flatMap((limb) => en.rule.reasons(examination, limb)),
+    checks: limbs.flatMap((limb) => limb.contradictions.map(en.rule.contradiction)),
+  };
+}
+
+const beyond = (side: string, sites: readonly string[], grade: Grade): Findings =>
+  Object.fromEntries(sites.map((site) => [`${side} ${site}`, grade]));
+const FOOT = ['posterior-tibial', 'dorsalis-pedis'];
+
+describe('the bedside rule in English', () => {
+  it('tells a left superficial femoral block', () => {
+    expect(said(beyond('left', ['popliteal', ...FOOT], 'absent'), 'normal')).toEqual({
+      leads: ['Block between left femoral and left popliteal'],
+      reasons: [
+        'Left femoral felt, left popliteal felt for and not there. In between: left common femoral, left superficial femoral and left above-knee popliteal.',
+      ],
+      checks: [],
+    });
+  });
+
+  it('tells an iliac block, with the other femoral as its witness', () => {
+    expect(said(beyond('left', ['femoral', 'popliteal', ...FOOT], 'absent'), 'normal')).toEqual({
+      leads: ['Block between the abdominal aorta and left femoral'],
+      reasons: [
+        'Abdominal aorta felt, right femoral felt, left femoral felt for and not there. In between: left common iliac, left external iliac and left common femoral.',
+      ],
+      checks: [],
+    });
+  });
+
+  it('tells both femorals gone once, at the fork or one on each side', () => {
+    const { leads } = said({
+      'midline abdominal-aorta': 'normal',
+      'right femoral': 'absent',
+      'left femoral': 'absent',
+    });
+    expect(leads).toEqual(['Block above both femoral pulses: at the aortic fork, or one on each side']);
+  });
+
+  it('says how far up the aorta the block may lie when the aorta was not felt', () => {
+    const femorals: Findings = { 'right femoral': 'absent', 'left femoral': 'absent' };
+    expect(said(femorals)).toEqual({
+      leads: ['Block above both femoral pulses: in the aorta, or one on each side'],
+      reasons: ['right', 'left'].map(
+        (side) =>
+          `${side === 'right' ? 'Right' : 'Left'} femoral felt for and not there. No pulse felt nearer to the heart: the stretch runs from the heart to ${side} femoral. Abdominal aorta not examined, so the stretch is wider than it need be.`,
+      ),
+      checks: [],
+    });
+    expect(said({ ...femorals, 'left radial': 'normal' }).leads).toEqual([
+      'Block above both femoral pulses: in the aorta beyond the arch, or one on each side',
+    ]);
+  });
+
+  it('never speaks of a femoral pulse that nobody felt for', () => {
+    const { leads } = said({
+      'midline abdominal-aorta': 'normal',
+      'right femoral': 'absent',
+      'left popliteal': 'absent',
+    });
+    expect(leads).toEqual([
+      'Block above right femoral and left popliteal: at the aortic fork, or one above each',
+    ]);
+  });
+
+  it('tells both feet pulseless below a felt aorta', () => {
+    const feet = { ...beyond('right', FOOT, 'absent'), ...beyond('left', FOOT, 'absent') };
+    expect(said({ 'midline abdominal-aorta': 'normal', ...feet }).leads).toEqual([
+      'Block above the foot pulses of both sides: at the aortic fork, or one on each side',
+    ]);
+  });
+
+  it('tells a block below the knee', () => {
+    expect(said(beyond('right', FOOT, 'absent'), 'normal').leads).toEqual([
+      'Block between right popliteal and both right foot pulses',
+    ]);
+  });
+
+  it('tells one foot or forearm artery alone, and who is born without it', () => {
+    expect(said({ 'left dorsalis-pedis': 'absent' }, 'normal')).toEqual({
+      leads: ['Block of the left anterior tibial or left dorsalis pedis artery alone'],
+      reasons: [
+        'Left popliteal felt, left posterior tibial felt, left dorsalis pedis felt for and not there. Some healthy people have no dorsalis pedis pulse.',
+      ],
+      checks: [],
+    });
+    expect(said({ 'right radial': 'absent' }, 'normal')).toEqual({
+      leads: ['Block of the right radial artery alone'],
+      reasons: ['Right brachial felt, right ulnar felt, right radial felt for and not there.'],
+      checks: [],
+    });
+  });
+
+  it('does not call an artery alone whose twin is weak too', () => {
+    expect(
+      said({ 'left posterior-tibial': 'reduced', 'left dorsalis-pedis': 'absent' }, 'normal').leads,
+    ).toEqual([
+      'Narrowing between left popliteal and both left foot pulses, and a block of the left anterior tibial or left dorsalis pedis artery',
+    ]);
+  });
+
+  it('tells a narrowing and then a block', () => {
+    expect(
+      said({ 'left femoral': 'reduced', ...beyond('left', ['popliteal', ...FOOT], 'absent') }, 'normal')
+        .leads,
+    ).toEqual([
+      'Narrowing between the abdominal aorta and left femoral, and a block between left femoral and left popliteal',
+    ]);
+  });
+
+  it('tells the inflow of the right arm and neck together', () => {
+    const right = [
+      'subclavian',
+      'axillary',
+      'brachial',
+      'radial',
+      'ulnar',
+      'carotid',
+      'superficial-temporal',
+    ];
+    expect(said(beyond('right', right, 'reduced'), 'normal').leads).toEqual([
+      'Narrowing above right subclavian and right carotid: at the brachiocephalic trunk, or one above each',
+    ]);
+  });
+
+  it('tells a block of the left arm’s inflow, with the neck as witness', () => {
+    expect(
+      said(beyond('left', ['subclavian', 'axillary', 'brachial', 'radial', 'ulnar'], 'absent'), 'normal'),
+    ).toEqual({
+      leads: ['Block above left subclavian'],
+      reasons: ['Left carotid felt, left subclavian felt for and not there. In between: left subclavian.'],
+      checks: [],
+    });
+  });
+
+  it('names sites that were not or could not be examined', () => {
+    const { reasons } = said({
+      'left femoral': 'normal',
+      'left popliteal': { couldNotExamine: 'dressing' },
+      'left posterior-tibial': 'absent',
+    });
+    expect(reasons).toEqual([
+      'Left femoral felt, left posterior tibial felt for and not there. In between: left common femoral, left superficial femoral, left popliteal, left tibioperoneal trunk and left posterior tibial. Left popliteal could not be examined (dressing) and left dorsalis pedis not examined, so the stretch is wider than it need be. A few healthy people have no posterior tibial pulse.',
+    ]);
+  });
+
+  it('doubts a block with full pulses beyond it, and asks to feel again', () => {
+    expect(said({ 'left popliteal': 'absent' }, 'normal')).toMatchObject({
+      leads: [
+        'Doubtful block between left femoral and left popliteal, since left posterior tibial is felt in full beyond it',
+      ],
+      checks: [
+        'Left posterior tibial is felt more strongly than left popliteal above it: one of the two was felt wrongly, or collaterals fill the lower one. Feel both again.',
+      ],
+    });
+  });
+
+  it('keeps a block with weak pulses beyond it', () => {
+    expect(said({ 'left popliteal': 'absent', ...beyond('left', FOOT, 'reduced') }, 'normal').leads).toEqual([
+      'Block between left femoral and left popliteal, with left posterior tibial weakly felt beyond it',
+    ]);
+  });
+
+  it('makes little of an aorta that cannot be felt', () => {
+    const { leads, reasons } = said({ 'midline abdominal-aorta': 'absent' }, 'normal');
+    expect(leads).toEqual([
+      'Doubtful block above the abdominal aorta, since right femoral is felt in full beyond it',
+    ]);
+    expect(reasons[0]).toContain(
+      'An aorta that cannot be felt says little by itself: it often lies out of reach.',
+    );
+  });
+
+  it('puts the circulation before any block when no pulse is felt anywhere', () => {
+    const wide = ['right carotid', 'left carotid', 'right femoral', 'left femoral'];
+    const of = (grade: Grade) => said(Object.fromEntries(wide.map((key) => [key, grade]))).leads;
+    expect(of('absent')).toEqual([
+      'No pulse felt anywhere it was felt for: see to the circulation before looking for a block',
+    ]);
+    expect(of('reduced')).toEqual([
+      'Every pulse felt is reduced: low flow or cold explains that before many narrowings do',
+    ]);
+  });
+
+  it('tells a full normal examination, and claims no more of a partial one', () => {
+    expect(said({}, 'normal').leads).toEqual(['All 23 pulses felt, none reduced: no block shown']);
+    expect(
+      said({ 'left femoral': 'normal', ...beyond('left', FOOT, 'normal'), 'right radial': 'bounding' }).leads,
+    ).toEqual([
+      'Left leg: felt as far as both left foot pulses; 2 sites without a grade',
+      'Right arm: felt as far as right radial; 4 sites without a grade',
+    ]);
+    expect(said({ 'midline abdominal-aorta': 'normal' }).leads).toEqual([
+      'Abdominal aorta felt, nothing beyond it graded',
+    ]);
+    expect(
+      said({
+        ...beyond('left', ['femoral', 'popliteal', ...FOOT], 'normal'),
+        'midline abdominal-aorta': 'normal',
+      }).leads,
+    ).toContain('Left leg: every pulse felt, none reduced');
+  });
+
+  it('says nothing of an empty examination', () => {
+    expect(said({})).toEqual({ leads: [], reasons: [], checks: [] });
+    expect(en.rule.leads(readByRule(emptyExamination()))).toEqual([]);
+  });
+
+  it('lists silent sites one by one', () => {
+    const examination = examined({ 'left popliteal': { couldNotExamine: 'cast' } });
+    const rule = readByRule(examination)['left leg'];
+    expect(en.rule.unstated(examination, rule.unstated)).toEqual([
+      'abdominal aorta not examined',
+      'left femoral not examined',
+      'left popliteal could not be examined (cast)',
+      'left posterior tibial not examined',
+      'left dorsalis pedis not examined',
+    ]);
+  });
+});
