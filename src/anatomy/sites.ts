@@ -19,14 +19,14 @@ export interface SiteDefinition {
  */
 const PULSE_DEFINITIONS = {
   'superficial-temporal': { occurs: 'paired', artery: 'superficial-temporal', at: 0.45, region: 'head' },
-  carotid: { occurs: 'paired', artery: 'common-carotid', at: 0.6, region: 'head' },
-  subclavian: { occurs: 'paired', artery: 'subclavian', at: 0.8, region: 'arm' },
+  carotid: { occurs: 'paired', artery: 'common-carotid', at: 0.65, region: 'head' },
+  subclavian: { occurs: 'paired', artery: 'subclavian', at: 0.86, region: 'arm' },
   axillary: { occurs: 'paired', artery: 'axillary', at: 0.72, region: 'arm' },
   brachial: { occurs: 'paired', artery: 'brachial', at: 0.72, region: 'arm' },
-  radial: { occurs: 'paired', artery: 'radial', at: 0.85, region: 'arm' },
-  ulnar: { occurs: 'paired', artery: 'ulnar', at: 0.9, region: 'arm' },
-  'abdominal-aorta': { occurs: 'midline', artery: 'infrarenal-aorta', at: 0.4, region: 'trunk' },
-  femoral: { occurs: 'paired', artery: 'common-femoral', at: 0.4, region: 'leg' },
+  radial: { occurs: 'paired', artery: 'radial', at: 0.84, region: 'arm' },
+  ulnar: { occurs: 'paired', artery: 'ulnar', at: 0.97, region: 'arm' },
+  'abdominal-aorta': { occurs: 'midline', artery: 'infrarenal-aorta', at: 0.35, region: 'trunk' },
+  femoral: { occurs: 'paired', artery: 'common-femoral', at: 0.6, region: 'leg' },
   popliteal: { occurs: 'paired', artery: 'popliteal', at: 0.5, region: 'leg' },
   'posterior-tibial': { occurs: 'paired', artery: 'posterior-tibial', at: 0.85, region: 'leg' },
   'dorsalis-pedis': { occurs: 'paired', artery: 'dorsalis-pedis', at: 0.45, region: 'leg' },
@@ -34,13 +34,13 @@ const PULSE_DEFINITIONS = {
 
 /** Where one listens for a bruit, in the order of examination. */
 const LISTENING_DEFINITIONS = {
-  carotid: { occurs: 'paired', artery: 'common-carotid', at: 0.6, region: 'head' },
-  subclavian: { occurs: 'paired', artery: 'subclavian', at: 0.8, region: 'arm' },
+  carotid: { occurs: 'paired', artery: 'common-carotid', at: 0.65, region: 'head' },
+  subclavian: { occurs: 'paired', artery: 'subclavian', at: 0.86, region: 'arm' },
   axillary: { occurs: 'paired', artery: 'axillary', at: 0.72, region: 'arm' },
-  'abdominal-aorta': { occurs: 'midline', artery: 'infrarenal-aorta', at: 0.4, region: 'trunk' },
-  renal: { occurs: 'paired', artery: 'renal', at: 0.8, region: 'trunk' },
-  iliac: { occurs: 'paired', artery: 'external-iliac', at: 0.1, region: 'leg' },
-  femoral: { occurs: 'paired', artery: 'common-femoral', at: 0.4, region: 'leg' },
+  'abdominal-aorta': { occurs: 'midline', artery: 'infrarenal-aorta', at: 0.35, region: 'trunk' },
+  renal: { occurs: 'paired', artery: 'renal', at: 0.95, region: 'trunk' },
+  iliac: { occurs: 'paired', artery: 'external-iliac', at: 0.25, region: 'leg' },
+  femoral: { occurs: 'paired', artery: 'common-femoral', at: 0.6, region: 'leg' },
   'adductor-canal': { occurs: 'paired', artery: 'superficial-femoral', at: 0.72, region: 'leg' },
   popliteal: { occurs: 'paired', artery: 'popliteal', at: 0.5, region: 'leg' },
 } as const satisfies Record<string, SiteDefinition>;

@@ -1,0 +1,141 @@
+import { type Place, type PlaceKey, placeKey, type Side } from '../anatomy/index.js';
+import { AXIS } from './figure.js';
+import { type LabelSize, type PlacedLabel, type PlacedSite, placeLabels } from './labels.js';
+import { positionOf } from './vessels.js';
+import { cropOf, placesIn, type View } from './views.js';
+
+/** What a label says, by how much room there is. */
+export interface LabelText {
+  readonly name: string;
+  readonly code: string;
+  /** A second line with what was found, where the glyph alone does not say it. */
+  readonly finding?: string;
+}
+
+/** A view laid out in px: the figure scaled and moved, sites, labels, and the letters of the sides. */
+export interface Layout {
+  readonly view: View;
+  readonly width: number;
+  readonly height: number;
+  readonly scale: number;
+  readonly offsetX: number;
+  readonly offsetY: number;
+  readonly naming: 'names' | 'codes';
+  readonly sites: readonly PlacedSite[];
+  readonly labels: readonly PlacedLabel[];
+  readonly letters: readonly { readonly side: Side; readonly x: number; readonly y: number }[];
+}
+
+/** Sizes of type in px. Widths are estimated from the count of letters, generously, so that text never touches. */
+export const LABEL_TYPE = { size: 14, line: 20, finding: 13, perLetter: 7.5, code: 15 } as const;
+const PAD = 8;
+/** Farthest label lane and farthest finger from the axis on the whole figure, in figure units. */
+const LANE = 330;
+const FINGERS = 552;
+/** Names give way to codes when they would make the figure smaller than this share of what fits without labels. */
+const LEAST_SHARE = 0.7;
+
+function textWidth(text: string): number {
+  return text.length * LABEL_TYPE.perLetter;
+}
+
+function labelSize(text: LabelText, naming: Layout['naming']): LabelSize {
+  if (naming === 'codes') return { width: text.code.length * 11, height: LABEL_TYPE.line };
+  const finding = text.finding ?? '';
+  return {
+    width: Math.max(textWidth(text.name), textWidth(finding) * 0.95),
+    height: LABEL_TYPE.line + (finding ? 18 : 0),
+  };
+}
+
+/**
+ * Lays a view out in a width.
+ * @param width of the container in px
+ * @param maxHeight greatest height of the figure in px
+ */
+export function layOut(
+  view: View,
+  width: number,
+  maxHeight: number,
+  labelOf: (place: Place) => LabelText,
+): Layout {
+  const crop = cropOf(view);
+  const places = placesIn(view);
+  const whole = view === 'whole';
+  const oneSide = view.includes('-');
+  const bare = Math.min(maxHeight / crop.height, (width - 2 * PAD) / (whole ? 2 * FINGERS : crop.width));
+
+  const scaleFor = (naming: Layout['naming']): number => {
+    // The lane is as wide as its longest name; a finding below it may be cut off by the edge no more than a name may.
+    const longest = Math.max(0, ...places.map((place) => labelSize(labelOf(place), naming).width));
+    if (whole) return Math.min(bare, (width / 2 - longest - PAD) / LANE);
+    const lanes = oneSide ? 1 : 2;
+    return Math.min(bare, (width - lanes * (longest + 24) - 2 * PAD) / crop.width);
+  };
+  const named = scaleFor('names');
+  const naming = named >= bare * LEAST_SHARE ? 'names' : 'codes';
+  const scale = Math.max(0.1, naming === 'names' ? named : scaleFor('codes'));
+
+  const height = Math.round(crop.height * scale + 2 * PAD);
+  const drawn = crop.width * scale;
+  const free = width - drawn;
+  const left = oneSide
+    ? view.startsWith('left')
+      ? Math.min(PAD * 4, free / 2)
+      : free - Math.min(PAD * 4, free / 2)
+    : free / 2;
+  const offsetX = left - crop.x * scale;
+  const offsetY = PAD - crop.y * scale;
+  const sites = places.map((place) => {
+    const { x, y } = positionOf(place);
+    return { place, x: x * scale + offsetX, y: y * scale + offsetY };
+  });
+  const labels = placeLabels(
+    sites,
+    { scale, offsetX, offsetY, width, height, lanes: whole ? 'body' : 'edges' },
+    (place) => labelSize(labelOf(place), naming),
+  );
+  return {
+    view,
+    width,
+    height,
+    scale,
+    offsetX,
+    offsetY,
+    naming,
+    sites,
+    labels,
+    letters: letters(view, width, offsetX, scale),
+  };
+}
+
+function letters(view: View, width: number, offsetX: number, scale: number): Layout['letters'] {
+  const y = 30;
+  if (view.startsWith('right')) return [{ side: 'right', x: 20, y }];
+  if (view.startsWith('left')) return [{ side: 'left', x: width - 20, y }];
+  const middle = offsetX + AXIS * scale;
+  const reach = view === 'whole' ? Math.min(middle - 20, Math.max(380 * scale, 120)) : middle - 20;
+  return [
+    { side: 'right', x: middle - reach, y },
+    { side: 'left', x: middle + reach, y },
+  ];
+}
+
+/** The site nearest to a point, within a reach in px. */
+export function nearestSite(layout: Layout, x: number, y: number, reach: number): PlacedSite | undefined {
+  let best: PlacedSite | undefined;
+  let least = reach;
+  for (const site of layout.sites) {
+    const distance = Math.hypot(site.x - x, site.y - y);
+    if (distance <= least) {
+      least = distance;
+      best = site;
+    }
+  }
+  return best;
+}
+
+/** The site of a layout by its key. */
+export function siteIn(layout: Layout, key: PlaceKey): PlacedSite | undefined {
+  return layout.sites.find((site) => placeKey(site.place) === key);
+}

@@ -1,0 +1,71 @@
+import { type Laterality, type Place, PLACES, type SiteId, siteDefinition } from '../anatomy/index.js';
+import { AXIS } from './figure.js';
+import { positionOf } from './vessels.js';
+
+/** What part of the figure is shown. */
+export const VIEWS = [
+  'whole',
+  'arms',
+  'legs',
+  'right-arm',
+  'left-arm',
+  'right-leg',
+  'left-leg',
+  'right-hand',
+  'left-hand',
+  'right-foot',
+  'left-foot',
+] as const;
+export type View = (typeof VIEWS)[number];
+
+/** A rectangle of the figure, in figure units. */
+export interface Crop {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+const WHOLE: Crop = { x: 44, y: 20, width: 1112, height: 1460 };
+
+/** Crops of the patient's left (and of both); the right ones are their mirror images. */
+const LEFT_CROPS = {
+  whole: WHOLE,
+  arms: { x: 44, y: 20, width: 1112, height: 770 },
+  legs: { x: 302, y: 500, width: 596, height: 980 },
+  arm: { x: 560, y: 20, width: 596, height: 770 },
+  leg: { x: 560, y: 500, width: 338, height: 980 },
+  hand: { x: 850, y: 470, width: 306, height: 310 },
+  foot: { x: 640, y: 1220, width: 280, height: 260 },
+} as const satisfies Record<string, Crop>;
+
+export function cropOf(view: View): Crop {
+  const [side, part] = view.includes('-')
+    ? (view.split('-') as [Laterality, keyof typeof LEFT_CROPS])
+    : [undefined, view];
+  const crop: Crop = LEFT_CROPS[part as keyof typeof LEFT_CROPS];
+  return side === 'right' ? { ...crop, x: 2 * AXIS - crop.x - crop.width } : crop;
+}
+
+/** Whether the arms are drawn in a view; views of the legs leave them out, since the hands would lie over the thighs. */
+export function showsArms(view: View): boolean {
+  return view === 'whole' || view.includes('arm') || view.includes('hand');
+}
+
+const LEG_ONLY: readonly SiteId[] = ['iliac', 'renal'];
+
+/** The places shown in a view. Views of the arms leave out trunk and legs, views of the legs begin at the aorta. */
+export function placesIn(view: View): readonly Place[] {
+  if (view === 'whole') return PLACES;
+  const crop = cropOf(view);
+  const arms = showsArms(view);
+  const side = view.startsWith('right') ? 'right' : view.startsWith('left') ? 'left' : undefined;
+  return PLACES.filter((place) => {
+    const { region } = siteDefinition(place.site);
+    const ofArms = region === 'head' || region === 'arm';
+    if (ofArms !== arms || (LEG_ONLY.includes(place.site) && arms)) return false;
+    if (side && place.side !== side && place.side !== 'midline') return false;
+    const { x, y } = positionOf(place);
+    return x > crop.x && x < crop.x + crop.width && y > crop.y && y < crop.y + crop.height;
+  });
+}
