@@ -1,6 +1,8 @@
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
+import { form, map } from './map.js';
+import { reading } from './reading.js';
 import { rule } from './rule.js';
 
 /** English: the language every other one is checked against. */
-export const en = { anatomy, examination, rule };
+export const en = { anatomy, examination, form, map, reading, rule };

@@ -1,0 +1,75 @@
+import { html, type TemplateResult } from 'lit';
+import { SIDES } from '../../anatomy/index.js';
+import { ARM_DELAYS, type Delays, type Examination, LEG_DELAYS, ONSETS } from '../../examination/index.js';
+import type { Messages } from '../../locale/index.js';
+
+function choice<T extends string>(
+  label: string,
+  options: readonly (readonly [T, string])[],
+  chosen: T | undefined,
+  editable: boolean,
+  notStated: string,
+  pick: (value: T | undefined) => void,
+): TemplateResult {
+  return html`<label
+    >${label}
+    <select
+      class="field"
+      ?disabled=${!editable}
+      .value=${chosen ?? ''}
+      @change=${(event: Event) => pick(((event.target as HTMLSelectElement).value || undefined) as T | undefined)}
+    >
+      <option value="" ?selected=${chosen === undefined}>${notStated}</option>
+      ${options.map(([value, text]) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`)}
+    </select>
+  </label>`;
+}
+
+function tidy<T extends object>(value: T): T | undefined {
+  const entries = Object.entries(value).filter(([, v]) => v !== undefined);
+  return entries.length ? (Object.fromEntries(entries) as T) : undefined;
+}
+
+/** Onset, and the pulses compared in time between the arms and between arm and leg. */
+export function renderAlso(
+  examination: Examination,
+  editable: boolean,
+  words: Messages,
+  set: (fields: Partial<Examination>) => void,
+): TemplateResult {
+  const { map } = words;
+  const delays: Delays = examination.delays ?? {};
+  const setDelays = (patch: Delays): void => set({ delays: tidy({ ...delays, ...patch }) });
+  const open = examination.onset !== undefined || examination.delays !== undefined;
+  return html`<details class="also" ?open=${open}>
+    <summary>${map.onsetAndDelays}</summary>
+    <div class="fields">
+      ${choice(
+        map.onset,
+        ONSETS.map((onset) => [onset, map.onsetWord(onset)] as const),
+        examination.onset,
+        editable,
+        map.notStated,
+        (onset) => set({ onset }),
+      )}
+      ${choice(
+        map.radioRadial,
+        ARM_DELAYS.map((delay) => [delay, map.radioRadialOptions[delay]] as const),
+        delays.radioRadial,
+        editable,
+        map.notStated,
+        (radioRadial) => setDelays({ radioRadial }),
+      )}
+      ${SIDES.map((side) =>
+        choice(
+          map.radioFemoral(words.anatomy.sides[side]),
+          LEG_DELAYS.map((delay) => [delay, map.radioFemoralOptions[delay]] as const),
+          delays.radioFemoral?.[side],
+          editable,
+          map.notStated,
+          (delay) => setDelays({ radioFemoral: tidy({ ...delays.radioFemoral, [side]: delay }) }),
+        ),
+      )}
+    </div>
+  </details>`;
+}

@@ -1,0 +1,176 @@
+import { css } from 'lit';
+
+export const figureStyles = css`
+  .figure {
+    --_halo: var(--_body);
+    inline-size: 100%;
+    block-size: auto;
+    user-select: none;
+    -webkit-user-select: none;
+    -webkit-touch-callout: none;
+    -webkit-tap-highlight-color: transparent;
+    touch-action: manipulation;
+    outline: none;
+  }
+  .figure * {
+    touch-action: inherit;
+  }
+  .drawing .figure {
+    touch-action: none;
+    cursor: crosshair;
+  }
+  .rim path,
+  .rim ellipse {
+    fill: var(--_body-edge);
+    stroke: var(--_body-edge);
+    stroke-width: 3.6;
+    stroke-linejoin: round;
+  }
+  .flesh path,
+  .flesh ellipse {
+    fill: var(--_body);
+  }
+  .rim .rod,
+  .flesh .rod {
+    fill: none;
+    stroke-linecap: round;
+  }
+  .rim .rod {
+    stroke: var(--_body-edge);
+    stroke-width: revert-layer;
+  }
+  .flesh .rod {
+    stroke: var(--_body);
+  }
+  .hints path,
+  .knees path {
+    fill: none;
+    stroke: var(--_body-edge);
+    stroke-width: 2.2;
+    stroke-linecap: round;
+  }
+  .knees path {
+    fill: var(--_body);
+    fill-opacity: 0.6;
+  }
+  .heart {
+    fill: var(--_body);
+    fill-opacity: 0.75;
+    stroke: var(--_body-edge);
+    stroke-width: 2.2;
+  }
+  .artery path {
+    fill: var(--_vessel);
+  }
+  .artery.deep path,
+  .artery.behind path {
+    fill: var(--_deep);
+  }
+  .hollow-rim path {
+    fill: var(--_mute);
+    stroke: var(--_mute);
+    stroke-width: 2.6;
+  }
+  .hollow path {
+    fill: var(--_body);
+  }
+  .leaders path {
+    fill: none;
+    stroke: var(--_edge);
+    stroke-width: 1;
+    stroke-opacity: 0.7;
+    stroke-linejoin: round;
+  }
+  .leaders .open {
+    stroke: var(--_focus);
+    stroke-width: 2;
+    stroke-opacity: 1;
+  }
+  .letters text {
+    font: 600 22px var(--_font);
+    fill: var(--_ink-2);
+  }
+  .label {
+    cursor: pointer;
+  }
+  .label text {
+    font: 400 14px var(--_font);
+    fill: var(--_ink);
+    paint-order: stroke;
+    stroke: var(--_paper);
+    stroke-width: 3px;
+    stroke-linejoin: round;
+  }
+  .label.quiet text {
+    fill: var(--_ink-2);
+  }
+  .label.loud text {
+    font-weight: 600;
+  }
+  .label .finding {
+    font-size: 13px;
+  }
+  .site {
+    cursor: pointer;
+    outline: none;
+  }
+  .target {
+    fill: transparent;
+    pointer-events: all;
+  }
+  .ring {
+    fill: none;
+    stroke: none;
+  }
+  .site.preview .ring {
+    stroke: var(--_edge);
+    stroke-width: 1.5;
+  }
+  .site.open .ring {
+    fill: var(--_paper);
+    stroke: var(--_focus);
+    stroke-width: 3;
+  }
+  .site:focus-visible .ring {
+    stroke: var(--_focus);
+    stroke-width: 3;
+  }
+  .lesions .gap {
+    fill: var(--_body);
+  }
+  .lesions .gap.wedges {
+    stroke: var(--_body);
+    stroke-width: 5;
+  }
+  .lesions .bar {
+    fill: var(--_gone);
+  }
+  .percent {
+    font: 600 14px var(--_font);
+    fill: var(--_ink);
+    paint-order: stroke;
+    stroke: var(--_paper);
+    stroke-width: 4px;
+  }
+  @media (forced-colors: active) {
+    .figure {
+      forced-color-adjust: none;
+    }
+  }
+  @media (prefers-reduced-motion: no-preference) {
+    .artery path,
+    .glyph path {
+      transition:
+        fill 120ms,
+        stroke 120ms;
+    }
+    .grow {
+      animation: grow 200ms ease-out;
+    }
+    @keyframes grow {
+      from {
+        scale: 0 1;
+      }
+    }
+  }
+`;

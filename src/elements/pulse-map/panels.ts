@@ -1,0 +1,57 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Layout } from '../../drawing/index.js';
+import type { Fault, ScaleId } from '../../examination/index.js';
+import type { Messages } from '../../locale/index.js';
+import type { Said } from './recorder.js';
+
+/** What was wrong with a value that was not taken. */
+export function renderRefused(faults: readonly Fault[], words: Messages): TemplateResult | typeof nothing {
+  if (!faults.length) return nothing;
+  return html`<div class="refused" role="alert">
+    <p><b>${words.form.refused}</b> ${words.form.refusedMore(faults.length)}</p>
+    <ul>
+      ${faults.map((fault) => html`<li>${words.examination.fault(fault)}</li>`)}
+    </ul>
+  </div>`;
+}
+
+/** The list of keys. */
+export function renderHelp(words: Messages): TemplateResult {
+  return html`<section class="help" aria-label=${words.map.help}>
+    <b>${words.map.help}</b>
+    <dl>
+      ${words.map.keys.map(
+        ([key, does]) =>
+          html`<div>
+            <dt>${key}</dt>
+            <dd>${does}</dd>
+          </div>`,
+      )}
+    </dl>
+  </section>`;
+}
+
+/** What the codes on a narrow figure stand for. */
+export function renderLegend(layout: Layout, { anatomy, map }: Messages): TemplateResult {
+  const sites = [...new Set(layout.sites.map(({ place }) => place.site))];
+  return html`<p class="legend">
+    <span class="hidden-visually">${map.legend}: </span>${sites.map(
+      (site) => html`<span><b>${anatomy.codes[site]}</b> ${map.siteShort(site)}</span>`,
+    )}
+  </p>`;
+}
+
+/** The strip under the figure: what was recorded last, spoken too; how far the examination is; the scale. */
+export function renderStatus(
+  said: Said | undefined,
+  stated: number,
+  total: number,
+  scale: ScaleId,
+  { map }: Messages,
+): TemplateResult {
+  const text =
+    typeof said === 'object' ? html`<b>${said.where}</b> ${said.what}` : (said ?? (stated ? '' : map.empty));
+  return html`<div class="status" part="status">
+    <span role="status">${text}</span><span>${map.count(stated, total, scale)}</span>
+  </div>`;
+}

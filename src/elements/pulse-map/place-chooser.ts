@@ -1,0 +1,60 @@
+/** A rectangle in px of the window. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+const GAP = 34;
+const MARGIN = 8;
+
+function overlap(a: Box, b: Box): number {
+  const width = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+  const height = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+  return width > 0 && height > 0 ? width * height : 0;
+}
+
+/**
+ * Where the chooser stands: beside its site on the outer side first, then the inner side, below, above; wholly on screen,
+ * never over its own site, over as few other sites as can be.
+ * @param site box of the site's target
+ * @param others boxes of the other sites
+ * @param size of the chooser
+ * @param screen size of the window
+ * @param outward 1 when the label lane is to the right of the site, -1 to the left
+ */
+export function placeChooser(
+  site: Box,
+  others: readonly Box[],
+  size: { width: number; height: number },
+  screen: { width: number; height: number },
+  outward: 1 | -1,
+): { left: number; top: number } {
+  const middle = (site.top + site.bottom) / 2;
+  const centre = (site.left + site.right) / 2;
+  const beside = (sign: number): { left: number; top: number } => ({
+    left: sign > 0 ? site.right + GAP : site.left - GAP - size.width,
+    top: middle - size.height * 0.42,
+  });
+  const candidates = [
+    beside(outward),
+    beside(-outward),
+    { left: centre - size.width / 2, top: site.bottom + GAP / 2 },
+    { left: centre - size.width / 2, top: site.top - GAP / 2 - size.height },
+  ];
+  let best = { left: MARGIN, top: MARGIN };
+  let least = Infinity;
+  candidates.forEach((wanted, i) => {
+    const left = Math.max(MARGIN, Math.min(wanted.left, screen.width - size.width - MARGIN));
+    const top = Math.max(MARGIN, Math.min(wanted.top, screen.height - size.height - MARGIN));
+    const box = { left, top, right: left + size.width, bottom: top + size.height };
+    const covered = others.filter((other) => overlap(box, other) > 0).length;
+    const cost = overlap(box, site) * 1000 + covered * 10 + i;
+    if (cost < least) {
+      least = cost;
+      best = { left, top };
+    }
+  });
+  return best;
+}

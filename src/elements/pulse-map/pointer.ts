@@ -1,0 +1,175 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { PlaceKey } from '../../anatomy/index.js';
+import type { DrawingPoint, SiteFinder } from './site-finder.js';
+
+/** What the drawing offers to the hand. */
+export interface PointerTarget {
+  /** The surface that listens, once rendered. */
+  surface(): SVGSVGElement | null;
+  readonly sites: SiteFinder;
+  /** Whether strokes across sites record at once. */
+  carrying(): boolean;
+  tap(place: PlaceKey, pointerType: string): void;
+  /** The eraser went over these sites; it is one act. */
+  erase(places: readonly PlaceKey[]): void;
+  /** A stroke went over these sites; it is one act. */
+  stroke(places: readonly PlaceKey[]): void;
+  preview(place: PlaceKey | undefined): void;
+  strokePreview(places: readonly PlaceKey[], points: readonly DrawingPoint[]): void;
+}
+
+/** A press that moved less than this many px is a tap. */
+const TAP_SLOP = 10;
+/** While a pen was seen within this many ms, touches are the palm and don't mark. */
+const PEN_QUIET_MS = 3000;
+const ERASER_BUTTON = 5;
+const BARREL_BUTTON = 2;
+const ERASER_BUTTONS = 32;
+
+interface Press {
+  readonly id: number;
+  readonly start: DrawingPoint;
+  readonly place: PlaceKey | undefined;
+  readonly erase: boolean;
+  moved: boolean;
+  readonly sites: PlaceKey[];
+  readonly points: DrawingPoint[];
+}
+
+/**
+ * Turns pointer events on the drawing into acts. What is meant is decided from where the press began, never from the click's
+ * target, since engines disagree on that after capture; a cancelled press does nothing.
+ */
+export class DrawingPointer implements ReactiveController {
+  #press: Press | undefined;
+  #penSeen = -Infinity;
+  #handled = -Infinity;
+
+  constructor(
+    host: ReactiveControllerHost,
+    private readonly target: PointerTarget,
+  ) {
+    host.addController(this);
+  }
+
+  hostDisconnected(): void {
+    this.#press = undefined;
+  }
+
+  readonly down = (event: PointerEvent): void => {
+    this.#notePen(event);
+    if (this.#isPalm(event) || this.#press) return;
+    const erase = event.pointerType === 'pen' && this.#erases(event);
+    if (event.button !== 0 && !erase) return;
+    const start = this.target.sites.point(event);
+    const place = this.target.sites.at(start) ?? this.target.sites.of(event);
+    this.#press = {
+      id: event.pointerId,
+      start,
+      place,
+      erase,
+      moved: false,
+      sites: place ? [place] : [],
+      points: [start],
+    };
+  };
+
+  readonly move = (event: PointerEvent): void => {
+    this.#notePen(event);
+    const press = this.#press;
+    if (!press) {
+      if (event.pointerType !== 'touch')
+        this.target.preview(
+          this.target.sites.at(this.target.sites.point(event)) ?? this.target.sites.of(event),
+        );
+      return;
+    }
+    if (event.pointerId !== press.id) return;
+    for (const sample of this.#samples(event)) this.#extend(press, sample, event);
+    if (press.moved && this.target.carrying()) this.target.strokePreview(press.sites, press.points);
+  };
+
+  readonly up = (event: PointerEvent): void => {
+    const press = this.#press;
+    if (!press || event.pointerId !== press.id) return;
+    this.#extend(press, this.target.sites.point(event), event);
+    this.#end(event);
+    this.#handled = event.timeStamp;
+    if (press.erase) {
+      this.target.erase(press.sites);
+    } else if (press.moved) {
+      if (this.target.carrying() && press.sites.length) this.target.stroke(press.sites);
+    } else if (press.place) {
+      this.target.tap(press.place, event.pointerType);
+    }
+  };
+
+  readonly cancel = (event: PointerEvent): void => {
+    if (this.#press?.id === event.pointerId) this.#end(event);
+  };
+
+  readonly leave = (): void => {
+    if (!this.#press) this.target.preview(undefined);
+  };
+
+  /** Clicks that no pointer made come from assistive technology: they act like a tap. */
+  readonly click = (event: MouseEvent): void => {
+    if (event.timeStamp - this.#handled < 500 || event.detail > 0) return;
+    const place = this.target.sites.of(event);
+    if (place) this.target.tap(place, '');
+  };
+
+  /** The barrel button of a pen clears; the menu it would open is in the way. */
+  readonly menu = (event: MouseEvent): void => {
+    if ((event as PointerEvent).pointerType === 'pen' || this.#press) event.preventDefault();
+  };
+
+  /** Keeps quick pencil contacts from being taken for handwriting or scrolling, only while a stroke or a pen is on. */
+  readonly touchMove = (event: Event): void => {
+    if (
+      this.#press &&
+      (this.target.carrying() || event.timeStamp - this.#penSeen < PEN_QUIET_MS) &&
+      event.cancelable
+    ) {
+      event.preventDefault();
+    }
+  };
+
+  #end(event: PointerEvent): void {
+    this.#press = undefined;
+    const surface = this.target.surface();
+    if (surface?.hasPointerCapture(event.pointerId)) surface.releasePointerCapture(event.pointerId);
+    this.target.strokePreview([], []);
+  }
+
+  #extend(press: Press, point: DrawingPoint, event: PointerEvent): void {
+    if (!press.moved) {
+      if (Math.hypot(point.x - press.start.x, point.y - press.start.y) < TAP_SLOP) return;
+      press.moved = true;
+      // Only a drag captures, so that taps stay what the page around expects.
+      if (this.target.carrying() && event.isTrusted)
+        this.target.surface()?.setPointerCapture(event.pointerId);
+    }
+    press.points.push(point);
+    const site = this.target.sites.at(point);
+    if (site && !press.sites.includes(site)) press.sites.push(site);
+  }
+
+  /** Every position since the last event; identity comes from the event itself, since samples may lack it. */
+  #samples(event: PointerEvent): DrawingPoint[] {
+    const samples = event.getCoalescedEvents?.() ?? [];
+    return (samples.length ? samples : [event]).map((sample) => this.target.sites.point(sample));
+  }
+
+  #notePen(event: PointerEvent): void {
+    if (event.pointerType === 'pen') this.#penSeen = event.timeStamp;
+  }
+
+  #isPalm(event: PointerEvent): boolean {
+    return event.pointerType === 'touch' && event.timeStamp - this.#penSeen < PEN_QUIET_MS;
+  }
+
+  #erases({ button, buttons }: PointerEvent): boolean {
+    return button === ERASER_BUTTON || button === BARREL_BUTTON || (buttons & ERASER_BUTTONS) !== 0;
+  }
+}

@@ -1,0 +1,128 @@
+import { isListeningSite, isPulseSite, type Place } from '../../anatomy/index.js';
+import {
+  bruitAt,
+  type BruitFinding,
+  BRUITS,
+  clearPlace,
+  type Examination,
+  pulseAt,
+  type PulseFinding,
+  restNormal,
+  type ScaleStep,
+  setBruit,
+  setPulse,
+  unstatedPlaces,
+} from '../../examination/index.js';
+import type { Messages } from '../../locale/index.js';
+import type { RecordStore } from '../shared/record-store.js';
+
+/** What was recorded last, for the status strip: a site with what is there now, or a sentence. */
+export type Said = { readonly where: string; readonly what: string } | string;
+
+export interface RecorderHost {
+  store(): RecordStore;
+  words(): Messages;
+  editable(): boolean;
+  /** Makes an edit one step; false when it changed nothing or nothing may change. */
+  commit(next: Examination): boolean;
+  said(said: Said): void;
+}
+
+/** Every act of the map on the record, each one undo step that says what it did. */
+export class Recorder {
+  constructor(private readonly host: RecorderHost) {}
+
+  get #examination(): Examination {
+    return this.host.store().examination;
+  }
+
+  grade(place: Place, { grade, increased }: ScaleStep): void {
+    this.#commit(place, setPulse(this.#examination, place, { grade, ...(increased && { increased }) }));
+  }
+
+  /** The same grade on several sites, as one step. */
+  stroke(places: readonly Place[], { grade, increased }: ScaleStep): void {
+    const felt = places.filter((place) => isPulseSite(place.site));
+    const last = felt.at(-1);
+    if (!last) return;
+    const patch = { grade, ...(increased && { increased }) };
+    this.#commit(
+      last,
+      felt.reduce((next, place) => setPulse(next, place, patch), this.#examination),
+    );
+  }
+
+  bruit(place: Place, bruit: BruitFinding['bruit']): void {
+    if (isListeningSite(place.site)) this.#commit(place, setBruit(this.#examination, place, { bruit }));
+  }
+
+  /** The next bruit in turn: not listened, none, systolic, continuous. */
+  cycleBruit(place: Place): void {
+    const turns = [undefined, ...BRUITS];
+    const at = turns.indexOf(bruitAt(this.#examination, place)?.bruit);
+    this.bruit(place, turns[(at + 1) % turns.length]);
+  }
+
+  toggle(place: Place, field: 'thrill' | 'expansile'): void {
+    if (!isPulseSite(place.site)) return;
+    const now = pulseAt(this.#examination, place)?.[field];
+    this.#commit(place, setPulse(this.#examination, place, { [field]: now ? undefined : true }));
+  }
+
+  doppler(place: Place, doppler: PulseFinding['doppler']): void {
+    this.#commit(place, setPulse(this.#examination, place, { doppler }));
+  }
+
+  reason(place: Place, couldNotExamine: PulseFinding['couldNotExamine']): void {
+    this.#commit(place, this.#set(place, { couldNotExamine }));
+  }
+
+  note(place: Place, text: string): void {
+    this.#commit(place, this.#set(place, { note: text.trim() || undefined }));
+  }
+
+  clear(...places: readonly Place[]): void {
+    const last = places.at(-1);
+    if (last) this.#commit(last, places.reduce(clearPlace, this.#examination));
+  }
+
+  restNormal(): void {
+    const count = unstatedPlaces(this.#examination).length;
+    if (this.host.commit(restNormal(this.#examination)))
+      this.host.said(this.host.words().map.restNormal(count));
+  }
+
+  undo(): void {
+    if (this.host.editable() && this.host.store().undo()) this.host.said(this.host.words().map.undone);
+  }
+
+  redo(): void {
+    if (this.host.editable() && this.host.store().redo()) this.host.said(this.host.words().map.redone);
+  }
+
+  /** What stands at a place now, for the status strip. */
+  say(place: Place): void {
+    const words = this.host.words();
+    const examination = this.#examination;
+    const what = words.map.findings(
+      pulseAt(examination, place),
+      bruitAt(examination, place),
+      examination.scale,
+    );
+    this.host.said(words.map.recorded(place, what || words.map.cleared));
+  }
+
+  #set(
+    place: Place,
+    patch: { couldNotExamine?: PulseFinding['couldNotExamine']; note?: string | undefined },
+  ): Examination {
+    return isPulseSite(place.site)
+      ? setPulse(this.#examination, place, patch)
+      : setBruit(this.#examination, place, patch);
+  }
+
+  #commit(place: Place, next: Examination): void {
+    this.host.commit(next);
+    this.say(place);
+  }
+}

@@ -1,0 +1,213 @@
+import { css } from 'lit';
+
+export const mapStyles = css`
+  :host {
+    display: block;
+    container-type: inline-size;
+    position: relative;
+    border: 1px solid var(--_edge);
+    border-radius: 12px;
+    background: var(--_paper);
+  }
+  :host([hidden]) {
+    display: none;
+  }
+  .toolbar,
+  .carrying {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 8px;
+    padding: 8px 12px;
+    border-block-end: 1px solid var(--_line);
+  }
+  .toolbar .space {
+    flex: 1;
+  }
+  .group {
+    display: inline-flex;
+    border: 1px solid var(--_line);
+    border-radius: var(--_radius);
+  }
+  .group .button {
+    min-block-size: 42px;
+    padding-inline: 12px;
+  }
+  .group .button.icon {
+    padding: 0;
+  }
+  .scale {
+    display: inline-flex;
+    align-items: center;
+    gap: 8px;
+  }
+  .carrying span {
+    flex: 1;
+  }
+  .refused {
+    padding: 10px 16px;
+    border-block-end: 1px solid var(--_line);
+    border-inline-start: 6px solid var(--_ink);
+    background: var(--_well);
+    overflow-wrap: anywhere;
+  }
+  .refused li {
+    margin-block-start: 4px;
+  }
+  .main {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+  }
+  .stage {
+    position: relative;
+    min-inline-size: 0;
+    overflow: clip;
+  }
+  .status {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    align-items: center;
+    gap: 2px 16px;
+    min-block-size: 44px;
+    padding: 8px 16px;
+    border-block-start: 1px solid var(--_line);
+    font-size: 14px;
+    line-height: 20px;
+    color: var(--_ink-2);
+  }
+  .status b {
+    font-weight: 600;
+    color: var(--_ink);
+  }
+  .legend {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 4px 14px;
+    padding: 0 16px 10px;
+    font-size: 13px;
+    line-height: 20px;
+    color: var(--_ink-2);
+  }
+  .legend b {
+    font-weight: 600;
+    color: var(--_ink);
+  }
+  .also {
+    padding: 4px 16px 12px;
+    border-block-start: 1px solid var(--_line);
+  }
+  .also summary {
+    min-block-size: 44px;
+    display: flex;
+    align-items: center;
+    cursor: pointer;
+  }
+  .also summary::before {
+    content: '';
+    inline-size: 8px;
+    block-size: 8px;
+    margin-inline: 2px 12px;
+    border-inline-end: 2px solid;
+    border-block-end: 2px solid;
+    transform: rotate(-45deg);
+  }
+  .also:dir(rtl) summary::before {
+    transform: rotate(135deg);
+  }
+  .also[open] summary::before {
+    transform: rotate(45deg);
+  }
+  .also .fields {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
+    gap: 12px 16px;
+  }
+  .also label {
+    font-size: 13px;
+    line-height: 18px;
+    color: var(--_ink-2);
+  }
+  .also select {
+    display: block;
+    inline-size: 100%;
+    margin-block-start: 3px;
+    color: var(--_ink);
+    font-size: 15px;
+  }
+  .reading {
+    padding: 20px;
+    border-block-start: 1px solid var(--_line);
+  }
+  .help {
+    padding: 12px 16px 16px;
+    border-block-end: 1px solid var(--_line);
+    background: var(--_well);
+  }
+  .help dl {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(280px, 1fr));
+    gap: 4px 24px;
+    margin-block-start: 8px;
+  }
+  .help dl > div {
+    display: grid;
+    grid-template-columns: 128px 1fr;
+    gap: 8px;
+  }
+  .help dt {
+    font-weight: 600;
+  }
+
+  @container (max-width: 1179.98px) {
+    .caption,
+    .scale .hint {
+      display: none;
+    }
+    .toolbar {
+      gap: 6px;
+      padding-inline: 10px;
+    }
+    .toolbar .button:not(.icon) {
+      padding-inline: 10px;
+    }
+  }
+  @container (max-width: 639.98px) {
+    .toolbar {
+      gap: 4px;
+      padding: 6px;
+    }
+    .toolbar > .button {
+      padding-inline: 10px;
+    }
+    .toolbar > .button.icon {
+      padding: 0;
+    }
+    .group .button {
+      padding-inline: 9px;
+    }
+    .reading {
+      padding: 16px;
+    }
+  }
+  @container (min-width: 1180px) {
+    .main.beside {
+      grid-template-columns: minmax(0, 1fr) 388px;
+    }
+    .beside .reading {
+      border-block-start: 0;
+      border-inline-start: 1px solid var(--_line);
+    }
+  }
+  @media print {
+    .toolbar,
+    .carrying,
+    .help,
+    .chooser {
+      display: none;
+    }
+    :host {
+      border-color: #000;
+    }
+  }
+`;

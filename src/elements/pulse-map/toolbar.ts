@@ -1,0 +1,200 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep } from '../../examination/index.js';
+import { GLYPH_SIZE } from '../../drawing/index.js';
+import type { Messages } from '../../locale/index.js';
+import { glyphIcon, shownForStep } from '../shared/glyph.js';
+import { ICONS } from '../shared/icons.js';
+
+/** What a carried pen leaves on a site: a grade, or that it could not be examined is left to the chooser. */
+export type Carried = ScaleStep | undefined;
+
+export interface ToolbarView {
+  readonly scale: ScaleId;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly editable: boolean;
+  readonly carried: Carried;
+  readonly unstated: number;
+  readonly total: number;
+  readonly display: 'figure' | 'table';
+  /** Set while only a part of the figure fits: which part is shown. */
+  readonly part: 'arms' | 'legs' | undefined;
+  readonly help: boolean;
+  readonly more: boolean;
+  readonly narrow: boolean;
+  readonly words: Messages;
+}
+
+export interface ToolbarActs {
+  undo(): void;
+  redo(): void;
+  carry(step: Carried): void;
+  restNormal(): void;
+  scale(scale: ScaleId): void;
+  display(display: 'figure' | 'table'): void;
+  part(part: 'arms' | 'legs'): void;
+  help(): void;
+  more(): void;
+}
+
+function normalButton({ unstated, total, editable, words }: ToolbarView, acts: ToolbarActs): TemplateResult {
+  const text =
+    unstated === 0
+      ? words.map.allRecorded(total)
+      : unstated === total
+        ? words.map.allNormal(total)
+        : words.map.otherNormal(unstated);
+  return html`<button
+    type="button"
+    class="button"
+    ?disabled=${!editable || unstated === 0}
+    @click=${acts.restNormal}
+  >
+    ${text}
+  </button>`;
+}
+
+function carry({ scale, carried, editable, words }: ToolbarView, acts: ToolbarActs): TemplateResult {
+  return html`<span class="group" role="group" aria-label=${words.map.carry}>
+    ${SCALES[scale].steps.map(
+      (step) =>
+        html`<button
+          type="button"
+          class="button icon bare"
+          aria-label=${words.map.carryStep(words.examination.step(step))}
+          aria-pressed=${step === carried ? 'true' : 'false'}
+          ?disabled=${!editable}
+          @click=${() => acts.carry(step === carried ? undefined : step)}
+        >
+          ${glyphIcon(shownForStep(step), GLYPH_SIZE.map)}
+        </button>`,
+    )}
+  </span>`;
+}
+
+function segments<T extends string>(
+  label: string,
+  options: readonly (readonly [T, string])[],
+  chosen: T,
+  pick: (option: T) => void,
+): TemplateResult {
+  return html`<span class="group" role="group" aria-label=${label}>
+    ${options.map(
+      ([option, text]) =>
+        html`<button
+          type="button"
+          class="button bare"
+          aria-pressed=${option === chosen ? 'true' : 'false'}
+          @click=${() => pick(option)}
+        >
+          ${text}
+        </button>`,
+    )}
+  </span>`;
+}
+
+function settings(view: ToolbarView, acts: ToolbarActs): TemplateResult {
+  const { words, scale, display, editable } = view;
+  return html`<label class="scale"
+      ><span class="hint">${words.map.scale}</span>
+      <select
+        class="button"
+        ?disabled=${!editable}
+        .value=${scale}
+        @change=${(event: Event) => acts.scale((event.target as HTMLSelectElement).value as ScaleId)}
+      >
+        ${SCALE_IDS.map(
+          (id) =>
+            html`<option value=${id} ?selected=${id === scale}>${words.examination.scales[id]}</option>`,
+        )}
+      </select>
+    </label>
+    ${segments(
+      words.map.shown,
+      [
+        ['figure', words.map.figureView],
+        ['table', words.map.tableView],
+      ] as const,
+      display,
+      acts.display,
+    )}
+    <button
+      type="button"
+      class="button icon"
+      aria-label=${words.map.help}
+      aria-expanded=${view.help ? 'true' : 'false'}
+      @click=${acts.help}
+    >
+      <b>?</b>
+    </button>`;
+}
+
+/** The row above the figure. Narrow, what does not fit waits behind one button. */
+export function renderToolbar(view: ToolbarView, acts: ToolbarActs): TemplateResult {
+  const { words, narrow, carried, part } = view;
+  return html`<div class="toolbar" part="toolbar" role="toolbar" aria-label=${words.map.toolbar}>
+      <button
+        type="button"
+        class="button icon"
+        aria-label=${words.map.undo}
+        ?disabled=${!view.editable || !view.canUndo}
+        @click=${acts.undo}
+      >
+        ${ICONS.undo}
+      </button>
+      <button
+        type="button"
+        class="button icon"
+        aria-label=${words.map.redo}
+        ?disabled=${!view.editable || !view.canRedo}
+        @click=${acts.redo}
+      >
+        ${ICONS.redo}
+      </button>
+      ${narrow ? nothing : html`<span class="hint caption" aria-hidden="true">${words.map.carry}</span>${carry(view, acts)}`}
+      ${normalButton(view, acts)}
+      <span class="space"></span>
+      ${
+        part
+          ? segments(
+              words.map.shown,
+              [
+                ['arms', words.map.arms],
+                ['legs', words.map.legs],
+              ] as const,
+              part,
+              acts.part,
+            )
+          : nothing
+      }
+      ${
+        narrow
+          ? html`<button
+              type="button"
+              class="button icon"
+              aria-label=${words.map.more}
+              aria-expanded=${view.more ? 'true' : 'false'}
+              @click=${acts.more}
+            >
+              ${ICONS.more}
+            </button>`
+          : settings(view, acts)
+      }
+    </div>
+    ${
+      narrow && view.more
+        ? html`<div class="toolbar more">${carry(view, acts)}${settings(view, acts)}</div>`
+        : nothing
+    }
+    ${
+      carried
+        ? html`<div class="carrying">
+            ${glyphIcon(shownForStep(carried), GLYPH_SIZE.legend)}
+            <span><b>${words.map.carrying(words.examination.step(carried))}</b> ${words.map.carryHow}</span>
+            <button type="button" class="button" @click=${() => acts.carry(undefined)}>
+              ${words.map.putDown}
+            </button>
+          </div>`
+        : nothing
+    }`;
+}

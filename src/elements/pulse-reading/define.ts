@@ -1,0 +1,3 @@
+import { PulseReading } from './element.js';
+
+if (!customElements.get('pulse-reading')) customElements.define('pulse-reading', PulseReading);

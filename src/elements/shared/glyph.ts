@@ -1,0 +1,156 @@
+import { css, nothing, svg, type SVGTemplateResult } from 'lit';
+import {
+  type BruitFinding,
+  type PulseFinding,
+  type ScaleId,
+  type ScaleStep,
+  stepOf,
+} from '../../examination/index.js';
+import {
+  type GlyphKind,
+  GLYPHS,
+  type MarkKind,
+  MARKS,
+  NUMERAL_SHIFT,
+  NUMERALS,
+} from '../../drawing/glyphs.js';
+
+/** What a place shows: its kind of glyph, its numeral, and the marks beside it. */
+export interface Shown {
+  readonly kind: GlyphKind;
+  readonly numeral: number | null;
+  readonly marks: readonly MarkKind[];
+}
+
+/** What is shown for the findings at a place. */
+export function shownFor(
+  pulse: PulseFinding | undefined,
+  bruit: BruitFinding | undefined,
+  scale: ScaleId,
+  listenOnly = false,
+): Shown {
+  const step = stepOf(pulse, scale);
+  const could = listenOnly ? bruit?.couldNotExamine : pulse?.couldNotExamine;
+  const kind: GlyphKind = step?.grade ?? (could ? 'could-not' : listenOnly ? 'listen' : 'not-examined');
+  const marks: MarkKind[] = [];
+  if (bruit?.bruit && bruit.bruit !== 'none') marks.push(bruit.bruit);
+  if (pulse?.thrill) marks.push('thrill');
+  if (pulse?.expansile) marks.push('expansile');
+  return { kind, numeral: step?.numeral ?? null, marks };
+}
+
+export function shownForStep({ grade, numeral }: ScaleStep): Shown {
+  return { kind: grade, numeral, marks: [] };
+}
+
+/** The parts of a glyph in its 24-unit box, with a halo where it lies on the figure. */
+export function glyphParts({ kind, numeral, marks }: Shown, halo = false): SVGTemplateResult {
+  const parts = GLYPHS[kind];
+  const shift = NUMERAL_SHIFT[kind];
+  return svg`<g class="glyph g-${kind}">
+    ${halo ? svg`<path class="halo" d=${parts[0]?.d ?? ''}></path>${marks.map((mark) => svg`<path class="mark-halo" d=${MARKS[mark]}></path>`)}` : nothing}
+    ${parts.map(({ d, paint }) => svg`<path class=${paint} d=${d}></path>`)}
+    ${
+      numeral === null
+        ? nothing
+        : svg`<path class="numeral" d=${NUMERALS[numeral] ?? ''} transform=${shift ? `translate(0 ${shift})` : nothing}></path>`
+    }
+    ${marks.map((mark) => svg`<path class="mark" d=${MARKS[mark]}></path>`)}
+  </g>`;
+}
+
+/** A glyph as a picture of its own; words stand beside it, so it is hidden from assistive technology. */
+export function glyphIcon(shown: Shown, size: number): SVGTemplateResult {
+  const box = shown.marks.length ? '-7 -7 38 39' : '0 0 24 24';
+  return svg`<svg width=${size} height=${size} viewBox=${box} aria-hidden="true">${glyphParts(shown)}</svg>`;
+}
+
+/** A mark alone, for the toggles. */
+export function markIcon(mark: MarkKind, size: number): SVGTemplateResult {
+  const boxes: Record<MarkKind, string> = {
+    systolic: '17 -8 14 14',
+    continuous: '17 -8 14 14',
+    thrill: '1 20 22 16',
+    expansile: '-7 0 38 24',
+  };
+  return svg`<svg width=${size} height=${size} viewBox=${boxes[mark]} aria-hidden="true"><path class="mark" d=${MARKS[mark]}></path></svg>`;
+}
+
+export const glyphStyles = css`
+  .glyph path,
+  .mark {
+    fill: none;
+    stroke-linecap: round;
+    stroke-linejoin: round;
+  }
+  .glyph .halo {
+    fill: var(--_halo, var(--_body));
+    stroke: var(--_halo, var(--_body));
+    stroke-width: 7.5;
+  }
+  .glyph .mark-halo {
+    stroke: var(--_halo, var(--_body));
+    stroke-width: 5;
+  }
+  .glyph .numeral {
+    stroke-width: 2;
+  }
+  .mark,
+  .glyph .mark {
+    stroke: var(--_ink);
+    stroke-width: 2;
+  }
+  .g-not-examined .dash {
+    fill: var(--_paper);
+    stroke: var(--_mute);
+    stroke-width: 1.7;
+    stroke-dasharray: 2.35 2.05;
+    stroke-linecap: butt;
+  }
+  .g-normal .line {
+    fill: var(--_paper);
+    stroke: var(--_pulse);
+    stroke-width: 2;
+  }
+  .g-normal .numeral {
+    stroke: var(--_pulse);
+  }
+  .g-bounding .line {
+    fill: var(--_paper);
+    stroke: var(--_pulse);
+    stroke-width: 1.6;
+  }
+  .g-bounding .fill {
+    fill: var(--_pulse);
+  }
+  .g-bounding .numeral {
+    stroke: var(--_paper);
+  }
+  .g-reduced .fill {
+    fill: var(--_weak);
+    stroke: var(--_weak-edge);
+    stroke-width: 1.8;
+  }
+  .g-reduced .numeral {
+    stroke: var(--_weak-ink);
+  }
+  .g-absent .fill {
+    fill: var(--_gone);
+  }
+  .g-absent .numeral {
+    stroke: var(--_gone-ink);
+  }
+  .g-could-not .line {
+    fill: var(--_paper);
+    stroke: var(--_mute);
+    stroke-width: 1.8;
+  }
+  .g-could-not .bar {
+    stroke: var(--_mute);
+    stroke-width: 2.2;
+  }
+  .g-listen .bar {
+    stroke: var(--_mute);
+    stroke-width: 1.6;
+  }
+`;

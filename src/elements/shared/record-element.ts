@@ -1,0 +1,253 @@
+import { LitElement, type PropertyValues } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import {
+  emptyExamination,
+  type Examination,
+  type Fault,
+  parseExamination,
+  parseExaminationText,
+  type Parsed,
+  show,
+} from '../../examination/index.js';
+import { messagesFor, type Messages } from '../../locale/index.js';
+import { RecordStore } from './record-store.js';
+
+/** Fields that say how or by whom, not what was found: a record with only these is empty. */
+const SETTINGS = new Set(['format', 'scale']);
+
+/** Whether anything has been recorded. */
+export function isEmptyRecord(examination: Examination): boolean {
+  return Object.keys(examination).every((key) => SETTINGS.has(key));
+}
+
+/**
+ * A form control whose value is an examination as JSON, with the habits of an `<input>`. What it shows is up to the
+ * subclass; this class owns value, validity, reset, restore, undo.
+ *
+ * Writing a value that cannot be read keeps what was there, lists what is wrong in `faults` and makes the control invalid
+ * (`badInput`) until a readable value comes.
+ */
+export abstract class RecordElement extends LitElement {
+  static readonly formAssociated = true;
+
+  /** Name under which the form submits the value. */
+  @property({ reflect: true }) name = '';
+  /** At least one finding must be recorded before the form can be submitted. */
+  @property({ type: Boolean, reflect: true }) required = false;
+  /** Nothing can be changed and nothing is submitted. */
+  @property({ type: Boolean, reflect: true }) disabled = false;
+  /** Nothing can be changed; the value is submitted. */
+  @property({ type: Boolean, reflect: true, attribute: 'readonly' }) readOnly = false;
+  /** Accessible name where no `<label>` gives one. */
+  @property() label = '';
+  /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
+  @property({ reflect: true }) override lang = '';
+
+  /** What is wrong with the value written last; empty when it was taken. */
+  @state() faults: readonly Fault[] = [];
+  @state() protected formDisabled = false;
+  @state() protected labelText = '';
+
+  protected readonly internals = this.attachInternals();
+  #store = new RecordStore(emptyExamination());
+  #dirty = false;
+  readonly #onRecord = (event: Event): void =>
+    this.#recordChanged((event as { user?: boolean }).user ?? false);
+
+  constructor() {
+    super();
+    this.#store.addEventListener('record-change', this.#onRecord);
+  }
+
+  static override get observedAttributes(): string[] {
+    return [...super.observedAttributes, 'value'];
+  }
+
+  /** The record with its undo. Elements given the same store edit the same record. */
+  get store(): RecordStore {
+    return this.#store;
+  }
+
+  set store(store: RecordStore) {
+    if (store === this.#store) return;
+    this.#store.removeEventListener('record-change', this.#onRecord);
+    this.#store = store;
+    store.addEventListener('record-change', this.#onRecord);
+    this.#recordChanged(false);
+  }
+
+  /** The record as data. Setting it checks it and starts a new history. */
+  get examination(): Examination {
+    return this.#store.examination;
+  }
+
+  set examination(examination: Examination | null | undefined) {
+    this.value = examination;
+  }
+
+  /** The record as JSON text, empty when nothing is recorded. Takes text, a record, or null for none; see the class. */
+  get value(): string {
+    const { examination } = this.#store;
+    return isEmptyRecord(examination) ? '' : JSON.stringify(examination);
+  }
+
+  set value(value: string | Examination | null | undefined) {
+    this.#dirty = true;
+    this.#take(value);
+  }
+
+  /** The value that reset returns to: the `value` attribute. */
+  get defaultValue(): string {
+    return this.getAttribute('value') ?? '';
+  }
+
+  set defaultValue(value: string) {
+    this.setAttribute('value', value);
+  }
+
+  get form(): HTMLFormElement | null {
+    return this.internals.form;
+  }
+  get labels(): NodeList {
+    return this.internals.labels;
+  }
+  get validity(): ValidityState {
+    return this.internals.validity;
+  }
+  get validationMessage(): string {
+    return this.internals.validationMessage;
+  }
+  get willValidate(): boolean {
+    return this.internals.willValidate;
+  }
+  get type(): string {
+    return this.localName;
+  }
+  checkValidity(): boolean {
+    return this.internals.checkValidity();
+  }
+  reportValidity(): boolean {
+    return this.internals.reportValidity();
+  }
+
+  override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
+    super.attributeChangedCallback(name, old, now);
+    if (name === 'value' && !this.#dirty) this.#take(now);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#syncForm();
+  }
+
+  formDisabledCallback(disabled: boolean): void {
+    // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
+    this.formDisabled = disabled;
+    this.#syncForm();
+  }
+
+  formResetCallback(): void {
+    this.#dirty = false;
+    this.#take(this.defaultValue);
+  }
+
+  formStateRestoreCallback(saved: string | File | FormData | null): void {
+    if (typeof saved === 'string') this.value = saved;
+    else if (saved instanceof FormData) this.value = String(saved.get(this.name) ?? '');
+  }
+
+  /** Takes one step back. */
+  undo(): void {
+    if (this.editable) this.#store.undo();
+  }
+
+  /** Takes one undone step again. */
+  redo(): void {
+    if (this.editable) this.#store.redo();
+  }
+
+  /** Whether a person may change the record. */
+  protected get editable(): boolean {
+    return !this.disabled && !this.formDisabled && !this.readOnly;
+  }
+
+  /** The words of the language in force. */
+  protected get words(): Messages {
+    const near =
+      this.lang || this.closest('[lang]')?.getAttribute('lang') || globalThis.navigator?.language || 'en';
+    return messagesFor(near);
+  }
+
+  /** The inner element that takes the focus when the form finds the control invalid. */
+  protected get validityAnchor(): HTMLElement | undefined {
+    return undefined;
+  }
+
+  /** Makes a person's edit one step of the history; tells the page by `input` and `change`. */
+  protected edit(next: Examination): boolean {
+    return this.editable && this.#store.commit(next);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    const labels = [...(this.internals.labels ?? [])].map((node) => node.textContent?.trim() ?? '');
+    this.labelText = labels.filter(Boolean).join(', ') || this.label || this.getAttribute('aria-label') || '';
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    this.#syncForm();
+  }
+
+  #take(value: string | Examination | null | undefined): void {
+    const parsed = this.#read(value);
+    if (!parsed.ok) {
+      this.faults = parsed.faults;
+      this.#syncForm();
+      return;
+    }
+    this.faults = [];
+    if (JSON.stringify(parsed.value) === JSON.stringify(this.#store.examination)) this.#syncForm();
+    else this.#store.restart(parsed.value);
+  }
+
+  #read(value: unknown): Parsed<Examination> {
+    if (value === null || value === undefined || value === '') {
+      return { ok: true, value: emptyExamination(this.#store.examination.scale) };
+    }
+    if (typeof value === 'string') return parseExaminationText(value);
+    if (typeof value === 'object') return parseExamination(value);
+    return {
+      ok: false,
+      faults: [{ code: 'wrong-type', path: [], found: show(value), expected: ['object', 'JSON'] }],
+    };
+  }
+
+  #recordChanged(user: boolean): void {
+    if (user) {
+      this.#dirty = true;
+      this.faults = [];
+    }
+    this.#syncForm();
+    this.requestUpdate('examination');
+    if (!user) return;
+    this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+    this.dispatchEvent(new Event('change', { bubbles: true }));
+  }
+
+  /** Listeners read the form at once, so value and validity are pushed before any event. */
+  #syncForm(): void {
+    const { value } = this;
+    this.internals.setFormValue(value, value);
+    const { form: words } = this.words;
+    const anchor = this.validityAnchor;
+    const [fault] = this.faults;
+    if (fault) {
+      this.internals.setValidity({ badInput: true }, this.words.examination.fault(fault), anchor);
+    } else if (this.required && !value) {
+      this.internals.setValidity({ valueMissing: true }, words.required, anchor);
+    } else {
+      this.internals.setValidity({});
+    }
+  }
+}

@@ -1,0 +1,175 @@
+import { css, unsafeCSS } from 'lit';
+import { FORCED, PALETTE, type Token } from '../../drawing/palette.js';
+
+const tokens = Object.keys(PALETTE) as Token[];
+
+function declarations(value: (token: Token) => string): string {
+  return tokens.map((token) => `--_${token}:${value(token)};`).join('');
+}
+
+/**
+ * The palette as private custom properties on the host; each can be set from outside by its public name, `--pulse-map-*`.
+ * Colours follow the page's `color-scheme`.
+ */
+export const tokenStyles = css`
+  :host {
+    ${unsafeCSS(
+      declarations((t) => `var(--pulse-map-${t},light-dark(${PALETTE[t].light},${PALETTE[t].dark}))`),
+    )}
+    --_radius: var(--pulse-map-radius, 8px);
+    --_font: var(
+      --pulse-map-font,
+      -apple-system,
+      'Segoe UI',
+      Roboto,
+      'Noto Sans',
+      'Helvetica Neue',
+      Arial,
+      sans-serif
+    );
+    color: var(--_ink);
+    font-family: var(--_font);
+    font-size: 15px;
+    line-height: 21px;
+    font-variant-numeric: tabular-nums;
+    -webkit-text-size-adjust: 100%;
+  }
+  @media (forced-colors: active) {
+    :host {
+      ${unsafeCSS(declarations((t) => FORCED[t]))}
+    }
+  }
+  @media print {
+    :host {
+      ${unsafeCSS(
+        declarations((t) =>
+          ['paper', 'ground', 'raised', 'well', 'body', 'gone-ink', 'danger-soft'].includes(t)
+            ? '#fff'
+            : ['weak', 'bar', 'line'].includes(t)
+              ? '#c9c9c9'
+              : ['vessel', 'deep', 'body-edge'].includes(t)
+                ? '#777'
+                : '#000',
+        ),
+      )}
+    }
+  }
+`;
+
+/** Buttons, fields and text that every element of the library shares. */
+export const controlStyles = css`
+  *,
+  ::before,
+  ::after {
+    box-sizing: border-box;
+  }
+  h2,
+  h3,
+  h4,
+  p,
+  ul,
+  ol,
+  dl,
+  dd,
+  figure,
+  fieldset {
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  ul,
+  ol {
+    list-style: none;
+  }
+  button,
+  input,
+  select,
+  textarea {
+    font: inherit;
+    color: inherit;
+    letter-spacing: inherit;
+  }
+  svg {
+    display: block;
+    flex: none;
+    direction: ltr;
+  }
+  :focus-visible {
+    outline: 3px solid var(--_focus);
+    outline-offset: 2px;
+  }
+  .button {
+    display: inline-flex;
+    align-items: center;
+    justify-content: center;
+    gap: 8px;
+    min-block-size: 44px;
+    min-inline-size: 44px;
+    padding: 0 14px;
+    border: 1px solid var(--_line);
+    border-radius: var(--_radius);
+    background: var(--_paper);
+    white-space: nowrap;
+    cursor: pointer;
+    touch-action: manipulation;
+  }
+  .button:hover:not(:disabled) {
+    border-color: var(--_edge);
+  }
+  .button:disabled {
+    color: var(--_mute);
+    opacity: 0.55;
+    cursor: default;
+  }
+  .button.icon {
+    padding: 0;
+  }
+  .button.bare {
+    border-color: transparent;
+    background: transparent;
+  }
+  .button[aria-pressed='true'],
+  .button[aria-checked='true'] {
+    border-color: var(--_ink);
+    box-shadow: inset 0 0 0 1px var(--_ink);
+    font-weight: 600;
+  }
+  .field {
+    min-block-size: 44px;
+    padding: 8px 10px;
+    border: 1px solid var(--_edge);
+    border-radius: 5px;
+    background: var(--_paper);
+  }
+  .hint {
+    font-size: 13px;
+    line-height: 18px;
+    color: var(--_ink-2);
+  }
+  .hidden-visually {
+    position: absolute;
+    inline-size: 1px;
+    block-size: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  @media (forced-colors: active) {
+    [aria-pressed='true'],
+    [aria-checked='true'] {
+      outline: 3px solid Highlight;
+      outline-offset: -3px;
+    }
+    .button:disabled {
+      color: GrayText;
+      opacity: 1;
+    }
+  }
+  @media (prefers-reduced-motion: no-preference) {
+    .button {
+      transition:
+        border-color 120ms,
+        background-color 120ms;
+    }
+  }
+`;
