@@ -53,14 +53,14 @@ export const armStress: BedsideTest<'arm-stress'> = {
     const base = { limit, params };
     const early = seconds < limit;
     // Stopped for pain or tingling is positive, for tiredness alone normal (common practice, no source).
-    if (early && (stopped === 'pain' || stopped === 'tingling')) {
-      return { verdict: 'abnormal', code: 'stopped-early', ...base };
+    const hurt = stopped === 'pain' || stopped === 'tingling';
+    if (early && hurt) return { verdict: 'abnormal', code: 'stopped-early', ...base };
+    if (hurt || symptoms.length) {
+      return { verdict: 'abnormal', code: early ? 'symptoms-early' : 'symptoms', ...base };
     }
-    if (symptoms.length) return { verdict: 'abnormal', code: early ? 'symptoms-early' : 'symptoms', ...base };
     if (stopped === 'fatigue') return { verdict: 'normal', code: 'fatigue-only', ...base };
-    if (early) return { verdict: 'incomplete', code: 'too-short', ...base };
-    return complaints.length || result.nothingFelt || stopped === undefined
-      ? { verdict: 'normal', code: 'completed', ...base }
-      : { verdict: 'incomplete', code: 'incomplete', ...base };
+    return early
+      ? { verdict: 'incomplete', code: 'too-short', ...base }
+      : { verdict: 'normal', code: 'completed', ...base };
   },
 };

@@ -1,0 +1,341 @@
+import { describe, expect, it } from 'vitest';
+import * as fc from 'fast-check';
+import { parseWith, type Pressures, pressuresSchema } from '../../../src/examination/index.js';
+import {
+  armFindings,
+  exerciseReadings,
+  fromMmHg,
+  limbThreats,
+  pressureEvidence,
+  type PressureSettings,
+  pressureSettings,
+  readPressures,
+  segmentFindings,
+  toMmHg,
+} from '../../../src/pressures/index.js';
+
+const chosen = (settings: Partial<PressureSettings> = {}) => pressureSettings(settings);
+
+// PARC 2015; Second European Consensus 1991 and TASC II as restated by GVG 2019 and Ghirardini 2024; ESC 2017; IWGDF 2023;
+// ACC/AHA. "Below" unless the consensus prints "at or below".
+describe('limbThreats, each absolute limit at, just under and just over', () => {
+  type Measure = 'ankle' | 'toe' | 'tcpo2' | 'index';
+  const limits: [PressureSettings['threat'], boolean, Measure, number, boolean][] = [
+    ['parc-2015', false, 'ankle', 50, false],
+    ['parc-2015', false, 'toe', 30, false],
+    ['parc-2015', false, 'tcpo2', 20, false],
+    ['parc-2015', true, 'ankle', 70, false],
+    ['parc-2015', true, 'toe', 50, false],
+    ['parc-2015', true, 'tcpo2', 40, false],
+    ['consensus-1991', false, 'ankle', 50, true],
+    ['consensus-1991', false, 'toe', 30, true],
+    ['tasc-2', false, 'ankle', 50, false],
+    ['tasc-2', false, 'toe', 30, false],
+    ['tasc-2', true, 'ankle', 70, false],
+    ['tasc-2', true, 'toe', 50, false],
+    ['esc-2017', false, 'ankle', 50, false],
+    ['esc-2017', false, 'toe', 30, false],
+    ['esc-2017', false, 'tcpo2', 30, false],
+    ['iwgdf-2023', false, 'ankle', 50, false],
+    ['iwgdf-2023', true, 'toe', 30, false],
+    ['iwgdf-2023', true, 'tcpo2', 30, false],
+    ['acc-aha', false, 'toe', 30, false],
+    ['acc-aha', false, 'tcpo2', 30, false],
+  ];
+  it.each(limits)(
+    '%s, tissue loss %s: %s of %i counts at the limit: %s',
+    (threat, loss, measure, limit, at) => {
+      const met = (mmHg: number) => {
+        const site = measure === 'ankle' ? 'posterior-tibial' : measure;
+        const pressures = { [site]: { left: mmHg } } as Pressures;
+        return limbThreats(pressures, 'left', loss, chosen({ threat })).map((t) => t.measure);
+      };
+      expect(met(limit - 1)).toEqual([measure]);
+      expect(met(limit)).toEqual(at ? [measure] : []);
+      expect(met(limit + 1)).toEqual([]);
+    },
+  );
+
+  it.each(['esc-2017', 'iwgdf-2023'] as const)('%s also counts an index below 0.40', (threat) => {
+    const met = (ankle: number) =>
+      limbThreats(
+        { brachial: { right: 200 }, 'dorsalis-pedis': { right: ankle } },
+        'right',
+        false,
+        chosen({ threat }),
+      ).some((t) => t.measure === 'index');
+    expect([met(78), met(80), met(82)]).toEqual([true, false, false]);
+  });
+
+  it('leaves the ankle out where its arteries are incompressible, but not the toe', () => {
+    const stiff: Pressures = {
+      brachial: { right: 30, left: 30 },
+      'posterior-tibial': { left: 45 },
+      toe: { left: 20 },
+    };
+    expect(limbThreats(stiff, 'left', false, chosen()).map((t) => t.measure)).toEqual(['toe']);
+  });
+
+  it('the 2017, 2023 and ACC/AHA ankle limits differ: the last names none', () => {
+    const low: Pressures = { 'posterior-tibial': { left: 10 } };
+    expect(limbThreats(low, 'left', false, chosen({ threat: 'acc-aha' }))).toEqual([]);
+  });
+});
+
+// Clark 2012 (10 and 15 at or above), Shadman 2004 (15 at or above), 2016 guideline (over 15), laboratory (over 20).
+describe('armFindings, difference between the arms', () => {
+  it.each<[PressureSettings['armDifference'], number, boolean]>([
+    ['10', 9, false],
+    ['10', 10, true],
+    ['10', 11, true],
+    ['15', 14, false],
+    ['15', 15, true],
+    ['15', 16, true],
+    ['over-15', 15, false],
+    ['over-15', 16, true],
+    ['over-20', 20, false],
+    ['over-20', 21, true],
+  ])('by the limit %s a difference of %i counts: %s', (armDifference, mmHg, counts) => {
+    const found = armFindings({ brachial: { right: 140, left: 140 - mmHg } }, chosen({ armDifference }));
+    expect(found.length > 0).toBe(counts);
+    if (counts)
+      expect(found[0]).toMatchObject({ side: 'left', mmHg, levels: ['arm-inflow', 'axillo-brachial'] });
+  });
+
+  it('says nothing with one arm missing', () => {
+    expect(armFindings({ brachial: { right: 200 } }, chosen())).toEqual([]);
+    expect(readPressures({ brachial: { right: 200 } }).missingArms).toEqual([
+      { site: 'brachial', side: 'left' },
+    ]);
+  });
+
+  // Two laboratories: 30 and 20 mmHg between the arteries of one wrist; not more than 10 between upper arm and wrist.
+  it.each<[PressureSettings['wristDifference'], number, boolean]>([
+    ['30', 29, false],
+    ['30', 30, true],
+    ['30', 31, true],
+    ['20', 19, false],
+    ['20', 20, true],
+    ['20', 21, true],
+  ])('by the limit %s radial and ulnar %i apart count: %s', (wristDifference, apart, counts) => {
+    const found = armFindings(
+      { radial: { right: 120 - apart }, ulnar: { right: 120 } },
+      chosen({ wristDifference }),
+    );
+    expect(found.map(({ code, artery }) => [code, artery])).toEqual(
+      counts ? [['wrist-difference', 'radial']] : [],
+    );
+  });
+
+  it.each<[PressureSettings['armDrop'], number, boolean]>([
+    ['10', 9, false],
+    ['10', 10, false],
+    ['10', 11, true],
+    ['20', 20, false],
+    ['20', 21, true],
+  ])('by the limit %s a fall of %i from upper arm to wrist counts: %s', (armDrop, fall, counts) => {
+    const found = armFindings({ brachial: { left: 130 }, radial: { left: 130 - fall } }, chosen({ armDrop }));
+    expect(found.map(({ code }) => code)).toEqual(counts ? ['arm-drop'] : []);
+  });
+});
+
+// Laboratory criteria: below 20 normal, 20 to 30 suspicious, above 30 significant; study guide: above 20.
+describe('segmentFindings', () => {
+  it.each<[PressureSettings['drop'], number, string | undefined]>([
+    ['30', 19, undefined],
+    ['30', 20, 'suspicious'],
+    ['30', 21, 'suspicious'],
+    ['30', 29, 'suspicious'],
+    ['30', 30, 'suspicious'],
+    ['30', 31, 'significant'],
+    ['20', 19, undefined],
+    ['20', 20, undefined],
+    ['20', 21, 'significant'],
+  ])('by the limit %s a fall of %i from thigh to calf is %s', (drop, mmHg, strength) => {
+    const found = segmentFindings(
+      { 'low-thigh': { right: 150 }, calf: { right: 150 - mmHg } },
+      chosen({ drop }),
+    );
+    expect(found.map((f) => f.strength)).toEqual(strength ? [strength] : []);
+  });
+
+  // Which drop points where: laboratory criteria and study guide.
+  it.each([
+    ['high-thigh', 'low-thigh', ['femoro-popliteal']],
+    ['low-thigh', 'calf', ['femoro-popliteal']],
+    ['calf', 'posterior-tibial', ['infrapopliteal']],
+    ['low-thigh', 'posterior-tibial', ['femoro-popliteal', 'infrapopliteal']],
+  ] as const)('a fall from %s to %s points to %j', (from, to, levels) => {
+    const found = segmentFindings({ [from]: { left: 140 }, [to]: { left: 100 } } as Pressures, chosen());
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ code: 'drop', side: 'left', mmHg: 40, levels });
+  });
+
+  // Laboratory criteria: lowest normal thigh index 1.2 with two thigh cuffs, 1.0 with one.
+  it.each([
+    [119, true],
+    [120, false],
+    [121, false],
+  ])('with two thigh cuffs a thigh of %i over 100 is low: %s', (high, low) => {
+    const found = segmentFindings(
+      { brachial: { right: 100, left: 100 }, 'high-thigh': { right: high }, 'low-thigh': { right: high } },
+      chosen(),
+    );
+    expect(found.filter((f) => f.code === 'thigh-low').length > 0).toBe(low);
+  });
+
+  it.each([
+    [99, true],
+    [100, false],
+    [101, false],
+  ])('with one thigh cuff a thigh of %i over 100 is low: %s', (thigh, low) => {
+    const found = segmentFindings(
+      { brachial: { right: 100, left: 100 }, 'high-thigh': { right: thigh } },
+      chosen(),
+    );
+    expect(found.length > 0).toBe(low);
+  });
+
+  it('low thighs on both sides point to the aorto-iliac level alone, on one side also to the groin', () => {
+    const arm = { right: 140, left: 138 };
+    const both = segmentFindings({ brachial: arm, 'high-thigh': { right: 100, left: 96 } }, chosen());
+    expect(both.map((f) => [f.side, f.levels])).toEqual([
+      ['right', ['aorto-iliac']],
+      ['left', ['aorto-iliac']],
+    ]);
+    const one = segmentFindings(
+      { brachial: arm, 'high-thigh': { right: 160, left: 150 }, calf: {} },
+      chosen(),
+    );
+    expect(one).toEqual([]);
+    const left = segmentFindings({ brachial: arm, 'high-thigh': { left: 96 } }, chosen());
+    expect(left.map((f) => f.levels)).toEqual([['aorto-iliac', 'femoro-popliteal']]);
+  });
+
+  // Study guide: more than 20 to 30 mmHg between the legs at one level.
+  it.each<[PressureSettings['sideDifference'], number, boolean]>([
+    ['20', 20, false],
+    ['20', 21, true],
+    ['30', 30, false],
+    ['30', 31, true],
+  ])('by the limit %s calves %i apart point to the lower side: %s', (sideDifference, apart, counts) => {
+    const found = segmentFindings({ calf: { right: 140, left: 140 - apart } }, chosen({ sideDifference }));
+    expect(found.map((f) => [f.code, f.side])).toEqual(counts ? [['side-difference', 'left']] : []);
+  });
+
+  it('gives every finding on as evidence with the limb and its levels', () => {
+    const reading = readPressures({
+      brachial: { right: 150, left: 120 },
+      'low-thigh': { left: 160 },
+      calf: { left: 100 },
+    });
+    expect(
+      pressureEvidence(reading).map(({ side, limb, levels, strength }) => [side, limb, levels, strength]),
+    ).toEqual([
+      ['left', 'leg', ['femoro-popliteal'], 'significant'],
+      ['left', 'arm', ['arm-inflow', 'axillo-brachial'], 'significant'],
+    ]);
+  });
+});
+
+// Aboyans 2012: fall of the index by more than 20%, of the ankle by more than 30 mmHg; secondary sources print "at least".
+describe('exerciseReadings', () => {
+  const walk = (rest: number, after: number, arm = 100): Pressures => ({
+    brachial: { right: arm, left: arm },
+    'posterior-tibial': { right: rest },
+    afterExercise: { 'posterior-tibial': { right: after } },
+  });
+
+  it.each<[PressureSettings['exercise'], number, boolean]>([
+    ['more-than', 29, false],
+    ['more-than', 30, false],
+    ['more-than', 31, true],
+    ['at-least', 29, false],
+    ['at-least', 30, true],
+  ])('by "%s" an ankle fall of %i mmHg counts: %s', (exercise, fall, counts) => {
+    const [reading] = exerciseReadings(walk(150, 150 - fall), chosen({ exercise }));
+    expect(reading?.met.includes('ankle-fall')).toBe(counts);
+  });
+
+  it.each<[PressureSettings['exercise'], number, boolean]>([
+    ['more-than', 80.1, false],
+    ['more-than', 80, false],
+    ['more-than', 79.9, true],
+    ['at-least', 80.1, false],
+    ['at-least', 80, true],
+  ])('by "%s" an index of %f percent of rest counts: %s', (exercise, percent, counts) => {
+    const pressures = walk(100, percent);
+    const after = { ...pressures.afterExercise, brachial: { right: 100 } };
+    const [reading] = exerciseReadings({ ...pressures, afterExercise: after }, chosen({ exercise }));
+    expect(reading?.met.includes('index-fall')).toBe(counts);
+  });
+
+  it.each([
+    [89, true],
+    [90, false],
+    [91, false],
+  ])('an index of %i hundredths afterwards counts: %s (from memory)', (after, counts) => {
+    const [reading] = exerciseReadings(
+      { afterExercise: { brachial: { left: 100 }, 'dorsalis-pedis': { left: after } } },
+      chosen(),
+    );
+    expect(reading?.met.includes('index-after')).toBe(counts);
+  });
+
+  it('does not borrow the arm pressure at rest for the index afterwards, and says what is missing', () => {
+    const [reading] = exerciseReadings(walk(100, 60), chosen());
+    expect(reading).toMatchObject({ fall: 40, code: 'abnormal' });
+    expect(reading?.indexFall).toBeUndefined();
+    expect(reading?.missing).toContainEqual({ site: 'brachial', side: 'left', when: 'after' });
+  });
+
+  it('is incomplete with nothing at rest and no arm afterwards', () => {
+    const [reading] = exerciseReadings({ afterExercise: { 'dorsalis-pedis': { right: 80 } } }, chosen());
+    expect(reading?.code).toBe('incomplete');
+  });
+});
+
+describe('units', () => {
+  // 1 mmHg = 133.322387415 Pa (ISO 80000-4): 16.0 kPa is 120.0 mmHg.
+  it.each([
+    [16, 120],
+    [10, 75],
+    [13.3, 99.8],
+  ])('%f kPa is %f mmHg', (kPa, mmHg) => expect(toMmHg(kPa, 'kPa')).toBe(mmHg));
+
+  it('every tenth of a kPa and every whole mmHg comes back as entered', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 400 }), (tenths) => {
+        expect(fromMmHg(toMmHg(tenths / 10, 'kPa'), 'kPa')).toBe(tenths / 10);
+      }),
+    );
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 300 }), (mmHg) => {
+        expect(fromMmHg(toMmHg(mmHg, 'mmHg'), 'mmHg')).toBe(mmHg);
+      }),
+    );
+  });
+});
+
+describe('impossible pressures', () => {
+  const refused = (value: unknown) => parseWith(pressuresSchema, { toe: { left: value } });
+  it.each([[-1], [300.1], [Number.NaN], [Number.POSITIVE_INFINITY], ['120'], ['no signal'], [null]])(
+    '%j is refused at its place, with what would be right',
+    (value) => {
+      const result = refused(value);
+      expect(result.ok).toBe(false);
+      if (result.ok) return;
+      expect(result.faults[0]?.path).toEqual(['toe', 'left']);
+      expect(result.faults[0]?.expected.join()).toMatch(/0 to 300|at most 300|at least 0/);
+    },
+  );
+
+  it.each([[0], [300], ['incompressible'], ['amputated']])('%j is taken', (value) => {
+    expect(refused(value).ok).toBe(true);
+  });
+
+  it('two arms without a pressure are a contradiction: nothing could be divided by them', () => {
+    const result = parseWith(pressuresSchema, { brachial: { right: 0, left: 0 } });
+    expect(result.ok ? [] : result.faults.map(({ path }) => path)).toEqual([['brachial']]);
+  });
+});

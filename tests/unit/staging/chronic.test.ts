@@ -1,0 +1,226 @@
+import { describe, expect, it } from 'vitest';
+import {
+  emptyExamination,
+  type Examination,
+  FONTAINE_STAGES,
+  type FontaineStage,
+  type LegInspection,
+  type LimbHistory,
+  type Pressures,
+  RUTHERFORD_CATEGORIES,
+} from '../../../src/examination/index.js';
+import {
+  FONTAINE_TO_RUTHERFORD,
+  fontaineOf,
+  RUTHERFORD_GRADES,
+  stageLeg,
+  type StagingSettings,
+} from '../../../src/staging/index.js';
+
+function staged(
+  history: LimbHistory,
+  inspection: LegInspection = {},
+  pressures: Pressures = {},
+  settings: Partial<StagingSettings> = {},
+) {
+  const examination: Examination = {
+    ...emptyExamination(),
+    onset: 'chronic',
+    history: { leg: { right: history } },
+    inspection: { leg: { right: inspection } },
+    pressures,
+  };
+  return stageLeg(examination, 'right', settings);
+}
+
+describe('Fontaine stages', () => {
+  // Fontaine 1954; 200 m by European convention. Exactly 200 m is assigned by no source: IIb unless chosen otherwise.
+  it.each<[LimbHistory, LegInspection, FontaineStage]>([
+    [{ symptom: 'none' }, {}, 'I'],
+    [{ symptom: 'claudication', distance: 201 }, {}, 'IIa'],
+    [{ symptom: 'claudication', distance: 200 }, {}, 'IIb'],
+    [{ symptom: 'claudication', distance: 199 }, {}, 'IIb'],
+    [{ symptom: 'claudication', severity: 'mild' }, {}, 'IIa'],
+    [{ symptom: 'claudication', severity: 'moderate' }, {}, 'IIb'],
+    [{ symptom: 'claudication', severity: 'severe' }, {}, 'IIb'],
+    [{ symptom: 'rest-pain' }, {}, 'III'],
+    [{ symptom: 'tissue-loss' }, {}, 'IV'],
+    [{ symptom: 'rest-pain' }, { ulcer: 'shallow' }, 'IV'],
+    [{ symptom: 'none' }, { gangrene: 'dry' }, 'IV'],
+  ])('%j with %j is stage %s', (history, inspection, stage) => {
+    expect(staged(history, inspection).fontaine.stage).toBe(stage);
+  });
+
+  it('exactly 200 m is IIa by choice, and is marked either way', () => {
+    const history: LimbHistory = { symptom: 'claudication', distance: 200 };
+    expect(staged(history, {}, {}, { fontaineAt200: 'IIa' }).fontaine).toMatchObject({
+      stage: 'IIa',
+      notes: ['at-200'],
+    });
+    expect(staged(history).fontaine.notes).toEqual(['at-200']);
+  });
+
+  it('leaves IIa and IIb open while no distance is known, and says that it is missing', () => {
+    expect(staged({ symptom: 'claudication' }).fontaine).toMatchObject({
+      candidates: ['IIa', 'IIb'],
+      missing: ['distance'],
+    });
+  });
+
+  it('is nothing while no symptom was asked for', () => {
+    expect(staged({}).fontaine).toMatchObject({ candidates: [], missing: ['symptom'] });
+  });
+});
+
+describe('Rutherford chronic categories', () => {
+  const walk = (rest: number | undefined, after: number, completed: boolean): Pressures => ({
+    ...(rest !== undefined && { 'posterior-tibial': { right: rest } }),
+    afterExercise: { completed, 'posterior-tibial': { right: after } },
+  });
+  const claudication: LimbHistory = { symptom: 'claudication' };
+
+  // Rutherford 1997: 1 walk completed, ankle over 50 afterwards and at least 20 below rest; 3 walk not completed and under 50; 2 between.
+  it.each([
+    [100, 51, true, 1],
+    [100, 80, true, 1],
+    [100, 81, true, 2],
+    [100, 50, true, 2],
+    [100, 49, true, 2],
+    [100, 49, false, 3],
+    [100, 50, false, 2],
+    [100, 51, false, 2],
+  ])('ankle %i at rest, %i after a walk completed: %s is category %i', (rest, after, completed, category) => {
+    expect(staged(claudication, {}, walk(rest, after, completed)).rutherford.stage).toBe(category);
+  });
+
+  it('without a resting ankle pressure leaves 1 and 2 open', () => {
+    expect(staged(claudication, {}, walk(undefined, 80, true)).rutherford).toMatchObject({
+      candidates: [1, 2],
+      missing: ['restingAnkle'],
+    });
+  });
+
+  it.each<[LimbHistory, LegInspection, number]>([
+    [{ symptom: 'none' }, {}, 0],
+    [{ symptom: 'claudication', severity: 'mild' }, {}, 1],
+    [{ symptom: 'claudication', severity: 'moderate' }, {}, 2],
+    [{ symptom: 'claudication', severity: 'severe' }, {}, 3],
+    [{ symptom: 'rest-pain' }, {}, 4],
+    [{ symptom: 'tissue-loss' }, {}, 5],
+    [{}, { ulcer: 'deep', ulcerPlace: 'heel' }, 5],
+    [{}, { gangrene: 'dry', gangreneExtent: 'digits' }, 5],
+    [{}, { gangrene: 'dry', gangreneExtent: 'forefoot' }, 5],
+    [{}, { gangrene: 'dry', gangreneExtent: 'midfoot' }, 6],
+    [{}, { gangrene: 'wet', gangreneExtent: 'heel' }, 6],
+    [{}, { gangrene: 'wet', gangreneExtent: 'above-foot' }, 6],
+  ])('%j with %j is category %i', (history, inspection, category) => {
+    expect(staged(history, inspection).rutherford.stage).toBe(category);
+  });
+
+  it('leaves 1 to 3 open for claudication of which no more is known', () => {
+    expect(staged(claudication).rutherford).toMatchObject({
+      candidates: [1, 2, 3],
+      missing: ['severity', 'exercise'],
+    });
+  });
+
+  // Rutherford 1997, pressures at rest: category 4 ankle under 40 or toe under 30; categories 5 and 6 under 60 or under 40.
+  it.each<[LimbHistory, Pressures, string]>([
+    [{ symptom: 'rest-pain' }, { 'dorsalis-pedis': { right: 39 } }, 'met'],
+    [{ symptom: 'rest-pain' }, { 'dorsalis-pedis': { right: 40 } }, 'not-met'],
+    [{ symptom: 'rest-pain' }, { 'dorsalis-pedis': { right: 41 } }, 'not-met'],
+    [{ symptom: 'rest-pain' }, { toe: { right: 29 } }, 'met'],
+    [{ symptom: 'rest-pain' }, { toe: { right: 30 } }, 'not-met'],
+    [{ symptom: 'rest-pain' }, { toe: { right: 31 } }, 'not-met'],
+    [{ symptom: 'tissue-loss' }, { 'dorsalis-pedis': { right: 59 } }, 'met'],
+    [{ symptom: 'tissue-loss' }, { 'dorsalis-pedis': { right: 60 } }, 'not-met'],
+    [{ symptom: 'tissue-loss' }, { 'dorsalis-pedis': { right: 61 } }, 'not-met'],
+    [{ symptom: 'tissue-loss' }, { toe: { right: 39 } }, 'met'],
+    [{ symptom: 'tissue-loss' }, { toe: { right: 40 } }, 'not-met'],
+    [{ symptom: 'tissue-loss' }, { toe: { right: 41 } }, 'not-met'],
+    [{ symptom: 'rest-pain' }, {}, 'not-measured'],
+  ])('%j with %j: printed pressures %s', (history, pressures, objective) => {
+    expect(staged(history, {}, pressures).rutherford.objective).toBe(objective);
+  });
+
+  it.each([
+    [39, 4],
+    [40, 0],
+    [41, 0],
+  ])('an ankle pressure of %i raises a limb without symptoms to category %i', (mmHg, category) => {
+    const { rutherford } = staged({ symptom: 'none' }, {}, { 'posterior-tibial': { right: mmHg } });
+    expect(rutherford.stage).toBe(category);
+    if (category === 4) {
+      expect(rutherford).toMatchObject({ bySymptoms: [0], notes: ['raised-by-pressures'] });
+    }
+  });
+
+  it.each([
+    [29, 'III'],
+    [30, 'IIa'],
+  ])('a toe pressure of %i raises claudication to Fontaine %s', (toe, stage) => {
+    const found = staged({ symptom: 'claudication', distance: 300 }, {}, { toe: { right: toe } });
+    expect(found.fontaine.stage).toBe(stage);
+  });
+
+  it('does not raise anything when that is switched off', () => {
+    const found = staged({ symptom: 'none' }, {}, { toe: { right: 10 } }, { upgrade: false });
+    expect([found.rutherford.stage, found.fontaine.stage]).toEqual([0, 'I']);
+  });
+
+  // Rutherford 1997: grades 0, I, I, I, II, III, III.
+  it('prints the Roman grade of each category', () => {
+    expect(RUTHERFORD_CATEGORIES.map((category) => RUTHERFORD_GRADES[category])).toEqual([
+      '0',
+      'I',
+      'I',
+      'I',
+      'II',
+      'III',
+      'III',
+    ]);
+  });
+});
+
+// TASC II, from memory: I 0, IIa 1, IIb 2 and 3, III 4, IV 5 and 6.
+describe('mapping between the two chronic schemes', () => {
+  it.each([
+    [0, 'I'],
+    [1, 'IIa'],
+    [2, 'IIb'],
+    [3, 'IIb'],
+    [4, 'III'],
+    [5, 'IV'],
+    [6, 'IV'],
+  ] as const)('category %i is stage %s, and back', (category, stage) => {
+    expect(fontaineOf(category)).toBe(stage);
+    expect(FONTAINE_TO_RUTHERFORD[stage]).toContain(category);
+  });
+
+  it('gives every category to exactly one stage', () => {
+    const all = FONTAINE_STAGES.flatMap((stage) => FONTAINE_TO_RUTHERFORD[stage]);
+    expect([...all].sort()).toEqual([...RUTHERFORD_CATEGORIES]);
+  });
+
+  it('says so where distance and severity lead the two schemes apart', () => {
+    expect(staged({ symptom: 'claudication', distance: 300, severity: 'severe' }).schemesDiffer).toBe(true);
+    expect(staged({ symptom: 'claudication', distance: 100, severity: 'severe' }).schemesDiffer).toBe(false);
+    expect(staged({}).schemesDiffer).toBe(false);
+  });
+});
+
+describe('a stage overruled by the clinician', () => {
+  it('stands beside the derived one, which stays', () => {
+    const examination: Examination = {
+      ...emptyExamination(),
+      history: { leg: { left: { symptom: 'claudication', distance: 300 } } },
+      staging: {
+        leg: { left: { fontaine: { stage: 'IIb', derived: 'IIa', why: 'stops for breath first' } } },
+      },
+    };
+    expect(stageLeg(examination, 'left').fontaine).toMatchObject({
+      stage: 'IIa',
+      overrule: { stage: 'IIb', derived: 'IIa', why: 'stops for breath first' },
+    });
+  });
+});
