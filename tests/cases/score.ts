@@ -1,0 +1,55 @@
+import { type Figures, figuresOf, type Scores } from './figures.js';
+import { readCases } from './form.js';
+
+/*
+ * Scores a file of published cases: `npm run cases -- FILE [--json]`. Without a file, the cases kept beside this program.
+ */
+
+const KEPT = new URL('./published-cases.json', import.meta.url).pathname;
+
+const ROWS: readonly [keyof Scores, string][] = [
+  ['levelFirst', 'level right at first place'],
+  ['levelFirstDecidable', 'the same, decidable items'],
+  ['segmentFirst', 'true segment first'],
+  ['segmentTop3', 'true segment among the first three'],
+  ['logLoss', 'mean log loss of the level (nats)'],
+];
+
+function cell(figures: Figures, row: keyof Scores, value: number): string {
+  if (row === 'logLoss') return value.toFixed(3);
+  const of = row === 'levelFirstDecidable' ? figures.decidable.items : figures.items;
+  return `${value} of ${of}${of ? ` (${((100 * value) / of).toFixed(0)}%)` : ''}`;
+}
+
+function table(figures: Figures): string {
+  const lines = [['', 'network', 'bedside rule']];
+  for (const [row, label] of ROWS) {
+    lines.push([label, cell(figures, row, figures.network[row]), cell(figures, row, figures.rule[row])]);
+  }
+  const widths = [0, 1, 2].map((column) => Math.max(...lines.map((line) => line[column]!.length)));
+  return [
+    `${figures.items} items, ${figures.decidable.items} of them decidable from their pulses`,
+    '',
+    ...lines.map((line) => line.map((text, column) => text.padEnd(widths[column]!)).join('  ').trimEnd()),
+    '',
+    `block put on a side with normal pulses: ${figures.sideMoved}`,
+    `block claimed where every pulse is normal: ${figures.normalsBlocked}`,
+  ].join('\n');
+}
+
+function main(args: readonly string[]): void {
+  const unknown = args.find((arg) => arg.startsWith('--') && arg !== '--json');
+  const files = args.filter((arg) => !arg.startsWith('--'));
+  if (unknown || files.length > 1) {
+    throw new Error(`found ${unknown ?? files.join(' ')}; expected: npm run cases -- FILE [--json]`);
+  }
+  const figures = figuresOf(readCases(files[0] ?? KEPT));
+  console.log(args.includes('--json') ? JSON.stringify(figures) : table(figures));
+}
+
+try {
+  main(process.argv.slice(2));
+} catch (error) {
+  console.error((error as Error).message);
+  process.exitCode = 1;
+}
