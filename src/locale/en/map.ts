@@ -1,0 +1,206 @@
+import {
+  type Laterality,
+  type Limb,
+  limbKey,
+  oppositeSide,
+  type Place,
+  type Side,
+  type SiteId,
+} from '../../anatomy/index.js';
+import {
+  type BruitFinding,
+  type DopplerSignal,
+  type Onset,
+  type PulseFinding,
+  type Reason,
+  type ScaleId,
+  type ScaleStep,
+  stepOf,
+} from '../../examination/index.js';
+import { anatomy } from './anatomy.js';
+import { examination } from './examination.js';
+import { sentence } from './phrases.js';
+
+/** What a control says when the form cannot take it. */
+export const form = {
+  required: 'Record at least one finding.',
+  refused: 'The given record was not taken. What was here before is unchanged.',
+  refusedMore: (count: number) => (count === 1 ? 'One thing is wrong:' : `${count} things are wrong:`),
+};
+
+/** What was found at a place, as one says it: "2, normal; systolic bruit; thrill". */
+function findings(pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string {
+  const step = stepOf(pulse, scale);
+  const parts = [
+    ...(step ? [examination.step(step)] : []),
+    ...(pulse?.couldNotExamine ? [examination.couldNot(pulse.couldNotExamine)] : []),
+    ...(pulse ? examination.pulseExtras(pulse) : []),
+    ...(bruit?.bruit ? [examination.bruits[bruit.bruit]] : []),
+    ...(bruit?.couldNotExamine ? [`could not listen: ${examination.reasons[bruit.couldNotExamine]}`] : []),
+    ...(pulse?.note ? [`note: ${pulse.note}`] : []),
+    ...(bruit?.note && bruit.note !== pulse?.note ? [`note: ${bruit.note}`] : []),
+  ];
+  return parts.join('; ');
+}
+
+const SHORT: Partial<Record<SiteId, string>> = {
+  'superficial-temporal': 'Temporal',
+  'abdominal-aorta': 'Aorta',
+};
+const TINY: Partial<Record<SiteId, string>> = {
+  'superficial-temporal': 'Temporal',
+  'posterior-tibial': 'Post. tibial',
+  'dorsalis-pedis': 'Dors. pedis',
+};
+
+export const map = {
+  figure: 'Arteries of the body, seen from the front; the patient’s right is on the left of the drawing',
+  /** Short name of the control where the page gives it none. */
+  name: 'Pulse map',
+  toolbar: 'Pulse map tools',
+  undo: 'Undo',
+  redo: 'Redo',
+  carry: 'Carry',
+  carryStep: (word: string) => `Carry ${word}`,
+  carrying: (word: string) => `Carrying ${word}.`,
+  carryHow: 'Tap sites or draw across them.',
+  putDown: 'Put down',
+  allNormal: (count: number) => `All ${count} normal`,
+  otherNormal: (count: number) => `Other ${count} normal`,
+  allRecorded: (count: number) => `All ${count} recorded`,
+  scale: 'Scale',
+  shown: 'Shown',
+  figureView: 'Figure',
+  tableView: 'Table',
+  arms: 'Arms',
+  legs: 'Legs',
+  more: 'Scale, table, help',
+  help: 'Help and keys',
+  close: 'Close',
+  pin: 'Keep open for several entries',
+  pulse: 'Pulse',
+  pulseOn: (scale: ScaleId) => (scale === 'words' ? 'Pulse' : `Pulse, ${examination.scales[scale]}`),
+  bruit: 'Bruit',
+  bruitOptions: { none: 'None', systolic: 'Systolic', continuous: 'Continuous' },
+  thrill: 'Thrill',
+  expansile: 'Expansile',
+  doppler: 'Doppler signal',
+  couldNotExamine: 'Could not examine',
+  note: 'Note',
+  addNote: 'Add a note',
+  /** Title of the chooser. */
+  siteTitle: (place: Place) => sentence(anatomy.place(place)),
+  gradeWord: ({ grade, increased }: ScaleStep) =>
+    sentence(increased ? examination.increased : examination.grades[grade]),
+  reasonWord: (reason: Reason) => sentence(examination.reasons[reason]),
+  dopplerWord: (signal: DopplerSignal) => sentence(examination.dopplers[signal]),
+  clear: 'Clear site',
+  next: (place: Place) => `Next: ${anatomy.place(place)}`,
+  notListened: 'not listened',
+  notListenedWord: 'Not listened',
+  notExamined: 'Not examined',
+  tableName: 'Pulses and bruits, from the trunk outward',
+  site: 'Site',
+  siteName: (site: SiteId) => sentence(anatomy.sites[site]),
+  headAndArms: 'Head and arms',
+  trunkAndLegs: 'Trunk and legs',
+  pulseColumn: (side: Side) => `${sentence(anatomy.sides[side])} pulse`,
+  bruitColumn: (side: Side) => `${sentence(anatomy.sides[side])} bruit`,
+  pulseOf: (place: Place) => `${sentence(anatomy.place(place))}, pulse`,
+  bruitOf: (place: Place) => `${sentence(anatomy.place(place))}, bruit`,
+  moreOf: (place: Place) => `${sentence(anatomy.place(place))}: thrill, Doppler, note and more`,
+  noteOf: (side: Laterality, note: string) =>
+    side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`,
+  sidesDiffer: 'sides differ',
+  /** What an earlier record held: "was 2, normal". */
+  was: (step: ScaleStep | undefined) => `was ${step ? examination.step(step) : examination.notExamined}`,
+  earlier: (when: string) => `Small beside each site: the earlier record${when && `, ${when}`}.`,
+  sameAsOther: (side: Side) => `Same as ${anatomy.sides[oppositeSide(side)]}`,
+  wholeLimbs: 'Whole limbs',
+  fillLimb: (limb: Limb) => `Rest of ${anatomy.limbs[limbKey(limb)]} as on the other side`,
+  clearLimb: (limb: Limb) => `Clear ${anatomy.limbs[limbKey(limb)]}`,
+  limbFilled: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} filled in from the other side.`,
+  limbCleared: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} cleared.`,
+  limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}.`,
+  viewLabel: 'View',
+  views: {
+    auto: 'Automatic',
+    whole: 'Whole body',
+    arms: 'Arms',
+    legs: 'Legs',
+    'right-arm': 'Right arm',
+    'left-arm': 'Left arm',
+    'right-leg': 'Right leg',
+    'left-leg': 'Left leg',
+    'right-hand': 'Right hand',
+    'left-hand': 'Left hand',
+    'right-foot': 'Right foot',
+    'left-foot': 'Left foot',
+  },
+  collateral: (place: Place) => `Collaterals may fill the ${anatomy.place(place)}`,
+  findings,
+  /** The same in as few words as stand under a site's name; a normal pulse needs none on a scale of numbers. */
+  findingShort: (
+    pulse: PulseFinding | undefined,
+    bruit: BruitFinding | undefined,
+    scale: ScaleId,
+  ): string => {
+    const step = stepOf(pulse, scale);
+    const word = step && (step.increased ? examination.increased : examination.grades[step.grade]);
+    const reason = pulse?.couldNotExamine ?? bruit?.couldNotExamine;
+    const parts = [
+      ...(word && (word !== 'normal' || scale === 'words') ? [word] : []),
+      ...(reason ? [examination.reasons[reason]] : []),
+      ...(bruit?.bruit && bruit.bruit !== 'none' ? ['bruit'] : []),
+      ...(pulse?.thrill ? ['thrill'] : []),
+      ...(pulse?.expansile ? [examination.expansile] : []),
+    ];
+    return parts.join(', ');
+  },
+  /** A site with what is recorded there, as its button is called. */
+  siteLabel: (place: Place, said: string) => `${sentence(anatomy.place(place))}: ${said}`,
+  listenAt: (place: Place) => `${sentence(anatomy.place(place))}, listening`,
+  recorded: (place: Place, said: string) => ({ where: sentence(anatomy.place(place)), what: said }),
+  cleared: 'cleared',
+  undone: 'One step taken back.',
+  redone: 'One step taken again.',
+  restNormal: (count: number) =>
+    count === 1 ? 'One more site recorded as normal.' : `${count} more sites recorded as normal.`,
+  count: (stated: number, total: number, scale: ScaleId) =>
+    `${stated} of ${total}, scale ${examination.scales[scale]}`,
+  empty: 'Nothing recorded yet. Tap a site, or press Enter on it.',
+  onsetAndDelays: 'Onset and delays',
+  onset: 'Onset',
+  onsetWord: (onset: Onset) => sentence(examination.onsets[onset]),
+  notStated: 'Not stated',
+  radioRadial: 'Radial pulses compared',
+  radioRadialOptions: { none: 'Together', 'right-later': 'Right later', 'left-later': 'Left later' },
+  radioFemoral: (side: string) => `Femoral after radial, ${side}`,
+  radioFemoralOptions: { none: 'Together', delayed: 'Femoral later' },
+  legend: 'Legend',
+  caution:
+    'Supports a clinician’s judgement; it is not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
+  /** Title of a mark on the figure. */
+  lesionMark: (kind: 'block' | 'narrowing', where: string, percent: string) =>
+    `Likely ${kind}: ${where}${percent && `, ${percent}`}`,
+  /** Site names as they stand beside the figure. */
+  /** Site names where there is least room. */
+  siteTiny: (site: SiteId) => TINY[site] ?? SHORT[site] ?? sentence(anatomy.sites[site]),
+  siteShort: (site: SiteId) => SHORT[site] ?? sentence(anatomy.sites[site]),
+  keys: [
+    ['Up, Down', 'towards the heart, away from it'],
+    ['Left, Right', 'to the neighbouring site and the other side'],
+    ['Page Up, Page Down', 'previous, next site in the order of examination'],
+    ['0 to 4', 'grade, on the scale in use'],
+    ['B', 'bruit: none, systolic, continuous'],
+    ['T', 'thrill'],
+    ['E', 'expansile'],
+    ['X', 'could not examine, and why'],
+    ['Enter', 'open the site'],
+    ['Delete', 'clear the site'],
+    ['A', 'all other sites normal'],
+    ['Ctrl Z, Ctrl Y', 'undo, redo'],
+    ['Escape', 'close, put down'],
+    ['?', 'this list'],
+  ] as readonly (readonly [string, string])[],
+};
