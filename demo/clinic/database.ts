@@ -1,0 +1,115 @@
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { PATIENTS, VISITS } from './samples.js';
+import type { Draft, Patient, Visit } from './types.js';
+
+interface Tables extends DBSchema {
+  patients: { key: string; value: Patient };
+  visits: { key: string; value: Visit; indexes: { patient: string } };
+  drafts: { key: string; value: Draft };
+}
+
+const VERSION = 1;
+
+/** Everything the clinic keeps, in the browser's own database. Nothing leaves this machine. */
+export class ClinicStore {
+  readonly #database: IDBPDatabase<Tables>;
+
+  private constructor(database: IDBPDatabase<Tables>) {
+    this.#database = database;
+  }
+
+  /** Opens the database, or makes it with the invented patients in it. */
+  static async open(name: string): Promise<ClinicStore> {
+    const database = await openDB<Tables>(name, VERSION, {
+      async upgrade(made, _from, _to, transaction) {
+        made.createObjectStore('patients', { keyPath: 'id' });
+        made.createObjectStore('visits', { keyPath: 'id' }).createIndex('patient', 'patientId');
+        made.createObjectStore('drafts', { keyPath: 'key' });
+        await Promise.all([
+          ...PATIENTS.map((patient) => transaction.objectStore('patients').put(patient)),
+          ...VISITS.map((visit) => transaction.objectStore('visits').put(visit)),
+        ]);
+      },
+      // A later version of this page in another tab may go ahead; this one then says that the database is gone.
+      blocking: () => database.close(),
+    });
+    return new ClinicStore(database);
+  }
+
+  patients(): Promise<Patient[]> {
+    return this.#database.getAll('patients');
+  }
+
+  patient(id: string): Promise<Patient | undefined> {
+    return this.#database.get('patients', id);
+  }
+
+  /** A patient's visits, the latest first. */
+  async visits(patientId: string): Promise<Visit[]> {
+    const visits = await this.#database.getAllFromIndex('visits', 'patient', patientId);
+    const when = ({ fields, savedAt }: Visit) => `${fields['date'] ?? ''} ${savedAt}`;
+    return visits.sort((a, b) => when(b).localeCompare(when(a)));
+  }
+
+  visit(id: string): Promise<Visit | undefined> {
+    return this.#database.get('visits', id);
+  }
+
+  /** Keeps a visit and forgets the draft it came from, both or neither. */
+  async saveVisit(visit: Visit, draft: string): Promise<void> {
+    const transaction = this.#database.transaction(['visits', 'drafts'], 'readwrite');
+    await Promise.all([
+      transaction.objectStore('visits').put(visit),
+      transaction.objectStore('drafts').delete(draft),
+      transaction.done,
+    ]);
+  }
+
+  /** Deletes a visit and any draft of its amendment. */
+  async deleteVisit(id: string, draft: string): Promise<void> {
+    const transaction = this.#database.transaction(['visits', 'drafts'], 'readwrite');
+    await Promise.all([
+      transaction.objectStore('visits').delete(id),
+      transaction.objectStore('drafts').delete(draft),
+      transaction.done,
+    ]);
+  }
+
+  draft(key: string): Promise<Draft | undefined> {
+    return this.#database.get('drafts', key);
+  }
+
+  async saveDraft(draft: Draft): Promise<void> {
+    const transaction = this.#database.transaction('drafts', 'readwrite', { durability: 'relaxed' });
+    const put = transaction.store.put(draft);
+    // Committed at once, so that a page on its way out still gets its last words in.
+    transaction.commit();
+    await Promise.all([put, transaction.done]);
+  }
+
+  async deleteDraft(key: string): Promise<void> {
+    await this.#database.delete('drafts', key);
+  }
+
+  /** Forgets everything and puts the invented patients and their visits back. */
+  async startAgain(): Promise<void> {
+    const transaction = this.#database.transaction(['patients', 'visits', 'drafts'], 'readwrite');
+    const [patients, visits, drafts] = [
+      transaction.objectStore('patients'),
+      transaction.objectStore('visits'),
+      transaction.objectStore('drafts'),
+    ];
+    await Promise.all([
+      patients.clear(),
+      visits.clear(),
+      drafts.clear(),
+      ...PATIENTS.map((patient) => patients.put(patient)),
+      ...VISITS.map((visit) => visits.put(visit)),
+      transaction.done,
+    ]);
+  }
+
+  close(): void {
+    this.#database.close();
+  }
+}

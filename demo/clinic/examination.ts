@@ -1,0 +1,15 @@
+import { html, type TemplateResult } from 'lit';
+
+/** The name under which the form submits the examination. */
+export const EXAMINATION_NAME = 'pulses';
+
+/**
+ * The examination among the clinic's fields: one custom element with a name, a label and a value. The clinic keeps what it
+ * submits and hands the same text back; it never looks inside. Another element of the package would take its place here.
+ */
+export function examinationControl(value: string, readOnly: boolean): TemplateResult {
+  return html`<div class="examination">
+    <label for="examination">Pulses and bruits</label>
+    <pulse-map id="examination" name=${EXAMINATION_NAME} ?readonly=${readOnly} .value=${value}></pulse-map>
+  </div>`;
+}

@@ -1,0 +1,188 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import './ask-first.js';
+import { EXAMINATION_NAME, examinationControl } from './examination.js';
+import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
+import { day, moment } from './format.js';
+import { hashOf } from './routes.js';
+import type { Draft, Patient, Visit } from './types.js';
+
+export interface PatientRow {
+  readonly patient: Patient;
+  readonly visits: readonly Visit[];
+  readonly draft: Draft | undefined;
+}
+
+/** Where the reader is, from the list inward. */
+function trail(...steps: readonly { readonly text: string; readonly href: string }[]): TemplateResult {
+  return html`<nav aria-label="Where you are">
+    <ol class="trail">
+      ${steps.map(({ text, href }) => html`<li><a href=${href}>${text}</a></li>`)}
+    </ol>
+  </nav>`;
+}
+
+const toPatients = { text: 'Patients', href: hashOf({ page: 'patients' }) };
+const toPatient = (patient: Patient) => ({
+  text: patient.name,
+  href: hashOf({ page: 'patient', patientId: patient.id }),
+});
+
+/** Who the page is about: invented, and said so wherever the name stands. */
+function identity(patient: Patient): TemplateResult {
+  return html`<p class="identity">${patient.number}, born ${day(patient.born)} (invented patient)</p>`;
+}
+
+export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
+  return html`<main class="page narrow">
+    <h1 tabindex="-1">Patients</h1>
+    <p>
+      The record of an invented clinic, with the pulse map in its visit form. Open a patient, read a visit,
+      record another. Nobody here is real: <a href=${hashOf({ page: 'about' })}>what this is and is not</a>.
+    </p>
+    ${
+      rows.length
+        ? html`<ul class="rows">
+            ${rows.map(
+              ({ patient, visits, draft }) =>
+                html`<li>
+                  <a class="row" href=${hashOf({ page: 'patient', patientId: patient.id })}>
+                    <span class="name">${patient.name}</span>
+                    <span class="second">${patient.number}, born ${day(patient.born)}</span>
+                    <span>${patient.summary}</span>
+                    <span class="second">
+                      ${visits[0] ? `Last seen ${day(visits[0].fields['date'])}` : 'Not seen yet'}${
+                        draft ? ' · visit unfinished' : nothing
+                      }
+                    </span>
+                  </a>
+                </li>`,
+            )}
+          </ul>`
+        : html`<p class="empty">
+            No patients. The page “About this demonstration” puts the invented ones back.
+          </p>`
+    }
+  </main>`;
+}
+
+export function patientPage(
+  { patient, visits, draft }: PatientRow,
+  onDelete: (visit: Visit) => void,
+): TemplateResult {
+  const patientId = patient.id;
+  return html`<main class="page narrow">
+    ${trail(toPatients)}
+    <h1 tabindex="-1">${patient.name}</h1>
+    ${identity(patient)}
+    <p>${patient.summary}</p>
+    <div class="actions">
+      <a class="button solid" href=${hashOf({ page: 'edit', patientId })}>
+        ${draft ? 'Go on with the unfinished visit' : 'New visit'}
+      </a>
+      ${draft ? html`<p class="hint">Begun ${moment(draft.keptAt)}, not saved yet.</p>` : nothing}
+    </div>
+    <h2 id="visits" tabindex="-1">Visits</h2>
+    ${
+      visits.length
+        ? html`<ul class="rows" aria-labelledby="visits">
+            ${visits.map(
+              (visit) =>
+                html`<li class="with-action">
+                  <a class="row" href=${hashOf({ page: 'visit', patientId, visitId: visit.id })}>
+                    <span class="name">${day(visit.fields['date'])}</span>
+                    <span>${visit.fields['reason'] || 'No reason given'}</span>
+                    <span class="second">${visit.fields['examiner']}</span>
+                  </a>
+                  <ask-first
+                    label="Delete"
+                    question=${`Delete the visit of ${day(visit.fields['date'])}? It cannot be brought back.`}
+                    confirm="Delete the visit"
+                    @confirmed=${() => onDelete(visit)}
+                  ></ask-first>
+                </li>`,
+            )}
+          </ul>`
+        : html`<p class="empty">No visit yet. The first one will stand here.</p>`
+    }
+  </main>`;
+}
+
+function answers(fields: readonly Field[], visit: Visit): TemplateResult {
+  const given = fields.filter((field) => answer(field, visit.fields[field.name]));
+  return html`<dl class="answers">
+    ${given.map(
+      (field) =>
+        html`<div>
+          <dt>${field.label}</dt>
+          <dd>${answer(field, visit.fields[field.name])}</dd>
+        </div>`,
+    )}
+  </dl>`;
+}
+
+export function visitPage(patient: Patient, visit: Visit, onDelete: () => void): TemplateResult {
+  const examination = visit.fields[EXAMINATION_NAME] ?? '';
+  return html`<main class="page">
+    ${trail(toPatients, toPatient(patient))}
+    <h1 tabindex="-1">Visit of ${day(visit.fields['date'])}</h1>
+    <p class="identity">${patient.name}, ${patient.number}, born ${day(patient.born)} (invented patient)</p>
+    <div class="actions">
+      <a class="button" href=${hashOf({ page: 'edit', patientId: patient.id, visitId: visit.id })}>Amend</a>
+      <button type="button" class="button" @click=${() => print()}>Print</button>
+      <ask-first
+        label="Delete"
+        question="Delete this visit? It cannot be brought back."
+        confirm="Delete the visit"
+        @confirmed=${onDelete}
+      ></ask-first>
+    </div>
+    ${answers(
+      SHORT.filter((field) => field.name !== 'date'),
+      visit,
+    )}
+    ${answers(LONG, visit)}
+    ${
+      examination
+        ? examinationControl(examination, true)
+        : html`<p class="empty">No pulses were recorded at this visit.</p>`
+    }
+    ${answers(AFTER, visit)}
+    <p class="second">Saved ${moment(visit.savedAt)}.</p>
+  </main>`;
+}
+
+export function editPage(patient: Patient, visit: Visit | undefined, form: TemplateResult): TemplateResult {
+  return html`<main class="page">
+    ${trail(toPatients, toPatient(patient))}
+    <h1 tabindex="-1">${visit ? `Amend the visit of ${day(visit.fields['date'])}` : 'New visit'}</h1>
+    <p class="identity">${patient.name}, ${patient.number}, born ${day(patient.born)} (invented patient)</p>
+    ${form}
+  </main>`;
+}
+
+export function missingPage(what: string): TemplateResult {
+  return html`<main class="page narrow">
+    <h1 tabindex="-1">Not found</h1>
+    <p>${what}</p>
+    <p><a href=${toPatients.href}>To the patients</a></p>
+  </main>`;
+}
+
+export function loadingPage(): TemplateResult {
+  return html`<main class="page narrow" aria-busy="true"><p role="status">Loading…</p></main>`;
+}
+
+/** The database did not open or did not answer. */
+export function failedPage(reason: string, onRetry: () => void): TemplateResult {
+  return html`<main class="page narrow">
+    <div class="error" role="alert">
+      <h1 tabindex="-1">The records cannot be reached</h1>
+      <p>This page keeps its records in the browser’s own database, and the browser said: ${reason}</p>
+      <p>
+        Private windows and strict privacy settings often forbid it; another tab with a newer version of this
+        page may hold it.
+      </p>
+      <button type="button" class="button solid" @click=${onRetry}>Try again</button>
+    </div>
+  </main>`;
+}

@@ -1,0 +1,51 @@
+export type Route =
+  | { readonly page: 'patients' }
+  | { readonly page: 'patient'; readonly patientId: string }
+  | { readonly page: 'visit'; readonly patientId: string; readonly visitId: string }
+  | { readonly page: 'edit'; readonly patientId: string; readonly visitId?: string }
+  | { readonly page: 'about' }
+  | { readonly page: 'unknown' };
+
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
+/** The page that a location hash asks for. */
+export function routeOf(hash: string): Route {
+  const [first, patientId, second, visitId, last, ...more] = hash
+    .replace(/^#\/?/, '')
+    .split('/')
+    .filter(Boolean)
+    .map(decoded);
+  if (first === undefined) return { page: 'patients' };
+  if (first === 'about' && patientId === undefined) return { page: 'about' };
+  if (first !== 'patients' || more.length) return { page: 'unknown' };
+  if (patientId === undefined) return { page: 'patients' };
+  if (second === undefined) return { page: 'patient', patientId };
+  if (second !== 'visits' || visitId === undefined) return { page: 'unknown' };
+  if (visitId === 'new') return last === undefined ? { page: 'edit', patientId } : { page: 'unknown' };
+  if (last === undefined) return { page: 'visit', patientId, visitId };
+  return last === 'edit' ? { page: 'edit', patientId, visitId } : { page: 'unknown' };
+}
+
+/** The hash that asks for a page. */
+export function hashOf(route: Route): string {
+  switch (route.page) {
+    case 'about':
+      return '#/about';
+    case 'patient':
+      return `#/patients/${encodeURIComponent(route.patientId)}`;
+    case 'visit':
+      return `${hashOf({ page: 'patient', patientId: route.patientId })}/visits/${encodeURIComponent(route.visitId)}`;
+    case 'edit':
+      return route.visitId
+        ? `${hashOf({ page: 'visit', patientId: route.patientId, visitId: route.visitId })}/edit`
+        : `${hashOf({ page: 'patient', patientId: route.patientId })}/visits/new`;
+    default:
+      return '#/';
+  }
+}

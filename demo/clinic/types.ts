@@ -1,0 +1,34 @@
+/** A patient of the invented clinic. */
+export interface Patient {
+  readonly id: string;
+  readonly name: string;
+  /** ISO date. */
+  readonly born: string;
+  readonly number: string;
+  /** One line of history for the list. */
+  readonly summary: string;
+}
+
+/** The fields of the visit form by their names, as `FormData` gives them. `pulses` is opaque to the clinic: text in, text out. */
+export type VisitFields = Readonly<Record<string, string>>;
+
+export interface Visit {
+  readonly id: string;
+  readonly patientId: string;
+  readonly fields: VisitFields;
+  /** When it was saved last, ISO 8601. */
+  readonly savedAt: string;
+}
+
+/** A form somebody began and has not saved. One per patient for a new visit, one per visit for an amendment. */
+export interface Draft {
+  readonly key: string;
+  readonly patientId: string;
+  readonly fields: VisitFields;
+  readonly keptAt: string;
+}
+
+/** The key of the draft of a visit, or of a patient's next visit. */
+export function draftKey(patientId: string, visitId?: string): string {
+  return visitId ? `visit ${visitId}` : `new ${patientId}`;
+}

@@ -1,0 +1,190 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
+import './ask-first.js';
+import type { ClinicStore } from './database.js';
+import { DraftKeeper } from './draft-keeper.js';
+import { EXAMINATION_NAME, examinationControl } from './examination.js';
+import { fieldControl } from './field.js';
+import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
+import { cause, localDate, moment } from './format.js';
+import { hashOf } from './routes.js';
+import { type Draft, draftKey, type Patient, type Visit, type VisitFields } from './types.js';
+
+export class VisitSavedEvent extends Event {
+  constructor(readonly visit: Visit) {
+    super('visit-saved', { bubbles: true });
+  }
+}
+
+function newId(): string {
+  return [...crypto.getRandomValues(new Uint8Array(12))]
+    .map((byte) => byte.toString(16).padStart(2, '0'))
+    .join('');
+}
+
+/** The text fields of a form by name. */
+function fieldsOf(form: HTMLFormElement): VisitFields {
+  const entries = [...new FormData(form)].filter(
+    (entry): entry is [string, string] => typeof entry[1] === 'string',
+  );
+  return Object.fromEntries(entries);
+}
+
+/** The form of a new visit, or of a visit to amend. Every change is kept as a draft at once. */
+export class VisitForm extends LitElement {
+  @property({ attribute: false }) store!: ClinicStore;
+  @property({ attribute: false }) patient!: Patient;
+  @property({ attribute: false }) visit: Visit | undefined;
+  /** A draft to go on with. */
+  @property({ attribute: false }) draft: Draft | undefined;
+  @state() private kept = '';
+  @state() private draftError = '';
+  @state() private saveError = '';
+  @state() private saving = false;
+  /** Goes up to build the form anew. */
+  @state() private generation = 0;
+
+  #keeper: DraftKeeper | undefined;
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  get #key(): string {
+    return draftKey(this.patient.id, this.visit?.id);
+  }
+
+  protected override render(): TemplateResult {
+    const fields = this.draft?.fields ?? this.visit?.fields ?? { date: localDate(new Date()) };
+    const control = (field: Field) => fieldControl(field, fields[field.name] ?? '');
+    return html`${this.#restored()}
+    ${keyed(
+      this.generation,
+      html`<form
+        autocomplete="off"
+        aria-label=${this.visit ? 'Visit to amend' : 'New visit'}
+        @input=${this.#handleChange}
+        @change=${this.#handleChange}
+        @submit=${this.#handleSubmit}
+      >
+        <div class="fields short">${SHORT.map(control)}</div>
+        <div class="fields">${LONG.map(control)}</div>
+        ${examinationControl(fields[EXAMINATION_NAME] ?? '', false)}
+        <div class="fields">${AFTER.map(control)}</div>
+        ${this.#failed()}
+        <div class="actions">
+          <button type="submit" class="button solid" ?disabled=${this.saving}>
+            ${this.saving ? 'Saving…' : this.visit ? 'Save changes' : 'Save visit'}
+          </button>
+          <a class="button" href=${this.#backTo}>Back, and keep the draft</a>
+          <p class="hint">${this.#draftLine()}</p>
+        </div>
+      </form>`,
+    )}`;
+  }
+
+  get #backTo(): string {
+    const patientId = this.patient.id;
+    return this.visit
+      ? hashOf({ page: 'visit', patientId, visitId: this.visit.id })
+      : hashOf({ page: 'patient', patientId });
+  }
+
+  #restored(): TemplateResult | typeof nothing {
+    if (!this.draft) return nothing;
+    return html`<div class="notice">
+      <p>You left this unfinished on ${moment(this.draft.keptAt)}. Everything entered is here again.</p>
+      <ask-first
+        label="Discard the draft"
+        question="Discard everything entered since the last save?"
+        confirm="Discard"
+        @confirmed=${this.#handleDiscard}
+      ></ask-first>
+    </div>`;
+  }
+
+  #failed(): TemplateResult {
+    return html`<div role="alert">
+      ${
+        this.saveError
+          ? html`<div class="error">
+              <h2>The visit was not saved</h2>
+              <p>The browser’s database said: ${this.saveError}</p>
+              <p>Nothing you entered is lost; it still stands in this form. Try again, or print the page.</p>
+            </div>`
+          : nothing
+      }
+    </div>`;
+  }
+
+  #draftLine(): string {
+    if (this.draftError)
+      return `The draft cannot be kept (${this.draftError}). Save before you leave the page.`;
+    return this.kept
+      ? `Draft kept, ${moment(this.kept)}.`
+      : 'What you enter is kept as a draft; a reload loses nothing.';
+  }
+
+  readonly #handleChange = (event: Event): void => {
+    if (this.saving) return;
+    const form = event.currentTarget as HTMLFormElement;
+    this.#keeper ??= new DraftKeeper(this.store, (outcome) => {
+      this.kept = 'keptAt' in outcome ? outcome.keptAt : this.kept;
+      this.draftError = 'error' in outcome ? cause(outcome.error) : '';
+    });
+    this.#keeper.keep({
+      key: this.#key,
+      patientId: this.patient.id,
+      fields: fieldsOf(form),
+      keptAt: new Date().toISOString(),
+    });
+  };
+
+  readonly #handleSubmit = async (event: SubmitEvent): Promise<void> => {
+    event.preventDefault();
+    const visit: Visit = {
+      id: this.visit?.id ?? newId(),
+      patientId: this.patient.id,
+      fields: fieldsOf(event.currentTarget as HTMLFormElement),
+      savedAt: new Date().toISOString(),
+    };
+    this.saving = true;
+    this.saveError = '';
+    // No late draft may come after the save and offer itself as unfinished.
+    await this.#keeper?.close();
+    this.#keeper = undefined;
+    try {
+      await this.store.saveVisit(visit, this.#key);
+      this.dispatchEvent(new VisitSavedEvent(visit));
+    } catch (error) {
+      this.saveError = cause(error);
+    } finally {
+      this.saving = false;
+    }
+  };
+
+  readonly #handleDiscard = async (): Promise<void> => {
+    await this.#keeper?.close();
+    this.#keeper = undefined;
+    try {
+      await this.store.deleteDraft(this.#key);
+    } catch (error) {
+      this.draftError = cause(error);
+      return;
+    }
+    this.draft = undefined;
+    this.kept = '';
+    this.generation += 1;
+    await this.updateComplete;
+    this.querySelector<HTMLElement>('input, select, textarea')?.focus();
+  };
+}
+
+customElements.define('visit-form', VisitForm);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'visit-form': VisitForm;
+  }
+}
