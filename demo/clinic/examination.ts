@@ -1,7 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-
-/** The name under which the form submits the examination. */
-export const EXAMINATION_NAME = 'pulses';
+import { EXAMINATION_NAME } from './types.js';
 
 /**
  * The examination among the clinic's fields: one custom element with a name, a label and a value. The clinic keeps what it

@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
-import { EXAMINATION_NAME, examinationControl } from './examination.js';
+import { examinationControl } from './examination.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
 import { hashOf } from './routes.js';
-import type { Draft, Patient, Visit } from './types.js';
+import { type Draft, EXAMINATION_NAME, type Patient, type Visit } from './types.js';
 
 export interface PatientRow {
   readonly patient: Patient;

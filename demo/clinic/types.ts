@@ -9,6 +9,9 @@ export interface Patient {
   readonly summary: string;
 }
 
+/** The name under which the form submits the examination. */
+export const EXAMINATION_NAME = 'pulses';
+
 /** The fields of the visit form by their names, as `FormData` gives them. `pulses` is opaque to the clinic: text in, text out. */
 export type VisitFields = Readonly<Record<string, string>>;
 

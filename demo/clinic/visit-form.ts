@@ -4,12 +4,12 @@ import { keyed } from 'lit/directives/keyed.js';
 import './ask-first.js';
 import type { ClinicStore } from './database.js';
 import { DraftKeeper } from './draft-keeper.js';
-import { EXAMINATION_NAME, examinationControl } from './examination.js';
+import { examinationControl } from './examination.js';
 import { fieldControl } from './field.js';
 import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
 import { cause, localDate, moment } from './format.js';
 import { hashOf } from './routes.js';
-import { type Draft, draftKey, type Patient, type Visit, type VisitFields } from './types.js';
+import { type Draft, draftKey, EXAMINATION_NAME, type Patient, type Visit, type VisitFields } from './types.js';
 
 export class VisitSavedEvent extends Event {
   constructor(readonly visit: Visit) {

@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest';
+import { AFTER, answer, LONG, SHORT } from '../../../demo/clinic/form-fields.js';
+import { DraftKeeper } from '../../../demo/clinic/draft-keeper.js';
+import { day, localDate, moment } from '../../../demo/clinic/format.js';
+import { hashOf, type Route, routeOf } from '../../../demo/clinic/routes.js';
+import { PATIENTS, VISITS } from '../../../demo/clinic/samples.js';
+import { type Draft, draftKey, EXAMINATION_NAME } from '../../../demo/clinic/types.js';
+import { parseExaminationText } from '../../../src/examination/index.js';
+import { readByRule } from '../../../src/localisation/rule.js';
+import { en } from '../../../src/locale/index.js';
+
+const FIELDS = [...SHORT, ...LONG, ...AFTER];
+
+describe('the invented patients', () => {
+  it('are three, each with a visit, told apart by id and number', () => {
+    expect(PATIENTS.length).toBe(3);
+    expect(new Set(PATIENTS.map((p) => p.id)).size).toBe(3);
+    expect(new Set(PATIENTS.map((p) => p.number)).size).toBe(3);
+    expect(new Set(VISITS.map((v) => v.patientId))).toEqual(new Set(PATIENTS.map((p) => p.id)));
+    expect(new Set(VISITS.map((v) => v.id)).size).toBe(VISITS.length);
+  });
+
+  for (const visit of VISITS) {
+    it(`have a visit ${visit.id} whose record the library reads, examined on the day of the visit`, () => {
+      const parsed = parseExaminationText(visit.fields[EXAMINATION_NAME] ?? '');
+      expect(parsed).toMatchObject({ ok: true });
+      expect(parsed.ok && parsed.value.examinedAt?.slice(0, 10)).toBe(visit.fields['date']);
+    });
+
+    it(`have a visit ${visit.id} whose answers the form has questions for`, () => {
+      const names = [...FIELDS.map((field) => field.name), EXAMINATION_NAME];
+      for (const name of Object.keys(visit.fields)) expect(names).toContain(name);
+      for (const field of FIELDS) {
+        if (field.required) expect(visit.fields[field.name]).toBeTruthy();
+        const value = visit.fields[field.name];
+        if (value && field.choices) expect(field.choices.map(([stored]) => stored)).toContain(value);
+      }
+    });
+  }
+
+  it('read as their stories say', () => {
+    const leads = (id: string) => {
+      const parsed = parseExaminationText(VISITS.find((v) => v.id === id)?.fields[EXAMINATION_NAME] ?? '');
+      return parsed.ok ? en.rule.leads(readByRule(parsed.value)) : [];
+    };
+    expect(leads('lindqvist-1')).toEqual(['Narrowing between left femoral and left popliteal']);
+    expect(leads('lindqvist-2')).toEqual(['Block between left femoral and left popliteal']);
+    expect(leads('okafor-1')).toEqual(['Block between right femoral and right popliteal']);
+    expect(leads('caldeira-1')).toEqual(['Narrowing above left subclavian']);
+  });
+});
+
+describe('addresses', () => {
+  const routes: Route[] = [
+    { page: 'patients' },
+    { page: 'about' },
+    { page: 'patient', patientId: 'a' },
+    { page: 'edit', patientId: 'a' },
+    { page: 'visit', patientId: 'a', visitId: '7' },
+    { page: 'edit', patientId: 'a', visitId: '7' },
+    { page: 'patient', patientId: 'a/b ü%' },
+  ];
+  for (const route of routes) {
+    it(`lead back to the page ${JSON.stringify(route)}`, () => {
+      expect(routeOf(hashOf(route))).toEqual(route);
+    });
+  }
+
+  it('are the list of patients when empty', () => {
+    for (const hash of ['', '#', '#/', '#/patients', '#/patients/'])
+      expect(routeOf(hash)).toEqual({ page: 'patients' });
+  });
+
+  it('are unknown when they lead nowhere', () => {
+    for (const hash of [
+      '#/x',
+      '#/about/x',
+      '#/patients/a/x',
+      '#/patients/a/visits',
+      '#/patients/a/visits/new/edit',
+      '#/patients/a/visits/7/x',
+      '#/patients/a/visits/7/edit/x',
+    ]) {
+      expect(routeOf(hash)).toEqual({ page: 'unknown' });
+    }
+    expect(routeOf('#/patients/%E0%A4')).toEqual({ page: 'patient', patientId: '%E0%A4' });
+  });
+});
+
+describe('words for dates and answers', () => {
+  it('write a day out, and leave what is none', () => {
+    expect(day('2026-03-05')).toBe('5 March 2026');
+    expect(day('soon')).toBe('soon');
+    expect(day('')).toBe('no date');
+    expect(day(undefined)).toBe('no date');
+  });
+
+  it('tell a moment in the reader’s own time', () => {
+    const now = new Date(2026, 2, 5, 14, 5);
+    expect(localDate(now)).toBe('2026-03-05');
+    expect(moment(now.toISOString())).toBe('5 March 2026, 14:05');
+    expect(moment('nonsense')).toBe('nonsense');
+  });
+
+  it('show an answer by its label and unit', () => {
+    const field = (name: string) => FIELDS.find((f) => f.name === name) ?? FIELDS[0]!;
+    expect(answer(field('smoking'), 'former')).toBe('Former');
+    expect(answer(field('walking'), '180')).toBe('180 m');
+    expect(answer(field('walking'), '')).toBe('');
+    expect(answer(field('reason'), 'An older choice')).toBe('An older choice');
+  });
+});
+
+describe('DraftKeeper', () => {
+  const draft = (text: string): Draft => ({
+    key: draftKey('a'),
+    patientId: 'a',
+    fields: { text },
+    keptAt: text,
+  });
+
+  function slowStore() {
+    const written: string[] = [];
+    const waiting: (() => void)[] = [];
+    return {
+      written,
+      next: () => waiting.shift()?.(),
+      saveDraft: ({ fields }: Draft) =>
+        new Promise<void>((done) => {
+          waiting.push(() => {
+            written.push(fields['text'] ?? '');
+            done();
+          });
+        }),
+    };
+  }
+
+  it('writes one draft at a time and skips those overtaken', async () => {
+    const store = slowStore();
+    const told: unknown[] = [];
+    const keeper = new DraftKeeper(store, (outcome) => told.push(outcome));
+    for (const text of ['1', '2', '3']) keeper.keep(draft(text));
+    store.next();
+    await expect.poll(() => told.length).toBe(1);
+    store.next();
+    await keeper.close();
+    expect(store.written).toEqual(['1', '3']);
+    expect(told).toEqual([{ keptAt: '1' }, { keptAt: '3' }]);
+  });
+
+  it('writes nothing once closed, and closes after the last write', async () => {
+    const store = slowStore();
+    const keeper = new DraftKeeper(store, () => undefined);
+    keeper.keep(draft('1'));
+    keeper.keep(draft('2'));
+    const closed = keeper.close();
+    keeper.keep(draft('3'));
+    store.next();
+    await closed;
+    expect(store.written).toEqual(['1']);
+  });
+
+  it('tells a failed write and goes on with the next', async () => {
+    const told: unknown[] = [];
+    let full = true;
+    const keeper = new DraftKeeper(
+      { saveDraft: () => (full ? Promise.reject(new Error('disk full')) : Promise.resolve()) },
+      (outcome) => told.push(outcome),
+    );
+    keeper.keep(draft('1'));
+    await expect.poll(() => told.length).toBe(1);
+    full = false;
+    keeper.keep(draft('2'));
+    await expect.poll(() => told.length).toBe(2);
+    expect(told).toEqual([{ error: new Error('disk full') }, { keptAt: '2' }]);
+  });
+});
+
+describe('draftKey', () => {
+  it('tells a new visit of each patient and each amendment apart', () => {
+    const keys = [draftKey('a'), draftKey('b'), draftKey('a', '1'), draftKey('a', '2')];
+    expect(new Set(keys).size).toBe(4);
+  });
+});
