@@ -84,12 +84,19 @@ export function setBruit(examination: Examination, place: Place, patch: Partial<
   return put(examination, 'bruits', place, compact(merged));
 }
 
+/** Takes back what was felt at a place. */
+export function clearPulse(examination: Examination, place: Place): Examination {
+  return isPulseSite(place.site) ? put(examination, 'pulses', place, undefined) : examination;
+}
+
+/** Takes back what was heard at a place. */
+export function clearBruit(examination: Examination, place: Place): Examination {
+  return isListeningSite(place.site) ? put(examination, 'bruits', place, undefined) : examination;
+}
+
 /** Takes everything back that was recorded at a place. */
 export function clearPlace(examination: Examination, place: Place): Examination {
-  let next = examination;
-  if (isPulseSite(place.site)) next = put(next, 'pulses', place, undefined);
-  if (isListeningSite(place.site)) next = put(next, 'bruits', place, undefined);
-  return next;
+  return clearBruit(clearPulse(examination, place), place);
 }
 
 /** Records every pulse not yet stated as normal. Never touches a stated site. */

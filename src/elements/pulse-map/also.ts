@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { SIDES } from '../../anatomy/index.js';
+import { type Limb, LIMBS, SIDES } from '../../anatomy/index.js';
 import { ARM_DELAYS, type Delays, type Examination, LEG_DELAYS, ONSETS } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 
@@ -69,6 +69,29 @@ export function renderAlso(
           map.notStated,
           (delay) => setDelays({ radioFemoral: tidy({ ...delays.radioFemoral, [side]: delay }) }),
         ),
+      )}
+    </div>
+  </details>`;
+}
+
+/** Acts on a whole limb: fill what is blank from the other side, or take everything back. */
+export function renderLimbActs(
+  editable: boolean,
+  words: Messages,
+  acts: { fill(limb: Limb): void; clear(limb: Limb): void },
+): TemplateResult {
+  const { map } = words;
+  return html`<details class="also">
+    <summary>${map.wholeLimbs}</summary>
+    <div class="limbs">
+      ${LIMBS.map(
+        (limb) =>
+          html`<button type="button" class="button" ?disabled=${!editable} @click=${() => acts.fill(limb)}>
+              ${map.fillLimb(limb)}
+            </button>
+            <button type="button" class="button" ?disabled=${!editable} @click=${() => acts.clear(limb)}>
+              ${map.clearLimb(limb)}
+            </button>`,
       )}
     </div>
   </details>`;

@@ -100,6 +100,10 @@ export class ChooserController implements ReactiveController {
         this.host.element.requestUpdate();
       },
       clear: () => recorder.clear(place),
+      sameAsOther: () => {
+        recorder.sameAsOther(place);
+        done();
+      },
       next: () => {
         const next = this.host.next(place);
         if (next) this.openAt(placeKey(next), true);
@@ -192,10 +196,10 @@ export class ChooserController implements ReactiveController {
       panel.style.removeProperty('top');
       return;
     }
-    const own = this.#box(`.site[data-place="${this.open}"] .target`);
+    const own = this.#box(`[data-anchor="${this.open}"]`);
     if (!own) return;
     const others = [
-      ...this.host.element.renderRoot.querySelectorAll(`.site:not([data-place="${this.open}"]) .target`),
+      ...this.host.element.renderRoot.querySelectorAll(`[data-anchor]:not([data-anchor="${this.open}"])`),
     ];
     const { left, top } = placeChooser(
       own,
@@ -211,7 +215,7 @@ export class ChooserController implements ReactiveController {
   /** The sheet covers the foot of a narrow screen; the page is scrolled so that the open site stays seen above it. */
   #makeRoom(panel: HTMLElement): void {
     const { top } = panel.getBoundingClientRect();
-    const own = this.#box(`.site[data-place="${this.open}"] .target`);
+    const own = this.#box(`[data-anchor="${this.open}"]`);
     if (own && (own.bottom > top - 12 || own.top < 0)) window.scrollBy({ top: own.top - top / 2 });
   }
 

@@ -41,6 +41,7 @@ export interface ChooserActs {
   reason(reason: PulseFinding['couldNotExamine']): void;
   note(text: string): void;
   clear(): void;
+  sameAsOther(): void;
   next(): void;
   close(): void;
   pin(): void;
@@ -249,6 +250,13 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
       <button type="button" class="button bare" ?disabled=${!anything} @click=${acts.clear}>
         ${words.map.clear}
       </button>
+      ${
+        place.side === 'midline'
+          ? nothing
+          : html`<button type="button" class="button bare" @click=${acts.sameAsOther}>
+              ${words.map.sameAsOther(place.side)}
+            </button>`
+      }
       ${
         next
           ? html`<button type="button" class="button bare" @click=${acts.next}>

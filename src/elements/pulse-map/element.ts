@@ -9,35 +9,35 @@ import {
   PULSE_PLACES,
   siteDefinition,
 } from '../../anatomy/index.js';
+import { placesIn, travel, type View } from '../../drawing/index.js';
 import {
-  type DrawnFlow,
-  drawnFlow,
-  layOut,
-  type LesionMark,
-  placesIn,
-  ruleMarks,
-  travel,
-  type View,
-} from '../../drawing/index.js';
-import { bruitAt, pulseAt, type ScaleStep, setFields, unstatedPlaces } from '../../examination/index.js';
-import { readByRule } from '../../localisation/index.js';
+  bruitAt,
+  type Examination,
+  pulseAt,
+  type ScaleStep,
+  setFields,
+  unstatedPlaces,
+} from '../../examination/index.js';
 import type { OpenPlaceEvent } from '../pulse-reading/events.js';
 import { glyphStyles } from '../shared/glyph.js';
 import { RecordElement } from '../shared/record-element.js';
+import { WidthController } from '../shared/width-controller.js';
 import { controlStyles, tokenStyles } from '../shared/tokens.js';
-import { renderAlso } from './also.js';
+import { renderAlso, renderLimbActs } from './also.js';
 import { renderChooser } from './chooser.js';
 import { ChooserController } from './chooser-controller.js';
 import { chooserStyles } from './chooser-styles.js';
-import { type FigureView, renderFigure } from './figure.js';
+import type { FigureView } from './figure.js';
 import { figureStyles } from './figure-styles.js';
-import { keyAct } from './keys.js';
-import { renderHelp, renderLegend, renderRefused, renderStatus } from './panels.js';
+import { renderHelp, renderRefused, renderStatus } from './panels.js';
 import { DrawingPointer } from './pointer.js';
 import { Recorder, type Said } from './recorder.js';
-import { SiteFinder } from './site-finder.js';
-import { siteView } from './site-view.js';
+import { type DrawingPoint, SiteFinder } from './site-finder.js';
+import { siteKeydown } from './site-keys.js';
+import { figureView, renderStage } from './stage.js';
 import { mapStyles } from './styles.js';
+import { renderTable } from './table.js';
+import { tableStyles } from './table-styles.js';
 import { renderToolbar, type ToolbarActs } from './toolbar.js';
 
 /** Below this width of the element only arms or legs are shown at a time and the chooser is a sheet, in px. */
@@ -45,8 +45,6 @@ const NARROW = 640;
 /** From this width on the reading stands beside the figure, in a column of this width, in px. */
 const BESIDE = 1180;
 const READING_WIDTH = 389;
-/** Greatest height of the figure in px: high enough for a target of 44 px at every site. */
-const TALLEST = 860;
 /** Width assumed until the element has one. */
 const UNMEASURED = 820;
 
@@ -76,19 +74,31 @@ const UNMEASURED = 820;
  * @cssprop --pulse-map-font - Typeface.
  */
 export class PulseMap extends RecordElement {
-  static override styles = [tokenStyles, controlStyles, glyphStyles, mapStyles, figureStyles, chooserStyles];
+  static override styles = [
+    tokenStyles,
+    controlStyles,
+    glyphStyles,
+    mapStyles,
+    figureStyles,
+    chooserStyles,
+    tableStyles,
+  ];
 
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
   @property({ reflect: true }) view: View | 'auto' = 'auto';
+  /** Whether the record is shown as figure or as table. */
+  @property({ reflect: true }) display: 'figure' | 'table' = 'figure';
+  /** An earlier record whose findings are shown beside each site, changes stressed. */
+  @property({ attribute: false }) compare: Examination | null = null;
   /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
   @property({ type: Boolean, attribute: 'no-reading' }) noReading = false;
 
-  @state() private width = 0;
   @state() private half: 'arms' | 'legs' = 'legs';
   @state() private active: PlaceKey = 'right femoral';
   @state() private preview: PlaceKey | undefined;
   @state() private carried: ScaleStep | undefined;
   @state() private painting: readonly PlaceKey[] = [];
+  @state() private dragged: readonly DrawingPoint[] = [];
   @state() private help = false;
   @state() private more = false;
   @state() private said: Said | undefined;
@@ -96,7 +106,7 @@ export class PulseMap extends RecordElement {
   @query('.figure') private figure!: SVGSVGElement | null;
   @query('.site[tabindex="0"]') private activeSite!: HTMLElement | null;
 
-  #resize: ResizeObserver | undefined;
+  readonly #measure = new WidthController(this, UNMEASURED);
   readonly #sites = new SiteFinder(() => this.figure);
   readonly #recorder = new Recorder({
     store: () => this.store,
@@ -128,25 +138,21 @@ export class PulseMap extends RecordElement {
       const places = keys.flatMap((key) => placeFromKey(key) ?? []);
       if (this.carried && this.editable) this.#recorder.stroke(places, this.carried);
     },
+    mirror: (to) => {
+      const place = placeFromKey(to);
+      if (place && this.editable) this.#recorder.sameAsOther(place);
+    },
+    drag: (key, line) => {
+      this.preview = key;
+      this.dragged = line;
+    },
     preview: (key) => (this.preview = this.editable ? key : undefined),
     strokePreview: (keys) => (this.painting = keys),
   });
 
   override connectedCallback(): void {
     super.connectedCallback();
-    // Measured before the first paint, so that nothing moves afterwards.
-    this.width = this.clientWidth || UNMEASURED;
-    this.#resize ??= new ResizeObserver(([entry]) => {
-      const width = Math.round(entry?.contentRect.width ?? 0);
-      if (width > 0) this.width = width;
-    });
-    this.#resize.observe(this);
     this.addEventListener('click', this.#hostClick);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    this.#resize?.disconnect();
   }
 
   /** Moves the focus to the active site. */
@@ -173,12 +179,16 @@ export class PulseMap extends RecordElement {
     return this.activeSite ?? undefined;
   }
 
+  get #width(): number {
+    return this.#measure.width;
+  }
+
   get #narrow(): boolean {
-    return this.width < NARROW;
+    return this.#width < NARROW;
   }
 
   get #beside(): boolean {
-    return this.width >= BESIDE && !this.noReading;
+    return this.#width >= BESIDE && !this.noReading;
   }
 
   get #view(): View {
@@ -196,8 +206,7 @@ export class PulseMap extends RecordElement {
 
   protected override render(): TemplateResult {
     const { examination, words } = this;
-    const marks = ruleMarks(readByRule(examination));
-    const view = this.#figureView(marks, drawnFlow(examination, marks));
+    const view = this.#figureView();
     this.#sites.layout = view.layout;
     const unstated = unstatedPlaces(examination).length;
     const total = PULSE_PLACES.length;
@@ -211,11 +220,13 @@ export class PulseMap extends RecordElement {
           carried: this.carried,
           unstated,
           total,
-          display: 'figure',
-          part: this.view === 'auto' && this.#narrow ? this.half : undefined,
+          display: this.display,
+          part: this.view === 'auto' && this.#narrow && this.display === 'figure' ? this.half : undefined,
           help: this.help,
           more: this.more,
           narrow: this.#narrow,
+          wide: this.#width >= BESIDE,
+          view: this.view,
           words,
         },
         this.#toolbarActs,
@@ -228,26 +239,14 @@ export class PulseMap extends RecordElement {
         @open-place=${this.#openFromReading}
       >
         <div>
-          <div
-            class="stage ${this.carried ? 'drawing' : ''}"
-            @pointerdown=${this.#pointer.down}
-            @pointermove=${this.#pointer.move}
-            @pointerup=${this.#pointer.up}
-            @pointercancel=${this.#pointer.cancel}
-            @lostpointercapture=${this.#pointer.cancel}
-            @pointerleave=${this.#pointer.leave}
-            @click=${this.#pointer.click}
-            @contextmenu=${this.#pointer.menu}
-            @dragstart=${preventDefault}
-            @touchmove=${{ handleEvent: this.#pointer.touchMove, passive: false }}
-            @keydown=${this.#keydown}
-            @focusin=${this.#focusin}
-          >
-            ${renderFigure(view)}
-          </div>
-          ${view.layout.naming === 'codes' ? renderLegend(view.layout, words) : nothing}
+          ${this.display === 'table' ? this.#table() : renderStage(view, this.carried !== undefined, this.#pointer, this.#keydown, this.#focusin)}
           ${renderStatus(this.said, total - unstated, total, examination.scale, words)}
+          ${this.compare ? html`<p class="legend">${words.map.earlier(words.map.when(this.compare.examinedAt))}</p>` : nothing}
           ${renderAlso(examination, this.editable, words, (fields) => this.edit(setFields(examination, fields)))}
+          ${renderLimbActs(this.editable, words, {
+            fill: (limb) => this.#recorder.fillLimb(limb),
+            clear: (limb) => this.#recorder.clearLimb(limb),
+          })}
         </div>
         ${
           this.noReading
@@ -260,32 +259,40 @@ export class PulseMap extends RecordElement {
       ${this.#chooserTemplate()}`;
   }
 
-  #figureView(marks: readonly LesionMark[], flow: readonly DrawnFlow[]): FigureView {
-    const { words, examination } = this;
-    const view = this.#view;
-    const places = placesIn(view);
-    const painting = this.carried && { keys: this.painting, step: this.carried };
-    const sites = new Map(
-      places.map((place) => [placeKey(place), siteView(place, examination, words, painting)] as const),
+  #figureView(): FigureView {
+    const { examination, words, carried, painting, active, preview, dragged, editable } = this;
+    const width = this.#beside ? this.#width - READING_WIDTH : this.#width;
+    return figureView(
+      {
+        view: this.#view,
+        width,
+        examination,
+        earlier: this.compare ?? undefined,
+        painting: carried && { keys: painting, step: carried },
+        words,
+      },
+      { active, open: this.#chooser.open, preview, dragged, editable },
     );
-    const width = this.#beside ? this.width - READING_WIDTH : this.width;
-    const layout = layOut(view, width, TALLEST, (place) => ({
-      name: words.map.siteShort(place.site),
-      code: words.anatomy.codes[place.site],
-      finding: sites.get(placeKey(place))?.finding ?? '',
-    }));
-    const ofArms = view.includes('arm') || view.includes('hand');
-    return {
-      layout,
-      flow,
-      marks: marks.filter(({ limb }) => view === 'whole' || limb.endsWith('leg') !== ofArms),
-      sites,
-      active: this.active,
-      open: this.#chooser.open,
-      preview: this.preview,
-      editable: this.editable,
-      words,
-    };
+  }
+
+  #table(): TemplateResult {
+    const recorder = this.#recorder;
+    return renderTable(
+      {
+        examination: this.examination,
+        earlier: this.compare ?? undefined,
+        editable: this.editable,
+        words: this.words,
+      },
+      {
+        grade: (place, step) => recorder.grade(place, step),
+        bruit: (place, bruit) => recorder.bruit(place, bruit),
+        reason: (place, reason, of) =>
+          of === 'pulse' ? recorder.reason(place, reason) : recorder.bruitReason(place, reason),
+        clear: (place, of) => recorder.clearPart(place, of),
+        open: (place) => this.#openAt(placeKey(place), true),
+      },
+    );
   }
 
   #chooserTemplate(): TemplateResult | typeof nothing {
@@ -321,7 +328,11 @@ export class PulseMap extends RecordElement {
       this.carried = undefined;
       this.edit(setFields(this.examination, { scale }));
     },
-    display: () => undefined,
+    display: (display) => {
+      this.#chooser.close(false);
+      this.display = display;
+    },
+    view: (view) => (this.view = view),
     part: (half) => {
       this.#chooser.close(false);
       this.half = half;
@@ -355,26 +366,19 @@ export class PulseMap extends RecordElement {
     this.openPlace(event.place);
   };
 
-  readonly #keydown = (event: KeyboardEvent): void => {
-    const key = this.#sites.of(event);
-    const place = key && placeFromKey(key);
-    const act = place && keyAct(event);
-    if (!place || !act) return;
-    event.preventDefault();
-    event.stopPropagation();
-    if (act.kind === 'travel') {
-      const to = travel(place, act.direction, placesIn(this.#view));
-      if (to) this.#focusSite(placeKey(to));
-    } else if (act.kind === 'help') {
-      this.help = !this.help;
-    } else if (act.kind === 'escape') {
+  readonly #keydown = siteKeydown({
+    sites: this.#sites,
+    editable: () => this.editable,
+    shown: () => placesIn(this.#view),
+    focusSite: (key) => this.#focusSite(key),
+    help: () => (this.help = !this.help),
+    escape: () => {
       this.help = false;
       this.carried = undefined;
       this.#chooser.close(false);
-    } else if (this.editable) {
-      this.#chooser.recordByKey(place, act);
-    }
-  };
+    },
+    record: (place, act) => this.#chooser.recordByKey(place, act),
+  });
 
   readonly #focusin = (event: FocusEvent): void => {
     const key = this.#sites.of(event);
@@ -385,10 +389,6 @@ export class PulseMap extends RecordElement {
   readonly #hostClick = (event: Event): void => {
     if (event.composedPath()[0] === this) this.focus();
   };
-}
-
-function preventDefault(event: Event): void {
-  event.preventDefault();
 }
 
 declare global {

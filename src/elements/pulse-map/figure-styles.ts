@@ -135,6 +135,27 @@ export const figureStyles = css`
     stroke: var(--_focus);
     stroke-width: 3;
   }
+  .drag {
+    fill: none;
+    stroke: var(--_focus);
+    stroke-width: 2;
+    stroke-dasharray: 6 5;
+    pointer-events: none;
+  }
+  .earlier {
+    opacity: 0.75;
+    pointer-events: none;
+  }
+  .earlier.changed {
+    opacity: 1;
+  }
+  .collateral {
+    fill: none;
+    stroke: var(--_vessel);
+    stroke-width: 2;
+    stroke-dasharray: 1 5;
+    stroke-linecap: round;
+  }
   .lesions .gap {
     fill: var(--_body);
   }

@@ -25,6 +25,7 @@ import {
 } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphParts } from '../shared/glyph.js';
+import type { DrawingPoint } from './site-finder.js';
 import type { SiteView } from './site-view.js';
 
 const number = (value: number): number => Math.round(value * 10) / 10;
@@ -173,6 +174,8 @@ export interface FigureView {
   readonly active: PlaceKey;
   readonly open: PlaceKey | undefined;
   readonly preview: PlaceKey | undefined;
+  /** From where to where a drag goes that may mirror; empty when none. */
+  readonly dragged: readonly DrawingPoint[];
   readonly editable: boolean;
   readonly words: Messages;
 }
@@ -210,6 +213,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
       const site = view.sites.get(label.key);
       return site ? labelText(label, site, layout, words) : nothing;
     })}</g>
+    ${view.dragged.length ? svg`<path class="drag" d=${leader(view.dragged.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
       layout.sites,
       (site) => placeKey(site.place),
@@ -221,8 +225,9 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
         return svg`<g class="site ${state} ${isPulseSite(place.site) ? 'pulse' : 'listen'}" part="site" role="button" data-place=${key}
             tabindex=${key === view.active ? 0 : -1} aria-label=${site.name} aria-expanded=${key === view.open ? 'true' : 'false'}
             aria-haspopup="dialog" aria-disabled=${view.editable ? nothing : 'true'} transform="translate(${number(x)} ${number(y)})">
-          <circle class="target" r=${TARGET_RADIUS}></circle>
+          <circle class="target" data-anchor=${key} r=${TARGET_RADIUS}></circle>
           <circle class="ring" r="19"></circle>
+          ${site.earlier ? svg`<g class="earlier ${site.changed ? 'changed' : ''}" transform="translate(-29 3) scale(.66)">${glyphParts(site.earlier, true)}</g>` : nothing}
           <g transform="translate(-12 -12)">${glyphParts(site.shown, true)}</g>
         </g>`;
       },

@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { PlaceKey } from '../../anatomy/index.js';
+import { oppositeSide, placeFromKey, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import type { DrawingPoint, SiteFinder } from './site-finder.js';
 
 /** What the drawing offers to the hand. */
@@ -14,6 +14,10 @@ export interface PointerTarget {
   erase(places: readonly PlaceKey[]): void;
   /** A stroke went over these sites; it is one act. */
   stroke(places: readonly PlaceKey[]): void;
+  /** A press went from a site over to the same site of the other side. */
+  mirror(to: PlaceKey): void;
+  /** A drag that could mirror: the site it would record at, and the line from where it began. */
+  drag(to: PlaceKey | undefined, line: readonly DrawingPoint[]): void;
   preview(place: PlaceKey | undefined): void;
   strokePreview(places: readonly PlaceKey[], points: readonly DrawingPoint[]): void;
 }
@@ -32,8 +36,18 @@ interface Press {
   readonly place: PlaceKey | undefined;
   readonly erase: boolean;
   moved: boolean;
+  /** The site under the pointer now. */
+  over: PlaceKey | undefined;
   readonly sites: PlaceKey[];
   readonly points: DrawingPoint[];
+}
+
+/** The site that a drag which began on its twin of the other side is over. */
+function mirrorOf({ place, over }: Press): PlaceKey | undefined {
+  const from = place && placeFromKey(place);
+  if (!from || from.side === 'midline') return undefined;
+  const key = placeKey({ ...from, side: oppositeSide(from.side) });
+  return over === key ? key : undefined;
 }
 
 /**
@@ -69,6 +83,7 @@ export class DrawingPointer implements ReactiveController {
       place,
       erase,
       moved: false,
+      over: place,
       sites: place ? [place] : [],
       points: [start],
     };
@@ -86,7 +101,10 @@ export class DrawingPointer implements ReactiveController {
     }
     if (event.pointerId !== press.id) return;
     for (const sample of this.#samples(event)) this.#extend(press, sample, event);
-    if (press.moved && this.target.carrying()) this.target.strokePreview(press.sites, press.points);
+    if (!press.moved) return;
+    if (this.target.carrying()) this.target.strokePreview(press.sites, press.points);
+    else if (press.place && !press.erase)
+      this.target.drag(mirrorOf(press), [press.start, press.points.at(-1) ?? press.start]);
   };
 
   readonly up = (event: PointerEvent): void => {
@@ -98,7 +116,9 @@ export class DrawingPointer implements ReactiveController {
     if (press.erase) {
       this.target.erase(press.sites);
     } else if (press.moved) {
-      if (this.target.carrying() && press.sites.length) this.target.stroke(press.sites);
+      const other = mirrorOf(press);
+      if (this.target.carrying()) this.target.stroke(press.sites);
+      else if (other) this.target.mirror(other);
     } else if (press.place) {
       this.target.tap(press.place, event.pointerType);
     }
@@ -140,6 +160,7 @@ export class DrawingPointer implements ReactiveController {
     const surface = this.target.surface();
     if (surface?.hasPointerCapture(event.pointerId)) surface.releasePointerCapture(event.pointerId);
     this.target.strokePreview([], []);
+    this.target.drag(undefined, []);
   }
 
   #extend(press: Press, point: DrawingPoint, event: PointerEvent): void {
@@ -147,11 +168,12 @@ export class DrawingPointer implements ReactiveController {
       if (Math.hypot(point.x - press.start.x, point.y - press.start.y) < TAP_SLOP) return;
       press.moved = true;
       // Only a drag captures, so that taps stay what the page around expects.
-      if (this.target.carrying() && event.isTrusted)
+      if ((this.target.carrying() || press.place) && event.isTrusted)
         this.target.surface()?.setPointerCapture(event.pointerId);
     }
     press.points.push(point);
     const site = this.target.sites.at(point);
+    press.over = site;
     if (site && !press.sites.includes(site)) press.sites.push(site);
   }
 

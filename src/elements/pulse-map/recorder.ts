@@ -1,10 +1,15 @@
-import { isListeningSite, isPulseSite, type Place } from '../../anatomy/index.js';
+import { isListeningSite, isPulseSite, type Limb, type Place } from '../../anatomy/index.js';
 import {
   bruitAt,
   type BruitFinding,
   BRUITS,
+  clearBruit,
+  clearLimb,
   clearPlace,
+  clearPulse,
+  copyFromOtherSide,
   type Examination,
+  fillFromOtherSide,
   pulseAt,
   type PulseFinding,
   restNormal,
@@ -75,6 +80,32 @@ export class Recorder {
 
   reason(place: Place, couldNotExamine: PulseFinding['couldNotExamine']): void {
     this.#commit(place, this.#set(place, { couldNotExamine }));
+  }
+
+  /** Why a bruit could not be listened for, at a site where a pulse is felt too. */
+  bruitReason(place: Place, couldNotExamine: BruitFinding['couldNotExamine']): void {
+    this.#commit(place, setBruit(this.#examination, place, { couldNotExamine }));
+  }
+
+  clearPart(place: Place, of: 'pulse' | 'bruit'): void {
+    this.#commit(place, (of === 'pulse' ? clearPulse : clearBruit)(this.#examination, place));
+  }
+
+  /** Records at a place what stands at the same site of the other side. */
+  sameAsOther(place: Place): void {
+    this.#commit(place, copyFromOtherSide(this.#examination, place));
+  }
+
+  fillLimb(limb: Limb): void {
+    const changed = this.host.commit(fillFromOtherSide(this.#examination, limb));
+    const { map } = this.host.words();
+    this.host.said(changed ? map.limbFilled(limb) : map.limbUnchanged(limb));
+  }
+
+  clearLimb(limb: Limb): void {
+    const changed = this.host.commit(clearLimb(this.#examination, limb));
+    const { map } = this.host.words();
+    this.host.said(changed ? map.limbCleared(limb) : map.limbUnchanged(limb));
   }
 
   note(place: Place, text: string): void {

@@ -1,5 +1,14 @@
 import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
-import { bruitAt, type Examination, isStated, pulseAt, type ScaleStep } from '../../examination/index.js';
+import {
+  bruitAt,
+  type BruitFinding,
+  type Examination,
+  isStated,
+  pulseAt,
+  type PulseFinding,
+  type ScaleId,
+  type ScaleStep,
+} from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import { type Shown, shownFor } from '../shared/glyph.js';
 
@@ -11,6 +20,9 @@ export interface SiteView {
   readonly name: string;
   /** What stands under the site's name; empty when the glyph says it all. */
   readonly finding: string;
+  /** What an earlier record held there, when one is compared, and whether that changed. */
+  readonly earlier?: Shown | undefined;
+  readonly changed?: boolean;
   readonly weight: 'quiet' | 'plain' | 'loud';
 }
 
@@ -25,6 +37,7 @@ export function siteView(
   examination: Examination,
   words: Messages,
   painting: Painting | undefined,
+  earlier?: Examination,
 ): SiteView {
   const { scale } = examination;
   const felt = isPulseSite(place.site);
@@ -45,11 +58,44 @@ export function siteView(
     pulse?.expansile ||
     (bruit?.bruit && bruit.bruit !== 'none');
   const silent = felt ? words.examination.notExamined : words.map.notListened;
-  return {
+  const said = words.map.findings(pulse, bruit, scale) || silent;
+  const view: SiteView = {
     place,
     shown: shownFor(pulse, bruit, scale, !felt),
-    name: words.map.siteLabel(place, words.map.findings(pulse, bruit, scale) || silent),
+    name: words.map.siteLabel(place, said),
     finding: words.map.findingShort(pulse, bruit, scale),
     weight: loud ? 'loud' : isStated(pulse) || bruit ? 'plain' : 'quiet',
+  };
+  return earlier ? compared(view, { pulse, bruit, said }, earlier, scale, words) : view;
+}
+
+interface Now {
+  readonly pulse: PulseFinding | undefined;
+  readonly bruit: BruitFinding | undefined;
+  readonly said: string;
+}
+
+/** Adds what an earlier record held; a change makes the label loud and is said in words. */
+function compared(view: SiteView, now: Now, earlier: Examination, scale: ScaleId, words: Messages): SiteView {
+  const { place } = view;
+  const felt = isPulseSite(place.site);
+  const pulse = pulseAt(earlier, place);
+  const bruit = bruitAt(earlier, place);
+  const known = isStated(pulse) || bruit?.bruit !== undefined;
+  const changed =
+    known &&
+    (now.pulse?.grade !== pulse?.grade ||
+      now.pulse?.couldNotExamine !== pulse?.couldNotExamine ||
+      (bruit?.bruit !== undefined && now.bruit?.bruit !== bruit.bruit));
+  const before = words.map.findings(pulse, bruit, scale);
+  return {
+    ...view,
+    earlier: known ? shownFor(pulse, bruit, scale, !felt) : undefined,
+    changed,
+    ...(before && { name: words.map.siteLabel(place, `${now.said}; ${words.map.earlierFinding(before)}`) }),
+    ...(changed && {
+      weight: 'loud' as const,
+      finding: words.map.changed(view.finding, now.pulse?.grade, pulse, bruit, scale),
+    }),
   };
 }

@@ -135,6 +135,18 @@ export const mapStyles = css`
     color: var(--_ink);
     font-size: 15px;
   }
+  .also .limbs {
+    display: grid;
+    grid-template-columns: minmax(0, max-content) minmax(0, max-content);
+    gap: 6px;
+  }
+  .also .limbs .button {
+    white-space: normal;
+    justify-content: start;
+    text-align: start;
+    line-height: 18px;
+    font-size: 14px;
+  }
   .reading {
     padding: 20px;
     border-block-start: 1px solid var(--_line);

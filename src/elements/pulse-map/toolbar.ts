@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep } from '../../examination/index.js';
-import { GLYPH_SIZE } from '../../drawing/index.js';
+import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon, shownForStep } from '../shared/glyph.js';
 import { ICONS } from '../shared/icons.js';
@@ -22,6 +22,9 @@ export interface ToolbarView {
   readonly help: boolean;
   readonly more: boolean;
   readonly narrow: boolean;
+  /** Whether everything fits in one row. */
+  readonly wide: boolean;
+  readonly view: View | 'auto';
   readonly words: Messages;
 }
 
@@ -33,6 +36,7 @@ export interface ToolbarActs {
   scale(scale: ScaleId): void;
   display(display: 'figure' | 'table'): void;
   part(part: 'arms' | 'legs'): void;
+  view(view: View | 'auto'): void;
   help(): void;
   more(): void;
 }
@@ -93,40 +97,74 @@ function segments<T extends string>(
   </span>`;
 }
 
-function settings(view: ToolbarView, acts: ToolbarActs): TemplateResult {
-  const { words, scale, display, editable } = view;
+function scaleChoice({ words, scale, editable }: ToolbarView, acts: ToolbarActs): TemplateResult {
   return html`<label class="scale"
-      ><span class="hint">${words.map.scale}</span>
-      <select
-        class="button"
-        ?disabled=${!editable}
-        .value=${scale}
-        @change=${(event: Event) => acts.scale((event.target as HTMLSelectElement).value as ScaleId)}
-      >
-        ${SCALE_IDS.map(
-          (id) =>
-            html`<option value=${id} ?selected=${id === scale}>${words.examination.scales[id]}</option>`,
-        )}
-      </select>
-    </label>
-    ${segments(
-      words.map.shown,
-      [
-        ['figure', words.map.figureView],
-        ['table', words.map.tableView],
-      ] as const,
-      display,
-      acts.display,
-    )}
-    <button
-      type="button"
-      class="button icon"
-      aria-label=${words.map.help}
-      aria-expanded=${view.help ? 'true' : 'false'}
-      @click=${acts.help}
+    ><span class="hint">${words.map.scale}</span>
+    <select
+      class="button"
+      ?disabled=${!editable}
+      .value=${scale}
+      @change=${(event: Event) => acts.scale((event.target as HTMLSelectElement).value as ScaleId)}
     >
-      <b>?</b>
-    </button>`;
+      ${SCALE_IDS.map(
+        (id) => html`<option value=${id} ?selected=${id === scale}>${words.examination.scales[id]}</option>`,
+      )}
+    </select>
+  </label>`;
+}
+
+function viewChoice({ words, view, display }: ToolbarView, acts: ToolbarActs): TemplateResult {
+  const options = ['auto', ...VIEWS] as const;
+  return html`<label class="scale"
+    ><span class="hint">${words.map.viewLabel}</span>
+    <select
+      class="button"
+      ?disabled=${display === 'table'}
+      .value=${view}
+      @change=${(event: Event) => acts.view((event.target as HTMLSelectElement).value as View)}
+    >
+      ${options.map(
+        (option) =>
+          html`<option value=${option} ?selected=${option === view}>${words.map.views[option]}</option>`,
+      )}
+    </select>
+  </label>`;
+}
+
+function displayChoice({ words, display }: ToolbarView, acts: ToolbarActs): TemplateResult {
+  return segments(
+    words.map.shown,
+    [
+      ['figure', words.map.figureView],
+      ['table', words.map.tableView],
+    ] as const,
+    display,
+    acts.display,
+  );
+}
+
+function helpButton({ words, help }: ToolbarView, acts: ToolbarActs): TemplateResult {
+  return html`<button
+    type="button"
+    class="button icon"
+    aria-label=${words.map.help}
+    aria-expanded=${help ? 'true' : 'false'}
+    @click=${acts.help}
+  >
+    <b>?</b>
+  </button>`;
+}
+
+function moreButton({ words, more }: ToolbarView, acts: ToolbarActs): TemplateResult {
+  return html`<button
+    type="button"
+    class="button icon"
+    aria-label=${words.map.more}
+    aria-expanded=${more ? 'true' : 'false'}
+    @click=${acts.more}
+  >
+    ${ICONS.more}
+  </button>`;
 }
 
 /** The row above the figure. Narrow, what does not fit waits behind one button. */
@@ -167,23 +205,16 @@ export function renderToolbar(view: ToolbarView, acts: ToolbarActs): TemplateRes
             )
           : nothing
       }
-      ${
-        narrow
-          ? html`<button
-              type="button"
-              class="button icon"
-              aria-label=${words.map.more}
-              aria-expanded=${view.more ? 'true' : 'false'}
-              @click=${acts.more}
-            >
-              ${ICONS.more}
-            </button>`
-          : settings(view, acts)
-      }
+      ${narrow ? nothing : displayChoice(view, acts)}
+      ${view.wide ? html`${scaleChoice(view, acts)}${viewChoice(view, acts)}` : nothing}
+      ${narrow ? nothing : helpButton(view, acts)} ${view.wide ? nothing : moreButton(view, acts)}
     </div>
     ${
-      narrow && view.more
-        ? html`<div class="toolbar more">${carry(view, acts)}${settings(view, acts)}</div>`
+      view.more && !view.wide
+        ? html`<div class="toolbar more">
+            ${narrow ? html`${carry(view, acts)}${displayChoice(view, acts)}` : nothing}
+            ${scaleChoice(view, acts)}${viewChoice(view, acts)}${narrow ? helpButton(view, acts) : nothing}
+          </div>`
         : nothing
     }
     ${

@@ -12,7 +12,7 @@ import { bruitAt, type Examination, pulseAt } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphParts, shownFor } from '../shared/glyph.js';
 
-const WIDTH = 344;
+const WIDTH = 362;
 const HEIGHT = 104;
 const MIDDLE = 52;
 const TWIN = 22;

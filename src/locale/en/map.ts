@@ -10,6 +10,7 @@ import {
 import {
   type BruitFinding,
   type DopplerSignal,
+  type Grade,
   type Onset,
   type PulseFinding,
   type Reason,
@@ -114,6 +115,35 @@ export const map = {
   sidesDiffer: 'sides differ',
   /** What an earlier record held: "was 2, normal". */
   was: (step: ScaleStep | undefined) => `was ${step ? examination.step(step) : examination.notExamined}`,
+  /** A point of time as a date; empty when there is none. */
+  when: (time: string | undefined) =>
+    time
+      ? new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }).format(
+          Date.parse(time),
+        )
+      : '',
+  earlierFinding: (said: string) => `earlier: ${said}`,
+  /** A changed finding with what it was: "absent, was normal". */
+  changed: (
+    now: string,
+    grade: Grade | undefined,
+    before: PulseFinding | undefined,
+    heard: BruitFinding | undefined,
+    scale: ScaleId,
+  ): string => {
+    const step = stepOf(before, scale);
+    const was = step
+      ? step.increased
+        ? examination.increased
+        : examination.grades[step.grade]
+      : before?.couldNotExamine
+        ? examination.reasons[before.couldNotExamine]
+        : heard?.bruit
+          ? examination.bruits[heard.bruit]
+          : '';
+    const is = now || (grade ? examination.grades[grade] : examination.notExamined);
+    return was ? `${is}, was ${was}` : is;
+  },
   earlier: (when: string) => `Small beside each site: the earlier record${when && `, ${when}`}.`,
   sameAsOther: (side: Side) => `Same as ${anatomy.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Whole limbs',

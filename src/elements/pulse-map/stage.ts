@@ -1,0 +1,80 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { placeKey } from '../../anatomy/index.js';
+import { drawnFlow, layOut, type LesionMark, placesIn, ruleMarks, type View } from '../../drawing/index.js';
+import type { Examination } from '../../examination/index.js';
+import { readByRule } from '../../localisation/index.js';
+import type { Messages } from '../../locale/index.js';
+import { type FigureView, renderFigure } from './figure.js';
+import { renderLegend } from './panels.js';
+import type { DrawingPointer } from './pointer.js';
+import { type Painting, siteView } from './site-view.js';
+
+/** Greatest height of the figure in px: high enough for a target of 44 px at every site. */
+const TALLEST = 860;
+
+/** What decides how the figure looks, beside what the hand is doing on it just now. */
+export interface StageView {
+  readonly view: View;
+  /** Room for the figure in px. */
+  readonly width: number;
+  readonly examination: Examination;
+  readonly earlier: Examination | undefined;
+  readonly painting: Painting | undefined;
+  readonly words: Messages;
+}
+
+type HandState = Pick<FigureView, 'active' | 'open' | 'preview' | 'dragged' | 'editable'>;
+
+function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
+  const ofArms = view.includes('arm') || view.includes('hand');
+  return marks.filter(({ limb }) => view === 'whole' || limb.endsWith('leg') !== ofArms);
+}
+
+/** Everything the figure shows, as data. */
+export function figureView(stage: StageView, hand: HandState): FigureView {
+  const { view, examination, words, painting, earlier } = stage;
+  const marks = ruleMarks(readByRule(examination));
+  const sites = new Map(
+    placesIn(view).map(
+      (place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const,
+    ),
+  );
+  const layout = layOut(view, stage.width, TALLEST, (place) => ({
+    name: words.map.siteShort(place.site),
+    code: words.anatomy.codes[place.site],
+    finding: sites.get(placeKey(place))?.finding ?? '',
+  }));
+  return { ...hand, layout, flow: drawnFlow(examination, marks), marks: inView(marks, view), sites, words };
+}
+
+/** The figure with its hand: pointer, keys and focus are heard here, once for all sites. */
+export function renderStage(
+  view: FigureView,
+  drawing: boolean,
+  pointer: DrawingPointer,
+  keydown: (event: KeyboardEvent) => void,
+  focusin: (event: FocusEvent) => void,
+): TemplateResult {
+  return html`<div
+      class="stage ${drawing ? 'drawing' : ''}"
+      @pointerdown=${pointer.down}
+      @pointermove=${pointer.move}
+      @pointerup=${pointer.up}
+      @pointercancel=${pointer.cancel}
+      @lostpointercapture=${pointer.cancel}
+      @pointerleave=${pointer.leave}
+      @click=${pointer.click}
+      @contextmenu=${pointer.menu}
+      @dragstart=${preventDefault}
+      @touchmove=${{ handleEvent: pointer.touchMove, passive: false }}
+      @keydown=${keydown}
+      @focusin=${focusin}
+    >
+      ${renderFigure(view)}
+    </div>
+    ${view.layout.naming === 'codes' ? renderLegend(view.layout, view.words) : nothing}`;
+}
+
+function preventDefault(event: Event): void {
+  event.preventDefault();
+}

@@ -1,0 +1,181 @@
+import { css } from 'lit';
+
+export const tableStyles = css`
+  .table {
+    inline-size: 100%;
+    border-collapse: collapse;
+    font-size: 15px;
+    line-height: 20px;
+  }
+  .table th {
+    font-weight: 400;
+    text-align: start;
+  }
+  .table thead th {
+    padding: 12px 8px 4px;
+    font-size: 13px;
+    color: var(--_ink-2);
+    vertical-align: bottom;
+  }
+  .table thead b {
+    font-size: 17px;
+    color: var(--_ink);
+  }
+  .table .part th {
+    padding: 14px 16px 6px;
+    font-size: 13px;
+    font-weight: 600;
+    color: var(--_ink-2);
+    border-block-end: 1px solid var(--_edge);
+  }
+  .table tbody tr:not(.part) > * {
+    padding: 0 8px;
+    block-size: 45px;
+    border-block-end: 1px solid var(--_line);
+  }
+  .table tr > :first-child {
+    padding-inline-start: 16px !important;
+  }
+  .table .differ > th {
+    box-shadow: inset 4px 0 var(--_gone);
+  }
+  .table .differ:dir(rtl) > th {
+    box-shadow: inset -4px 0 var(--_gone);
+  }
+  .table small {
+    display: block;
+    font-size: 12px;
+    line-height: 16px;
+    color: var(--_ink-2);
+  }
+  .table td {
+    white-space: nowrap;
+  }
+  .table .notes {
+    white-space: normal;
+    font-size: 13px;
+    line-height: 18px;
+    overflow-wrap: anywhere;
+  }
+  .table .letter {
+    display: none;
+  }
+  .cell {
+    vertical-align: middle;
+    display: inline-flex;
+    align-items: center;
+    gap: 4px;
+    color: var(--_ink-2);
+    --_halo: var(--_paper);
+  }
+  .cell.loud,
+  .cell.loud select {
+    color: var(--_ink);
+    font-weight: 600;
+  }
+  .cell select {
+    min-block-size: 44px;
+    inline-size: 8.2em;
+    padding: 0 2px;
+    border: 1px solid transparent;
+    border-radius: 5px;
+    background: var(--_paper);
+    color: inherit;
+    cursor: pointer;
+    text-overflow: ellipsis;
+  }
+  .cell select:hover:not(:disabled) {
+    border-color: var(--_edge);
+  }
+  .cell select:disabled {
+    opacity: 1;
+    appearance: none;
+  }
+  .extra {
+    display: inline-flex;
+    align-items: center;
+    gap: 4px;
+    font-size: 13px;
+    color: var(--_ink);
+  }
+  .was {
+    color: var(--_ink-2);
+    font-weight: 400;
+  }
+  .table .more {
+    min-inline-size: 32px;
+    vertical-align: middle;
+    color: var(--_ink-2);
+  }
+  @container (max-width: 859.98px) {
+    .table,
+    .table tbody {
+      display: block;
+    }
+    .table thead {
+      display: none;
+    }
+    .table tr {
+      display: grid;
+      grid-template-columns: 1fr 1fr;
+      padding: 6px 12px;
+      border-block-end: 1px solid var(--_line);
+    }
+    .table .differ {
+      box-shadow: inset 4px 0 var(--_gone);
+    }
+    .table .differ:dir(rtl) {
+      box-shadow: inset -4px 0 var(--_gone);
+    }
+    .table tbody tr:not(.part) > *,
+    .table .part th {
+      display: block;
+      block-size: auto;
+      padding: 0 !important;
+      border: 0;
+    }
+    .table .differ > th {
+      box-shadow: none;
+    }
+    .table tbody tr > th,
+    .table .notes {
+      grid-column: 1 / -1;
+      padding-block-start: 4px !important;
+    }
+    .table tbody tr > th {
+      font-weight: 600;
+    }
+    .table td:nth-child(2),
+    .table td:nth-child(3) {
+      grid-column: 1;
+    }
+    .table td:nth-child(4),
+    .table td:nth-child(5) {
+      grid-column: 2;
+    }
+    .table td:nth-child(2),
+    .table td:nth-child(4) {
+      grid-row: 2;
+    }
+    .table td:nth-child(3),
+    .table td:nth-child(5) {
+      grid-row: 3;
+    }
+    .table td:empty {
+      display: none !important;
+    }
+    .table .letter {
+      display: inline;
+      margin-inline-end: 4px;
+    }
+    .cell {
+      flex-wrap: wrap;
+      max-inline-size: calc(100% - 52px);
+    }
+    .cell select {
+      flex: 1;
+      min-inline-size: 0;
+      inline-size: calc(100% - 28px);
+    }
+  }
+`;

@@ -1,0 +1,239 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import {
+  isListeningSite,
+  isPulseSite,
+  type Laterality,
+  type Place,
+  placeKey,
+  PLACES,
+  SIDES,
+  SITE_IDS,
+  type SiteId,
+  siteDefinition,
+} from '../../anatomy/index.js';
+import {
+  bruitAt,
+  type BruitFinding,
+  BRUITS,
+  type Examination,
+  pulseAt,
+  type PulseFinding,
+  REASONS,
+  SCALES,
+  type ScaleStep,
+  stepOf,
+} from '../../examination/index.js';
+import { GLYPH_SIZE } from '../../drawing/index.js';
+import type { Messages } from '../../locale/index.js';
+import { glyphIcon, markIcon, shownFor } from '../shared/glyph.js';
+import { ICONS } from '../shared/icons.js';
+
+export interface TableView {
+  readonly examination: Examination;
+  /** An earlier record to compare with. */
+  readonly earlier: Examination | undefined;
+  readonly editable: boolean;
+  readonly words: Messages;
+}
+
+export interface TableActs {
+  grade(place: Place, step: ScaleStep): void;
+  bruit(place: Place, bruit: BruitFinding['bruit']): void;
+  reason(place: Place, reason: PulseFinding['couldNotExamine'], of: 'pulse' | 'bruit'): void;
+  clear(place: Place, of: 'pulse' | 'bruit'): void;
+  open(place: Place): void;
+}
+
+/** Values of a cell's list: a step by its index, a bruit by its word, a reason behind a dash. */
+const REASON_PREFIX = '-';
+
+function reasons(chosen: string | undefined, words: Messages): TemplateResult {
+  return html`<optgroup label=${words.map.couldNotExamine}>
+    ${REASONS.map(
+      (reason) =>
+        html`<option value=${REASON_PREFIX + reason} ?selected=${reason === chosen}>
+          ${words.map.reasonWord(reason)}
+        </option>`,
+    )}
+  </optgroup>`;
+}
+
+function pick(
+  event: Event,
+  acts: TableActs,
+  place: Place,
+  of: 'pulse' | 'bruit',
+  take: (value: string) => void,
+): void {
+  const { value } = event.target as HTMLSelectElement;
+  if (value === '') acts.clear(place, of);
+  else if (value.startsWith(REASON_PREFIX))
+    acts.reason(place, value.slice(1) as PulseFinding['couldNotExamine'], of);
+  else take(value);
+}
+
+function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResult {
+  const { examination, earlier, editable, words } = view;
+  const pulse = pulseAt(examination, place);
+  const before = earlier && pulseAt(earlier, place);
+  const chosen = stepOf(pulse, examination.scale);
+  const { steps } = SCALES[examination.scale];
+  const was = earlier && stepOf(before, examination.scale);
+  const loud = chosen && chosen.grade !== 'normal';
+  return html`<span class="cell ${loud ? 'loud' : ''}">
+    ${glyphIcon({ ...shownFor(pulse, undefined, examination.scale), marks: [] }, GLYPH_SIZE.legend)}
+    <select
+      aria-label=${words.map.pulseOf(place)}
+      ?disabled=${!editable}
+      @change=${(event: Event) =>
+        pick(event, acts, place, 'pulse', (value) => acts.grade(place, steps[Number(value)] as ScaleStep))}
+    >
+      <option value="" ?selected=${!pulse?.grade && !pulse?.couldNotExamine}>${words.map.notExamined}</option>
+      ${steps.map(
+        (step, i) =>
+          html`<option value=${i} ?selected=${step === chosen}>${words.examination.step(step)}</option>`,
+      )}
+      ${reasons(pulse?.couldNotExamine, words)}
+    </select>
+    ${(['thrill', 'expansile'] as const).map((mark) =>
+      pulse?.[mark] ? html`<span class="extra">${markIcon(mark, 16)}${words.map[mark]}</span>` : nothing,
+    )}
+    ${pulse?.doppler ? html`<span class="extra">${words.map.doppler}: ${words.examination.dopplers[pulse.doppler]}</span>` : nothing}
+    ${earlier && was !== chosen ? html`<span class="extra was">${words.map.was(was)}</span>` : nothing}
+  </span>`;
+}
+
+function bruitCell(
+  place: Place,
+  { examination, editable, words }: TableView,
+  acts: TableActs,
+): TemplateResult {
+  const bruit = bruitAt(examination, place);
+  const heard = bruit?.bruit && bruit.bruit !== 'none';
+  return html`<span class="cell ${heard ? 'loud' : ''}">
+    ${bruit?.bruit && bruit.bruit !== 'none' ? markIcon(bruit.bruit, 16) : nothing}
+    <select
+      aria-label=${words.map.bruitOf(place)}
+      ?disabled=${!editable}
+      @change=${(event: Event) =>
+        pick(event, acts, place, 'bruit', (value) => acts.bruit(place, value as BruitFinding['bruit']))}
+    >
+      <option value="" ?selected=${!bruit?.bruit && !bruit?.couldNotExamine}>
+        ${words.map.notListenedWord}
+      </option>
+      ${BRUITS.map(
+        (kind) =>
+          html`<option value=${kind} ?selected=${kind === bruit?.bruit}>
+            ${words.map.bruitOptions[kind]}
+          </option>`,
+      )}
+      ${reasons(bruit?.couldNotExamine, words)}
+    </select>
+  </span>`;
+}
+
+function cells(site: SiteId, side: Laterality, view: TableView, acts: TableActs): TemplateResult {
+  const place = PLACES.find((p) => p.site === site && p.side === side);
+  if (!place)
+    return html`<td role="cell"></td>
+      <td role="cell"></td>`;
+  const letter =
+    side === 'midline' ? nothing : html`<b class="letter">${view.words.anatomy.sideLetters[side]}</b>`;
+  return html`<td role="cell">
+      ${isPulseSite(site) ? html`${letter}${pulseCell(place, view, acts)}${moreButton(place, view, acts)}` : nothing}
+    </td>
+    <td role="cell">
+      ${
+        isListeningSite(site)
+          ? html`${letter}${bruitCell(place, view, acts)}${isPulseSite(site) ? nothing : moreButton(place, view, acts)}`
+          : nothing
+      }
+    </td>`;
+}
+
+function moreButton(place: Place, { editable, words }: TableView, acts: TableActs): TemplateResult {
+  return html`<button
+    type="button"
+    class="button icon bare more"
+    data-anchor=${placeKey(place)}
+    aria-haspopup="dialog"
+    aria-label=${words.map.moreOf(place)}
+    ?disabled=${!editable}
+    @click=${() => acts.open(place)}
+  >
+    ${ICONS.more}
+  </button>`;
+}
+
+function notes(places: readonly Place[], { examination, words }: TableView): string {
+  return places
+    .flatMap((place) => {
+      const found = [pulseAt(examination, place)?.note, bruitAt(examination, place)?.note]
+        .filter(Boolean)
+        .join('; ');
+      return found ? [words.map.noteOf(place.side, found)] : [];
+    })
+    .join(' ');
+}
+
+/** Whether the two sides of a site were both stated and are not alike. */
+function differs(site: SiteId, examination: Examination): boolean {
+  const [right, left] = SIDES.map((side) => ({ site, side }));
+  const grades = [right, left].map((place) => place && pulseAt(examination, place)?.grade);
+  const bruits = [right, left].map((place) => place && bruitAt(examination, place)?.bruit);
+  return [grades, bruits].some(([a, b]) => a !== undefined && b !== undefined && a !== b);
+}
+
+function row(site: SiteId, view: TableView, acts: TableActs): TemplateResult {
+  const { words, examination } = view;
+  const places = PLACES.filter((place) => place.site === site);
+  const midline = siteDefinition(site).occurs === 'midline';
+  const apart = differs(site, examination);
+  return html`<tr role="row" class=${apart ? 'differ' : ''}>
+    <th role="rowheader" scope="row">
+      ${words.map.siteName(site)}${apart ? html`<small>${words.map.sidesDiffer}</small>` : nothing}
+    </th>
+    ${
+      midline
+        ? html`${cells(site, 'midline', view, acts)}
+            <td role="cell" class="hint" colspan="2">${words.anatomy.sides.midline}</td>`
+        : SIDES.map((side) => cells(site, side, view, acts))
+    }
+    <td role="cell" class="notes">${notes(places, view)}</td>
+  </tr>`;
+}
+
+/** The same record as a table, proximal to distal: everything can be read and changed here without the figure. */
+export function renderTable(view: TableView, acts: TableActs): TemplateResult {
+  const { words } = view;
+  const parts = [
+    { name: words.map.headAndArms, regions: ['head', 'arm'] },
+    { name: words.map.trunkAndLegs, regions: ['trunk', 'leg'] },
+  ];
+  return html`<table class="table" part="table" role="table" aria-label=${words.map.tableName}>
+    <thead role="rowgroup">
+      <tr role="row">
+        <th role="columnheader" scope="col">${words.map.site}</th>
+        ${SIDES.map(
+          (side) =>
+            html`<th role="columnheader" scope="col">
+                <b>${words.anatomy.sideLetters[side]}</b> ${words.map.pulseColumn(side)}
+              </th>
+              <th role="columnheader" scope="col">${words.map.bruitColumn(side)}</th>`,
+        )}
+        <th role="columnheader" scope="col">${words.map.note}</th>
+      </tr>
+    </thead>
+    ${parts.map(
+      ({ name, regions }) =>
+        html`<tbody role="rowgroup">
+          <tr role="row" class="part">
+            <th role="rowheader" scope="rowgroup" colspan="6">${name}</th>
+          </tr>
+          ${SITE_IDS.filter((site) => regions.includes(siteDefinition(site).region)).map((site) =>
+            row(site, view, acts),
+          )}
+        </tbody>`,
+    )}
+  </table>`;
+}
