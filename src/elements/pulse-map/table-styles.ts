@@ -75,7 +75,7 @@ export const tableStyles = css`
   }
   .cell select {
     min-block-size: 44px;
-    inline-size: 8.2em;
+    inline-size: 8.8em;
     padding: 0 2px;
     border: 1px solid transparent;
     border-radius: 5px;
@@ -117,7 +117,7 @@ export const tableStyles = css`
     }
     .table tr {
       display: grid;
-      grid-template-columns: 1fr 1fr;
+      grid-template-columns: 1.3fr 1fr;
       padding: 6px 12px;
       border-block-end: 1px solid var(--_line);
     }
@@ -146,36 +146,58 @@ export const tableStyles = css`
       font-weight: 600;
     }
     .table td:nth-child(2),
-    .table td:nth-child(3) {
+    .table td:nth-child(4) {
       grid-column: 1;
     }
-    .table td:nth-child(4),
+    .table td:nth-child(3),
     .table td:nth-child(5) {
       grid-column: 2;
     }
     .table td:nth-child(2),
-    .table td:nth-child(4) {
+    .table td:nth-child(3) {
       grid-row: 2;
     }
-    .table td:nth-child(3),
+    .table td:nth-child(4),
     .table td:nth-child(5) {
       grid-row: 3;
     }
+    /* Where no pulse is felt, the letter of the side stands before the bruit. */
+    .table td:nth-child(3) .letter:not(.alone),
+    .table td:nth-child(5) .letter:not(.alone) {
+      display: none;
+    }
+    .table td.midline,
     .table td:empty {
       display: none !important;
     }
     .table .letter {
       display: inline;
-      margin-inline-end: 4px;
+      margin-inline-end: 2px;
+      font-size: 13px;
     }
     .cell {
       flex-wrap: wrap;
-      max-inline-size: calc(100% - 52px);
+      inline-size: calc(100% - 52px);
     }
     .cell select {
-      flex: 1;
-      min-inline-size: 0;
-      inline-size: calc(100% - 28px);
+      flex: 1 0 92px;
+      inline-size: 92px;
+      appearance: none;
+      padding: 0;
+      font-size: 14px;
+      text-decoration: underline;
+      text-decoration-color: var(--_edge);
+      text-decoration-thickness: 1px;
+      text-underline-offset: 4px;
+    }
+    .cell select:disabled {
+      text-decoration: none;
+    }
+    .extra {
+      flex-basis: 100%;
+    }
+    .table .more {
+      min-inline-size: 30px;
     }
   }
 `;

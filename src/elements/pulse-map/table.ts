@@ -138,7 +138,11 @@ function cells(site: SiteId, side: Laterality, view: TableView, acts: TableActs)
     return html`<td role="cell"></td>
       <td role="cell"></td>`;
   const letter =
-    side === 'midline' ? nothing : html`<b class="letter">${view.words.anatomy.sideLetters[side]}</b>`;
+    side === 'midline'
+      ? nothing
+      : html`<b class="letter ${isPulseSite(site) ? '' : 'alone'}"
+          >${view.words.anatomy.sideLetters[side]}</b
+        >`;
   return html`<td role="cell">
       ${isPulseSite(site) ? html`${letter}${pulseCell(place, view, acts)}${moreButton(place, view, acts)}` : nothing}
     </td>
@@ -196,7 +200,7 @@ function row(site: SiteId, view: TableView, acts: TableActs): TemplateResult {
     ${
       midline
         ? html`${cells(site, 'midline', view, acts)}
-            <td role="cell" class="hint" colspan="2">${words.anatomy.sides.midline}</td>`
+            <td role="cell" class="hint midline" colspan="2">${words.anatomy.sides.midline}</td>`
         : SIDES.map((side) => cells(site, side, view, acts))
     }
     <td role="cell" class="notes">${notes(places, view)}</td>
