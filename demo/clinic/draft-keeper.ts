@@ -2,12 +2,11 @@ import type { ClinicStore } from './database.js';
 import type { Draft } from './types.js';
 
 /**
- * Keeps the latest state of a form, one write at a time: what changes during a write is written next, what was overtaken is
- * never written.
+ * Keeps every state of a form the moment it comes: the database writes in the order it is asked, so the last one stands, and
+ * a reload right after a key press finds it.
  */
 export class DraftKeeper {
-  #next: Draft | undefined;
-  #writing: Promise<void> | undefined;
+  #last: Promise<void> = Promise.resolve();
   #closed = false;
 
   constructor(
@@ -17,28 +16,15 @@ export class DraftKeeper {
 
   keep(draft: Draft): void {
     if (this.#closed) return;
-    this.#next = draft;
-    this.#writing ??= this.#write();
+    this.#last = this.store.saveDraft(draft).then(
+      () => this.told({ keptAt: draft.keptAt }),
+      (error: unknown) => this.told({ error }),
+    );
   }
 
   /** Nothing is kept from now on; settles when the last write has. */
   async close(): Promise<void> {
     this.#closed = true;
-    this.#next = undefined;
-    await this.#writing;
-  }
-
-  async #write(): Promise<void> {
-    while (this.#next) {
-      const draft: Draft = this.#next;
-      this.#next = undefined;
-      try {
-        await this.store.saveDraft(draft);
-        this.told({ keptAt: draft.keptAt });
-      } catch (error) {
-        this.told({ error });
-      }
-    }
-    this.#writing = undefined;
+    await this.#last;
   }
 }

@@ -7,7 +7,7 @@ import { EXAMINATION_NAME } from './types.js';
  */
 export function examinationControl(value: string, readOnly: boolean): TemplateResult {
   return html`<div class="examination">
-    <label for="examination">Pulses and bruits</label>
+    <h2><label for="examination">Pulses and bruits</label></h2>
     <pulse-map id="examination" name=${EXAMINATION_NAME} ?readonly=${readOnly} .value=${value}></pulse-map>
   </div>`;
 }

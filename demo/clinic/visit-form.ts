@@ -9,7 +9,14 @@ import { fieldControl } from './field.js';
 import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
 import { cause, localDate, moment } from './format.js';
 import { hashOf } from './routes.js';
-import { type Draft, draftKey, EXAMINATION_NAME, type Patient, type Visit, type VisitFields } from './types.js';
+import {
+  type Draft,
+  draftKey,
+  EXAMINATION_NAME,
+  type Patient,
+  type Visit,
+  type VisitFields,
+} from './types.js';
 
 export class VisitSavedEvent extends Event {
   constructor(readonly visit: Visit) {

@@ -1,0 +1,340 @@
+import { expect, waitUntil } from '@open-wc/testing';
+import { ClinicStore } from '../../../demo/clinic/database.js';
+import '../../../demo/main.js';
+import { click, emulate, focused, press, setViewport, type } from '../../tools/real-input.js';
+
+let app: HTMLElementTagNameMap['clinic-app'];
+let database: string;
+let made = 0;
+const names = new Set<string>();
+
+const style = document.createElement('link');
+style.rel = 'stylesheet';
+style.href = '/demo/clinic.css';
+
+/** The elements a person would find by role and name, in the page itself. */
+function all<E extends Element>(selector: string, name: string | RegExp): E[] {
+  return [...app.querySelectorAll<E>(selector)].filter((element) => {
+    const text = (element.getAttribute('aria-label') ?? element.textContent ?? '')
+      .replace(/\s+/g, ' ')
+      .trim();
+    return typeof name === 'string' ? text === name : name.test(text);
+  });
+}
+function one<E extends Element>(selector: string, name: string | RegExp): E {
+  const found = all<E>(selector, name);
+  if (found.length !== 1)
+    throw new Error(`${found.length} of ${selector} named ${String(name)}, expected one`);
+  return found[0] as E;
+}
+const button = (name: string | RegExp) => one<HTMLButtonElement>('button', name);
+const link = (name: string | RegExp) => one<HTMLAnchorElement>('a', name);
+const heading = () => app.querySelector('main h1')?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
+const said = () => app.querySelector('.said')?.textContent ?? '';
+const shows = (title: string) => waitUntil(() => heading() === title, `the page "${title}"`);
+const field = (label: string) => {
+  const text = one<HTMLLabelElement>('label', new RegExp(`^${label}( optional)?$`));
+  return app.querySelector<HTMLInputElement>(`#${text.htmlFor}`) as HTMLInputElement;
+};
+const map = () => app.querySelector('pulse-map') as HTMLElementTagNameMap['pulse-map'];
+
+async function mount(hash: string, open?: (name: string) => Promise<ClinicStore>): Promise<void> {
+  if (location.hash !== hash) {
+    const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
+    location.hash = hash;
+    await moved;
+  }
+  app = document.createElement('clinic-app');
+  app.database = database;
+  if (open) app.open = open;
+  document.body.append(app);
+}
+
+/** What a reload does: every script object goes, the database and the address stay. */
+async function reload(): Promise<void> {
+  app.remove();
+  await mount(location.hash);
+}
+
+async function fillIn(): Promise<void> {
+  await click(field('Examiner'));
+  await type('A. Tester');
+  field('Reason for visit').focus();
+  await press('f');
+  await click(field('Medicines'));
+  await type('Aspirin 75 mg');
+}
+
+async function mapButton(name: RegExp): Promise<HTMLElement> {
+  await map().updateComplete;
+  const found = [...(map().shadowRoot?.querySelectorAll('button') ?? [])].find((b) =>
+    name.test(b.textContent ?? ''),
+  );
+  if (!found) throw new Error(`no button ${String(name)} in the map`);
+  return found;
+}
+
+before(async () => {
+  const loaded = new Promise((done) => style.addEventListener('load', done));
+  document.head.append(style);
+  await loaded;
+});
+
+beforeEach(async () => {
+  await setViewport({ width: 1280, height: 900 });
+  made += 1;
+  database = `clinic test ${made}`;
+  names.add(database);
+});
+
+afterEach(async () => {
+  app.remove();
+  await emulate({});
+});
+
+after(async () => {
+  style.remove();
+  for (const name of names) {
+    await new Promise((done) => {
+      const request = indexedDB.deleteDatabase(name);
+      request.onsuccess = request.onerror = request.onblocked = done;
+    });
+  }
+});
+
+describe('the clinic’s record', () => {
+  it('takes a visit from the list to the form, through a reload, to the saved visit and its deletion', async () => {
+    await mount('#/');
+    await shows('Patients');
+    expect(all('ul.rows a', /./).length).to.equal(3);
+    await click(link(/^Tobias Okafor/));
+    await shows('Tobias Okafor');
+    expect(document.title).to.equal('Tobias Okafor · Alder Row Clinic');
+    expect(focused()).to.equal(app.querySelector('h1'));
+    await click(link('New visit'));
+    await shows('New visit');
+
+    await fillIn();
+    await click(await mapButton(/^\s*All 23 normal/));
+    const recorded = map().value;
+    expect(JSON.parse(recorded).pulses.femoral).to.deep.equal({
+      right: { grade: 'normal' },
+      left: { grade: 'normal' },
+    });
+    await waitUntil(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+
+    await reload();
+    await shows('New visit');
+    expect(app.querySelector('.notice')?.textContent).to.match(/You left this unfinished/);
+    expect(field('Examiner').value).to.equal('A. Tester');
+    expect(field('Medicines').value).to.equal('Aspirin 75 mg');
+    expect(map().value).to.equal(recorded);
+
+    await click(button('Save visit'));
+    await shows('Tobias Okafor');
+    await waitUntil(() => /^Visit of .* saved\.$/.test(said()), 'word of the save');
+    expect(all('ul.rows li', /./).length).to.equal(2);
+
+    await reload();
+    await shows('Tobias Okafor');
+    expect(link('New visit').textContent).not.to.match(/unfinished/);
+    await click(one('a.row', /A\. Tester/));
+    await waitUntil(() => heading().startsWith('Visit of'), 'the saved visit');
+    expect(app.textContent).to.contain('Aspirin 75 mg');
+    expect(map().value).to.equal(recorded);
+    expect(map().readOnly).to.equal(true);
+
+    await click(button('Delete'));
+    await waitUntil(
+      () => focused()?.textContent?.trim() === 'Keep it',
+      'the question, with the safe answer in focus',
+    );
+    await press('Escape');
+    await waitUntil(() => focused() === button('Delete'), 'the focus back on its button');
+    await click(button('Delete'));
+    await waitUntil(() => all('button', 'Delete the visit').length === 1, 'the question');
+    await click(button('Delete the visit'));
+    await shows('Tobias Okafor');
+    await waitUntil(() => /deleted\.$/.test(said()), 'word of the deletion');
+    expect(all('ul.rows li', /./).length).to.equal(1);
+    await reload();
+    await shows('Tobias Okafor');
+    expect(all('ul.rows li', /./).length).to.equal(1);
+  });
+
+  it('hands a stored record back as it was, and an amended visit keeps its place', async () => {
+    await mount('#/patients/lindqvist/visits/lindqvist-2/edit');
+    await shows('Amend the visit of 6 October 2026');
+    const store = await ClinicStore.open(database);
+    const before = await store.visit('lindqvist-2');
+    expect(map().value).to.equal(before?.fields['pulses']);
+    await click(field('Assessment and plan'));
+    await press('Control+End');
+    await type(' Seen again.');
+    await click(button('Save changes'));
+    await shows('Marta Lindqvist');
+    const after = await store.visit('lindqvist-2');
+    store.close();
+    expect(after?.fields).to.deep.equal({ ...before?.fields, plan: `${before?.fields['plan']} Seen again.` });
+    expect(all('ul.rows li', /./).length).to.equal(2);
+  });
+
+  it('asks for what is required before it saves', async () => {
+    await mount('#/patients/okafor/visits/new');
+    await shows('New visit');
+    await click(button('Save visit'));
+    await waitUntil(() => focused() === field('Examiner'), 'the focus on the first missing answer');
+    expect(heading()).to.equal('New visit');
+  });
+
+  it('discards a draft only after asking, and then begins anew', async () => {
+    await mount('#/patients/okafor/visits/new');
+    await shows('New visit');
+    await fillIn();
+    await waitUntil(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+    await reload();
+    await shows('New visit');
+    await click(button('Discard the draft'));
+    await waitUntil(() => all('button', 'Discard').length === 1, 'the question');
+    expect(field('Examiner').value).to.equal('A. Tester');
+    await click(button('Discard'));
+    await waitUntil(() => field('Examiner').value === '', 'an empty form');
+    expect(app.querySelector('.notice')).to.equal(null);
+    await reload();
+    await shows('New visit');
+    expect(field('Examiner').value).to.equal('');
+  });
+
+  it('shows a patient’s unfinished visit in the list and on the patient’s page', async () => {
+    await mount('#/patients/caldeira/visits/new');
+    await shows('New visit');
+    await fillIn();
+    await waitUntil(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+    await click(link('Back, and keep the draft'));
+    await shows('Ines Caldeira');
+    expect(link('Go on with the unfinished visit')).to.be.instanceOf(HTMLAnchorElement);
+    await click(one('nav a', 'About this demonstration'));
+    await shows('About this demonstration');
+    await click(one('header nav a', 'Patients'));
+    await shows('Patients');
+    expect(link(/^Ines Caldeira/).textContent).to.contain('visit unfinished');
+  });
+
+  it('empties and fills a patient’s list, and puts the invented patients back', async () => {
+    await mount('#/patients/caldeira');
+    await shows('Ines Caldeira');
+    await click(button('Delete'));
+    await waitUntil(() => all('button', 'Delete the visit').length === 1, 'the question');
+    await click(button('Delete the visit'));
+    await waitUntil(() => app.querySelector('.empty') !== null, 'the empty list');
+    expect(app.querySelector('.empty')?.textContent).to.contain('No visit yet');
+    await waitUntil(() => focused()?.id === 'visits', 'the focus on the list’s heading');
+    await click(one('header nav a', 'About this demonstration'));
+    await shows('About this demonstration');
+    await click(button('Start again'));
+    await waitUntil(() => all('button', 'Forget and start again').length === 1, 'the question');
+    await click(button('Forget and start again'));
+    await shows('Patients');
+    await waitUntil(() => /back as they were/.test(said()), 'word of it');
+    expect(link(/^Ines Caldeira/).textContent).to.contain('Last seen 15 September 2026');
+  });
+});
+
+describe('when the database fails', () => {
+  it('says so, says why, and tries again', async () => {
+    // A newer version of the page has been here: the browser refuses to open the older one.
+    await new Promise((done) => {
+      const request = indexedDB.open(database, 99);
+      request.onsuccess = () => {
+        request.result.close();
+        done(undefined);
+      };
+    });
+    await mount('#/');
+    await shows('The records cannot be reached');
+    expect(app.querySelector('[role=alert]')?.textContent).to.match(/version/i);
+    expect(document.title).to.contain('Records cannot be reached');
+    await new Promise((done) => {
+      indexedDB.deleteDatabase(database).onsuccess = done;
+    });
+    await click(button('Try again'));
+    await shows('Patients');
+  });
+
+  it('keeps everything in the form when a visit cannot be saved', async () => {
+    let full = true;
+    await mount('#/patients/okafor/visits/new', async (name) => {
+      const store = await ClinicStore.open(name);
+      const save = store.saveVisit.bind(store);
+      store.saveVisit = (visit, draft) =>
+        full ? Promise.reject(new Error('disk full')) : save(visit, draft);
+      return store;
+    });
+    await shows('New visit');
+    await fillIn();
+    await click(button('Save visit'));
+    await waitUntil(() => /The visit was not saved/.test(app.textContent ?? ''), 'the error');
+    expect(app.querySelector('form [role=alert]')?.textContent).to.contain('disk full');
+    expect(field('Examiner').value).to.equal('A. Tester');
+    full = false;
+    await click(button('Save visit'));
+    await shows('Tobias Okafor');
+    expect(all('ul.rows li', /./).length).to.equal(2);
+  });
+
+  it('shows that it is loading until the database answers', async () => {
+    let answer: (() => void) | undefined;
+    const gate = new Promise<void>((done) => (answer = done));
+    await mount('#/', async (name) => {
+      await gate;
+      return ClinicStore.open(name);
+    });
+    await app.updateComplete;
+    expect(app.querySelector('main')?.getAttribute('aria-busy')).to.equal('true');
+    expect(app.querySelector('main [role=status]')?.textContent).to.contain('Loading');
+    answer?.();
+    await shows('Patients');
+  });
+});
+
+describe('an address that leads nowhere', () => {
+  for (const hash of [
+    '#/nowhere',
+    '#/patients/nobody',
+    '#/patients/okafor/visits/gone',
+    '#/patients/okafor/visits/lindqvist-1',
+  ]) {
+    it(`is told, and leads back: ${hash}`, async () => {
+      await mount(hash);
+      await shows('Not found');
+      await click(link('To the patients'));
+      await shows('Patients');
+    });
+  }
+});
+
+describe('accessibility of the clinic’s pages', () => {
+  const pages: [string, string][] = [
+    ['#/', 'Patients'],
+    ['#/about', 'About this demonstration'],
+    ['#/patients/lindqvist', 'Marta Lindqvist'],
+    ['#/patients/lindqvist/visits/lindqvist-2', 'Visit of 6 October 2026'],
+    ['#/patients/okafor/visits/new', 'New visit'],
+  ];
+  for (const [hash, title] of pages) {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      it(`has nothing for axe to find on "${title}", ${colorScheme}`, async () => {
+        await emulate({ colorScheme });
+        await mount(hash);
+        await shows(title);
+        await expect(app).to.be.accessible();
+      });
+    }
+    it(`fits "${title}" on a phone of 320 px`, async () => {
+      await setViewport({ width: 320, height: 700 });
+      await mount(hash);
+      await shows(title);
+      await waitUntil(() => document.documentElement.scrollWidth <= 320, 'no sideways scrolling');
+    });
+  }
+});
