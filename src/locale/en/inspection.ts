@@ -1,0 +1,187 @@
+import type {
+  ArmInspection,
+  GangreneExtent,
+  InfectionSign,
+  LegInspection,
+  Movement,
+  Sensation,
+  SystemicSign,
+  UlcerDepth,
+  UlcerPlace,
+} from '../../examination/index.js';
+import { examination } from './examination.js';
+
+type Word<K extends keyof LegInspection> = NonNullable<LegInspection[K]> & string;
+
+const colours: Record<Word<'colour'>, string> = {
+  normal: 'normal',
+  pale: 'pale',
+  red: 'red',
+  blue: 'blue',
+  mottled: 'mottled, blanching',
+  'fixed-mottled': 'mottled, fixed',
+};
+const temperatures: Record<Word<'temperature'>, string> = { warm: 'warm', cool: 'cool', cold: 'cold' };
+const levels: Record<Word<'temperatureLevel'> | NonNullable<ArmInspection['temperatureLevel']>, string> = {
+  groin: 'groin',
+  'mid-thigh': 'mid-thigh',
+  knee: 'knee',
+  'mid-calf': 'mid-calf',
+  ankle: 'ankle',
+  forefoot: 'forefoot',
+  toes: 'toes',
+  shoulder: 'shoulder',
+  'mid-arm': 'mid-arm',
+  elbow: 'elbow',
+  'mid-forearm': 'mid-forearm',
+  wrist: 'wrist',
+  hand: 'hand',
+  fingers: 'fingers',
+};
+const hair: Record<Word<'hair'>, string> = { normal: 'normal', sparse: 'sparse', absent: 'absent' };
+const nails: Record<Word<'nails'>, string> = { normal: 'normal', thickened: 'thickened', brittle: 'brittle' };
+const muscle: Record<Word<'muscle'>, string> = {
+  normal: 'normal',
+  wasted: 'wasted',
+  tender: 'tender',
+  tense: 'tense',
+};
+const oedema: Record<Word<'oedema'>, string> = { none: 'none', pitting: 'pitting', firm: 'firm' };
+const lymphNodes: Record<Word<'lymphNodes'>, string> = {
+  none: 'not felt',
+  enlarged: 'enlarged',
+  tender: 'tender',
+};
+const ulcers: Record<UlcerDepth, string> = {
+  none: 'none',
+  shallow: 'shallow',
+  deep: 'deep, to bone, joint or tendon',
+  extensive: 'deep and extensive',
+};
+const ulcerPlaces: Record<UlcerPlace, string> = {
+  digits: 'toes or fingers',
+  forefoot: 'forefoot',
+  midfoot: 'midfoot',
+  heel: 'heel',
+  ankle: 'ankle',
+  shin: 'shin',
+  other: 'elsewhere',
+};
+const gangrene: Record<Word<'gangrene'>, string> = { none: 'none', dry: 'dry', wet: 'wet' };
+const extents: Record<GangreneExtent, string> = {
+  digits: 'toes or fingers only',
+  forefoot: 'forefoot or hand',
+  midfoot: 'midfoot',
+  heel: 'heel',
+  'above-foot': 'above the foot or hand',
+};
+const infection: Record<InfectionSign, string> = {
+  swelling: 'swelling',
+  redness: 'redness',
+  tenderness: 'tenderness',
+  warmth: 'warmth',
+  pus: 'pus',
+};
+const systemic: Record<SystemicSign, string> = {
+  temperature: 'temperature over 38 or under 36 °C',
+  'heart-rate': 'heart rate over 90',
+  breathing: 'over 20 breaths a minute',
+  'white-cells': 'white cells over 12 or under 4',
+};
+const movements: Record<Movement, string> = { normal: 'normal', weak: 'weak', paralysed: 'paralysed' };
+const sensations: Record<Sensation, string> = {
+  normal: 'normal',
+  digits: 'lost in toes or fingers only',
+  'beyond-digits': 'lost beyond toes or fingers',
+  lost: 'lost altogether',
+};
+const venous: Record<Word<'venousDoppler'>, string> = { audible: 'audible', inaudible: 'not audible' };
+
+function joined(words: readonly string[]): string {
+  return words.length ? words.join(', ') : 'none';
+}
+
+/** Everything recorded of one limb, in phrases. */
+function limb(f: LegInspection | ArmInspection): string[] {
+  return [
+    ...(f.couldNotExamine ? [examination.couldNot(f.couldNotExamine)] : []),
+    ...(f.colour ? [`colour ${colours[f.colour]}`] : []),
+    ...(f.temperature
+      ? [
+          temperatures[f.temperature] +
+            (f.temperatureLevel ? ` from the ${levels[f.temperatureLevel]} down` : ''),
+        ]
+      : []),
+    ...(f.refill === undefined ? [] : [`capillary refill ${f.refill} s`]),
+    ...(f.hair ? [`hair ${hair[f.hair]}`] : []),
+    ...(f.nails ? [`nails ${nails[f.nails]}`] : []),
+    ...(f.muscle ? [`muscle ${muscle[f.muscle]}`] : []),
+    ...(f.oedema ? [`oedema ${oedema[f.oedema]}`] : []),
+    ...(f.ulcer ? [`ulcer ${ulcers[f.ulcer]}${f.ulcerPlace ? `, ${ulcerPlaces[f.ulcerPlace]}` : ''}`] : []),
+    ...(f.gangrene
+      ? [`gangrene ${gangrene[f.gangrene]}${f.gangreneExtent ? `, ${extents[f.gangreneExtent]}` : ''}`]
+      : []),
+    ...(f.infection ? [`signs of infection: ${joined(f.infection.map((s) => infection[s]))}`] : []),
+    ...(f.rednessCm === undefined ? [] : [`redness reaches ${f.rednessCm} cm`]),
+    ...(f.deepInfection ? ['infection deeper than the skin'] : []),
+    ...(f.systemic ? [`signs of the whole body: ${joined(f.systemic.map((s) => systemic[s]))}`] : []),
+    ...(f.movement ? [`movement ${movements[f.movement]}`] : []),
+    ...(f.sensation ? [`feeling ${sensations[f.sensation]}`] : []),
+    ...(f.venousDoppler ? [`venous Doppler signal ${venous[f.venousDoppler]}`] : []),
+    ...(f.lymphNodes ? [`lymph nodes ${lymphNodes[f.lymphNodes]}`] : []),
+    ...(f.note ? [`note: ${f.note}`] : []),
+  ];
+}
+
+export const inspection = {
+  title: 'Inspection and touch',
+  skin: 'Skin',
+  wounds: 'Wounds and infection',
+  nerves: 'Movement and feeling',
+  groups: { look: 'Look', touch: 'Touch' },
+  colour: 'Colour',
+  colours,
+  temperature: 'Temperature',
+  temperatures,
+  temperatureLevel: 'Changes at',
+  levels,
+  refill: 'Capillary refill',
+  refillHow: 'Press a fingertip-sized patch for 5 seconds; count until the colour is back.',
+  seconds: 's',
+  hair: 'Hair',
+  hairOptions: hair,
+  nails: 'Nails',
+  nailOptions: nails,
+  muscle: 'Muscle',
+  muscleOptions: muscle,
+  oedema: 'Oedema',
+  oedemaOptions: oedema,
+  lymphNodes: 'Lymph nodes',
+  lymphNodeOptions: lymphNodes,
+  ulcer: 'Ulcer',
+  ulcers,
+  ulcerPlace: 'Ulcer lies at',
+  ulcerPlaces,
+  gangrene: 'Gangrene',
+  gangreneOptions: gangrene,
+  gangreneExtent: 'Gangrene reaches',
+  extents,
+  infection: 'Signs of infection',
+  infectionOptions: infection,
+  noInfection: 'none',
+  rednessCm: 'Redness reaches',
+  centimetres: 'cm',
+  deepInfection: 'Deeper than the skin (abscess, bone, joint)',
+  systemic: 'Signs of the whole body',
+  systemicOptions: systemic,
+  movement: 'Movement',
+  movements,
+  sensation: 'Feeling',
+  sensations,
+  venousDoppler: 'Venous Doppler signal',
+  venous,
+  couldNotExamine: 'Could not examine',
+  note: 'Note',
+  limb,
+};
+export type InspectionWords = typeof inspection;
