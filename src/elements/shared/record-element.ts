@@ -11,6 +11,7 @@ import {
 } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { RecordStore } from './record-store.js';
+import { RovingToolbar } from './roving-toolbar.js';
 
 /** Fields that say how or by whom, not what was found: a record with only these is empty. */
 const SETTINGS = new Set(['format', 'scale']);
@@ -57,6 +58,7 @@ export abstract class RecordElement extends LitElement {
   constructor() {
     super();
     this.#store.addEventListener('record-change', this.#onRecord);
+    new RovingToolbar(this);
   }
 
   static override get observedAttributes(): string[] {
@@ -133,6 +135,13 @@ export abstract class RecordElement extends LitElement {
   override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
     super.attributeChangedCallback(name, old, now);
     if (name === 'value' && !this.#dirty) this.#take(now);
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const root = super.createRenderRoot();
+    // Fields within would let their own input events out, which are none of the control's.
+    root.addEventListener('input', stopPropagation);
+    return root;
   }
 
   override connectedCallback(): void {
@@ -250,4 +259,8 @@ export abstract class RecordElement extends LitElement {
       this.internals.setValidity({});
     }
   }
+}
+
+function stopPropagation(event: Event): void {
+  event.stopPropagation();
 }

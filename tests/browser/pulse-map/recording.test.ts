@@ -1,0 +1,183 @@
+import { expect } from '@open-wc/testing';
+import type { PulseMap } from 'pulse-map/elements/pulse-map';
+import { parseExaminationText, pulseAt } from 'pulse-map/core';
+import { place } from '../../tools/examinations.js';
+import { focused, type PointerKind } from '../../tools/real-input.js';
+import { Hand } from '../tools/count.js';
+import { chooser, leads, openMap, saidAll, saidAt, settled, site, status } from '../tools/map.js';
+import { byRole } from '../tools/perceive.js';
+
+const HANDS: readonly PointerKind[] = ['mouse', 'pen', 'touch'];
+const BLOCK = 'Block between left femoral and left popliteal';
+
+function handOn(map: PulseMap): Hand {
+  return new Hand(() => settled(map));
+}
+
+/** What the record itself says, read as the form would send it. */
+function gradeAt(map: PulseMap, key: string): string | undefined {
+  const parsed = parseExaminationText(map.value);
+  return parsed.ok ? pulseAt(parsed.value, place(key))?.grade : undefined;
+}
+
+/** From the end of the page's address bar: the focus is where a fresh page has it. */
+function freshPage(): void {
+  (focused() as HTMLElement | null)?.blur();
+}
+
+describe('recording a full normal examination', () => {
+  for (const kind of HANDS) {
+    it(`takes at most 5 actions by ${kind}`, async () => {
+      const map = await openMap();
+      const hand = handOn(map);
+      await hand.click(byRole(map, 'button', 'All 23 normal'), kind);
+      expect(hand.actions).to.be.at.most(5);
+      const normal = Object.values(saidAll(map)).filter((said) => said === '2, normal');
+      expect(normal).to.have.length(23);
+      expect(leads(map)).to.deep.equal(['All 23 pulses felt, none reduced: no block shown']);
+      expect(status(map)).to.equal('23 more sites recorded as normal.');
+    });
+  }
+
+  it('takes at most 5 actions by keys alone, from the top of the page', async () => {
+    const map = await openMap();
+    const hand = handOn(map);
+    freshPage();
+    while (focused()?.matches('[part~=site]') !== true && hand.actions < 5) await hand.press('Tab');
+    await hand.press('a');
+    expect(hand.actions).to.be.at.most(5);
+    expect(Object.values(saidAll(map)).filter((said) => said === '2, normal')).to.have.length(23);
+  });
+
+  it('can be taken back in one action', async () => {
+    const map = await openMap();
+    const hand = handOn(map);
+    await hand.click(byRole(map, 'button', 'All 23 normal'));
+    await hand.click(byRole(map, 'button', 'Undo'));
+    expect(saidAt(map, 'left femoral')).to.equal('not examined');
+    expect(map.value).to.equal('');
+    expect(leads(map)).to.deep.equal(['Nothing examined yet']);
+  });
+});
+
+describe('recording a block of the left superficial femoral', () => {
+  function isTold(map: PulseMap): void {
+    expect(leads(map)).to.deep.equal([BLOCK]);
+    for (const key of ['left popliteal', 'left posterior-tibial', 'left dorsalis-pedis']) {
+      expect(gradeAt(map, key), key).to.equal('absent');
+    }
+    expect(saidAt(map, 'left popliteal')).to.equal('0, absent');
+    expect(saidAt(map, 'right popliteal')).to.equal('2, normal');
+    expect(Object.values(saidAll(map)).filter((said) => said === '2, normal')).to.have.length(20);
+  }
+
+  for (const kind of HANDS) {
+    it(`takes at most 10 actions by ${kind}, site by site`, async () => {
+      const map = await openMap();
+      const hand = handOn(map);
+      await hand.click(byRole(map, 'button', 'All 23 normal'), kind);
+      for (const name of ['left popliteal', 'left posterior tibial', 'left dorsalis pedis']) {
+        await hand.click(site(map, name), kind);
+        await hand.click(byRole(chooser(map) as HTMLElement, 'radio', '0, absent'), kind);
+      }
+      expect(hand.actions).to.be.at.most(10);
+      isTold(map);
+    });
+
+    it(`takes fewer by ${kind} with the grade carried`, async () => {
+      const map = await openMap();
+      const hand = handOn(map);
+      await hand.click(byRole(map, 'button', 'Carry 0, absent'), kind);
+      for (const name of ['left popliteal', 'left posterior tibial', 'left dorsalis pedis']) {
+        await hand.click(site(map, name), kind);
+      }
+      await hand.click(byRole(map, 'button', 'Other 20 normal'), kind);
+      expect(hand.actions).to.be.at.most(5);
+      isTold(map);
+    });
+  }
+
+  it('takes at most 10 actions by keys alone, from the top of the page', async () => {
+    const map = await openMap();
+    const hand = handOn(map);
+    freshPage();
+    while (focused()?.matches('[part~=site]') !== true && hand.actions < 5) await hand.press('Tab');
+    // From the right femoral to the left one, down over the adductor canal to the popliteal, on to the ankle.
+    await hand.press('ArrowRight', '2', 'ArrowDown', 'ArrowDown', '0', 'ArrowDown', '0');
+    expect(hand.actions).to.be.at.most(10);
+    expect(leads(map)).to.deep.equal([BLOCK]);
+    await hand.press('ArrowRight', '0', 'a');
+    isTold(map);
+  });
+
+  it('is shown on the artery between the two sites that bound it', async () => {
+    const map = await openMap();
+    const hand = handOn(map);
+    await hand.click(byRole(map, 'button', 'All 23 normal'));
+    await hand.click(site(map, 'left popliteal'));
+    await hand.click(byRole(chooser(map) as HTMLElement, 'radio', '0, absent'));
+    const mark = map.shadowRoot?.querySelector('[data-lesion]');
+    expect(mark?.querySelector('title')?.textContent).to.match(/^Likely block: left superficial femoral/);
+    const y = (element: Element | null | undefined): number => {
+      const box = element?.getBoundingClientRect();
+      return box ? (box.top + box.bottom) / 2 : Number.NaN;
+    };
+    expect(y(mark)).to.be.above(y(site(map, 'left femoral')));
+    expect(y(mark)).to.be.below(y(site(map, 'left popliteal')));
+  });
+});
+
+describe('"the rest are normal"', () => {
+  it('never touches a site already stated', async () => {
+    const map = await openMap();
+    const hand = handOn(map);
+    await hand.click(site(map, 'right radial'));
+    await hand.click(byRole(chooser(map) as HTMLElement, 'radio', '1, reduced'));
+    await hand.click(site(map, 'left dorsalis pedis'));
+    await hand.click(byRole(chooser(map) as HTMLElement, 'button', 'Could not examine'));
+    await hand.click(byRole(chooser(map) as HTMLElement, 'radio', 'Dressing'));
+    await hand.click(byRole(map, 'button', 'Other 21 normal'));
+    expect(saidAt(map, 'right radial')).to.equal('1, reduced');
+    expect(saidAt(map, 'left dorsalis pedis')).to.equal('could not examine: dressing');
+    expect(saidAt(map, 'left radial')).to.equal('2, normal');
+    expect(byRole<HTMLButtonElement>(map, 'button', 'All 23 recorded').disabled).to.equal(true);
+  });
+
+  it('leaves sites where one only listens alone', async () => {
+    const map = await openMap();
+    await handOn(map).click(byRole(map, 'button', 'All 23 normal'));
+    expect(saidAt(map, 'right renal')).to.equal('not listened');
+  });
+});
+
+describe('undo and redo', () => {
+  it('walk back and forth through every step, by button and by key', async () => {
+    const map = await openMap();
+    const hand = handOn(map);
+    site(map, 'right femoral').focus();
+    await hand.press('2', 'ArrowRight', '1');
+    expect(saidAt(map, 'left femoral')).to.equal('1, reduced');
+    await hand.press('Control+z');
+    expect(saidAt(map, 'left femoral')).to.equal('not examined');
+    expect(status(map)).to.equal('One step taken back.');
+    await hand.click(byRole(map, 'button', 'Undo'));
+    expect(saidAt(map, 'right femoral')).to.equal('not examined');
+    expect(byRole<HTMLButtonElement>(map, 'button', 'Undo').disabled).to.equal(true);
+    await hand.click(byRole(map, 'button', 'Redo'));
+    expect(saidAt(map, 'right femoral')).to.equal('2, normal');
+    site(map, 'right femoral').focus();
+    await hand.press('Control+y');
+    expect(saidAt(map, 'left femoral')).to.equal('1, reduced');
+    expect(byRole<HTMLButtonElement>(map, 'button', 'Redo').disabled).to.equal(true);
+  });
+
+  it('has no depth at which it ends', async () => {
+    const map = await openMap();
+    const hand = handOn(map);
+    site(map, 'right femoral').focus();
+    for (let i = 0; i < 30; i++) await hand.press(String(i % 4));
+    for (let i = 0; i < 30; i++) map.undo();
+    await settled(map);
+    expect(map.value).to.equal('');
+  });
+});
