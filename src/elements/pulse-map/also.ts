@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, noChange, type TemplateResult } from 'lit';
 import { type Limb, LIMBS, SIDES } from '../../anatomy/index.js';
 import { ARM_DELAYS, type Delays, type Examination, LEG_DELAYS, ONSETS } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
@@ -41,7 +41,8 @@ export function renderAlso(
   const delays: Delays = examination.delays ?? {};
   const setDelays = (patch: Delays): void => set({ delays: tidy({ ...delays, ...patch }) });
   const open = examination.onset !== undefined || examination.delays !== undefined;
-  return html`<details class="also" ?open=${open}>
+  // Opened once something stands there, and never closed under a person's hand.
+  return html`<details class="also" ?open=${open || noChange}>
     <summary>${map.onsetAndDelays}</summary>
     <div class="fields">
       ${choice(

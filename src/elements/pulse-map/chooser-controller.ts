@@ -17,12 +17,18 @@ export interface ChooserHost {
   focusSite(key: PlaceKey): void;
 }
 
+const FIRST_CHOICE = '[role=radio][tabindex="0"]';
+const NOTE = 'textarea';
+/** The note's line while it is folded, last of the folds. */
+const NOTE_FOLD = '.folds > .fold:last-child';
+
 /** Opens, places and closes the chooser, and takes its keys. */
 export class ChooserController implements ReactiveController {
   open: PlaceKey | undefined;
   unfolded: Unfolded = 'none';
   pinned = false;
-  #wantsFocus = false;
+  /** What takes the focus once drawn. */
+  #focusNext: string | undefined;
 
   constructor(
     private readonly host: ChooserHost,
@@ -48,18 +54,19 @@ export class ChooserController implements ReactiveController {
       if (this.host.sheet()) this.#makeRoom(panel);
     }
     this.#hang(panel);
-    if (this.#wantsFocus) {
-      this.#wantsFocus = false;
-      panel.querySelector<HTMLElement>('[role=radio][tabindex="0"]')?.focus({ preventScroll: true });
+    if (this.#focusNext) {
+      panel.querySelector<HTMLElement>(this.#focusNext)?.focus({ preventScroll: true });
+      this.#focusNext = undefined;
     }
   }
 
   openAt(key: PlaceKey, focusInside: boolean, unfolded: Unfolded = 'none'): void {
+    this.#keepNote();
     const place = placeFromKey(key);
     this.open = key;
     const heard = place && bruitAt(this.host.examination(), place)?.bruit;
     this.unfolded = unfolded === 'none' && heard ? 'bruit' : unfolded;
-    this.#wantsFocus = focusInside;
+    this.#focusNext = focusInside ? FIRST_CHOICE : undefined;
     this.#listen(true);
     this.host.element.requestUpdate();
   }
@@ -67,6 +74,7 @@ export class ChooserController implements ReactiveController {
   close(refocus: boolean): void {
     const key = this.open;
     if (!key) return;
+    this.#keepNote();
     const inside = this.#panel?.matches(':focus-within');
     this.open = undefined;
     this.#listen(false);
@@ -94,11 +102,7 @@ export class ChooserController implements ReactiveController {
         recorder.reason(place, reason);
         done();
       },
-      note: (text) => {
-        recorder.note(place, text);
-        this.unfolded = 'none';
-        this.host.element.requestUpdate();
-      },
+      note: () => this.#keepNote(),
       clear: () => recorder.clear(place),
       sameAsOther: () => {
         recorder.sameAsOther(place);
@@ -114,7 +118,9 @@ export class ChooserController implements ReactiveController {
         this.host.element.requestUpdate();
       },
       unfold: (part) => {
+        this.#keepNote();
         this.unfolded = part;
+        if (part === 'note') this.#focusNext = NOTE;
         this.host.element.requestUpdate();
       },
     };
@@ -128,7 +134,8 @@ export class ChooserController implements ReactiveController {
         return this.openAt(placeKey(place), true);
       case 'grade': {
         const step = stepForDigit(act.digit, this.host.examination().scale);
-        if (step && isPulseSite(place.site)) recorder.grade(place, step);
+        if (!isPulseSite(place.site)) recorder.sayNothingTo(place, 'feel');
+        else if (step) recorder.grade(place, step);
         return;
       }
       case 'bruit':
@@ -166,7 +173,8 @@ export class ChooserController implements ReactiveController {
     if (from instanceof HTMLTextAreaElement) {
       if (event.key === 'Enter' && !event.shiftKey) {
         event.preventDefault();
-        this.acts(place).note(from.value);
+        this.#keepNote();
+        this.#focusNext = NOTE_FOLD;
       }
       return;
     }
@@ -181,6 +189,16 @@ export class ChooserController implements ReactiveController {
     this.recordByKey(place, act);
     if (act.kind === 'grade' && !this.pinned) this.close(true);
   };
+
+  /** Takes over a note still being written; its field goes, which must not record it a second time. */
+  #keepNote(): void {
+    const field = this.unfolded === 'note' && this.#panel?.querySelector<HTMLTextAreaElement>(NOTE);
+    const { place } = this;
+    if (!field || !place) return;
+    this.unfolded = 'none';
+    this.recorder.note(place, field.value);
+    this.host.element.requestUpdate();
+  }
 
   get #panel(): HTMLElement | null {
     return this.host.element.renderRoot.querySelector('.chooser');

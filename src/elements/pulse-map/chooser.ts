@@ -39,7 +39,8 @@ export interface ChooserActs {
   toggle(field: 'thrill' | 'expansile'): void;
   doppler(signal: PulseFinding['doppler']): void;
   reason(reason: PulseFinding['couldNotExamine']): void;
-  note(text: string): void;
+  /** The note field was left; what it holds counts. */
+  note(): void;
   clear(): void;
   sameAsOther(): void;
   next(): void;
@@ -240,7 +241,7 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
                 rows="2"
                 maxlength=${LONGEST_TEXT}
                 .value=${note ?? ''}
-                @change=${(event: Event) => acts.note((event.target as HTMLTextAreaElement).value)}
+                @change=${acts.note}
               ></textarea>
             </label>`
           : fold(view, 'note', ICONS.pencil, note ? words.map.note : words.map.addNote, note, acts)

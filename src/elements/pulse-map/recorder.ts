@@ -63,13 +63,14 @@ export class Recorder {
 
   /** The next bruit in turn: not listened, none, systolic, continuous. */
   cycleBruit(place: Place): void {
+    if (!isListeningSite(place.site)) return this.sayNothingTo(place, 'hear');
     const turns = [undefined, ...BRUITS];
     const at = turns.indexOf(bruitAt(this.#examination, place)?.bruit);
     this.bruit(place, turns[(at + 1) % turns.length]);
   }
 
   toggle(place: Place, field: 'thrill' | 'expansile'): void {
-    if (!isPulseSite(place.site)) return;
+    if (!isPulseSite(place.site)) return this.sayNothingTo(place, 'feel');
     const now = pulseAt(this.#examination, place)?.[field];
     this.#commit(place, setPulse(this.#examination, place, { [field]: now ? undefined : true }));
   }
@@ -109,7 +110,8 @@ export class Recorder {
   }
 
   note(place: Place, text: string): void {
-    this.#commit(place, this.#set(place, { note: text.trim() || undefined }));
+    const next = this.#set(place, { note: text.trim() || undefined });
+    if (next !== this.#examination) this.#commit(place, next);
   }
 
   clear(...places: readonly Place[]): void {
@@ -129,6 +131,11 @@ export class Recorder {
 
   redo(): void {
     if (this.host.editable() && this.host.store().redo()) this.host.said(this.host.words().map.redone);
+  }
+
+  /** Why an act had no effect, where a site has no pulse to feel or nothing to listen for. */
+  sayNothingTo(place: Place, what: 'feel' | 'hear'): void {
+    this.host.said(this.host.words().map.nothingTo(place, what));
   }
 
   /** What stands at a place now, for the status strip. */

@@ -192,6 +192,12 @@ export const map = {
   listenAt: (place: Place) => `${sentence(anatomy.place(place))}, listening`,
   recorded: (place: Place, said: string) => ({ where: sentence(anatomy.place(place)), what: said }),
   cleared: 'cleared',
+  /** Why a key had no effect at a site. */
+  nothingTo: (place: Place, what: 'feel' | 'hear') => ({
+    where: sentence(anatomy.place(place)),
+    what:
+      what === 'feel' ? 'is only listened at; there is no pulse to grade' : 'is only felt, not listened at',
+  }),
   undone: 'One step taken back.',
   redone: 'One step taken again.',
   restNormal: (count: number) =>
