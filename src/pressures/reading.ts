@@ -61,7 +61,7 @@ export function indexIn(reading: PressureReading, kind: IndexKind, side: Side): 
 }
 
 /** A pressure finding as evidence on where a limb's trouble lies. */
-export interface PressureEvidence {
+export interface LevelEvidence {
   readonly side: Side;
   readonly limb: Exclude<LimbKind, 'head'>;
   readonly levels: readonly Level[];
@@ -70,16 +70,16 @@ export interface PressureEvidence {
 }
 
 /** Everything in a reading that points to a level of a limb, for the localisation. */
-export function pressureEvidence(reading: PressureReading): PressureEvidence[] {
+export function pressureEvidence(reading: PressureReading): LevelEvidence[] {
   return [
-    ...reading.segments.map((finding): PressureEvidence => ({
+    ...reading.segments.map((finding): LevelEvidence => ({
       side: finding.side,
       limb: 'leg',
       levels: finding.levels,
       strength: finding.strength,
       finding,
     })),
-    ...reading.arms.map((finding): PressureEvidence => ({
+    ...reading.arms.map((finding): LevelEvidence => ({
       side: finding.side,
       limb: 'arm',
       levels: finding.levels,

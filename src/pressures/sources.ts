@@ -1,5 +1,5 @@
 /** Published sources of pressure criteria; every figure names one. */
-export const SOURCES = {
+export const PRESSURE_SOURCES = {
   aha2012:
     'Aboyans V et al., Measurement and interpretation of the ankle-brachial index, Circulation 2012;126:2890-2909, doi:10.1161/CIR.0b013e318276fbcb',
   guideline2016:

@@ -1,7 +1,23 @@
 export * from './acute.js';
 export * from './chronic.js';
-export * from './derived.js';
-export * from './findings.js';
+export {
+  type Derived,
+  finalStage,
+  type Ground,
+  GROUND_CODES,
+  type GroundCode,
+  MISSING_CODES,
+  type MissingCode,
+  NOTE_CODES,
+  type NoteCode,
+} from './derived.js';
+export {
+  ACUTE_HOURS,
+  type LimbFindings,
+  limbFindings,
+  type StagedKind,
+  type StagedLimb,
+} from './findings.js';
 export * from './flags.js';
 export * from './fontaine.js';
 export * from './rutherford.js';

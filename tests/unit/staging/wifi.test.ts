@@ -9,7 +9,6 @@ import {
 import {
   amputationRisk,
   combineWifi,
-  derive,
   infectionGrade,
   ischaemiaGrade,
   limbFindings,
@@ -18,6 +17,7 @@ import {
   WIFI_RISKS,
   woundGrade,
 } from '../../../src/staging/index.js';
+import { derive } from '../../../src/staging/derived.js';
 
 const leg = (inspection: LegInspection, more: Partial<Examination> = {}) =>
   limbFindings(
