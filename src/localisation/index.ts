@@ -1,1 +1,4 @@
+export * from './compare-voices.js';
+export * from './network/index.js';
+export * from './read.js';
 export * from './rule.js';
