@@ -105,6 +105,7 @@ export class PulseMap extends RecordElement {
 
   @query('.figure') private figure!: SVGSVGElement | null;
   @query('.site[tabindex="0"]') private activeSite!: HTMLElement | null;
+  @query('.main') private main!: HTMLElement | null;
 
   readonly #measure = new WidthController(this, UNMEASURED);
   readonly #sites = new SiteFinder(() => this.figure);
@@ -176,7 +177,8 @@ export class PulseMap extends RecordElement {
   }
 
   protected override get validityAnchor(): HTMLElement | undefined {
-    return this.activeSite ?? undefined;
+    // A site would be nearer, but an anchor must be an element of HTML, and a site is one of SVG.
+    return this.main ?? undefined;
   }
 
   get #width(): number {
