@@ -7,6 +7,7 @@ import {
   fromMmHg,
   limbThreats,
   pressureEvidence,
+  pressureRatios,
   type PressureSettings,
   pressureSettings,
   readPressures,
@@ -235,6 +236,28 @@ describe('segmentFindings', () => {
       ['left', 'leg', ['femoro-popliteal'], 'significant'],
       ['left', 'arm', ['arm-inflow', 'axillo-brachial'], 'significant'],
     ]);
+  });
+});
+
+describe('pressureRatios, for the belief network', () => {
+  it('gives each pressure at a pulse site over the higher arm, and nothing for stiff or unmeasured arteries', () => {
+    expect(
+      pressureRatios({
+        brachial: { right: 150, left: 120 },
+        'posterior-tibial': { right: 75, left: 'incompressible' },
+        'dorsalis-pedis': { right: 225, left: 0 },
+        toe: { right: 40 },
+      }),
+    ).toEqual({
+      'right brachial': 1,
+      'left brachial': 0.8,
+      'right posterior-tibial': 0.5,
+      'left dorsalis-pedis': 0,
+    });
+  });
+
+  it('gives nothing without an arm', () => {
+    expect(pressureRatios({ 'posterior-tibial': { right: 75 } })).toEqual({});
   });
 });
 
