@@ -1,0 +1,110 @@
+import { expect, fixture, waitUntil } from '@open-wc/testing';
+import { html, type TemplateResult } from 'lit';
+import type { PulseMap } from 'pulse-map';
+import meta, * as stories from '../../stories/pulse-map.stories.js';
+import { emulate } from '../tools/real-input.js';
+
+/** What a reader finds in each story, so that none shows something else than its name says. */
+const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
+  Empty: /Nothing examined yet/,
+  Normal: /All 23 pulses felt, none reduced/,
+  OneBlock: /Block between left femoral and left popliteal/,
+  SeveralBlocks: /Narrowing between the abdominal aorta and right femoral, and a block/,
+  AortoIliac: /Block above both femoral pulses: at the aortic fork/,
+  Arm: /Narrowing above left subclavian/,
+  CouldNotExamine: /Left popliteal could not be examined \(dressing\)/,
+  Contradiction: /Doubtful block between left femoral and left popliteal/,
+  Expansile: /All 23 pulses felt/,
+  Table: /Block between left femoral and left popliteal/,
+  ComparedWithEarlier: /Block between left femoral and left popliteal/,
+  ReadOnly: /Block between left femoral and left popliteal/,
+  Disabled: /Block between left femoral and left popliteal/,
+  Invalid: /grade: found 7/,
+  Dark: /Block between left femoral and left popliteal/,
+  Small: /Block between left femoral and left popliteal/,
+  InAForm: /Nothing examined yet/,
+};
+
+type Name = keyof typeof SHOWS;
+
+/** Everything readable within an element, shadow trees included. */
+function text(node: Node): string {
+  if (node.nodeType === Node.TEXT_NODE) return node.textContent ?? '';
+  if (node instanceof HTMLStyleElement) return '';
+  const children = [
+    ...((node as Element).shadowRoot ? [(node as Element).shadowRoot as Node] : []),
+    ...node.childNodes,
+  ];
+  return children.map(text).join(' ').replace(/\s+/g, ' ');
+}
+
+async function show(name: Name): Promise<{ page: HTMLElement; map: PulseMap }> {
+  const story = stories[name];
+  const render = story.render ?? meta.render;
+  const template = render?.({ ...meta.args, ...story.args } as never, {} as never) as TemplateResult;
+  const page = await fixture<HTMLElement>(
+    html`<main>
+      <h2>${name}</h2>
+      ${template}
+    </main>`,
+  );
+  const map = page.querySelector('pulse-map') as PulseMap;
+  await map.updateComplete;
+  return { page, map };
+}
+
+afterEach(() => emulate({}));
+
+describe('the stories of the pulse map', () => {
+  it('are those listed here', () => {
+    expect(
+      Object.keys(stories)
+        .filter((name) => name !== 'default')
+        .sort(),
+    ).to.deep.equal(Object.keys(SHOWS).sort());
+  });
+
+  for (const name of Object.keys(SHOWS) as Name[]) {
+    it(`${name} shows what it is named for, and axe finds nothing in it`, async () => {
+      const { page } = await show(name);
+      await waitUntil(() => SHOWS[name].test(text(page)), `${String(SHOWS[name])} in ${name}`);
+      await expect(page).to.be.accessible();
+    });
+  }
+
+  it('Dark stays dark on a light page and passes axe there', async () => {
+    await emulate({ colorScheme: 'light' });
+    const { map } = await show('Dark');
+    expect(getComputedStyle(map).color).to.equal('rgb(236, 239, 242)');
+  });
+
+  it('ReadOnly submits, Disabled does not', async () => {
+    for (const [name, submits] of [
+      ['ReadOnly', true],
+      ['Disabled', false],
+    ] as const) {
+      const { map } = await show(name);
+      const form = document.createElement('form');
+      map.replaceWith(form);
+      form.append(map);
+      expect(new FormData(form).has('pulses')).to.equal(submits);
+      form.remove();
+    }
+  });
+
+  it('Invalid says so to the form and keeps what was there', async () => {
+    const { map } = await show('Invalid');
+    expect(map.validity.badInput).to.equal(true);
+    expect(map.value).to.equal('');
+  });
+
+  it('InAForm shows what it submitted', async () => {
+    const { page, map } = await show('InAForm');
+    const form = page.querySelector('form') as HTMLFormElement;
+    form.requestSubmit();
+    expect(map.validity.valueMissing).to.equal(true);
+    map.value = String(stories.OneBlock.args?.value);
+    form.requestSubmit();
+    expect(page.querySelector('output')?.textContent).to.equal(map.value);
+  });
+});
