@@ -125,11 +125,16 @@ export class DrawingPointer implements ReactiveController {
   };
 
   readonly cancel = (event: PointerEvent): void => {
-    if (this.#press?.id === event.pointerId) this.#end(event);
+    if (this.#press?.id !== event.pointerId) return;
+    // A touch is captured by what it began on; that capture is lost when the drawing takes it over.
+    if (event.type === 'lostpointercapture' && this.#captured(event)) return;
+    this.#end(event);
   };
 
-  readonly leave = (): void => {
+  readonly leave = (event: PointerEvent): void => {
     if (!this.#press) this.target.preview(undefined);
+    // Where it ends is not heard any more, and a press that never ends would swallow the next.
+    else if (this.#press.id === event.pointerId && !this.#captured(event)) this.#end(event);
   };
 
   /** Clicks that no pointer made come from assistive technology: they act like a tap. */
@@ -155,10 +160,13 @@ export class DrawingPointer implements ReactiveController {
     }
   };
 
+  #captured({ pointerId }: PointerEvent): boolean {
+    return this.target.surface()?.hasPointerCapture(pointerId) ?? false;
+  }
+
   #end(event: PointerEvent): void {
     this.#press = undefined;
-    const surface = this.target.surface();
-    if (surface?.hasPointerCapture(event.pointerId)) surface.releasePointerCapture(event.pointerId);
+    if (this.#captured(event)) this.target.surface()?.releasePointerCapture(event.pointerId);
     this.target.strokePreview([], []);
     this.target.drag(undefined, []);
   }
