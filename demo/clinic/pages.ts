@@ -109,7 +109,7 @@ export function patientPage(
 
 function answers(fields: readonly Field[], visit: Visit): TemplateResult {
   const given = fields.filter((field) => answer(field, visit.fields[field.name]));
-  return html`<dl class="answers">
+  return html`<dl class=${fields === LONG ? 'answers long' : 'answers'}>
     ${given.map(
       (field) =>
         html`<div>
