@@ -3,7 +3,6 @@ import {
   feedingPiece,
   type LimbKey,
   type Piece,
-  pieceAbove,
   PIECES,
   type PieceKey,
   piecesOf,
@@ -11,7 +10,6 @@ import {
   PLACES,
 } from '../anatomy/index.js';
 import { type Examination, type Grade, pulseAt } from '../examination/index.js';
-import type { RuleReading } from '../localisation/index.js';
 import { sampleAt } from './geometry.js';
 import { courseOf, drawnLength, positionOf } from './vessels.js';
 
@@ -42,7 +40,7 @@ const RANK: Record<Flow, number> = { none: 0, reduced: 1, full: 2 };
  * The point halfway along a run of pieces, by drawn length. A run without an upper bound starts in the trunk; there the
  * mark keeps to the limb's own arteries, since nothing says that the trunk is meant.
  */
-function middle(keys: readonly PieceKey[]): Spot | undefined {
+export function middleOf(keys: readonly PieceKey[]): Spot | undefined {
   const all = keys.flatMap((key) => pieceFromKey(key) ?? []);
   const own = all.filter((piece) => piece.side !== 'midline');
   const run = own.length ? own : all;
@@ -57,7 +55,7 @@ const SHARES = [0.5, 0.44, 0.56, 0.38, 0.62, 0.32, 0.68, 0.26, 0.74];
 /** Least distance of a mark from a site, in figure units. */
 const CLEAR_OF_SITE = 36;
 
-interface Spot {
+export interface Spot {
   readonly piece: Piece;
   readonly at: number;
 }
@@ -81,23 +79,10 @@ function clearOfSites({ piece, at }: Spot): boolean {
 }
 
 /** Pieces of one way only: of twins blocked together, the way to the first. */
-function singleWay(keys: readonly PieceKey[], end: Piece): PieceKey[] {
+export function singleWay(keys: readonly PieceKey[], end: Piece): PieceKey[] {
   const way = new Set<string>();
   for (let at: Piece | undefined = end; at; at = feedingPiece(at)) way.add(at.key);
   return keys.filter((key) => way.has(key));
-}
-
-/** Where the bedside rule's lesions are marked: halfway between the sites that bound them. */
-export function ruleMarks(reading: RuleReading): LesionMark[] {
-  const marks: LesionMark[] = [];
-  for (const [limb, { lesions }] of Object.entries(reading) as [LimbKey, RuleReading[LimbKey]][]) {
-    for (const lesion of lesions) {
-      const below = lesion.below[0];
-      const spot = below && middle(singleWay(lesion.pieces, pieceAbove(below)));
-      if (spot) marks.push({ ...spot, kind: lesion.kind, limb });
-    }
-  }
-  return marks;
 }
 
 /** What is felt at the end of each piece that ends at a graded pulse site. */

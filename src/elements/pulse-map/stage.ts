@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { placeKey } from '../../anatomy/index.js';
-import { drawnFlow, layOut, type LesionMark, placesIn, ruleMarks, type View } from '../../drawing/index.js';
+import { drawnFlow, layOut, type LesionMark, marksOf, placesIn, type View } from '../../drawing/index.js';
 import type { Examination } from '../../examination/index.js';
-import { readByRule } from '../../localisation/index.js';
+import { readExamination } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import { type FigureView, renderFigure } from './figure.js';
 import { renderLegend } from './panels.js';
@@ -33,7 +33,7 @@ function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
 /** Everything the figure shows, as data. */
 export function figureView(stage: StageView, hand: HandState): FigureView {
   const { view, examination, words, painting, earlier } = stage;
-  const marks = ruleMarks(readByRule(examination));
+  const marks = marksOf(readExamination(examination));
   const sites = new Map(
     placesIn(view).map(
       (place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const,

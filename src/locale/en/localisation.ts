@@ -1,4 +1,4 @@
-import { type LimbKey, pieceFromKey, type PieceKey, type Place, vesselKey } from '../../anatomy/index.js';
+import { limbKey, type LimbKey, pieceFromKey, type PieceKey, type Place, vesselKey } from '../../anatomy/index.js';
 import type { ActId, Answer, Assumption, Cause, FindingId, Muscle, State } from '../../localisation/index.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
@@ -21,13 +21,13 @@ const causes: Record<Cause, string> = {
 const states: Record<State, string> = { patent: 'open', narrowed: 'narrowed', blocked: 'blocked' };
 
 const muscles: Record<Muscle, string> = {
+  none: 'none',
   buttock: 'buttock',
   thigh: 'thigh',
-  calf: 'calf',
+  'calf-upper': 'upper calf',
+  'calf-lower': 'lower calf',
   foot: 'foot',
-  'upper-arm': 'upper arm',
-  forearm: 'forearm',
-  hand: 'hand',
+  arm: 'arm',
 };
 
 /** Several pieces as one names them: both parts of an artery are the artery. */
@@ -62,7 +62,9 @@ function finding(id: FindingId): string {
     case 'ankle-index':
       return sentence(`${anatomy.sides[id.side]} ankle index ${id.value.toFixed(2)}`);
     case 'pain':
-      return `Pain on effort: ${anatomy.limbs[`${id.limb.side} ${id.limb.kind}`]}, ${muscles[id.muscle]}`;
+      return id.muscle === 'none'
+        ? `No pain on effort in the ${anatomy.limbs[limbKey(id.limb)]}`
+        : `Pain on effort: ${anatomy.limbs[limbKey(id.limb)]}, ${muscles[id.muscle]}`;
     case 'delay':
       return id.of === 'radio-radial'
         ? `Delay between the radial pulses: ${DELAY[id.side]}`
