@@ -7,9 +7,7 @@ import type { Point } from './geometry.js';
  * and feet are enlarged so that every site can be hit with a finger.
  */
 
-export const FIGURE_WIDTH = 1200;
-export const FIGURE_HEIGHT = 1500;
-export const AXIS = 600;
+export { AXIS, FIGURE_HEIGHT, FIGURE_WIDTH } from '../anatomy/index.js';
 
 /** How an artery lies: near the skin, deep in muscle, in the trunk behind the heart, behind a joint. */
 export type Depth = 'near' | 'deep' | 'trunk' | 'behind';
