@@ -1,7 +1,9 @@
 export * from './edits.js';
 export * from './faults.js';
 export * from './history.js';
+export * from './mark-edits.js';
 export * from './parse.js';
+export * from './patch.js';
 export * from './queries.js';
 export * from './scales.js';
 export * from './schema/bedside.js';
@@ -9,6 +11,7 @@ export * from './schema/common.js';
 export * from './schema/context.js';
 export * from './schema/history.js';
 export * from './schema/inspection.js';
+export * from './schema/marks.js';
 export * from './schema/pressures.js';
 export * from './schema/pulses.js';
 export * from './schema/record.js';

@@ -3,6 +3,7 @@ import { contextSchema } from './context.js';
 import { bedsideSchema } from './bedside.js';
 import { historySchema } from './history.js';
 import { inspectionSchema } from './inspection.js';
+import { marksSchema } from './marks.js';
 import { pressuresSchema } from './pressures.js';
 import { bruitsSchema, delaysSchema, pulsesSchema } from './pulses.js';
 import { instantSchema, textSchema } from './common.js';
@@ -34,6 +35,7 @@ export const examinationSchema = z.strictObject({
   delays: z.optional(delaysSchema),
   history: z.optional(historySchema),
   inspection: z.optional(inspectionSchema),
+  marks: z.optional(marksSchema),
   bedside: z.optional(bedsideSchema),
   pressures: z.optional(pressuresSchema),
   staging: z.optional(stagingSchema),
