@@ -10,7 +10,7 @@ import { fewestPoints, type Mark, MARK_FORMS, MOST_MARKS, MOST_POINTS } from './
 import type { Examination } from './schema/record.js';
 
 /** The marks on the skin, in the order they were recorded. */
-export function marksOf({ marks }: Examination): readonly Mark[] {
+export function skinMarks({ marks }: Examination): readonly Mark[] {
   return marks ?? [];
 }
 
@@ -56,7 +56,7 @@ export interface NewMark {
  * @throws RangeError for too few or too many points
  */
 export function addMark(examination: Examination, mark: NewMark): Examination {
-  const marks = marksOf(examination);
+  const marks = skinMarks(examination);
   const last = Math.max(0, ...marks.map(({ id }) => Number(/^m(\d{1,9})$/.exec(id)?.[1] ?? 0)));
   const made = checked({ ...mark, id: `m${last + 1}`, points: mark.points.map(([x, y]) => [x, y]) });
   return marks.length < MOST_MARKS ? withMarks(examination, [...marks, made]) : examination;
@@ -73,13 +73,13 @@ export function changeMark(
 ): Examination {
   return withMarks(
     examination,
-    marksOf(examination).map((mark) => (mark.id === id ? checked({ ...mark, ...patch }) : mark)),
+    skinMarks(examination).map((mark) => (mark.id === id ? checked({ ...mark, ...patch }) : mark)),
   );
 }
 
 /** Moves a mark by units of the figure, no farther than the edge of its box; it keeps its shape. */
 export function moveMark(examination: Examination, id: string, dx: number, dy: number): Examination {
-  const mark = marksOf(examination).find((one) => one.id === id);
+  const mark = skinMarks(examination).find((one) => one.id === id);
   if (!mark) return examination;
   const room = (at: 0 | 1, most: number, by: number): number => {
     const values = mark.points.map((point) => point[at]);
@@ -93,6 +93,6 @@ export function moveMark(examination: Examination, id: string, dx: number, dy: n
 export function removeMarks(examination: Examination, ...ids: readonly string[]): Examination {
   return withMarks(
     examination,
-    marksOf(examination).filter(({ id }) => !ids.includes(id)),
+    skinMarks(examination).filter(({ id }) => !ids.includes(id)),
   );
 }

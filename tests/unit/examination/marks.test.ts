@@ -12,7 +12,7 @@ import {
   MARK_FORMS,
   MARK_KINDS,
   markRegions,
-  marksOf,
+  skinMarks,
   MOST_MARKS,
   MOST_POINTS,
   moveMark,
@@ -332,7 +332,7 @@ describe('laws of marks', () => {
           ok: true,
           value: history.present,
         });
-        expect(new Set(marksOf(history.present).map(({ id }) => id)).size).toBe(made.length);
+        expect(new Set(skinMarks(history.present).map(({ id }) => id)).size).toBe(made.length);
         for (let i = 0; i < made.length; i++) history = undo(history);
         expect(history.present).toEqual(emptyExamination());
       }),
@@ -349,7 +349,7 @@ describe('laws of marks', () => {
           const before = { ...emptyExamination(), marks };
           const copy = structuredClone(before);
           const { id } = marks[n % marks.length] as Mark;
-          const others = (e: Examination): readonly Mark[] => marksOf(e).filter((mark) => mark.id !== id);
+          const others = (e: Examination): readonly Mark[] => skinMarks(e).filter((mark) => mark.id !== id);
           const edits = [
             moveMark(before, id, 12.3, -4),
             removeMarks(before, id),
