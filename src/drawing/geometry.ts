@@ -1,8 +1,27 @@
 import { curveCatmullRom, curveCatmullRomClosed, line } from 'd3-shape';
+import { PathWriter } from './path-writer.js';
 
 export type Point = readonly [x: number, y: number];
 
-/** A point of a sampled course, the normal there, and how far along it lies (0 to 1 by length). */
+/** A smooth open line through points, as path data. */
+export function openPath(points: readonly Point[]): string {
+  const path = new PathWriter();
+  line<Point>().curve(curveCatmullRom.alpha(0.5)).context(path.context)(points as Point[]);
+  return path.toString();
+}
+
+/** A smooth closed outline through points, as path data. */
+export function closedPath(points: readonly Point[]): string {
+  const path = new PathWriter();
+  line<Point>().curve(curveCatmullRomClosed.alpha(0.5)).context(path.context)(points as Point[]);
+  return path.toString();
+}
+
+export function mirrored(points: readonly Point[], axis: number): Point[] {
+  return points.map(([x, y]) => [2 * axis - x, y]);
+}
+
+/** A point of a course, the normal there (to the right of the way, y pointing down), and how far along it lies (0 to 1). */
 export interface Sample {
   readonly x: number;
   readonly y: number;
@@ -11,22 +30,29 @@ export interface Sample {
   readonly t: number;
 }
 
-const smooth = line<Point>().curve(curveCatmullRom.alpha(0.5)).digits(1);
-const closed = line<Point>().curve(curveCatmullRomClosed.alpha(0.5)).digits(1);
-
-/** A smooth open line through points, as path data. */
-export function openPath(points: readonly Point[]): string {
-  return smooth(points as Point[]) ?? '';
+/** A cubic from one point of a course to the next: its ends, the tangents there, and the chord they are scaled to. */
+interface Span {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+  readonly tx0: number;
+  readonly ty0: number;
+  readonly tx1: number;
+  readonly ty1: number;
+  readonly h: number;
 }
 
-/** A smooth closed outline through points, as path data. */
-export function closedPath(points: readonly Point[]): string {
-  return closed(points as Point[]) ?? '';
+/** A smooth line through points, and how far along it each of its steps lies. */
+export interface Spline {
+  readonly spans: readonly Span[];
+  /** Length from the beginning to the end of each step; {@link STEPS} a span. */
+  readonly reached: readonly number[];
+  readonly length: number;
 }
 
-export function mirrored(points: readonly Point[], axis: number): Point[] {
-  return points.map(([x, y]) => [2 * axis - x, y]);
-}
+/** Steps of a span by which lengths are measured. */
+export const STEPS = 4;
 
 /** Tangents of a cubic spline over chord length whose bending never jumps, one coordinate at a time. */
 function tangents(values: readonly number[], chords: readonly number[]): number[] {
@@ -48,97 +74,102 @@ function tangents(values: readonly number[], chords: readonly number[]): number[
     upper.push(up / pivot);
     right.push((rhs - low * (right[i - 1] ?? 0)) / pivot);
   }
-  const result = right;
   for (let i = n - 1; i >= 0; i--)
-    result[i] = (right[i] as number) - (upper[i] as number) * (result[i + 1] as number);
-  return result;
+    right[i] = (right[i] as number) - (upper[i] as number) * (right[i + 1] as number);
+  return right;
+}
+
+/** Value of a span in one coordinate at a share `u` of it. */
+function value(p0: number, t0: number, p1: number, t1: number, h: number, u: number): number {
+  const v = 1 - u;
+  return v * v * ((1 + 2 * u) * p0 + u * h * t0) + u * u * ((3 - 2 * u) * p1 - v * h * t1);
+}
+
+/** Its first derivative by length of chord. */
+function slope(p0: number, t0: number, p1: number, t1: number, h: number, u: number): number {
+  return (6 * u * (1 - u) * (p1 - p0)) / h + (1 - u) * (1 - 3 * u) * t0 + u * (3 * u - 2) * t1;
+}
+
+/** Its second derivative by length of chord. */
+function bend(p0: number, t0: number, p1: number, t1: number, h: number, u: number): number {
+  return ((6 - 12 * u) * (p1 - p0)) / (h * h) + ((6 * u - 4) * t0 + (6 * u - 2) * t1) / h;
 }
 
 /**
- * Samples a smooth course through points.
+ * A smooth course through points.
  * @param lead points before and after that only shape the ends, so that neighbouring courses meet without a kink
- * @param per samples per span between two points
  */
-export function sampleCourse(
+export function splineThrough(
   points: readonly Point[],
   lead: { before?: readonly Point[]; after?: readonly Point[] } = {},
-  per = 4,
-): Sample[] {
+): Spline {
   const before = lead.before ?? [];
   const all = [...before, ...points, ...(lead.after ?? [])];
-  const chords = all.slice(1).map((p, i) => {
-    const [x, y] = all[i] as Point;
-    return Math.hypot(p[0] - x, p[1] - y) || 1;
-  });
-  const tx = tangents(
-    all.map((p) => p[0]),
-    chords,
-  );
-  const ty = tangents(
-    all.map((p) => p[1]),
-    chords,
-  );
-  const raw: { x: number; y: number; nx: number; ny: number; s: number }[] = [];
-  let s = 0;
+  const xs = all.map(([x]) => x);
+  const ys = all.map(([, y]) => y);
+  const chords = all
+    .slice(1)
+    .map(([x, y], i) => Math.hypot(x - (xs[i] as number), y - (ys[i] as number)) || 1);
+  const tx = tangents(xs, chords);
+  const ty = tangents(ys, chords);
+  const spans: Span[] = [];
+  const reached: number[] = [];
+  let length = 0;
   for (let i = before.length; i < before.length + points.length - 1; i++) {
-    const h = chords[i] as number;
-    const [x0, y0] = all[i] as Point;
-    const [x1, y1] = all[i + 1] as Point;
-    for (let k = raw.length ? 1 : 0; k <= per; k++) {
-      const u = k / per;
-      const a = (1 + 2 * u) * (1 - u) ** 2;
-      const b = u * (1 - u) ** 2 * h;
-      const c = u * u * (3 - 2 * u);
-      const d = u * u * (u - 1) * h;
-      const x = a * x0 + b * (tx[i] as number) + c * x1 + d * (tx[i + 1] as number);
-      const y = a * y0 + b * (ty[i] as number) + c * y1 + d * (ty[i + 1] as number);
-      const da = (6 * u * u - 6 * u) / h;
-      const db = 3 * u * u - 4 * u + 1;
-      const dd = 3 * u * u - 2 * u;
-      const dx = da * (x0 - x1) + db * (tx[i] as number) + dd * (tx[i + 1] as number);
-      const dy = da * (y0 - y1) + db * (ty[i] as number) + dd * (ty[i + 1] as number);
-      const length = Math.hypot(dx, dy) || 1;
-      const last = raw.at(-1);
-      if (last) s += Math.hypot(x - last.x, y - last.y);
-      raw.push({ x, y, nx: -dy / length, ny: dx / length, s });
+    const span: Span = {
+      x0: xs[i] as number,
+      y0: ys[i] as number,
+      x1: xs[i + 1] as number,
+      y1: ys[i + 1] as number,
+      tx0: tx[i] as number,
+      ty0: ty[i] as number,
+      tx1: tx[i + 1] as number,
+      ty1: ty[i + 1] as number,
+      h: chords[i] as number,
+    };
+    let { x0: x, y0: y } = span;
+    for (let step = 1; step <= STEPS; step++) {
+      const nextX = value(span.x0, span.tx0, span.x1, span.tx1, span.h, step / STEPS);
+      const nextY = value(span.y0, span.ty0, span.y1, span.ty1, span.h, step / STEPS);
+      length += Math.hypot(nextX - x, nextY - y);
+      reached.push(length);
+      x = nextX;
+      y = nextY;
     }
+    spans.push(span);
   }
-  return raw.map(({ x, y, nx, ny, s: at }) => ({ x, y, nx, ny, t: at / (s || 1) }));
+  return { spans, reached, length };
+}
+
+/** A sample that knows its bend. */
+export interface Bent extends Sample {
+  /** How much the way turns a unit of length, positive towards the normal. */
+  readonly curvature: number;
+}
+
+/** The point at a fraction of the length, with its bend. */
+export function bentAt({ spans, reached, length }: Spline, t: number): Bent {
+  const s = Math.min(1, Math.max(0, t)) * length;
+  let step = 0;
+  while (step < reached.length - 1 && (reached[step] as number) < s) step++;
+  const from = step ? (reached[step - 1] as number) : 0;
+  const part = (s - from) / ((reached[step] as number) - from || 1);
+  const { x0, y0, x1, y1, tx0, ty0, tx1, ty1, h } = spans[Math.floor(step / STEPS)] as Span;
+  const u = ((step % STEPS) + part) / STEPS;
+  const dx = slope(x0, tx0, x1, tx1, h, u);
+  const dy = slope(y0, ty0, y1, ty1, h, u);
+  const speed = Math.hypot(dx, dy) || 1;
+  return {
+    x: value(x0, tx0, x1, tx1, h, u),
+    y: value(y0, ty0, y1, ty1, h, u),
+    nx: -dy / speed,
+    ny: dx / speed,
+    t,
+    curvature: (dx * bend(y0, ty0, y1, ty1, h, u) - dy * bend(x0, tx0, x1, tx1, h, u)) / speed ** 3,
+  };
 }
 
 /** The point at a fraction of the length. */
-export function sampleAt(samples: readonly Sample[], t: number): Sample {
-  const i = Math.max(
-    1,
-    samples.findIndex((p) => p.t >= t),
-  );
-  const a = samples[i - 1] as Sample;
-  const b = samples[i] as Sample;
-  const k = Math.min(1, Math.max(0, (t - a.t) / (b.t - a.t || 1)));
-  const mix = (p: number, q: number): number => p + (q - p) * k;
-  return { x: mix(a.x, b.x), y: mix(a.y, b.y), nx: mix(a.nx, b.nx), ny: mix(a.ny, b.ny), t };
-}
-
-/** The samples between two fractions, with exact ends. */
-export function sampleBetween(samples: readonly Sample[], from: number, to: number): Sample[] {
-  const inside = samples.filter((p) => p.t > from + 1e-6 && p.t < to - 1e-6);
-  return [sampleAt(samples, from), ...inside, sampleAt(samples, to)];
-}
-
-const number = (value: number): string => String(Math.round(value * 10) / 10);
-
-/**
- * A tapered ribbon along samples, as path data, with round ends.
- * @param radius half the width at a fraction of the whole course
- */
-export function ribbonPath(samples: readonly Sample[], radius: (t: number) => number): string {
-  const edge = (sign: number): Point[] =>
-    samples.map((p) => [p.x + sign * p.nx * radius(p.t), p.y + sign * p.ny * radius(p.t)]);
-  const out = edge(1);
-  const back = edge(-1).reverse();
-  const cap = (sample: Sample | undefined, to: Point | undefined): string => {
-    const r = number(radius(sample?.t ?? 0));
-    return `A${r},${r},0,0,0,${number(to?.[0] ?? 0)},${number(to?.[1] ?? 0)}`;
-  };
-  return `${openPath(out)}${cap(samples.at(-1), back[0])}${openPath(back).replace(/^M[^A-Z]*/, '')}${cap(samples[0], out[0])}Z`;
+export function sampleAt(spline: Spline, t: number): Sample {
+  return bentAt(spline, t);
 }

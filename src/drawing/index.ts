@@ -1,3 +1,4 @@
+export * from './arteries.js';
 export * from './calibre.js';
 export * from './figure.js';
 export * from './flow.js';
@@ -5,8 +6,12 @@ export * from './geometry.js';
 export * from './glyphs.js';
 export * from './labels.js';
 export * from './layout.js';
+export * from './marks-of-reading.js';
 export * from './outline.js';
 export * from './palette.js';
+export * from './path-writer.js';
+export * from './ribbon.js';
+export * from './silhouette.js';
 export * from './travel.js';
 export * from './vessels.js';
 export * from './views.js';

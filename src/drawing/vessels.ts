@@ -1,26 +1,17 @@
 import {
   type ArteryId,
-  childVessels,
   parentVessel,
   type Piece,
-  PIECES,
   type Place,
   siteDefinition,
   type Vessel,
   vesselKey,
   vesselOf,
+  VESSELS,
 } from '../anatomy/index.js';
 import { drawnRadius, RADII_MM } from './calibre.js';
-import { AXIS, CONTINUES, COURSES, type Depth } from './figure.js';
-import {
-  mirrored,
-  type Point,
-  ribbonPath,
-  type Sample,
-  sampleAt,
-  sampleBetween,
-  sampleCourse,
-} from './geometry.js';
+import { AXIS, CONTINUES, COURSES } from './figure.js';
+import { mirrored, type Point, sampleAt, type Spline, splineThrough } from './geometry.js';
 
 function pointsOf({ artery, side }: Vessel): readonly Point[] {
   const { points, right } = COURSES[artery];
@@ -29,27 +20,29 @@ function pointsOf({ artery, side }: Vessel): readonly Point[] {
     : points;
 }
 
-function heirOf(vessel: Vessel): Vessel | undefined {
-  const heirs = childVessels(vessel).filter((child) => CONTINUES[child.artery] === vessel.artery);
-  return heirs.length === 1 ? heirs[0] : undefined;
+/** The one artery that goes on from this one, if any does. */
+const HEIRS = new Map<string, Vessel>();
+for (const vessel of VESSELS) {
+  const parent = CONTINUES[vessel.artery] && parentVessel(vessel);
+  if (parent && CONTINUES[vessel.artery] === parent.artery) HEIRS.set(vesselKey(parent), vessel);
 }
 
-const SAMPLES = new Map<string, Sample[]>();
+const COURSE_OF = new Map<string, Spline>();
 
 /** The course of a vessel through the figure; computed once. */
-export function courseOf(vessel: Vessel): readonly Sample[] {
+export function courseOf(vessel: Vessel): Spline {
   const key = vesselKey(vessel);
-  let samples = SAMPLES.get(key);
-  if (!samples) {
+  let course = COURSE_OF.get(key);
+  if (!course) {
     const parent = CONTINUES[vessel.artery] && parentVessel(vessel);
-    const heir = heirOf(vessel);
-    samples = sampleCourse(pointsOf(vessel), {
+    const heir = HEIRS.get(key);
+    course = splineThrough(pointsOf(vessel), {
       before: parent ? pointsOf(parent).slice(-3, -1) : [],
       after: heir ? pointsOf(heir).slice(1, 3) : [],
     });
-    SAMPLES.set(key, samples);
+    COURSE_OF.set(key, course);
   }
-  return samples;
+  return course;
 }
 
 /** Half the drawn width of an artery at a fraction of its length, in figure units. */
@@ -64,37 +57,7 @@ export function positionOf(place: Place): { x: number; y: number } {
   return { x, y };
 }
 
-/** A stretch of artery drawn in one tone. */
-export interface DrawnStretch {
-  readonly piece: Piece;
-  readonly from: number;
-  readonly to: number;
-  readonly depth: Depth;
-}
-
-function stretches(piece: Piece): DrawnStretch[] {
-  const { depth, changesDepthAt: at } = COURSES[piece.artery];
-  if (at === undefined) return [{ piece, from: piece.from, to: piece.to, depth }];
-  const beyond: Depth = depth === 'deep' ? 'near' : 'deep';
-  const parts: DrawnStretch[] = [];
-  if (piece.from < at) parts.push({ piece, from: piece.from, to: Math.min(at, piece.to), depth });
-  if (piece.to > at) parts.push({ piece, from: Math.max(at, piece.from), to: piece.to, depth: beyond });
-  return parts;
-}
-
-/** Every stretch of the tree in the order of the pieces. */
-export const STRETCHES: readonly DrawnStretch[] = PIECES.flatMap(stretches);
-
-/** The ribbon of a stretch between two fractions of the artery, as path data. */
-export function stretchPath(piece: Piece, from: number, to: number, width = 1): string {
-  return ribbonPath(sampleBetween(courseOf(piece), from, to), (t) => width * radiusAt(piece.artery, t));
-}
-
 /** Length of a piece on the figure, in figure units. */
 export function drawnLength(piece: Piece): number {
-  const samples = sampleBetween(courseOf(piece), piece.from, piece.to);
-  return samples.slice(1).reduce((sum, p, i) => {
-    const q = samples[i] as Sample;
-    return sum + Math.hypot(p.x - q.x, p.y - q.y);
-  }, 0);
+  return (piece.to - piece.from) * courseOf(piece).length;
 }

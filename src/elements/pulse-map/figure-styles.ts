@@ -19,37 +19,22 @@ export const figureStyles = css`
     touch-action: none;
     cursor: crosshair;
   }
-  .rim path,
-  .rim ellipse {
-    fill: var(--_body-edge);
+  /* Contours overlap, so the rim is painted before the fill that makes them one shape. */
+  .body {
+    fill: var(--_body);
     stroke: var(--_body-edge);
     stroke-width: 3.6;
     stroke-linejoin: round;
+    paint-order: stroke;
   }
-  .flesh path,
-  .flesh ellipse {
-    fill: var(--_body);
-  }
-  .rim .rod,
-  .flesh .rod {
-    fill: none;
-    stroke-linecap: round;
-  }
-  .rim .rod {
-    stroke: var(--_body-edge);
-    stroke-width: revert-layer;
-  }
-  .flesh .rod {
-    stroke: var(--_body);
-  }
-  .hints path,
-  .knees path {
+  .hints,
+  .knees {
     fill: none;
     stroke: var(--_body-edge);
     stroke-width: 2.2;
     stroke-linecap: round;
   }
-  .knees path {
+  .knees {
     fill: var(--_body);
     fill-opacity: 0.6;
   }
@@ -59,20 +44,18 @@ export const figureStyles = css`
     stroke: var(--_body-edge);
     stroke-width: 2.2;
   }
-  .artery path {
+  .artery {
     fill: var(--_vessel);
   }
-  .artery.deep path,
-  .artery.behind path {
+  .artery.deep,
+  .artery.behind {
     fill: var(--_deep);
   }
-  .hollow-rim path {
-    fill: var(--_mute);
+  .hollow {
+    fill: var(--_body);
     stroke: var(--_mute);
     stroke-width: 2.6;
-  }
-  .hollow path {
-    fill: var(--_body);
+    paint-order: stroke;
   }
   .leaders path {
     fill: none;
@@ -179,7 +162,6 @@ export const figureStyles = css`
     }
   }
   @media (prefers-reduced-motion: no-preference) {
-    .artery path,
     .glyph path {
       transition:
         fill 120ms,

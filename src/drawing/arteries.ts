@@ -1,0 +1,92 @@
+import { type ArteryId, levelOf, type Vessel } from '../anatomy/index.js';
+import { COURSES, type Depth } from './figure.js';
+import type { DrawnFlow, Flow } from './flow.js';
+import { PathWriter } from './path-writer.js';
+import { drawRibbon } from './ribbon.js';
+import { courseOf, radiusAt } from './vessels.js';
+
+/** Path data of the arteries, a path a tone; empty where nothing is drawn in it. */
+export type ArteryPaths = Readonly<Record<Depth | 'hollow', string>>;
+
+/** Width of an artery beyond a narrowing, as a share of its own. */
+const REDUCED_WIDTH = 0.5;
+
+/** A stretch of one artery, one depth and one flow. */
+interface Stretch {
+  readonly vessel: Vessel;
+  readonly from: number;
+  to: number;
+  readonly depth: Depth;
+  readonly flow: Flow;
+}
+
+/** Whether an artery is drawn in the arm, and so goes with it where the arm is left out. */
+function ofArm(artery: ArteryId): boolean {
+  const level = levelOf(artery, 'leg');
+  return level === 'axillo-brachial' || level === 'forearm-hand';
+}
+
+/** A drawn part of an artery, cut where the artery changes its depth. */
+function stretchesOf({ piece, from, to, flow }: DrawnFlow): Stretch[] {
+  const { depth, changesDepthAt: at } = COURSES[piece.artery];
+  const whole = { vessel: piece, flow };
+  if (at === undefined) return [{ ...whole, from, to, depth }];
+  const beyond: Depth = depth === 'deep' ? 'near' : 'deep';
+  return [
+    { ...whole, from, to: Math.min(at, to), depth },
+    { ...whole, from: Math.max(at, from), to, depth: beyond },
+  ];
+}
+
+/** Joins stretches that go on from each other in the same way. */
+function joined(stretches: readonly Stretch[]): Stretch[] {
+  const result: Stretch[] = [];
+  for (const stretch of stretches) {
+    const last = result.at(-1);
+    if (stretch.to - stretch.from < 1e-6) continue;
+    if (
+      last?.vessel.artery === stretch.vessel.artery &&
+      last.vessel.side === stretch.vessel.side &&
+      last.to === stretch.from &&
+      last.depth === stretch.depth &&
+      last.flow === stretch.flow
+    ) {
+      last.to = stretch.to;
+    } else {
+      result.push({ ...stretch });
+    }
+  }
+  return result;
+}
+
+/**
+ * The arterial tree as path data, a path a tone: by depth where blood flows, as one hollow path where none does.
+ * @param arms whether the arteries of the arms are drawn
+ */
+export function arteryPaths(flow: readonly DrawnFlow[], arms: boolean): ArteryPaths {
+  const paths = {
+    behind: new PathWriter(),
+    deep: new PathWriter(),
+    trunk: new PathWriter(),
+    near: new PathWriter(),
+    hollow: new PathWriter(),
+  };
+  const drawn = flow.filter(({ piece }) => arms || !ofArm(piece.artery)).flatMap(stretchesOf);
+  for (const { vessel, from, to, depth, flow: kind } of joined(drawn)) {
+    const width = kind === 'reduced' ? REDUCED_WIDTH : 1;
+    drawRibbon(
+      paths[kind === 'none' ? 'hollow' : depth],
+      courseOf(vessel),
+      from,
+      to,
+      (t) => width * radiusAt(vessel.artery, t),
+    );
+  }
+  return {
+    behind: paths.behind.toString(),
+    deep: paths.deep.toString(),
+    trunk: paths.trunk.toString(),
+    near: paths.near.toString(),
+    hollow: paths.hollow.toString(),
+  };
+}

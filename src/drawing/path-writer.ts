@@ -1,0 +1,67 @@
+/** What d3's curves draw on; the rest of a canvas is never asked for. */
+type CurveContext = Pick<CanvasPath, 'moveTo' | 'lineTo' | 'bezierCurveTo' | 'closePath'>;
+
+/**
+ * Writes path data to a tenth of a unit in relative commands: about half as long as absolute ones, without their rounding
+ * adding up, since each step is taken from where the last one really ended.
+ */
+export class PathWriter implements CurveContext {
+  #data = '';
+  /** Where the pen is, in tenths; and where the contour began. */
+  #x = 0;
+  #y = 0;
+  #startX = 0;
+  #startY = 0;
+
+  /** Itself, as d3 wants it typed. */
+  get context(): CanvasRenderingContext2D {
+    return this as unknown as CanvasRenderingContext2D;
+  }
+
+  moveTo(x: number, y: number): void {
+    this.#data += `M${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`;
+    this.#go(x, y);
+    this.#startX = this.#x;
+    this.#startY = this.#y;
+  }
+
+  lineTo(x: number, y: number): void {
+    this.#data += `l${this.#to(x, y)}`;
+    this.#go(x, y);
+  }
+
+  bezierCurveTo(x1: number, y1: number, x2: number, y2: number, x: number, y: number): void {
+    this.#data += `c${this.#to(x1, y1)}${gap(this.#to(x2, y2))}${gap(this.#to(x, y))}`;
+    this.#go(x, y);
+  }
+
+  /** A half circle to a point. Its radius is left to the renderer, which widens one too small until it just reaches. */
+  halfCircleTo(clockwise: boolean, x: number, y: number): void {
+    this.#data += `a1 1 0 0 ${clockwise ? 1 : 0}${gap(this.#to(x, y))}`;
+    this.#go(x, y);
+  }
+
+  closePath(): void {
+    this.#data += 'z';
+    this.#x = this.#startX;
+    this.#y = this.#startY;
+  }
+
+  toString(): string {
+    return this.#data;
+  }
+
+  #to(x: number, y: number): string {
+    return (Math.round(x * 10) - this.#x) / 10 + gap(String((Math.round(y * 10) - this.#y) / 10));
+  }
+
+  #go(x: number, y: number): void {
+    this.#x = Math.round(x * 10);
+    this.#y = Math.round(y * 10);
+  }
+}
+
+/** Numbers need something between them; a minus is enough. */
+function gap(numbers: string): string {
+  return numbers.startsWith('-') ? numbers : ` ${numbers}`;
+}

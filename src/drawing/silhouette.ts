@@ -1,0 +1,76 @@
+import { AXIS } from './figure.js';
+import { closedPath, mirrored, openPath, type Point } from './geometry.js';
+import { OUTLINE } from './outline.js';
+import { PathWriter } from './path-writer.js';
+
+/** The body as path data. */
+export interface Silhouette {
+  /** Body, head, ears, fingers and toes: filled they are one shape, whose contours all run clockwise. */
+  readonly body: string;
+  /** Lines that help to find one's way. */
+  readonly hints: string;
+  readonly knees: string;
+  readonly heart: string;
+}
+
+/** A half contour closed by its mirror image. */
+function whole(half: readonly Point[]): Point[] {
+  const back = mirrored(half, AXIS).reverse();
+  return [...half, ...back.filter(([x], i) => !(x === AXIS && (i === 0 || i === back.length - 1)))];
+}
+
+function both(points: readonly Point[], path: (points: readonly Point[]) => string): string {
+  return path(points) + path(mirrored(points, AXIS));
+}
+
+/** A rod with round ends. */
+function rod(path: PathWriter, x1: number, y1: number, x2: number, y2: number, width: number): void {
+  const radius = width / 2;
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  const nx = (radius * (y2 - y1)) / length;
+  const ny = (radius * (x1 - x2)) / length;
+  path.moveTo(x1 + nx, y1 + ny);
+  path.lineTo(x2 + nx, y2 + ny);
+  path.halfCircleTo(true, x2 - nx, y2 - ny);
+  path.lineTo(x1 - nx, y1 - ny);
+  path.halfCircleTo(true, x1 + nx, y1 + ny);
+  path.closePath();
+}
+
+function ear(x: number): string {
+  const { y, rx, ry } = OUTLINE.ear;
+  return `M${x - rx} ${y}a${rx} ${ry} 0 0 1 ${2 * rx} 0a${rx} ${ry} 0 0 1 ${-2 * rx} 0z`;
+}
+
+function silhouette(arms: boolean): Silhouette {
+  const digits = new PathWriter();
+  for (const [x1 = 0, y1 = 0, x2 = 0, y2 = 0, width = 0] of [
+    ...(arms ? OUTLINE.fingers : []),
+    ...OUTLINE.toes,
+  ]) {
+    rod(digits, x1, y1, x2, y2, width);
+    rod(digits, 2 * AXIS - x1, y1, 2 * AXIS - x2, y2, width);
+  }
+  const half = [...OUTLINE.neck, ...(arms ? OUTLINE.arm : []), ...OUTLINE.trunkAndLeg];
+  const { x } = OUTLINE.ear;
+  return {
+    body:
+      closedPath(whole(half)) +
+      closedPath(whole(OUTLINE.head)) +
+      ear(x) +
+      ear(2 * AXIS - x) +
+      digits.toString(),
+    hints: OUTLINE.hints.map((points) => both(points, openPath)).join(''),
+    knees: both(OUTLINE.knee, closedPath),
+    heart: closedPath(OUTLINE.heart),
+  };
+}
+
+const SILHOUETTES = new Map<boolean, Silhouette>();
+
+/** The body with or without arms; computed once. */
+export function silhouetteOf(arms: boolean): Silhouette {
+  const known = SILHOUETTES.get(arms) ?? silhouette(arms);
+  SILHOUETTES.set(arms, known);
+  return known;
+}
