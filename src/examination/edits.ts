@@ -153,8 +153,9 @@ export function fillFromOtherSide(examination: Examination, limb: Limb): Examina
     const bruit = withoutNote(bruitAt(examination, from));
     let next = filled;
     const own = pulseAt(examination, place);
-    if (isStated(pulse) && !isStated(own) && !(pulse?.couldNotExamine && (own?.thrill || own?.expansile))) {
-      next = setPulse(next, place, { ...pulse, ...own });
+    // Its own marks win: where a thrill was felt, the other side's reason is not taken over.
+    if (isStated(pulse) && !isStated(own)) next = setPulse(next, place, { ...pulse, ...own });
+;
     }
     if (isHeard(bruit) && !isHeard(bruitAt(examination, place))) next = setBruit(next, place, bruit ?? {});
     return next;

@@ -281,6 +281,14 @@ describe('the other side', () => {
     );
   });
 
+  it('does not take over a reason where a thrill was felt', () => {
+    const before = examined({
+      'right popliteal': { couldNotExamine: 'cast' },
+      'left popliteal': { thrill: true },
+    });
+    expect(fillFromOtherSide(before, { side: 'left', kind: 'leg' })).toBe(before);
+  });
+
   it('fills a limb with the grades, reasons and bruits of the other', () => {
     const right: Examination = setBruit(
       examined({

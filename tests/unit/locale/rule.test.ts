@@ -90,6 +90,18 @@ describe('the bedside rule in English', () => {
     ]);
   });
 
+  it('names every limb that one lesion would explain', () => {
+    const reading = readByRule(
+      examined({ 'right femoral': 'absent', 'left femoral': 'absent', 'right subclavian': 'absent' }),
+    );
+    expect(en.rule.lead(reading['right arm'])).toBe(
+      'Block above right femoral, left femoral and right subclavian: at the ascending aorta or the aortic arch, or more than one',
+    );
+    expect(en.rule.lead(reading['left leg'])).toBe(
+      'Block above both femoral pulses: in the aorta, or one on each side',
+    );
+  });
+
   it('tells both feet pulseless below a felt aorta', () => {
     const feet = { ...beyond('right', FOOT, 'absent'), ...beyond('left', FOOT, 'absent') };
     expect(said({ 'midline abdominal-aorta': 'normal', ...feet }).leads).toEqual([
