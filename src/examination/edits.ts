@@ -155,8 +155,6 @@ export function fillFromOtherSide(examination: Examination, limb: Limb): Examina
     const own = pulseAt(examination, place);
     // Its own marks win: where a thrill was felt, the other side's reason is not taken over.
     if (isStated(pulse) && !isStated(own)) next = setPulse(next, place, { ...pulse, ...own });
-;
-    }
     if (isHeard(bruit) && !isHeard(bruitAt(examination, place))) next = setBruit(next, place, bruit ?? {});
     return next;
   }, examination);

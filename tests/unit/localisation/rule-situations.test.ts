@@ -304,6 +304,9 @@ describe('sameEverywhere', () => {
     expect(
       sameEverywhere(readByRule(examined(all(['left femoral', 'right femoral'], 'absent')))),
     ).toBeUndefined();
+    expect(
+      sameEverywhere(readByRule(examined(all(['left femoral', 'left carotid'], 'absent')))),
+    ).toBeUndefined();
     expect(sameEverywhere(readByRule(emptyExamination()))).toBeUndefined();
     expect(sameEverywhere(readByRule(restNormal(emptyExamination())))).toBeUndefined();
   });
