@@ -1,5 +1,6 @@
 export * from './arteries.js';
 export * from './calibre.js';
+export * from './collaterals.js';
 export * from './figure.js';
 export * from './flow.js';
 export * from './geometry.js';

@@ -41,8 +41,8 @@ const WHOLE_HINTS: Partial<Record<SiteId, Hint>> = {
   radial: { up: 92 },
   ulnar: { down: 158 },
   femoral: { lane: 930, rise: -118 },
-  'abdominal-aorta': { lane: 752 },
-  renal: { lane: 752 },
+  'abdominal-aorta': { lane: 724 },
+  renal: { lane: 724 },
   iliac: { lane: 790 },
 };
 const WHOLE_LANE = 930;

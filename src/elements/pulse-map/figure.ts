@@ -4,6 +4,7 @@ import { isPulseSite, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import {
   arteryPaths,
   BLOCK_BAR,
+  type Collateral,
   blockLength,
   courseOf,
   type DrawnFlow,
@@ -60,6 +61,8 @@ export interface FigureView {
   readonly layout: Layout;
   readonly flow: readonly DrawnFlow[];
   readonly marks: readonly LesionMark[];
+  /** Ways round a block that the record implies. */
+  readonly collaterals: readonly Collateral[];
   readonly sites: ReadonlyMap<PlaceKey, SiteView>;
   readonly active: PlaceKey;
   readonly open: PlaceKey | undefined;
@@ -101,6 +104,9 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
     <g class="letters" aria-hidden="true">${layout.letters.map(
       ({ side, x, y }) =>
         svg`<text x=${number(x)} y=${y} text-anchor="middle">${words.anatomy.sideLetters[side]}</text>`,
+    )}</g>
+    <g class="collaterals" transform=${shift}>${view.collaterals.map(
+      ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>
     ${lesionLayer(view.marks, layout, words)}
     <g aria-hidden="true">${layout.labels.map((label) => {

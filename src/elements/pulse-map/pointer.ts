@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { oppositeSide, placeFromKey, type PlaceKey, placeKey } from '../../anatomy/index.js';
+import { erases, PenWatch, samplesOf } from './pen.js';
 import type { DrawingPoint, SiteFinder } from './site-finder.js';
 
 /** What the drawing offers to the hand. */
@@ -24,11 +25,6 @@ export interface PointerTarget {
 
 /** A press that moved less than this many px is a tap. */
 const TAP_SLOP = 10;
-/** While a pen was seen within this many ms, touches are the palm and don't mark. */
-const PEN_QUIET_MS = 3000;
-const ERASER_BUTTON = 5;
-const BARREL_BUTTON = 2;
-const ERASER_BUTTONS = 32;
 
 interface Press {
   readonly id: number;
@@ -56,7 +52,7 @@ function mirrorOf({ place, over }: Press): PlaceKey | undefined {
  */
 export class DrawingPointer implements ReactiveController {
   #press: Press | undefined;
-  #penSeen = -Infinity;
+  readonly #pen = new PenWatch();
   #handled = -Infinity;
 
   constructor(
@@ -71,9 +67,9 @@ export class DrawingPointer implements ReactiveController {
   }
 
   readonly down = (event: PointerEvent): void => {
-    this.#notePen(event);
-    if (this.#isPalm(event) || this.#press) return;
-    const erase = event.pointerType === 'pen' && this.#erases(event);
+    this.#pen.note(event);
+    if (this.#pen.isPalm(event) || this.#press) return;
+    const erase = erases(event);
     if (event.button !== 0 && !erase) return;
     const start = this.target.sites.point(event);
     const place = this.target.sites.at(start) ?? this.target.sites.of(event);
@@ -90,7 +86,7 @@ export class DrawingPointer implements ReactiveController {
   };
 
   readonly move = (event: PointerEvent): void => {
-    this.#notePen(event);
+    this.#pen.note(event);
     const press = this.#press;
     if (!press) {
       if (event.pointerType !== 'touch')
@@ -100,7 +96,7 @@ export class DrawingPointer implements ReactiveController {
       return;
     }
     if (event.pointerId !== press.id) return;
-    for (const sample of this.#samples(event)) this.#extend(press, sample, event);
+    for (const sample of samplesOf(event)) this.#extend(press, this.target.sites.point(sample), event);
     if (!press.moved) return;
     if (this.target.carrying()) this.target.strokePreview(press.sites, press.points);
     else if (press.place && !press.erase)
@@ -151,11 +147,7 @@ export class DrawingPointer implements ReactiveController {
 
   /** Keeps quick pencil contacts from being taken for handwriting or scrolling, only while a stroke or a pen is on. */
   readonly touchMove = (event: Event): void => {
-    if (
-      this.#press &&
-      (this.target.carrying() || event.timeStamp - this.#penSeen < PEN_QUIET_MS) &&
-      event.cancelable
-    ) {
+    if (this.#press && (this.target.carrying() || this.#pen.near(event)) && event.cancelable) {
       event.preventDefault();
     }
   };
@@ -183,23 +175,5 @@ export class DrawingPointer implements ReactiveController {
     const site = this.target.sites.at(point);
     press.over = site;
     if (site && !press.sites.includes(site)) press.sites.push(site);
-  }
-
-  /** Every position since the last event; identity comes from the event itself, since samples may lack it. */
-  #samples(event: PointerEvent): DrawingPoint[] {
-    const samples = event.getCoalescedEvents?.() ?? [];
-    return (samples.length ? samples : [event]).map((sample) => this.target.sites.point(sample));
-  }
-
-  #notePen(event: PointerEvent): void {
-    if (event.pointerType === 'pen') this.#penSeen = event.timeStamp;
-  }
-
-  #isPalm(event: PointerEvent): boolean {
-    return event.pointerType === 'touch' && event.timeStamp - this.#penSeen < PEN_QUIET_MS;
-  }
-
-  #erases({ button, buttons }: PointerEvent): boolean {
-    return button === ERASER_BUTTON || button === BARREL_BUTTON || (buttons & ERASER_BUTTONS) !== 0;
   }
 }

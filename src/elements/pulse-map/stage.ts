@@ -1,6 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { placeKey } from '../../anatomy/index.js';
-import { drawnFlow, layOut, type LesionMark, marksOf, placesIn, type View } from '../../drawing/index.js';
+import {
+  collateralsOf,
+  drawnFlow,
+  layOut,
+  type LesionMark,
+  marksOf,
+  placesIn,
+  type View,
+} from '../../drawing/index.js';
 import type { Examination } from '../../examination/index.js';
 import { readExamination } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
@@ -9,8 +17,15 @@ import { renderLegend } from './panels.js';
 import type { DrawingPointer } from './pointer.js';
 import { type Painting, siteView } from './site-view.js';
 
-/** Greatest height of the figure in px: high enough for a target of 44 px at every site. */
-const TALLEST = 860;
+/** Least greatest height of the figure in px: high enough for a target of 44 px at every site. */
+const TALL = 860;
+/** What else of the element wants to be seen on the same screen, in px. */
+const AROUND = 130;
+
+/** Greatest height of the figure: a tall screen, a wall say, is used. */
+function tallest(): number {
+  return Math.max(TALL, window.innerHeight - AROUND);
+}
 
 /** What decides how the figure looks, beside what the hand is doing on it just now. */
 export interface StageView {
@@ -33,18 +48,27 @@ function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
 /** Everything the figure shows, as data. */
 export function figureView(stage: StageView, hand: HandState): FigureView {
   const { view, examination, words, painting, earlier } = stage;
-  const marks = marksOf(readExamination(examination));
+  const reading = readExamination(examination);
+  const marks = marksOf(reading);
+  const places = placesIn(view);
   const sites = new Map(
-    placesIn(view).map(
-      (place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const,
-    ),
+    places.map((place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const),
   );
-  const layout = layOut(view, stage.width, TALLEST, (place) => ({
+  const layout = layOut(view, stage.width, tallest(), (place) => ({
     name: words.map.siteShort(place.site),
     code: words.anatomy.codes[place.site],
     finding: sites.get(placeKey(place))?.finding ?? '',
   }));
-  return { ...hand, layout, flow: drawnFlow(examination, marks), marks: inView(marks, view), sites, words };
+  const collaterals = collateralsOf(reading.rule).filter(({ to }) => sites.has(placeKey(to)));
+  return {
+    ...hand,
+    layout,
+    collaterals,
+    flow: drawnFlow(examination, marks),
+    marks: inView(marks, view),
+    sites,
+    words,
+  };
 }
 
 /** The figure with its hand: pointer, keys and focus are heard here, once for all sites. */

@@ -206,6 +206,11 @@ export const mapStyles = css`
     .main.beside {
       grid-template-columns: minmax(0, 1fr) 388px;
     }
+    .beside > :first-child {
+      position: sticky;
+      inset-block-start: 0;
+      align-self: start;
+    }
     .beside .reading {
       border-block-start: 0;
       border-inline-start: 1px solid var(--_line);

@@ -12,8 +12,10 @@ const ENOUGH = 0.9;
 const MOST_ANSWERS = 4;
 /** A second lesion is told from this probability on. */
 const LEAST_DOWNSTREAM = 0.3;
-/** A weight that fills its half of the axis, in nats. */
-const FULL_WEIGHT = 4;
+/** Least weight that fills its half of the axis, in nats; a heavier finding fills it instead. */
+const FULL_WEIGHT = 1.5;
+/** Lighter findings are not told. */
+const LEAST_WEIGHT = 0.1;
 const MOST_FINDINGS = 5;
 
 export function percent(probability: number): string {
@@ -80,9 +82,10 @@ function agreement(
   if (voicesAgree(rule, reading)) {
     return rule.lesions.length ? html`<p class="why">${localisation.agree}</p>` : nothing;
   }
-  const answer = reading.first
-    ? localisation.pieces(reading.first.pieces)
-    : localisation.nothing.toLowerCase();
+  if (!reading.first) {
+    return html`<p class="why"><b>${localisation.disagree}</b> ${localisation.disagreeNone}</p>`;
+  }
+  const answer = localisation.pieces(reading.first.pieces);
   if (!rule.lesions.length) return html`<p class="why"><b>${localisation.ruleSilent(answer)}</b></p>`;
   return html`<p class="why"><b>${localisation.disagree}</b> ${localisation.disagreeWhy(answer)}</p>`;
 }
@@ -129,15 +132,17 @@ export function evidenceSection(
   numbers: boolean,
   { localisation }: Messages,
 ): TemplateResult | typeof nothing {
-  if (!evidence.length) return nothing;
+  const told = evidence.filter(({ weight }) => Math.abs(weight) >= LEAST_WEIGHT).slice(0, MOST_FINDINGS);
+  if (!told.length) return nothing;
+  const full = Math.max(FULL_WEIGHT, ...told.map(({ weight }) => Math.abs(weight)));
   return html`<div class="part">
     <h4>${localisation.evidence}</h4>
     <div class="axis" aria-hidden="true">
       <span><span>${localisation.against}</span><span>${localisation.for}</span></span>
     </div>
     <ul class="evidence">
-      ${evidence.slice(0, MOST_FINDINGS).map(({ finding, weight }) => {
-        const width = `${Math.min(50, (Math.abs(weight) / FULL_WEIGHT) * 50).toFixed(1)}%`;
+      ${told.map(({ finding, weight }) => {
+        const width = `${((Math.abs(weight) / full) * 50).toFixed(1)}%`;
         const way = weight > 0 ? 'pro' : 'contra';
         return html`<li>
           <span class="tick ${way}" aria-hidden="true"><i style="inline-size:${width}"></i></span>

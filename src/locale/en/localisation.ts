@@ -1,4 +1,11 @@
-import { limbKey, type LimbKey, pieceFromKey, type PieceKey, type Place, vesselKey } from '../../anatomy/index.js';
+import {
+  limbKey,
+  type LimbKey,
+  pieceFromKey,
+  type PieceKey,
+  type Place,
+  vesselKey,
+} from '../../anatomy/index.js';
 import type { ActId, Answer, Assumption, Cause, FindingId, Muscle, State } from '../../localisation/index.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
@@ -152,6 +159,8 @@ export const localisation = {
   disagree: 'Rule and probabilities disagree.',
   disagreeWhy: (answer: string) =>
     `By probability it is ${answer}; look at the findings that contradict each other.`,
+  disagreeNone:
+    'By probability more likely nothing is blocked here: a pulse may have been misjudged. Feel it again.',
   ruleSilent: (answer: string) => `The rule shows no block; by probability it is ${answer}.`,
   downstream: 'And further down',
   downstreamState: (piece: PieceKey, state: Exclude<State, 'patent'>) =>
