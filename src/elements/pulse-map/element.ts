@@ -105,7 +105,6 @@ export class PulseMap extends RecordElement {
 
   @query('.figure') private figure!: SVGSVGElement | null;
   @query('.site[tabindex="0"]') private activeSite!: HTMLElement | null;
-  @query('.main') private main!: HTMLElement | null;
 
   readonly #measure = new WidthController(this, UNMEASURED);
   readonly #sites = new SiteFinder(() => this.figure);
@@ -158,7 +157,9 @@ export class PulseMap extends RecordElement {
 
   /** Moves the focus to the active site. */
   override focus(options?: FocusOptions): void {
-    this.activeSite?.focus(options);
+    if (this.barred) return;
+    // Nothing of the figure is there while the table is shown.
+    (this.activeSite ?? this.renderRoot.querySelector<HTMLElement>('.table select'))?.focus(options);
   }
 
   /**
@@ -174,11 +175,6 @@ export class PulseMap extends RecordElement {
       this.half = region === 'head' || region === 'arm' ? 'arms' : 'legs';
     }
     this.#openAt(key, true);
-  }
-
-  protected override get validityAnchor(): HTMLElement | undefined {
-    // A site would be nearer, but an anchor must be an element of HTML, and a site is one of SVG.
-    return this.main ?? undefined;
   }
 
   get #width(): number {
@@ -262,7 +258,7 @@ export class PulseMap extends RecordElement {
   }
 
   #figureView(): FigureView {
-    const { examination, words, carried, painting, active, preview, dragged, editable } = this;
+    const { examination, words, carried, painting, active, preview, dragged, editable, barred } = this;
     const width = this.#beside ? this.#width - READING_WIDTH : this.#width;
     return figureView(
       {
@@ -273,7 +269,7 @@ export class PulseMap extends RecordElement {
         painting: carried && { keys: painting, step: carried },
         words,
       },
-      { active, open: this.#chooser.open, preview, dragged, editable },
+      { active, open: this.#chooser.open, preview, dragged, editable, barred },
     );
   }
 

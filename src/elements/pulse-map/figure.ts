@@ -70,6 +70,8 @@ export interface FigureView {
   /** From where to where a drag goes that may mirror; empty when none. */
   readonly dragged: readonly DrawingPoint[];
   readonly editable: boolean;
+  /** Disabled: no site takes the focus. */
+  readonly barred: boolean;
   readonly words: Messages;
 }
 
@@ -123,7 +125,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
         if (!site) return nothing;
         const state = key === view.open ? 'open' : key === view.preview ? 'preview' : '';
         return svg`<g class="site ${state} ${isPulseSite(place.site) ? 'pulse' : 'listen'}" part="site" role="button" data-place=${key}
-            tabindex=${key === view.active ? 0 : -1} aria-label=${site.name} aria-expanded=${key === view.open ? 'true' : 'false'}
+            tabindex=${view.barred ? nothing : key === view.active ? 0 : -1} aria-label=${site.name} aria-expanded=${key === view.open ? 'true' : 'false'}
             aria-haspopup="dialog" aria-disabled=${view.editable ? nothing : 'true'} transform="translate(${number(x)} ${number(y)})">
           <circle class="target" data-anchor=${key} r=${TARGET_RADIUS}></circle>
           <circle class="ring" r="19"></circle>

@@ -38,7 +38,7 @@ export interface StageView {
   readonly words: Messages;
 }
 
-type HandState = Pick<FigureView, 'active' | 'open' | 'preview' | 'dragged' | 'editable'>;
+type HandState = Pick<FigureView, 'active' | 'open' | 'preview' | 'dragged' | 'editable' | 'barred'>;
 
 function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
   const ofArms = view.includes('arm') || view.includes('hand');

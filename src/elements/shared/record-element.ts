@@ -52,6 +52,7 @@ export abstract class RecordElement extends LitElement {
   protected readonly internals = this.attachInternals();
   #store = new RecordStore(emptyExamination());
   #dirty = false;
+  #anchored: HTMLElement | undefined;
   readonly #onRecord = (event: Event): void =>
     this.#recordChanged((event as { user?: boolean }).user ?? false);
 
@@ -59,6 +60,7 @@ export abstract class RecordElement extends LitElement {
     super();
     this.#store.addEventListener('record-change', this.#onRecord);
     new RovingToolbar(this);
+    this.#adopt();
   }
 
   static override get observedAttributes(): string[] {
@@ -141,6 +143,7 @@ export abstract class RecordElement extends LitElement {
     const root = super.createRenderRoot();
     // Fields within would let their own input events out, which are none of the control's.
     root.addEventListener('input', stopPropagation);
+    root.append(this.#anchor());
     return root;
   }
 
@@ -153,6 +156,8 @@ export abstract class RecordElement extends LitElement {
     // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
     this.formDisabled = disabled;
     this.#syncForm();
+    // Reflecting the attribute calls this amid an update, in which a change would be lost.
+    if (this.isUpdatePending) void this.updateComplete.then(() => this.requestUpdate());
   }
 
   formResetCallback(): void {
@@ -175,9 +180,14 @@ export abstract class RecordElement extends LitElement {
     if (this.editable) this.#store.redo();
   }
 
+  /** Disabled by itself or by a fieldset: it takes no focus either. */
+  protected get barred(): boolean {
+    return this.disabled || this.formDisabled;
+  }
+
   /** Whether a person may change the record. */
   protected get editable(): boolean {
-    return !this.disabled && !this.formDisabled && !this.readOnly;
+    return !this.barred && !this.readOnly;
   }
 
   /** The words of the language in force. */
@@ -187,9 +197,12 @@ export abstract class RecordElement extends LitElement {
     return messagesFor(near);
   }
 
-  /** The inner element that takes the focus when the form finds the control invalid. */
-  protected get validityAnchor(): HTMLElement | undefined {
-    return undefined;
+  /** Moves the focus into the control. */
+  override focus(options?: FocusOptions): void {
+    const first = this.renderRoot?.querySelector<HTMLElement>(
+      'button:enabled, select:enabled, input:enabled',
+    );
+    if (!this.barred) first?.focus(options);
   }
 
   /** Makes a person's edit one step of the history; tells the page by `input` and `change`. */
@@ -206,6 +219,30 @@ export abstract class RecordElement extends LitElement {
   protected override updated(changed: PropertyValues): void {
     super.updated(changed);
     this.#syncForm();
+  }
+
+  /**
+   * What the form focuses when it finds the control invalid. It must be an HTML element, and be there before the first render;
+   * it hands the focus on.
+   */
+  #anchor(): HTMLElement {
+    const anchor = document.createElement('span');
+    anchor.tabIndex = -1;
+    anchor.style.cssText =
+      'position:absolute;inline-size:100%;block-size:1px;outline:none;pointer-events:none';
+    anchor.addEventListener('focus', () => this.focus());
+    this.#anchored = anchor;
+    return anchor;
+  }
+
+  /** What was set before the element was known lies on it as plain properties, which would hide the real ones. */
+  #adopt(): void {
+    for (const name of ['store', 'examination', 'value', 'defaultValue'] as const) {
+      if (!Object.hasOwn(this, name)) continue;
+      const given = Object.getOwnPropertyDescriptor(this, name)?.value as never;
+      Reflect.deleteProperty(this, name);
+      this[name] = given;
+    }
   }
 
   #take(value: string | Examination | null | undefined): void {
@@ -249,7 +286,7 @@ export abstract class RecordElement extends LitElement {
     const { value } = this;
     this.internals.setFormValue(value, value);
     const { form: words } = this.words;
-    const anchor = this.validityAnchor;
+    const anchor = this.#anchored;
     const [fault] = this.faults;
     if (fault) {
       this.internals.setValidity({ badInput: true }, this.words.examination.fault(fault), anchor);
