@@ -16,7 +16,8 @@ import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../../src/bedsi
 import { readPressures } from '../../../src/pressures/index.js';
 import { FLAG_CODES, redFlags, stageArm, stageLeg } from '../../../src/staging/index.js';
 import { GROUND_CODES, MISSING_CODES, NOTE_CODES } from '../../../src/staging/derived.js';
-import { enParts, partMessagesFor, registerPartLanguage } from '../../../src/locale/parts.js';
+import { en, messagesFor, registerLanguage } from '../../../src/locale/index.js';
+import { enParts, partMessagesFor } from '../../../src/locale/parts.js';
 
 const { bedside, flags, pressures, staging, whole } = enParts;
 
@@ -201,10 +202,16 @@ describe('the summary', () => {
 });
 
 describe('languages', () => {
-  it('falls back from a tag to its language, and from an unknown language to English', () => {
-    const other = { ...enParts, whole: { ...whole, name: 'Untersuchung' } };
-    registerPartLanguage('xx', other);
+  it('cover map and parts by one registration', () => {
+    registerLanguage('xx', { ...en, ...enParts, whole: { ...whole, name: 'Untersuchung' } });
     expect(partMessagesFor('xx-YY').whole.name).toBe('Untersuchung');
+    expect(messagesFor('xx-YY').map).toBe(en.map);
+  });
+
+  it('are English where a language leaves a part out, and where none is known', () => {
+    registerLanguage('yy', { ...en, whole: { ...whole, name: 'Examen' } });
+    expect(partMessagesFor('yy').whole.name).toBe('Examen');
+    expect(partMessagesFor('yy').history).toBe(enParts.history);
     expect(partMessagesFor('zz')).toBe(enParts);
   });
 });

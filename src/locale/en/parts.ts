@@ -1,0 +1,10 @@
+import { bedside } from './bedside.js';
+import { flags } from './flags.js';
+import { history } from './history.js';
+import { inspection } from './inspection.js';
+import { pressures } from './pressures.js';
+import { staging } from './staging.js';
+import { whole } from './whole.js';
+
+/** English words of history, inspection, tests, pressures, stages and flags. */
+export const enParts = { bedside, flags, history, inspection, pressures, staging, whole };
