@@ -11,6 +11,7 @@ export const GROUND_CODES = [
   'arterial',
   'venous',
   'colour',
+  'temperature',
   'muscle',
   'ulcer',
   'gangrene',

@@ -43,8 +43,8 @@ export interface LimbFindings extends StagedLimb {
   readonly tissueLoss: boolean;
   /** Places of the limb, from the trunk outward, felt for and not there. */
   readonly absent: readonly Place<PulseSiteId>[];
-  /** Whether anything recorded on this limb is out of order. */
-  readonly affected: boolean;
+  /** Signs and symptoms of too little blood, besides those the acute classes go by. */
+  readonly signs: readonly Ground[];
   /** Lost above the ankle or wrist, so that the foot or hand cannot be staged. */
   readonly endLost: boolean;
 }
@@ -89,13 +89,15 @@ export function limbFindings(examination: Examination, limb: StagedLimb): LimbFi
   const ulcer = inspection.ulcer !== undefined && inspection.ulcer !== 'none';
   const gangrene = inspection.gangrene !== undefined && inspection.gangrene !== 'none';
   const tissueLoss = ulcer || gangrene || symptom === 'tissue-loss';
+  const signs: Ground[] = [
+    ...given(symptom === 'claudication' || symptom === 'rest-pain', ground('symptom', { value: symptom })),
+    ...given(SICK_COLOURS.includes(inspection.colour ?? ''), ground('colour', { value: inspection.colour })),
+    ...given(inspection.temperature === 'cold', ground('temperature', { value: inspection.temperature })),
+    ...places.filter(({ grade }) => grade === 'absent').map(({ place }) => groundAt('pulse-absent', place)),
+  ];
   const affected =
-    (symptom !== undefined && symptom !== 'none') ||
-    tissueLoss ||
-    places.some(({ grade }) => grade === 'absent') ||
+    signs.length > 0 ||
     arterial === 'inaudible' ||
-    SICK_COLOURS.includes(inspection.colour ?? '') ||
-    inspection.temperature === 'cold' ||
     (sensation !== undefined && sensation !== 'normal') ||
     (movement !== undefined && movement !== 'normal');
   const lost =
@@ -108,13 +110,13 @@ export function limbFindings(examination: Examination, limb: StagedLimb): LimbFi
     inspection,
     ...(symptom && { symptom }),
     acute: acuteness(examination, history, hours, affected),
+    signs,
     ...(sensation && { sensation }),
     ...(movement && { movement }),
     ...(arterial && { arterial }),
     ...(inspection.venousDoppler && { venous: inspection.venousDoppler }),
     tissueLoss,
     absent: places.filter(({ grade }) => grade === 'absent').map(({ place }) => place),
-    affected,
     endLost: lost,
   };
 }
@@ -126,10 +128,13 @@ function acuteness(
   hours: number | undefined,
   affected: boolean,
 ): LimbFindings['acute'] {
-  if (!affected) return 'no';
+  const suffers = history.symptom !== undefined && history.symptom !== 'none';
+  if (!affected && !suffers) return 'no';
   if (hours !== undefined && hours >= ACUTE_HOURS.value) return 'no';
   if (history.onset === 'gradual') return 'no';
   if (history.onset === 'sudden' || hours !== undefined) return 'yes';
+  // An onset given for the whole examination is not about a limb whose only trouble is an old wound.
+  if (!affected) return 'no';
   if (examination.onset === 'acute') return 'yes';
   return examination.onset === 'chronic' ? 'no' : 'unknown';
 }

@@ -57,7 +57,8 @@ function acuteFlags(examination: Examination, findings: LimbFindings, settings: 
     kind === 'leg' ? stageLeg(examination, side, settings).acute : stageArm(examination, side, settings);
   const certain = finalStage(stage);
   const atLeast = certain ?? stage.atLeast;
-  const grounds = [...stage.grounds, ...absentGrounds(findings)];
+  const told = given(findings.symptom === 'tissue-loss', ground('symptom', { value: 'tissue-loss' }));
+  const grounds = [...stage.grounds, ...told, ...findings.signs];
   const { missing } = stage;
   if (certain === 'III') return [{ code: 'acute-limb-irreversible', urgency: 'now', grounds, missing }];
   const hours = atLeast && ACUTE_TIMING[atLeast].hours;

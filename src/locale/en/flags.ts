@@ -38,6 +38,10 @@ const VALUES: Record<string, string> = {
   shin: 'shin',
   other: 'elsewhere',
   'above-foot': 'above the foot or hand',
+  pale: 'pale',
+  blue: 'blue',
+  mottled: 'mottled',
+  cold: 'cold',
   tense: 'tense',
   tender: 'tender',
   'fixed-mottled': 'mottled and fixed on pressing',
@@ -85,6 +89,7 @@ const grounds: Record<GroundCode, (p: Params) => string> = {
   arterial: (p) => `arterial signal ${word(p['value'])}`,
   venous: (p) => `venous signal ${word(p['value'])}`,
   colour: (p) => `skin ${word(p['value'])}`,
+  temperature: (p) => `skin ${word(p['value'])}`,
   muscle: (p) => `muscle ${word(p['value'])}`,
   ulcer: (p) =>
     p['value'] === 'none'

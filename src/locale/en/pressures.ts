@@ -8,6 +8,7 @@ import {
   type IndexKind,
   type IndexReading,
   type LegStation,
+  type PressureSettings,
   type SegmentFinding,
   type Threat,
   type Used,
@@ -56,7 +57,7 @@ const bands: Record<Band, string> = {
 const units: Record<PressureUnit, string> = { mmHg: 'mmHg', kPa: 'kPa' };
 
 const noPressure: Record<NoPressure, string> = {
-  incompressible: 'artery not closed by the cuff',
+  incompressible: 'incompressible',
   ...examination.reasons,
 };
 
@@ -217,7 +218,10 @@ export const pressures = {
   number,
   pressure,
   index,
+  band: ({ band, severe }: IndexReading) => (severe ? 'severely abnormal' : band ? bands[band] : ''),
   sum,
+  sums: (all: readonly string[]) => `${list(all)}.`,
+  siteAfter: (site: string) => `${site} after exercise`,
   denominator: (from: readonly Used[], unit: PressureUnit) => `Divided by the ${denominator(from, unit)}.`,
   used: 'Figures used are underlined.',
   noArm: 'No index without an arm pressure: none is guessed.',
@@ -238,8 +242,54 @@ export const pressures = {
     `${field}: “${typed}” was not taken. Expected a number from 0 to ${highest} ${units[unit]}, 0 where no signal is heard.`,
   refusedArms:
     'Both arms at 0: nothing could be divided by them. Expected a pressure above 0 in at least one arm.',
-  standard: 'Standard of the ankle index',
-  standards: { '2016': '2016 guideline', '2024': '2024 guideline' },
+  standards: { '2016': '2016 AHA/ACC guideline', '2024': '2024 ACC/AHA guideline' },
+  /** Choices where sources disagree, in the order in which they are offered. */
+  settings: {
+    standard: {
+      label: 'Standard of the ankle index',
+      options: { '2016': '2016 AHA/ACC guideline', '2024': '2024 ACC/AHA guideline' },
+    },
+    ankle: {
+      label: 'Ankle artery divided',
+      options: { higher: 'The higher one', lower: 'The lower one (more sensitive)' },
+    },
+    arm: {
+      label: 'Divided by',
+      options: { higher: 'The higher arm', mean: 'Mean of both arms, unless 10 mmHg apart' },
+    },
+    incompressible: { label: 'Incompressible above', options: { '1.40': '1.40', '1.30': '1.30' } },
+    toe: { label: 'Toe index abnormal', options: { '0.70': 'at or below 0.70', '0.60': 'below 0.60' } },
+    armDifference: {
+      label: 'Arms differ',
+      options: {
+        '10': 'by 10 mmHg or more',
+        '15': 'by 15 mmHg or more',
+        'over-15': 'by over 15 mmHg',
+        'over-20': 'by over 20 mmHg',
+      },
+    },
+    drop: {
+      label: 'Fall between cuffs',
+      options: { '30': 'over 30 mmHg (suspicious from 20)', '20': 'over 20 mmHg' },
+    },
+    exercise: {
+      label: 'Fall on exercise',
+      options: { 'more-than': 'over 30 mmHg or 20%', 'at-least': '30 mmHg or 20% and more' },
+    },
+    threat: {
+      label: 'Threatened limb by',
+      options: {
+        'parc-2015': 'PARC 2015',
+        'consensus-1991': 'European consensus 1991',
+        'tasc-2': 'TASC II',
+        'esc-2017': 'ESC 2017',
+        'iwgdf-2023': 'IWGDF 2023',
+        'acc-aha': 'ACC/AHA',
+      },
+    },
+  } satisfies {
+    [K in keyof PressureSettings]?: { label: string; options: Record<PressureSettings[K], string> };
+  },
   methods: 'Method and limits',
   caution:
     'Incompressible arteries, common in diabetes and kidney disease, make ankle pressures read too high.',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import * as fc from 'fast-check';
 import {
   emptyExamination,
   type Examination,
@@ -169,6 +170,59 @@ describe('redFlags', () => {
   it('does not repeat as single signs what the acute flag already says', () => {
     expect(codes(leg({ movement: 'weak', sensation: 'digits' }, { onset: 'acute', pulses: silent }))).toEqual(
       [['acute-limb-threatened', 'now']],
+    );
+  });
+
+  it('an old wound on one leg is not taken for the acute trouble of the other', () => {
+    const examination = with_({
+      onset: 'acute',
+      pulses: pulseless,
+      inspection: { leg: { right: { gangrene: 'dry', gangreneExtent: 'digits' } } },
+    });
+    expect(redFlags(examination).map(({ code, limb }) => [code, limb?.side])).toEqual([
+      ['acute-limb', 'left'],
+      ['chronic-limb-threat', 'right'],
+    ]);
+  });
+
+  it('every flag of any record says what raised it', () => {
+    const one = <const T>(...words: T[]) => fc.option(fc.constantFrom(...words), { nil: undefined });
+    const limb = fc.record({
+      colour: one('normal', 'pale', 'mottled', 'fixed-mottled'),
+      temperature: one('warm', 'cold'),
+      gangrene: one('none', 'dry', 'wet'),
+      ulcer: one('none', 'deep'),
+      muscle: one('normal', 'tense'),
+      movement: one('normal', 'weak', 'paralysed'),
+      sensation: one('normal', 'digits', 'beyond-digits', 'lost'),
+      venousDoppler: one('audible', 'inaudible'),
+    });
+    const record = fc.record({
+      onset: one('acute', 'chronic', 'unknown'),
+      symptom: one('none', 'claudication', 'rest-pain', 'tissue-loss'),
+      began: one('sudden', 'gradual'),
+      femoral: one('absent', 'normal'),
+      doppler: one('absent', 'monophasic'),
+      toe: fc.option(fc.integer({ min: 0, max: 120 }), { nil: undefined }),
+      limb,
+    });
+    fc.assert(
+      fc.property(record, ({ onset, symptom, began, femoral, doppler, toe, limb: inspection }) => {
+        const flags = redFlags(
+          with_({
+            onset,
+            history: { leg: { left: { symptom, onset: began } } },
+            inspection: { leg: { left: inspection } },
+            pulses: {
+              femoral: { left: { grade: femoral } },
+              'dorsalis-pedis': { left: { doppler } },
+              'posterior-tibial': { left: { doppler } },
+            },
+            pressures: { toe: { left: toe } },
+          }),
+        );
+        for (const flag of flags) expect(flag.grounds.length, flag.code).toBeGreaterThan(0);
+      }),
     );
   });
 

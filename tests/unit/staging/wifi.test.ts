@@ -263,7 +263,7 @@ describe('putting the three grades together', () => {
 
   // Mills 2014, exclusions.
   it.each<[Partial<Examination>, string]>([
-    [{ onset: 'acute' }, 'acute'],
+    [{ onset: 'acute', pulses: { popliteal: { left: { grade: 'absent' } } } }, 'acute'],
     [{ context: { mechanism: 'vasculitis' } }, 'vasculitis'],
     [{ context: { mechanism: 'injury' } }, 'injury'],
     [{ context: { legAmputation: { left: 'below-knee' } } }, 'amputated'],

@@ -1,0 +1,3 @@
+import { LimbHistoryElement } from './element.js';
+
+if (!customElements.get('limb-history')) customElements.define('limb-history', LimbHistoryElement);

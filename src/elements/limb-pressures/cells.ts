@@ -1,0 +1,202 @@
+import { css, html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { Side } from '../../anatomy/index.js';
+import {
+  HIGHEST_PRESSURE,
+  NO_PRESSURE,
+  type NoPressure,
+  type Pressure,
+  type PressureUnit,
+} from '../../examination/index.js';
+import { fromMmHg, toMmHg } from '../../pressures/index.js';
+import type { PartMessages } from '../../locale/parts.js';
+import { ICONS } from '../shared/icons.js';
+import { typedNumber } from '../shared/fields.js';
+import type { Refusal } from '../shared/part-element.js';
+
+/** One field of the table of pressures. */
+export interface PressureCell {
+  readonly id: string;
+  /** The place in words, without the side. */
+  readonly place: string;
+  readonly side: Side;
+  readonly value: Pressure | undefined;
+  readonly unit: PressureUnit;
+  /** Whether an index was worked out from it. */
+  readonly used: boolean;
+  readonly disabled: boolean;
+  readonly refusal: Refusal | undefined;
+  readonly words: PartMessages;
+  readonly set: (value: Pressure | undefined) => void;
+  readonly refuse: (refusal?: Refusal) => void;
+}
+
+/** Enter goes on to the next field of the table, as in a column of figures. */
+function onward(event: KeyboardEvent): void {
+  if (event.key !== 'Enter') return;
+  const input = event.target as HTMLInputElement;
+  const all = [...(input.getRootNode() as ShadowRoot).querySelectorAll<HTMLInputElement>('td input')].filter(
+    (i) => i.checkVisibility(),
+  );
+  const next = all[all.indexOf(input) + 1];
+  event.preventDefault();
+  if (next) next.focus();
+  else input.blur();
+  next?.select();
+}
+
+/** A field for a pressure, with a list of reasons why there is no number. */
+export function pressureCell(c: PressureCell): TemplateResult {
+  const { pressures: words } = c.words;
+  const name = words.field(c.place, c.side);
+  const reason = typeof c.value === 'string' ? c.value : undefined;
+  const number = typeof c.value === 'number' ? words.number(c.value, c.unit) : '';
+  const changed = (event: Event): void => {
+    event.stopPropagation();
+    const typed = (event.target as HTMLInputElement).value;
+    const entered = typedNumber(typed);
+    const mmHg = entered === undefined || entered === null ? entered : toMmHg(entered, c.unit);
+    if (mmHg === null || (mmHg !== undefined && mmHg > HIGHEST_PRESSURE)) {
+      const highest = String(fromMmHg(HIGHEST_PRESSURE, c.unit));
+      c.refuse({ typed, sentence: words.refused(name, typed, highest, c.unit) });
+      return;
+    }
+    c.refuse();
+    c.set(mmHg);
+  };
+  return html`<td>
+    <span class="cell ${c.used ? 'used' : ''}">
+      ${
+        reason
+          ? html`<span class="why">${words.noPressure[reason]}</span>`
+          : html`<input
+              inputmode=${c.unit === 'kPa' ? 'decimal' : 'numeric'}
+              autocomplete="off"
+              aria-label=${name}
+              aria-invalid=${c.refusal ? 'true' : nothing}
+              aria-describedby=${c.refusal ? `refused-${c.id}` : nothing}
+              .value=${live(c.refusal?.typed ?? number)}
+              ?disabled=${c.disabled}
+              @keydown=${onward}
+              @change=${changed}
+              @input=${(event: Event) => event.stopPropagation()}
+            />`
+      }
+      <span class="caret">${ICONS.down}</span>
+      <select
+        aria-label=${words.whyFor(name)}
+        ?disabled=${c.disabled}
+        @input=${(event: Event) => event.stopPropagation()}
+        @change=${(event: Event) => {
+          event.stopPropagation();
+          const picked = (event.target as HTMLSelectElement).value as NoPressure | '';
+          c.refuse();
+          c.set(picked || undefined);
+        }}
+      >
+        <option value="" ?selected=${!reason}>${words.measured}</option>
+        ${NO_PRESSURE.map((r) => html`<option value=${r} ?selected=${r === reason}>${words.noPressure[r]}</option>`)}
+      </select>
+    </span>
+  </td>`;
+}
+
+export const cellStyles = css`
+  table {
+    border-collapse: collapse;
+    inline-size: 100%;
+  }
+  th {
+    padding: 3px 12px 3px 0;
+    text-align: start;
+    font-weight: 400;
+  }
+  thead th {
+    padding-block-end: 4px;
+    text-align: center;
+    font-weight: 700;
+    font-size: 16px;
+  }
+  td {
+    inline-size: 128px;
+    padding: 3px 4px;
+  }
+  .cell {
+    position: relative;
+    display: flex;
+    min-block-size: 46px;
+    border: 1px solid var(--_edge);
+    border-radius: 6px;
+    background: var(--_paper);
+  }
+  .cell:has([aria-invalid]) {
+    border: 2px dashed var(--_ink);
+  }
+  .cell input {
+    flex: 1;
+    inline-size: 0;
+    min-block-size: 44px;
+    padding-inline: 32px 0;
+    border: 0;
+    border-radius: 6px;
+    background: transparent;
+    text-align: center;
+    font-size: 18px;
+  }
+  .cell.used input {
+    font-weight: 600;
+  }
+  .cell.used::after {
+    content: '';
+    position: absolute;
+    inset-block-end: 7px;
+    inset-inline: calc(50% - 18px);
+    block-size: 2px;
+    background: var(--_pulse);
+    pointer-events: none;
+  }
+  .cell .why {
+    flex: 1;
+    align-self: center;
+    padding-inline-start: 8px;
+    font-size: 13px;
+    line-height: 16px;
+  }
+  .cell select {
+    appearance: none;
+    inline-size: 32px;
+    padding: 0;
+    border: 0;
+    border-radius: 6px;
+    background: transparent;
+    color: transparent;
+    cursor: pointer;
+  }
+  .cell .caret {
+    position: absolute;
+    inset-block: 12px auto;
+    inset-inline-end: 6px;
+    color: var(--_edge);
+    pointer-events: none;
+  }
+  .cell option {
+    color: var(--_ink);
+    background: var(--_paper);
+  }
+  @container (max-width: 479px) {
+    td {
+      inline-size: 100px;
+    }
+    .cell input {
+      padding-inline: 6px 0;
+    }
+    .cell.used::after {
+      inset-inline: calc(50% - 30px) calc(50% - 2px);
+    }
+  }
+  @media (forced-colors: active) {
+    .cell .caret {
+      color: ButtonText;
+    }
+  }
+`;

@@ -1,0 +1,3 @@
+import { LimbPressures } from './element.js';
+
+if (!customElements.get('limb-pressures')) customElements.define('limb-pressures', LimbPressures);

@@ -1,0 +1,143 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import {
+  correct,
+  elapsedAt,
+  isOver,
+  isRunning,
+  lap,
+  newStopwatch,
+  parseStopwatch,
+  remainingAt,
+  reset,
+  start,
+  stop,
+  type Stopwatch,
+  toggle,
+} from '../../bedside/index.js';
+
+/** How often what is shown is worked out anew while a watch runs, in ms. */
+const TICK = 100;
+
+/** The wall clock in ms, by which all watches run. Tests put their own in its place. */
+export const clock = { now: (): number => Date.now() };
+
+/**
+ * A stopwatch in an element: redraws it while the watch runs, keeps the watch over a reload of the page under a key, and
+ * tells when a countdown runs out.
+ */
+export class WatchController implements ReactiveController {
+  #watch: Stopwatch;
+  #timer: ReturnType<typeof setInterval> | undefined;
+  #key: string | undefined;
+
+  constructor(
+    private readonly host: ReactiveControllerHost,
+    private readonly acts: { readonly over?: () => void; readonly tick?: (elapsed: number) => void } = {},
+    countdown?: number,
+  ) {
+    this.#watch = newStopwatch(countdown);
+    host.addController(this);
+  }
+
+  get watch(): Stopwatch {
+    return this.#watch;
+  }
+  get running(): boolean {
+    return isRunning(this.#watch);
+  }
+  get over(): boolean {
+    return isOver(this.#watch, clock.now());
+  }
+  /** Time run, in ms. */
+  get elapsed(): number {
+    return elapsedAt(this.#watch, clock.now());
+  }
+  /** Time left of a countdown, in ms. */
+  get remaining(): number | undefined {
+    return remainingAt(this.#watch, clock.now());
+  }
+  /** Time run, in seconds to one decimal, as it is recorded. */
+  get seconds(): number {
+    return Math.round(this.elapsed / 100) / 10;
+  }
+
+  /** Where the watch is kept over a reload; taking up a key takes up what was kept there. */
+  set key(key: string | undefined) {
+    if (key === this.#key) return;
+    this.#key = key;
+    const kept = key === undefined ? null : this.#storage?.getItem(key);
+    const parsed = kept ? parseStopwatch(kept) : undefined;
+    if (parsed?.ok) this.#set(parsed.value);
+  }
+
+  hostConnected(): void {
+    this.#retick();
+  }
+
+  hostDisconnected(): void {
+    clearInterval(this.#timer);
+    this.#timer = undefined;
+  }
+
+  start(): void {
+    this.#set(start(this.#watch, clock.now()));
+  }
+  stop(): void {
+    this.#set(stop(this.#watch, clock.now()));
+  }
+  toggle(): void {
+    this.#set(toggle(this.#watch, clock.now()));
+  }
+  lap(label?: string): void {
+    this.#set(lap(this.#watch, clock.now(), label));
+  }
+  reset(countdown: number | undefined = this.#watch.countdown): void {
+    this.#set(countdown === undefined ? reset(newStopwatch()) : newStopwatch(countdown));
+  }
+  correct(seconds: number): void {
+    this.#set(correct(this.#watch, seconds * 1000, clock.now()));
+  }
+
+  get #storage(): Storage | undefined {
+    try {
+      return globalThis.sessionStorage;
+    } catch {
+      // A page without storage rights: the watch then does not survive a reload, and everything else works.
+      return undefined;
+    }
+  }
+
+  #set(watch: Stopwatch): void {
+    if (watch === this.#watch) return;
+    this.#watch = watch;
+    const untouched = !isRunning(watch) && watch.elapsed === 0 && watch.laps.length === 0;
+    if (this.#key !== undefined) {
+      if (untouched) this.#storage?.removeItem(this.#key);
+      else this.#storage?.setItem(this.#key, JSON.stringify(watch));
+    }
+    this.#retick();
+    this.host.requestUpdate();
+  }
+
+  #retick(): void {
+    clearInterval(this.#timer);
+    this.#timer = this.running ? setInterval(() => this.#tick(), TICK) : undefined;
+    if (this.running) this.#tick();
+  }
+
+  #tick(): void {
+    this.acts.tick?.(this.elapsed);
+    this.host.requestUpdate();
+    if (!this.running || !this.over) return;
+    this.stop();
+    this.acts.over?.();
+  }
+}
+
+/** Milliseconds as minutes, seconds and, if asked, tenths: `0:23.4`. */
+export function clockText(ms: number, tenths = false): string {
+  const all = tenths ? Math.floor(ms / 100) / 10 : Math.floor(ms / 1000);
+  const minutes = Math.floor(all / 60);
+  const seconds = all - minutes * 60;
+  return `${minutes}:${tenths ? seconds.toFixed(1).padStart(4, '0') : String(seconds).padStart(2, '0')}`;
+}

@@ -1,0 +1,126 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { Refusal } from './part-element.js';
+
+/** What a person typed as a number; `undefined` for nothing, `null` where it is none. A comma counts as a point. */
+export function typedNumber(text: string): number | undefined | null {
+  const plain = text.trim().replace(',', '.');
+  if (plain === '') return undefined;
+  return /^\d+(\.\d+)?$|^\.\d+$/.test(plain) ? Number(plain) : null;
+}
+
+export interface NumberField {
+  /** Which field this is, for what was refused in it. */
+  readonly id: string;
+  readonly label: string;
+  /** The label is seen elsewhere, so that only assistive technology is told. */
+  readonly quiet?: boolean;
+  readonly unit?: string;
+  readonly value: number | undefined;
+  readonly max: number;
+  readonly disabled: boolean;
+  readonly refusal: Refusal | undefined;
+  /** The sentence for something that is no number from 0 to `max`. */
+  readonly complain: (typed: string) => string;
+  readonly set: (value: number | undefined) => void;
+  readonly refuse: (refusal?: Refusal) => void;
+}
+
+/** A field for a number. What can't be taken stays in the field with a sentence under it; the value before stays. */
+export function numberField(f: NumberField): TemplateResult {
+  const changed = (event: Event): void => {
+    event.stopPropagation();
+    const typed = (event.target as HTMLInputElement).value;
+    const value = typedNumber(typed);
+    if (value === null || (value !== undefined && value > f.max)) {
+      f.refuse({ typed, sentence: f.complain(typed) });
+      return;
+    }
+    f.refuse();
+    f.set(value);
+  };
+  return html`<span class="number">
+    <label>
+      <span class=${f.quiet ? 'hidden-visually' : 'hint'}>${f.label}</span>
+      <span class="entry">
+        <input
+          class="field"
+          inputmode="decimal"
+          autocomplete="off"
+          .value=${live(f.refusal?.typed ?? (f.value === undefined ? '' : String(f.value)))}
+          aria-invalid=${f.refusal ? 'true' : nothing}
+          aria-describedby=${f.refusal ? `refused-${f.id}` : nothing}
+          ?disabled=${f.disabled}
+          @change=${changed}
+          @input=${(event: Event) => event.stopPropagation()}
+        />
+        ${f.unit ? html`<span class="unit" aria-hidden="true">${f.unit}</span>` : nothing}
+      </span>
+    </label>
+    ${refusalLine(f.id, f.refusal)}
+  </span>`;
+}
+
+export function refusalLine(id: string, refusal: Refusal | undefined): TemplateResult | typeof nothing {
+  return refusal
+    ? html`<span class="refusal" id=${`refused-${id}`} role="alert">${refusal.sentence}</span>`
+    : nothing;
+}
+
+export interface TextField {
+  readonly label: string;
+  readonly quiet?: boolean;
+  readonly value: string | undefined;
+  readonly disabled: boolean;
+  readonly longest: number;
+  readonly set: (value: string | undefined) => void;
+}
+
+/** A field for free text. */
+export function textField(f: TextField): TemplateResult {
+  return html`<label class="text">
+    <span class=${f.quiet ? 'hidden-visually' : 'hint'}>${f.label}</span>
+    <input
+      class="field"
+      autocomplete="off"
+      maxlength=${f.longest}
+      .value=${live(f.value ?? '')}
+      ?disabled=${f.disabled}
+      @change=${(event: Event) => {
+        event.stopPropagation();
+        f.set((event.target as HTMLInputElement).value.trim() || undefined);
+      }}
+      @input=${(event: Event) => event.stopPropagation()}
+    />
+  </label>`;
+}
+
+export interface SelectField<V extends string> {
+  readonly label: string;
+  readonly quiet?: boolean;
+  readonly options: readonly (readonly [V, string])[];
+  readonly value: V | undefined;
+  readonly disabled: boolean;
+  /** The word for nothing chosen; without it something is always chosen. */
+  readonly empty?: string;
+  readonly set: (value: V | undefined) => void;
+}
+
+/** A list to choose one from, for choices with long words. */
+export function selectField<V extends string>(f: SelectField<V>): TemplateResult {
+  return html`<label class="text">
+    <span class=${f.quiet ? 'hidden-visually' : 'hint'}>${f.label}</span>
+    <select
+      class="field"
+      ?disabled=${f.disabled}
+      @change=${(event: Event) => {
+        event.stopPropagation();
+        f.set(((event.target as HTMLSelectElement).value || undefined) as V | undefined);
+      }}
+      @input=${(event: Event) => event.stopPropagation()}
+    >
+      ${f.empty === undefined ? nothing : html`<option value="" ?selected=${f.value === undefined}>${f.empty}</option>`}
+      ${f.options.map(([value, word]) => html`<option value=${value} ?selected=${value === f.value}>${word}</option>`)}
+    </select>
+  </label>`;
+}

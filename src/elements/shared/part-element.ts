@@ -1,0 +1,209 @@
+import { LitElement } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type * as z from 'zod/mini';
+import { type Fault, parseWith, patchAt, show } from '../../examination/index.js';
+import { messagesFor, type Messages } from '../../locale/index.js';
+import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
+
+/** Something typed that could not be taken: what it was, and the sentence that says why. */
+export interface Refusal {
+  readonly typed: string;
+  readonly sentence: string;
+}
+
+/**
+ * A form control whose value is one plain part of the record, with the habits of an `<input>`. What it shows is up to the
+ * subclass. A value that cannot be read is listed in `faults`; what was there before stays.
+ */
+export abstract class PartElement<T extends object> extends LitElement {
+  static readonly formAssociated = true;
+
+  /** Name under which the form submits the value. */
+  @property({ reflect: true }) name = '';
+  /** Nothing can be changed and nothing is submitted. */
+  @property({ type: Boolean, reflect: true }) disabled = false;
+  /** Nothing can be changed; the value is submitted. */
+  @property({ type: Boolean, reflect: true, attribute: 'readonly' }) readOnly = false;
+  /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
+  @property({ reflect: true }) override lang = '';
+
+  /** What is wrong with the value written last; empty when it was taken. */
+  @state() faults: readonly Fault[] = [];
+  @state() protected refusals: ReadonlyMap<string, Refusal> = new Map();
+  @state() protected formDisabled = false;
+  protected readonly internals = this.attachInternals();
+  #value: T | undefined;
+  #dirty = false;
+
+  static override get observedAttributes(): string[] {
+    return [...super.observedAttributes, 'value'];
+  }
+
+  /** The shape of the value. */
+  protected abstract get schema(): z.ZodMiniType<T>;
+
+  /** The part of the record as plain data, `undefined` when nothing is recorded. Also takes JSON text, or null for nothing. */
+  get value(): T | undefined {
+    return this.#value;
+  }
+
+  set value(value: T | string | null | undefined) {
+    this.#dirty = true;
+    this.#take(value);
+  }
+
+  /** The value that reset returns to: the `value` attribute, as JSON. */
+  get defaultValue(): string {
+    return this.getAttribute('value') ?? '';
+  }
+
+  set defaultValue(value: string) {
+    this.setAttribute('value', value);
+  }
+
+  get form(): HTMLFormElement | null {
+    return this.internals.form;
+  }
+  get labels(): NodeList {
+    return this.internals.labels;
+  }
+  get validity(): ValidityState {
+    return this.internals.validity;
+  }
+  get validationMessage(): string {
+    return this.internals.validationMessage;
+  }
+  get willValidate(): boolean {
+    return this.internals.willValidate;
+  }
+  get type(): string {
+    return this.localName;
+  }
+  checkValidity(): boolean {
+    return this.internals.checkValidity();
+  }
+  reportValidity(): boolean {
+    return this.internals.reportValidity();
+  }
+
+  override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
+    super.attributeChangedCallback(name, old, now);
+    if (name === 'value' && !this.#dirty) this.#take(now);
+  }
+
+  formDisabledCallback(disabled: boolean): void {
+    // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
+    this.formDisabled = disabled;
+  }
+
+  formResetCallback(): void {
+    this.#dirty = false;
+    this.#take(this.defaultValue);
+  }
+
+  formStateRestoreCallback(saved: string | File | FormData | null): void {
+    if (typeof saved === 'string') this.value = saved;
+  }
+
+  /** Whether a person may change the value. */
+  protected get editable(): boolean {
+    return !this.disabled && !this.formDisabled && !this.readOnly;
+  }
+
+  /** The words of the parts, in the language in force. */
+  protected get words(): PartMessages {
+    return partMessagesFor(this.#tag);
+  }
+
+  /** The words shared with the map. */
+  protected get mapWords(): Messages {
+    return messagesFor(this.#tag);
+  }
+
+  get #tag(): string {
+    return (
+      this.lang || this.closest('[lang]')?.getAttribute('lang') || globalThis.navigator?.language || 'en'
+    );
+  }
+
+  /** Drops what no longer belongs after an edit, such as the place of an ulcer that is not there. */
+  protected tidied(next: T | undefined): T | undefined {
+    return next;
+  }
+
+  /** A person's edit of one field; tells the page by `input` and `change`. */
+  protected edit(path: readonly string[], field: unknown): void {
+    this.replace(patchAt(this.#value, path, field));
+  }
+
+  /** A person's edit of the whole part. What the schema refuses is not taken. */
+  protected replace(edited: T | undefined): void {
+    if (!this.editable) return;
+    const next = this.tidied(edited);
+    if (JSON.stringify(next) === JSON.stringify(this.#value)) {
+      this.requestUpdate();
+      return;
+    }
+    const parsed = parseWith(this.schema, next ?? {});
+    if (!parsed.ok) {
+      this.faults = parsed.faults;
+      return;
+    }
+    this.#dirty = true;
+    this.faults = [];
+    this.#set(next);
+    this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+    this.dispatchEvent(new Event('change', { bubbles: true }));
+  }
+
+  /** Remembers what was typed in a field and could not be taken, or forgets it. */
+  protected refuse(field: string, refusal?: Refusal): void {
+    const next = new Map(this.refusals);
+    if (refusal) next.set(field, refusal);
+    else next.delete(field);
+    this.refusals = next;
+    this.#sync();
+  }
+
+  #take(value: unknown): void {
+    this.refusals = new Map();
+    let input: unknown = value === null || value === '' ? undefined : value;
+    if (typeof input === 'string') {
+      try {
+        input = JSON.parse(input);
+      } catch {
+        this.faults = [{ code: 'unreadable', path: [], found: show(value), expected: ['JSON'] }];
+        this.#sync();
+        return;
+      }
+    }
+    if (input === this.#value && !this.faults.length) return;
+    const parsed = input === undefined ? undefined : parseWith(this.schema, input);
+    if (parsed && !parsed.ok) {
+      this.faults = parsed.faults;
+      this.#sync();
+      return;
+    }
+    this.faults = [];
+    this.#set(input as T | undefined);
+  }
+
+  #set(value: T | undefined): void {
+    const old = this.#value;
+    this.#value = value && Object.keys(value).length ? value : undefined;
+    this.#sync();
+    this.requestUpdate('value', old);
+  }
+
+  /** Listeners read the form at once, so value and validity are pushed before any event. */
+  #sync(): void {
+    const text = this.#value ? JSON.stringify(this.#value) : '';
+    this.internals.setFormValue(text, text);
+    const [fault] = this.faults;
+    const [refusal] = this.refusals.values();
+    const message = fault ? this.mapWords.examination.fault(fault) : refusal?.sentence;
+    const anchor = this.renderRoot?.querySelector<HTMLElement>('input, button, select') ?? undefined;
+    if (message) this.internals.setValidity({ badInput: true }, message, anchor);
+    else this.internals.setValidity({});
+  }
+}

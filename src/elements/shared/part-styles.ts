@@ -1,0 +1,130 @@
+import { css } from 'lit';
+
+/** Cards, chips and fields shared by the parts of the examination. */
+export const partStyles = css`
+  :host {
+    display: block;
+    container-type: inline-size;
+  }
+  :host([hidden]) {
+    display: none;
+  }
+  h3 {
+    font-size: 19px;
+    line-height: 24px;
+    font-weight: 600;
+  }
+  h4 {
+    font-size: 13px;
+    line-height: 18px;
+    font-weight: 600;
+    color: var(--_ink-2);
+  }
+  .chips {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 4px;
+  }
+  .chip {
+    padding-inline: 11px;
+    font-size: 14px;
+    line-height: 18px;
+    white-space: normal;
+    text-align: start;
+  }
+  .solid {
+    background: var(--_ink);
+    border-color: var(--_ink);
+    color: var(--_paper);
+    font-weight: 600;
+  }
+  .number {
+    display: inline-block;
+  }
+  .number label,
+  .text {
+    display: block;
+  }
+  .text .field {
+    inline-size: 100%;
+  }
+  .entry {
+    display: inline-flex;
+    align-items: center;
+    gap: 8px;
+  }
+  .entry .field {
+    inline-size: 92px;
+    text-align: center;
+    font-size: 17px;
+  }
+  .unit {
+    color: var(--_ink-2);
+  }
+  .field[aria-invalid='true'] {
+    border: 2px dashed var(--_ink);
+  }
+  .refusal {
+    display: block;
+    max-inline-size: 44ch;
+    margin-block-start: 4px;
+    padding-inline-start: 10px;
+    border-inline-start: 4px solid var(--_ink);
+    font-size: 14px;
+    line-height: 20px;
+    overflow-wrap: anywhere;
+  }
+  .loose {
+    display: grid;
+    gap: 16px;
+    padding-block: 12px;
+  }
+  .loose > div > .hint {
+    display: block;
+    margin-block-end: 6px;
+  }
+  details.fold {
+    border-block-start: 1px solid var(--_line);
+  }
+  details.fold > summary {
+    display: flex;
+    align-items: center;
+    gap: 10px;
+    min-block-size: 48px;
+    font-weight: 600;
+    cursor: pointer;
+    list-style: none;
+  }
+  details.fold > summary::-webkit-details-marker {
+    display: none;
+  }
+  details.fold > summary::before {
+    content: '';
+    inline-size: 8px;
+    block-size: 8px;
+    margin-inline: 2px 2px;
+    border-inline-end: 2px solid;
+    border-block-end: 2px solid;
+    transform: rotate(-45deg);
+  }
+  details.fold:dir(rtl) > summary::before {
+    transform: rotate(135deg);
+  }
+  details.fold[open] > summary::before {
+    transform: rotate(45deg);
+  }
+  details.fold > summary .hint {
+    margin-inline-start: auto;
+    font-weight: 400;
+  }
+  @media (forced-colors: active) {
+    .field[aria-invalid='true'] {
+      border-color: Highlight;
+    }
+  }
+  @media print {
+    .chip:not([aria-checked='true']) {
+      display: none;
+    }
+  }
+`;
