@@ -6,6 +6,7 @@ import { emptyExamination, type Examination } from '../../examination/index.js';
 import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { glyphStyles } from '../shared/glyph.js';
+import { LANG, LanguageController } from '../shared/language.js';
 import { controlStyles, tokenStyles } from '../shared/tokens.js';
 import { limbLine, limbLineStyles } from './limb-line.js';
 import {
@@ -39,12 +40,12 @@ export class PulseReading extends LitElement {
   /** Shows the figures behind the words: levels, causes, weights, the likeliest story. */
   @property({ type: Boolean, reflect: true }) numbers = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
-  @property({ reflect: true }) override lang = '';
+  @property(LANG) override lang = '';
+
+  readonly #language = new LanguageController(this);
 
   protected override render(): TemplateResult {
-    const words = messagesFor(
-      this.lang || this.closest('[lang]')?.getAttribute('lang') || globalThis.navigator?.language || 'en',
-    );
+    const words = messagesFor(this.#language.tag);
     const reading = readExamination(this.examination);
     const { network } = reading;
     const blank = network.status === 'nothing-examined' && !anythingGraded(this.examination);

@@ -10,6 +10,7 @@ import {
   show,
 } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
+import { LANG, LanguageController } from './language.js';
 import { RecordStore } from './record-store.js';
 import { RovingToolbar } from './roving-toolbar.js';
 
@@ -42,7 +43,7 @@ export abstract class RecordElement extends LitElement {
   /** Accessible name where no `<label>` gives one. */
   @property() label = '';
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
-  @property({ reflect: true }) override lang = '';
+  @property(LANG) override lang = '';
 
   /** What is wrong with the value written last; empty when it was taken. */
   @state() faults: readonly Fault[] = [];
@@ -50,6 +51,7 @@ export abstract class RecordElement extends LitElement {
   @state() protected labelText = '';
 
   protected readonly internals = this.attachInternals();
+  readonly #language = new LanguageController(this);
   #store = new RecordStore(emptyExamination());
   #dirty = false;
   #anchored: HTMLElement | undefined;
@@ -192,9 +194,7 @@ export abstract class RecordElement extends LitElement {
 
   /** The words of the language in force. */
   protected get words(): Messages {
-    const near =
-      this.lang || this.closest('[lang]')?.getAttribute('lang') || globalThis.navigator?.language || 'en';
-    return messagesFor(near);
+    return messagesFor(this.#language.tag);
   }
 
   /** Moves the focus into the control. */

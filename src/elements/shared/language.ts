@@ -1,0 +1,40 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { onLanguage } from '../../locale/index.js';
+
+/** Options of the `lang` property of every element; empty, it is not written to the page, where it would mean "unknown". */
+export const LANG = { reflect: true, useDefault: true } as const;
+
+/** The language that holds at an element: its own, else the nearest `lang` around it, through shadow trees, else the browser's. */
+export function languageAt(element: HTMLElement): string {
+  if (element.lang) return element.lang;
+  for (
+    let node: Node | null = element;
+    node;
+    node = node instanceof ShadowRoot ? node.host : node.parentNode
+  ) {
+    const found = node instanceof Element && node.getAttribute('lang');
+    if (found) return found;
+  }
+  return globalThis.navigator?.language || 'en';
+}
+
+/** Tells an element its language, and draws it anew when a language was registered after it. */
+export class LanguageController implements ReactiveController {
+  #ended: (() => void) | undefined;
+
+  constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
+    host.addController(this);
+  }
+
+  get tag(): string {
+    return languageAt(this.host);
+  }
+
+  hostConnected(): void {
+    this.#ended = onLanguage(() => this.host.requestUpdate());
+  }
+
+  hostDisconnected(): void {
+    this.#ended?.();
+  }
+}
