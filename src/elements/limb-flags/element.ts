@@ -4,6 +4,7 @@ import { emptyExamination, type Examination } from '../../examination/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { type RedFlag, redFlags, type StagingSettings } from '../../staging/index.js';
 import { ICONS } from '../shared/icons.js';
+import { LANG, LanguageController } from '../shared/language.js';
 import { controlStyles, tokenStyles } from '../shared/tokens.js';
 
 const keyOf = ({ code, limb }: RedFlag): string => `${code} ${limb?.side ?? ''} ${limb?.kind ?? ''}`;
@@ -111,10 +112,11 @@ export class LimbFlags extends LitElement {
   /** Shown as one line with the most urgent flag. */
   @property({ type: Boolean, reflect: true }) folded = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
-  @property({ reflect: true }) override lang = '';
+  @property(LANG) override lang = '';
 
   @state() private flags: readonly RedFlag[] = [];
   @state() private spoken = '';
+  readonly #language = new LanguageController(this);
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('examination') && !changed.has('settings') && this.hasUpdated) return;
@@ -130,9 +132,7 @@ export class LimbFlags extends LitElement {
   }
 
   get #words(): PartMessages {
-    return partMessagesFor(
-      this.lang || this.closest('[lang]')?.getAttribute('lang') || globalThis.navigator?.language || 'en',
-    );
+    return partMessagesFor(this.#language.tag);
   }
 
   protected override render(): TemplateResult {

@@ -3,6 +3,7 @@ import { property, state } from 'lit/decorators.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { numberField } from '../shared/fields.js';
+import { LANG, LanguageController } from '../shared/language.js';
 import type { Refusal } from '../shared/part-element.js';
 import { partStyles } from '../shared/part-styles.js';
 import { controlStyles, tokenStyles } from '../shared/tokens.js';
@@ -89,11 +90,12 @@ export class LimbStopwatch extends LitElement {
   /** Nothing can be changed. */
   @property({ type: Boolean, reflect: true }) disabled = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
-  @property({ reflect: true }) override lang = '';
+  @property(LANG) override lang = '';
 
   @state() private refusal: Refusal | undefined;
   @state() private correcting = false;
 
+  readonly #language = new LanguageController(this);
   readonly #watch = new WatchController(this, { over: () => this.#tell(true) });
   readonly #onPedal = (event: KeyboardEvent): void => {
     const [from] = event.composedPath() as HTMLElement[];
@@ -228,9 +230,7 @@ export class LimbStopwatch extends LitElement {
   }
 
   get #words(): PartMessages {
-    return partMessagesFor(
-      this.lang || this.closest('[lang]')?.getAttribute('lang') || globalThis.navigator?.language || 'en',
-    );
+    return partMessagesFor(this.#language.tag);
   }
 
   #lap(): void {

@@ -4,6 +4,7 @@ import type * as z from 'zod/mini';
 import { type Fault, parseWith, patchAt, show } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
+import { LANG, LanguageController } from './language.js';
 
 /** Something typed that could not be taken: what it was, and the sentence that says why. */
 export interface Refusal {
@@ -25,13 +26,14 @@ export abstract class PartElement<T extends object> extends LitElement {
   /** Nothing can be changed; the value is submitted. */
   @property({ type: Boolean, reflect: true, attribute: 'readonly' }) readOnly = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
-  @property({ reflect: true }) override lang = '';
+  @property(LANG) override lang = '';
 
   /** What is wrong with the value written last; empty when it was taken. */
   @state() faults: readonly Fault[] = [];
   @state() protected refusals: ReadonlyMap<string, Refusal> = new Map();
   @state() protected formDisabled = false;
   protected readonly internals = this.attachInternals();
+  readonly #language = new LanguageController(this);
   #value: T | undefined;
   #dirty = false;
 
@@ -112,18 +114,12 @@ export abstract class PartElement<T extends object> extends LitElement {
 
   /** The words of the parts, in the language in force. */
   protected get words(): PartMessages {
-    return partMessagesFor(this.#tag);
+    return partMessagesFor(this.#language.tag);
   }
 
   /** The words shared with the map. */
   protected get mapWords(): Messages {
-    return messagesFor(this.#tag);
-  }
-
-  get #tag(): string {
-    return (
-      this.lang || this.closest('[lang]')?.getAttribute('lang') || globalThis.navigator?.language || 'en'
-    );
+    return messagesFor(this.#language.tag);
   }
 
   /** Drops what no longer belongs after an edit, such as the place of an ulcer that is not there. */
