@@ -18,6 +18,7 @@ export interface ChooserHost {
 }
 
 const FIRST_CHOICE = '[role=radio][tabindex="0"]';
+const FIRST_REASON = `.folds ${FIRST_CHOICE}`;
 const NOTE = 'textarea';
 /** The note's line while it is folded, last of the folds. */
 const NOTE_FOLD = '.folds > .fold:last-child';
@@ -66,7 +67,7 @@ export class ChooserController implements ReactiveController {
     this.open = key;
     const heard = place && bruitAt(this.host.examination(), place)?.bruit;
     this.unfolded = unfolded === 'none' && heard ? 'bruit' : unfolded;
-    this.#focusNext = focusInside ? FIRST_CHOICE : undefined;
+    this.#focusNext = focusInside ? (unfolded === 'reasons' ? FIRST_REASON : FIRST_CHOICE) : undefined;
     this.#listen(true);
     this.host.element.requestUpdate();
   }
@@ -136,6 +137,7 @@ export class ChooserController implements ReactiveController {
         const step = stepForDigit(act.digit, this.host.examination().scale);
         if (!isPulseSite(place.site)) recorder.sayNothingTo(place, 'feel');
         else if (step) recorder.grade(place, step);
+        else recorder.sayNotOnScale(act.digit);
         return;
       }
       case 'bruit':

@@ -49,8 +49,13 @@ export function renderStatus(
   scale: ScaleId,
   { map }: Messages,
 ): TemplateResult {
-  const text =
-    typeof said === 'object' ? html`<b>${said.where}</b> ${said.what}` : (said ?? (stated ? '' : map.empty));
+  const text = said
+    ? html`${said.where ? html`<b>${said.where}</b> ` : nothing}${said.what}${
+        said.reading ? html`<span class="hidden-visually">. ${said.reading}.</span>` : nothing
+      }`
+    : stated
+      ? nothing
+      : map.empty;
   return html`<div class="status" part="status">
     <span role="status">${text}</span><span>${map.count(stated, total, scale)}</span>
   </div>`;

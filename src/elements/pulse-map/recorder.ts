@@ -18,11 +18,17 @@ import {
   setPulse,
   unstatedPlaces,
 } from '../../examination/index.js';
+import { readByRule } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { RecordStore } from '../shared/record-store.js';
 
 /** What was recorded last, for the status strip: a site with what is there now, or a sentence. */
-export type Said = { readonly where: string; readonly what: string } | string;
+export interface Said {
+  readonly where?: string;
+  readonly what: string;
+  /** What the rule says now and did not say before. */
+  readonly reading?: string;
+}
 
 export interface RecorderHost {
   store(): RecordStore;
@@ -98,15 +104,19 @@ export class Recorder {
   }
 
   fillLimb(limb: Limb): void {
-    const changed = this.host.commit(fillFromOtherSide(this.#examination, limb));
     const { map } = this.host.words();
-    this.host.said(changed ? map.limbFilled(limb) : map.limbUnchanged(limb));
+    this.#act(
+      () => this.host.commit(fillFromOtherSide(this.#examination, limb)),
+      (changed) => ({ what: changed ? map.limbFilled(limb) : map.limbUnchanged(limb) }),
+    );
   }
 
   clearLimb(limb: Limb): void {
-    const changed = this.host.commit(clearLimb(this.#examination, limb));
     const { map } = this.host.words();
-    this.host.said(changed ? map.limbCleared(limb) : map.limbUnchanged(limb));
+    this.#act(
+      () => this.host.commit(clearLimb(this.#examination, limb)),
+      (changed) => ({ what: changed ? map.limbCleared(limb) : map.limbUnchanged(limb) }),
+    );
   }
 
   note(place: Place, text: string): void {
@@ -121,16 +131,29 @@ export class Recorder {
 
   restNormal(): void {
     const count = unstatedPlaces(this.#examination).length;
-    if (this.host.commit(restNormal(this.#examination)))
-      this.host.said(this.host.words().map.restNormal(count));
+    this.#act(
+      () => this.host.commit(restNormal(this.#examination)),
+      (changed) => (changed ? { what: this.host.words().map.restNormal(count) } : undefined),
+    );
   }
 
   undo(): void {
-    if (this.host.editable() && this.host.store().undo()) this.host.said(this.host.words().map.undone);
+    this.#act(
+      () => this.host.editable() && this.host.store().undo(),
+      (changed) => (changed ? { what: this.host.words().map.undone } : undefined),
+    );
   }
 
   redo(): void {
-    if (this.host.editable() && this.host.store().redo()) this.host.said(this.host.words().map.redone);
+    this.#act(
+      () => this.host.editable() && this.host.store().redo(),
+      (changed) => (changed ? { what: this.host.words().map.redone } : undefined),
+    );
+  }
+
+  /** That a digit is no grade of the scale in use. */
+  sayNotOnScale(digit: number): void {
+    this.host.said({ what: this.host.words().map.notOnScale(digit, this.#examination.scale) });
   }
 
   /** Why an act had no effect, where a site has no pulse to feel or nothing to listen for. */
@@ -139,7 +162,7 @@ export class Recorder {
   }
 
   /** What stands at a place now, for the status strip. */
-  say(place: Place): void {
+  #standing(place: Place): Said {
     const words = this.host.words();
     const examination = this.#examination;
     const what = words.map.findings(
@@ -147,7 +170,7 @@ export class Recorder {
       bruitAt(examination, place),
       examination.scale,
     );
-    this.host.said(words.map.recorded(place, what || words.map.cleared));
+    return words.map.recorded(place, what || words.map.cleared);
   }
 
   #set(
@@ -160,7 +183,28 @@ export class Recorder {
   }
 
   #commit(place: Place, next: Examination): void {
-    this.host.commit(next);
-    this.say(place);
+    this.#act(
+      () => this.host.commit(next),
+      () => this.#standing(place),
+    );
+  }
+
+  /** Where the rule sees something wrong, in its sentences; empty where it sees nothing. */
+  #lesions(): readonly string[] {
+    const reading = readByRule(this.#examination);
+    const any = Object.values(reading).some(({ outcome }) => outcome === 'lesion');
+    return any ? this.host.words().rule.leads(reading) : [];
+  }
+
+  /** Does an act and says it, with what it changed about the reading. */
+  #act(change: () => boolean, said: (changed: boolean) => Said | undefined): void {
+    const before = this.#lesions();
+    const done = said(change());
+    if (!done) return;
+    const now = this.#lesions();
+    const fresh = now.filter((sentence) => !before.includes(sentence));
+    const reading =
+      before.length && !now.length ? this.host.words().map.nothingWrongNow : fresh.join('. ') || undefined;
+    this.host.said({ ...done, ...(reading && { reading }) });
   }
 }

@@ -149,9 +149,9 @@ export const map = {
   wholeLimbs: 'Whole limbs',
   fillLimb: (limb: Limb) => `Rest of ${anatomy.limbs[limbKey(limb)]} as on the other side`,
   clearLimb: (limb: Limb) => `Clear ${anatomy.limbs[limbKey(limb)]}`,
-  limbFilled: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} filled in from the other side.`,
-  limbCleared: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} cleared.`,
-  limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}.`,
+  limbFilled: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} filled in from the other side`,
+  limbCleared: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} cleared`,
+  limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}`,
   viewLabel: 'View',
   views: {
     auto: 'Automatic',
@@ -198,10 +198,13 @@ export const map = {
     what:
       what === 'feel' ? 'is only listened at; there is no pulse to grade' : 'is only felt, not listened at',
   }),
-  undone: 'One step taken back.',
-  redone: 'One step taken again.',
+  notOnScale: (digit: number, scale: ScaleId) => `${digit} is not on the scale ${examination.scales[scale]}`,
+  undone: 'One step taken back',
+  redone: 'One step taken again',
+  /** Said when the last thing wrong was taken back. */
+  nothingWrongNow: 'No block or narrowing shown now',
   restNormal: (count: number) =>
-    count === 1 ? 'One more site recorded as normal.' : `${count} more sites recorded as normal.`,
+    count === 1 ? 'One more site recorded as normal' : `${count} more sites recorded as normal`,
   count: (stated: number, total: number, scale: ScaleId) =>
     `${stated} of ${total}, scale ${examination.scales[scale]}`,
   empty: 'Nothing recorded yet. Tap a site, or press Enter on it.',

@@ -35,7 +35,7 @@ describe('recording a full normal examination', () => {
       const normal = Object.values(saidAll(map)).filter((said) => said === '2, normal');
       expect(normal).to.have.length(23);
       expect(leads(map)).to.deep.equal(['All 23 pulses felt, none reduced: no block shown']);
-      expect(status(map)).to.equal('23 more sites recorded as normal.');
+      expect(status(map)).to.equal('23 more sites recorded as normal');
     });
   }
 
@@ -163,7 +163,7 @@ describe('undo and redo', () => {
     expect(saidAt(map, 'left femoral')).to.equal('1, reduced');
     await hand.press('Control+z');
     expect(saidAt(map, 'left femoral')).to.equal('not examined');
-    expect(status(map)).to.equal('One step taken back.');
+    expect(status(map)).to.match(/^One step taken back/);
     await hand.click(byRole(map, 'button', 'Undo'));
     expect(saidAt(map, 'right femoral')).to.equal('not examined');
     expect(byRole<HTMLButtonElement>(map, 'button', 'Undo').disabled).to.equal(true);

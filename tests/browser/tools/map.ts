@@ -4,7 +4,7 @@ import { html, type TemplateResult } from 'lit';
 import 'pulse-map/elements/pulse-map/define';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
-import { allByRole, byRole, nameOf, painted, readableText } from './perceive.js';
+import { allByRole, byRole, nameOf, painted } from './perceive.js';
 import { click, setViewport } from '../../tools/real-input.js';
 
 /** A map within a template of its own. */
@@ -88,7 +88,7 @@ export async function openSite(map: PulseMap, name: string): Promise<HTMLElement
 
 /** What was spoken last. */
 export function status(map: PulseMap): string {
-  return readableText(byRole(map, 'status'));
+  return (byRole(map, 'status').textContent ?? '').replace(/\s+/g, ' ').trim();
 }
 
 /** The sentences that say where the block is. */
