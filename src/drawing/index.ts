@@ -13,6 +13,7 @@ export * from './palette.js';
 export * from './path-writer.js';
 export * from './ribbon.js';
 export * from './silhouette.js';
+export * from './skin-marks.js';
 export * from './travel.js';
 export * from './vessels.js';
 export * from './views.js';

@@ -1,7 +1,14 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import {
+  html,
+  nothing,
+  type ReactiveController,
+  type ReactiveControllerHost,
+  type TemplateResult,
+} from 'lit';
 import { isPulseSite, type Place, placeFromKey, type PlaceKey, placeKey } from '../../anatomy/index.js';
-import { bruitAt, type Examination, stepForDigit } from '../../examination/index.js';
-import type { ChooserActs, Unfolded } from './chooser.js';
+import { bruitAt, type Examination, pulseAt, stepForDigit } from '../../examination/index.js';
+import type { Messages } from '../../locale/index.js';
+import { type ChooserActs, renderChooser, type Unfolded } from './chooser.js';
 import { type KeyAct, keyAct } from './keys.js';
 import { placeChooser } from './place-chooser.js';
 import type { Recorder } from './recorder.js';
@@ -9,6 +16,7 @@ import type { Recorder } from './recorder.js';
 export interface ChooserHost {
   readonly element: ReactiveControllerHost & { readonly renderRoot: HTMLElement | DocumentFragment };
   examination(): Examination;
+  words(): Messages;
   /** Whether the chooser is a sheet at the foot of the screen. */
   sheet(): boolean;
   /** Whether a press at this point of the window falls on a site, which then decides itself what opens. */
@@ -81,6 +89,29 @@ export class ChooserController implements ReactiveController {
     this.#listen(false);
     this.host.element.requestUpdate();
     if (refocus && inside) this.host.focusSite(key);
+  }
+
+  /** The panel of the open site. */
+  template(): TemplateResult | typeof nothing {
+    const { host, place, unfolded, pinned } = this;
+    if (!place) return nothing;
+    const examination = host.examination();
+    return html`<div @keydown=${this.keydown}>
+      ${renderChooser(
+        {
+          place,
+          pulse: pulseAt(examination, place),
+          bruit: bruitAt(examination, place),
+          scale: examination.scale,
+          unfolded,
+          pinned,
+          next: host.next(place),
+          words: host.words(),
+          sheet: host.sheet(),
+        },
+        this.acts(place),
+      )}
+    </div>`;
   }
 
   acts(place: Place): ChooserActs {

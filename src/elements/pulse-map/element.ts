@@ -10,33 +10,28 @@ import {
   siteDefinition,
 } from '../../anatomy/index.js';
 import { placesIn, travel, type View } from '../../drawing/index.js';
-import {
-  bruitAt,
-  type Examination,
-  pulseAt,
-  type ScaleStep,
-  setFields,
-  unstatedPlaces,
-} from '../../examination/index.js';
+import { type Examination, type ScaleStep, setFields, unstatedPlaces } from '../../examination/index.js';
 import type { OpenPlaceEvent } from '../pulse-reading/events.js';
 import { glyphStyles } from '../shared/glyph.js';
 import { RecordElement } from '../shared/record-element.js';
 import { WidthController } from '../shared/width-controller.js';
 import { controlStyles, tokenStyles } from '../shared/tokens.js';
 import { renderAlso, renderLimbActs } from './also.js';
-import { renderChooser } from './chooser.js';
 import { ChooserController } from './chooser-controller.js';
 import { chooserStyles } from './chooser-styles.js';
 import type { FigureView } from './figure.js';
 import { figureStyles } from './figure-styles.js';
 import { renderHelp, renderRefused, renderStatus } from './panels.js';
 import { DrawingPointer } from './pointer.js';
-import { Recorder, type Said } from './recorder.js';
+import { Recorder, type RecorderHost, type Said } from './recorder.js';
 import { type DrawingPoint, SiteFinder } from './site-finder.js';
 import { siteKeydown } from './site-keys.js';
+import { SkinController } from './marks-controller.js';
+import { skinStyles } from './marks-styles.js';
 import { figureView, renderStage } from './stage.js';
 import { mapStyles } from './styles.js';
 import { renderTable } from './table.js';
+import { tableActs } from './table-acts.js';
 import { tableStyles } from './table-styles.js';
 import { renderToolbar, type ToolbarActs } from './toolbar.js';
 
@@ -82,6 +77,7 @@ export class PulseMap extends RecordElement {
     figureStyles,
     chooserStyles,
     tableStyles,
+    skinStyles,
   ];
 
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
@@ -108,17 +104,19 @@ export class PulseMap extends RecordElement {
 
   readonly #measure = new WidthController(this, UNMEASURED);
   readonly #sites = new SiteFinder(() => this.figure);
-  readonly #recorder = new Recorder({
+  readonly #recording: RecorderHost = {
     store: () => this.store,
     words: () => this.words,
     editable: () => this.editable,
     commit: (next) => this.edit(next),
     said: (said) => (this.said = said),
-  });
+  };
+  readonly #recorder = new Recorder(this.#recording);
   readonly #chooser = new ChooserController(
     {
       element: this,
       examination: () => this.examination,
+      words: () => this.words,
       sheet: () => this.#narrow,
       onSite: (event) => this.#sites.under(event) !== undefined,
       next: (place) => travel(place, 'next', placesIn(this.#view)),
@@ -148,6 +146,17 @@ export class PulseMap extends RecordElement {
     },
     preview: (key) => (this.preview = this.editable ? key : undefined),
     strokePreview: (keys) => (this.painting = keys),
+  });
+
+  readonly #skin = new SkinController(this.#recording, this.#recorder, {
+    element: this,
+    surface: () => this.figure,
+    point: (event) => this.#sites.point(event),
+    begin: () => {
+      this.carried = undefined;
+      this.#chooser.close(false);
+    },
+    show: (half) => (this.half = half),
   });
 
   override connectedCallback(): void {
@@ -199,7 +208,10 @@ export class PulseMap extends RecordElement {
     const shown = placesIn(this.#view);
     const active = placeFromKey(this.active);
     if (!active || !shown.includes(active)) this.active = placeKey(shown[0] as Place);
-    if (!this.editable) this.#chooser.close(false);
+    if (!this.editable) {
+      this.#chooser.close(false);
+      this.#skin.leave();
+    }
   }
 
   protected override render(): TemplateResult {
@@ -216,6 +228,7 @@ export class PulseMap extends RecordElement {
           canRedo: this.store.canRedo,
           editable: this.editable,
           carried: this.carried,
+          drawing: this.#skin.on,
           unstated,
           total,
           display: this.display,
@@ -229,17 +242,18 @@ export class PulseMap extends RecordElement {
         },
         this.#toolbarActs,
       )}
-      ${this.help ? renderHelp(words) : nothing}
+      ${this.#skin.palette()} ${this.help ? renderHelp(words) : nothing}
       <div
         class="main ${this.#beside ? 'beside' : ''}"
         role="group"
         aria-label=${this.labelText || words.map.name}
         @open-place=${this.#openFromReading}
       >
-        <div>
-          ${this.display === 'table' ? this.#table() : renderStage(view, this.carried !== undefined, this.#pointer, this.#keydown, this.#focusin)}
+        <div @keydown=${this.#skin.keydown}>
+          ${this.display === 'table' ? this.#table() : renderStage(view, this.#skin.on ? 'skinning' : this.carried ? 'drawing' : '', this.#skin.on ? this.#skin.hand : this.#pointer, this.#keydown, this.#focusin)}
           ${renderStatus(this.said, total - unstated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${words.map.earlier(words.map.when(this.compare.examinedAt))}</p>` : nothing}
+          ${this.#skin.list()}
           ${renderAlso(examination, this.editable, words, (fields) => this.edit(setFields(examination, fields)))}
           ${renderLimbActs(this.editable, words, {
             fill: (limb) => this.#recorder.fillLimb(limb),
@@ -254,7 +268,7 @@ export class PulseMap extends RecordElement {
               </div>`
         }
       </div>
-      ${this.#chooserTemplate()}`;
+      ${this.#chooser.template()}`;
   }
 
   #figureView(): FigureView {
@@ -269,12 +283,19 @@ export class PulseMap extends RecordElement {
         painting: carried && { keys: painting, step: carried },
         words,
       },
-      { active, open: this.#chooser.open, preview, dragged, editable, barred },
+      {
+        active,
+        open: this.#chooser.open,
+        preview,
+        dragged,
+        editable,
+        barred,
+        skin: (layout) => this.#skin.layer(layout),
+      },
     );
   }
 
   #table(): TemplateResult {
-    const recorder = this.#recorder;
     return renderTable(
       {
         examination: this.examination,
@@ -282,44 +303,21 @@ export class PulseMap extends RecordElement {
         editable: this.editable,
         words: this.words,
       },
-      {
-        grade: (place, step) => recorder.grade(place, step),
-        bruit: (place, bruit) => recorder.bruit(place, bruit),
-        reason: (place, reason, of) =>
-          of === 'pulse' ? recorder.reason(place, reason) : recorder.bruitReason(place, reason),
-        clear: (place, of) => recorder.clearPart(place, of),
-        open: (place) => this.#openAt(placeKey(place), true),
-      },
+      tableActs(this.#recorder, (key) => this.#openAt(key, true)),
     );
-  }
-
-  #chooserTemplate(): TemplateResult | typeof nothing {
-    const { place, unfolded, pinned } = this.#chooser;
-    if (!place) return nothing;
-    return html`<div @keydown=${this.#chooser.keydown}>
-      ${renderChooser(
-        {
-          place,
-          pulse: pulseAt(this.examination, place),
-          bruit: bruitAt(this.examination, place),
-          scale: this.examination.scale,
-          unfolded,
-          pinned,
-          next: travel(place, 'next', placesIn(this.#view)),
-          words: this.words,
-          sheet: this.#narrow,
-        },
-        this.#chooser.acts(place),
-      )}
-    </div>`;
   }
 
   readonly #toolbarActs: ToolbarActs = {
     undo: () => this.#recorder.undo(),
     redo: () => this.#recorder.redo(),
     carry: (step) => {
+      this.#skin.leave();
       this.carried = step;
       this.#chooser.close(false);
+    },
+    draw: () => {
+      this.display = 'figure';
+      this.#skin.toggle();
     },
     restNormal: () => this.#recorder.restNormal(),
     scale: (scale) => {
@@ -373,6 +371,7 @@ export class PulseMap extends RecordElement {
     escape: () => {
       this.help = false;
       this.carried = undefined;
+      this.#skin.leave();
       this.#chooser.close(false);
     },
     record: (place, act) => this.#chooser.recordByKey(place, act),

@@ -23,6 +23,18 @@ export interface PointerTarget {
   strokePreview(places: readonly PlaceKey[], points: readonly DrawingPoint[]): void;
 }
 
+/** What listens to the pointer on the drawing. */
+export interface Hand {
+  down(event: PointerEvent): void;
+  move(event: PointerEvent): void;
+  up(event: PointerEvent): void;
+  cancel(event: PointerEvent): void;
+  leave(event: PointerEvent): void;
+  click(event: MouseEvent): void;
+  menu(event: MouseEvent): void;
+  touchMove(event: Event): void;
+}
+
 /** A press that moved less than this many px is a tap. */
 const TAP_SLOP = 10;
 
@@ -50,7 +62,7 @@ function mirrorOf({ place, over }: Press): PlaceKey | undefined {
  * Turns pointer events on the drawing into acts. What is meant is decided from where the press began, never from the click's
  * target, since engines disagree on that after capture; a cancelled press does nothing.
  */
-export class DrawingPointer implements ReactiveController {
+export class DrawingPointer implements ReactiveController, Hand {
   #press: Press | undefined;
   readonly #pen = new PenWatch();
   #handled = -Infinity;

@@ -14,7 +14,7 @@ import { readExamination } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import { type FigureView, renderFigure } from './figure.js';
 import { renderLegend } from './panels.js';
-import type { DrawingPointer } from './pointer.js';
+import type { Hand } from './pointer.js';
 import { type Painting, siteView } from './site-view.js';
 
 /** Least greatest height of the figure in px: high enough for a target of 44 px at every site. */
@@ -38,7 +38,10 @@ export interface StageView {
   readonly words: Messages;
 }
 
-type HandState = Pick<FigureView, 'active' | 'open' | 'preview' | 'dragged' | 'editable' | 'barred'>;
+type HandState = Pick<FigureView, 'active' | 'open' | 'preview' | 'dragged' | 'editable' | 'barred' | 'skin'>;
+
+/** What the hand on the figure does: records at sites, draws a carried grade across them, or draws on the skin. */
+export type HandMode = '' | 'drawing' | 'skinning';
 
 function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
   const ofArms = view.includes('arm') || view.includes('hand');
@@ -74,13 +77,14 @@ export function figureView(stage: StageView, hand: HandState): FigureView {
 /** The figure with its hand: pointer, keys and focus are heard here, once for all sites. */
 export function renderStage(
   view: FigureView,
-  drawing: boolean,
-  pointer: DrawingPointer,
+  mode: HandMode,
+  pointer: Hand,
   keydown: (event: KeyboardEvent) => void,
   focusin: (event: FocusEvent) => void,
 ): TemplateResult {
   return html`<div
-      class="stage ${drawing ? 'drawing' : ''}"
+      class="stage ${mode}"
+      tabindex=${mode === 'skinning' ? -1 : nothing}
       @pointerdown=${pointer.down}
       @pointermove=${pointer.move}
       @pointerup=${pointer.up}

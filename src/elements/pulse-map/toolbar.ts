@@ -14,6 +14,8 @@ export interface ToolbarView {
   readonly canRedo: boolean;
   readonly editable: boolean;
   readonly carried: Carried;
+  /** Whether the hand draws on the skin. */
+  readonly drawing: boolean;
   readonly unstated: number;
   readonly total: number;
   readonly display: 'figure' | 'table';
@@ -32,6 +34,7 @@ export interface ToolbarActs {
   undo(): void;
   redo(): void;
   carry(step: Carried): void;
+  draw(): void;
   restNormal(): void;
   scale(scale: ScaleId): void;
   display(display: 'figure' | 'table'): void;
@@ -55,6 +58,20 @@ function normalButton({ unstated, total, editable, words }: ToolbarView, acts: T
     @click=${acts.restNormal}
   >
     ${text}
+  </button>`;
+}
+
+function drawButton({ drawing, editable, words }: ToolbarView, acts: ToolbarActs): TemplateResult {
+  return html`<button
+    type="button"
+    class="button"
+    data-tool="draw"
+    aria-label=${words.marks.tool}
+    aria-pressed=${drawing ? 'true' : 'false'}
+    ?disabled=${!editable}
+    @click=${acts.draw}
+  >
+    ${ICONS.pencil}<span>${words.marks.toolShort}<span class="caption"> ${words.marks.toolRest}</span></span>
   </button>`;
 }
 
@@ -190,7 +207,7 @@ export function renderToolbar(view: ToolbarView, acts: ToolbarActs): TemplateRes
         ${ICONS.redo}
       </button>
       ${narrow ? nothing : html`<span class="hint caption" aria-hidden="true">${words.map.carry}</span>${carry(view, acts)}`}
-      ${normalButton(view, acts)}
+      ${normalButton(view, acts)} ${drawButton(view, acts)}
       <span class="space"></span>
       ${
         part

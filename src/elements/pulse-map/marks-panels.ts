@@ -1,0 +1,178 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import { SKIN_PLACES, SKIN_REGIONS, type SkinPlace } from '../../anatomy/index.js';
+import { type Mark, MARK_FORMS, MARK_KINDS, type MarkKind, markRegions } from '../../examination/index.js';
+import type { Messages } from '../../locale/index.js';
+import { markName, skinIcon, type SkinView } from './marks-view.js';
+
+export interface PaletteView extends SkinView {
+  readonly kind: MarkKind;
+  readonly eraser: boolean;
+}
+
+export interface SkinActs {
+  kind(kind: MarkKind): void;
+  eraser(): void;
+  note(text: string): void;
+  remove(id: string): void;
+  edit(id: string): void;
+  add(kind: MarkKind, place: SkinPlace | undefined): void;
+  leave(): void;
+}
+
+function isArea(kind: MarkKind): boolean {
+  return MARK_FORMS[kind] === 'area';
+}
+
+/** The kinds to draw with; for a selected mark, what it is and what can be changed about it. */
+export function renderPalette(
+  view: PaletteView,
+  acts: SkinActs,
+  keydown: (event: KeyboardEvent) => void,
+): TemplateResult {
+  const { words, eraser } = view;
+  const { marks } = words;
+  const chosen = view.marks.find(({ id }) => id === view.selected);
+  const kind = chosen?.kind ?? view.kind;
+  return html`<div class="palette" role="group" part="palette" aria-label=${marks.tool} @keydown=${keydown}>
+    <div class="kinds" role="toolbar" aria-label=${marks.kind}>
+      ${MARK_KINDS.map(
+        (option) =>
+          html`<button
+            type="button"
+            class="button"
+            aria-label=${marks.kindWord(option)}
+            aria-pressed=${option === kind && (chosen !== undefined || !eraser) ? 'true' : 'false'}
+            ?disabled=${chosen !== undefined && isArea(option) !== isArea(chosen.kind)}
+            @click=${() => acts.kind(option)}
+          >
+            ${skinIcon(option, `kind-${option}`)}<span>${marks.kindShort(option)}</span>
+          </button>`,
+      )}
+    </div>
+    ${
+      chosen
+        ? html`<div class="act">
+            <b>${markName({ ...chosen, note: undefined }, words)}</b>
+            <label
+              >${marks.note}
+              <input
+                class="field"
+                .value=${chosen.note ?? ''}
+                maxlength="2000"
+                @change=${(event: Event) => acts.note((event.target as HTMLInputElement).value)}
+            /></label>
+            <button type="button" class="button" @click=${() => acts.remove(chosen.id)}>
+              ${marks.remove}
+            </button>
+            ${doneButton(words, acts)}
+          </div>`
+        : html`<div class="act">
+            <span class="hint">${eraser ? marks.howErase : marks.how}</span>
+            <button
+              type="button"
+              class="button"
+              aria-pressed=${eraser ? 'true' : 'false'}
+              @click=${acts.eraser}
+            >
+              ${marks.eraser}
+            </button>
+            ${doneButton(words, acts)}
+          </div>`
+    }
+  </div>`;
+}
+
+function doneButton({ marks }: Messages, acts: SkinActs): TemplateResult {
+  return html`<button type="button" class="button" @click=${acts.leave}>${marks.done}</button>`;
+}
+
+function groupOf({ region, side }: SkinPlace): keyof Messages['marks']['groups'] {
+  const { of } = SKIN_REGIONS[region];
+  return of === 'trunk' || side === 'midline' ? 'trunk' : `${side} ${of}`;
+}
+
+function addByPlace({ marks }: Messages, acts: SkinActs): TemplateResult {
+  const add = (event: Event): void => {
+    const [kind, place] = [
+      ...((event.target as Element).closest('.fields')?.querySelectorAll('select') ?? []),
+    ];
+    if (kind && place) acts.add(kind.value as MarkKind, SKIN_PLACES[Number(place.value || Number.NaN)]);
+  };
+  return html`<div class="fields">
+    <label
+      >${marks.kind}
+      <select class="field">
+        ${MARK_KINDS.map((kind) => html`<option value=${kind}>${marks.kindWord(kind)}</option>`)}
+      </select></label
+    >
+    <label
+      >${marks.place}
+      <select class="field">
+        <option value="">${marks.choosePlace}</option>
+        ${Object.entries(marks.groups).map(
+          ([group, name]) =>
+            html`<optgroup label=${name}>
+              ${SKIN_PLACES.map((place, i) =>
+                groupOf(place) === group
+                  ? html`<option value=${i}>${marks.placeWord(place)}</option>`
+                  : nothing,
+              )}
+            </optgroup>`,
+        )}
+      </select></label
+    >
+    <button type="button" class="button" @click=${add}>${marks.add}</button>
+  </div>`;
+}
+
+/** Every mark in words with what can be done to it, and a way to record one without drawing. */
+export function renderSkinList(view: SkinView, editable: boolean, acts: SkinActs): TemplateResult {
+  const { words, marks: all } = view;
+  const { marks } = words;
+  return html`<details class="also marks" part="marks" ?open=${all.length > 0 || view.on}>
+    <summary>${marks.title}</summary>
+    <ul>
+      ${repeat(
+        all,
+        ({ id }) => id,
+        (mark: Mark, i) => {
+          const name = markName({ ...mark, note: undefined }, words);
+          return html`<li data-row=${mark.id} class=${mark.id === view.selected ? 'selected' : ''}>
+            ${skinIcon(mark.kind, `row-${i}`)}
+            <span>
+              <b>${marks.whereWord(markRegions(mark))}</b> ${marks.kinds[mark.kind]}
+              ${mark.note ? html`<small>${mark.note}</small>` : nothing}
+            </span>
+            ${
+              editable
+                ? html`<button
+                      type="button"
+                      class="button"
+                      aria-label=${`${marks.edit}: ${name}`}
+                      @click=${() => acts.edit(mark.id)}
+                    >
+                      ${marks.edit}
+                    </button>
+                    <button
+                      type="button"
+                      class="button"
+                      aria-label=${`${marks.remove}: ${name}`}
+                      @click=${() => acts.remove(mark.id)}
+                    >
+                      ${marks.remove}
+                    </button>`
+                : nothing
+            }
+          </li>`;
+        },
+      )}
+    </ul>
+    ${
+      editable
+        ? html`<p class="hint">${marks.orPlace}</p>
+            ${addByPlace(words, acts)}`
+        : nothing
+    }
+  </details>`;
+}

@@ -1,0 +1,113 @@
+import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import {
+  farSide,
+  type Layout,
+  markShape,
+  type MarkShape,
+  type Point,
+  showsArms,
+} from '../../drawing/index.js';
+import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../../examination/index.js';
+import { SKIN_REGIONS } from '../../anatomy/index.js';
+import type { Messages } from '../../locale/index.js';
+
+/** What the marks on the figure look like just now. */
+export interface SkinView {
+  readonly marks: readonly Mark[];
+  /** Whether the hand draws on the skin, so that marks can be reached. */
+  readonly on: boolean;
+  readonly selected: string | undefined;
+  /** Marks under the eraser. */
+  readonly erasing: ReadonlySet<string>;
+  readonly words: Messages;
+}
+
+function parts(id: string, kind: MarkKind, { d, teeth, hatch }: MarkShape): SVGTemplateResult {
+  if (MARK_FORMS[kind] !== 'area')
+    return svg`<path class="halo" d=${d}></path><path class="edge" d=${d}></path><path class="teeth" d=${teeth ?? d}></path>`;
+  // Texture is clipped by the outline; ids are private to the shadow tree.
+  return svg`<clipPath id=${id}><path d=${d}></path></clipPath><path class="halo" d=${d}></path><path class="fill" d=${d}></path>
+    <path class="texture" clip-path="url(#${id})" d=${hatch ?? d}></path><path class="edge" d=${d}></path>`;
+}
+
+const SHAPES = new WeakMap<Mark, { readonly key: string; readonly shape: MarkShape }>();
+
+function shapeOf(mark: Mark, { scale, offsetX, offsetY }: Layout): MarkShape {
+  const key = `${scale} ${offsetX} ${offsetY}`;
+  const known = SHAPES.get(mark);
+  if (known?.key === key) return known.shape;
+  const points = mark.points.map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]);
+  const shape = markShape(mark.kind, points, farSide(mark.points));
+  SHAPES.set(mark, { key, shape });
+  return shape;
+}
+
+function isOfArm(mark: Mark): boolean {
+  const region = markRegions(mark)[0]?.region;
+  return region === 'fingers' || (region && region !== 'toes' && SKIN_REGIONS[region].of) === 'arm';
+}
+
+/** Where arms and legs are shown in turn, from this height of the figure on a mark of the trunk goes with the legs. */
+const LEGS_FROM = 500;
+
+/** The half of the body that shows a mark. */
+export function halfOf(mark: Mark): 'arms' | 'legs' {
+  return isOfArm(mark) || mark.points.every(([, y]) => y < LEGS_FROM) ? 'arms' : 'legs';
+}
+
+/** Marks on the arms go where the arms are left out. */
+function isShown(mark: Mark, { view }: Layout): boolean {
+  return !isOfArm(mark) || showsArms(view);
+}
+
+/** A mark in words, "Left forefoot: ulcer". */
+export function markName(mark: Mark, { marks }: Messages): string {
+  return marks.mark(mark.kind, markRegions(mark), mark.note);
+}
+
+/** The marks of a record on the figure. Only while the hand draws are they buttons; the list has them always. */
+export function skinLayer(
+  view: SkinView,
+  layout: Layout,
+  keydown: (event: KeyboardEvent) => void,
+): SVGTemplateResult {
+  const { on, words } = view;
+  return svg`<g class="skins" aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
+    view.marks.filter((mark) => isShown(mark, layout)),
+    ({ id }) => id,
+    (mark, i) => {
+      const state = view.erasing.has(mark.id) ? 'erasing' : mark.id === view.selected ? 'selected' : '';
+      const name = markName(mark, words);
+      return svg`<g class="skin s-${mark.kind} ${state}" part="mark" data-mark=${mark.id} role=${on ? 'button' : nothing}
+          tabindex=${on ? 0 : nothing} aria-label=${on ? name : nothing} aria-pressed=${on ? mark.id === view.selected : nothing}>
+        ${on ? nothing : svg`<title>${name}</title>`}${parts(`skin-${i}`, mark.kind, shapeOf(mark, layout))}
+      </g>`;
+    },
+  )}</g>${on ? svg`<path class="ink"></path>` : nothing}`;
+}
+
+const SAMPLES: Record<'area' | 'line', readonly Point[]> = {
+  area: [
+    [4, 9],
+    [13, 3],
+    [25, 7],
+    [27, 16],
+    [16, 21],
+    [5, 17],
+  ],
+  line: [
+    [3, 12],
+    [15, 9],
+    [27, 12],
+  ],
+};
+
+/**
+ * The look of a kind, for buttons and the list; words stand beside it.
+ * @param id of its own within the element
+ */
+export function skinIcon(kind: MarkKind, id: string): SVGTemplateResult {
+  const shape = markShape(kind, SAMPLES[MARK_FORMS[kind] === 'area' ? 'area' : 'line']);
+  return svg`<svg class="skin s-${kind}" width="30" height="24" viewBox="0 0 30 24" aria-hidden="true">${parts(id, kind, shape)}</svg>`;
+}
