@@ -93,3 +93,4 @@ export const examination = {
   pulseExtras,
   fault,
 };
+export type ExaminationWords = typeof examination;

@@ -186,3 +186,4 @@ export const localisation = {
   where: (place: Place) => sentence(anatomy.place(place)),
   causesHeading: 'What lies behind it, by probability',
 };
+export type LocalisationWords = typeof localisation;

@@ -28,6 +28,7 @@ export const form = {
   refused: 'The given record was not taken. What was here before is unchanged.',
   refusedMore: (count: number) => (count === 1 ? 'One thing is wrong:' : `${count} things are wrong:`),
 };
+export type FormWords = typeof form;
 
 /** What was found at a place, as one says it: "2, normal; systolic bruit; thrill". */
 function findings(pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string {
@@ -243,3 +244,4 @@ export const map = {
     ['?', 'this list'],
   ] as readonly (readonly [string, string])[],
 };
+export type MapWords = typeof map;

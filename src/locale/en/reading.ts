@@ -11,3 +11,4 @@ export const reading = {
   noBlock: (probability: number) => `No block shown: ${Math.round(probability * 100)}%.`,
   levelsOf: (limb: LimbKey) => `${sentence(anatomy.limbs[limb])}, by level`,
 };
+export type ReadingWords = typeof reading;

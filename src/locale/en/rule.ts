@@ -256,3 +256,4 @@ export const rule = {
   unstated: (examination: Examination, places: readonly Place[]) =>
     places.filter((place) => isPulseSite(place.site)).map((place) => silence(examination, place)),
 };
+export type RuleWords = typeof rule;
