@@ -5,7 +5,7 @@ import { PathWriter } from './path-writer.js';
 import { drawRibbon } from './ribbon.js';
 import { courseOf, radiusAt } from './vessels.js';
 
-/** Path data of the arteries, a path a tone; empty where nothing is drawn in it. */
+/** Path data of the arteries in tenths of a figure unit, a path a tone; empty where nothing is drawn in it. */
 export type ArteryPaths = Readonly<Record<Depth | 'hollow', string>>;
 
 /** Width of an artery beyond a narrowing, as a share of its own. */
@@ -59,34 +59,35 @@ function joined(stretches: readonly Stretch[]): Stretch[] {
   return result;
 }
 
+const RIBBONS = new Map<string, string>();
+/** Ribbons kept: several times what one record needs. */
+const KEPT = 1000;
+
+/** A stretch as path data; those drawn before are kept, since most stay as they are from one edit to the next. */
+function ribbonOf({ vessel, from, to, flow }: Stretch): string {
+  const { artery, side } = vessel;
+  const width = flow === 'reduced' ? REDUCED_WIDTH : 1;
+  const key = `${side} ${artery} ${from} ${to} ${width}`;
+  let d = RIBBONS.get(key);
+  if (d === undefined) {
+    const path = new PathWriter('tenth');
+    drawRibbon(path, courseOf(vessel), from, to, (t) => width * radiusAt(artery, t));
+    d = path.toString();
+    if (RIBBONS.size >= KEPT) RIBBONS.clear();
+    RIBBONS.set(key, d);
+  }
+  return d;
+}
+
 /**
  * The arterial tree as path data, a path a tone: by depth where blood flows, as one hollow path where none does.
  * @param arms whether the arteries of the arms are drawn
  */
 export function arteryPaths(flow: readonly DrawnFlow[], arms: boolean): ArteryPaths {
-  const paths = {
-    behind: new PathWriter(),
-    deep: new PathWriter(),
-    trunk: new PathWriter(),
-    near: new PathWriter(),
-    hollow: new PathWriter(),
-  };
+  const paths: Record<keyof ArteryPaths, string> = { behind: '', deep: '', trunk: '', near: '', hollow: '' };
   const drawn = flow.filter(({ piece }) => arms || !ofArm(piece.artery)).flatMap(stretchesOf);
-  for (const { vessel, from, to, depth, flow: kind } of joined(drawn)) {
-    const width = kind === 'reduced' ? REDUCED_WIDTH : 1;
-    drawRibbon(
-      paths[kind === 'none' ? 'hollow' : depth],
-      courseOf(vessel),
-      from,
-      to,
-      (t) => width * radiusAt(vessel.artery, t),
-    );
+  for (const stretch of joined(drawn)) {
+    paths[stretch.flow === 'none' ? 'hollow' : stretch.depth] += ribbonOf(stretch);
   }
-  return {
-    behind: paths.behind.toString(),
-    deep: paths.deep.toString(),
-    trunk: paths.trunk.toString(),
-    near: paths.near.toString(),
-    hollow: paths.hollow.toString(),
-  };
+  return paths;
 }

@@ -3,16 +3,14 @@ import { PathWriter } from './path-writer.js';
 
 export type Point = readonly [x: number, y: number];
 
-/** A smooth open line through points, as path data. */
-export function openPath(points: readonly Point[]): string {
-  const path = new PathWriter();
+/** A smooth open line through points, as path data, added to what a path holds. */
+export function openPath(points: readonly Point[], path = new PathWriter()): string {
   line<Point>().curve(curveCatmullRom.alpha(0.5)).context(path.context)(points as Point[]);
   return path.toString();
 }
 
-/** A smooth closed outline through points, as path data. */
-export function closedPath(points: readonly Point[]): string {
-  const path = new PathWriter();
+/** A smooth closed outline through points, as path data, added to what a path holds. */
+export function closedPath(points: readonly Point[], path = new PathWriter()): string {
   line<Point>().curve(curveCatmullRomClosed.alpha(0.5)).context(path.context)(points as Point[]);
   return path.toString();
 }

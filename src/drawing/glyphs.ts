@@ -17,7 +17,7 @@ function circle(r: number, cx = 12, cy = 12): string {
   return `M${cx - r} ${cy}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
 }
 
-export const GLYPHS: Readonly<Record<GlyphKind, readonly GlyphPart[]>> = {
+export const GLYPHS: Readonly<Record<GlyphKind, readonly [GlyphPart, GlyphPart?]>> = {
   absent: [
     {
       d: 'M5 3.5H19A1.5 1.5 0 0 1 20.5 5V19A1.5 1.5 0 0 1 19 20.5H5A1.5 1.5 0 0 1 3.5 19V5A1.5 1.5 0 0 1 5 3.5Z',

@@ -6,6 +6,7 @@ type CurveContext = Pick<CanvasPath, 'moveTo' | 'lineTo' | 'bezierCurveTo' | 'cl
  * adding up, since each step is taken from where the last one really ended.
  */
 export class PathWriter implements CurveContext {
+  readonly #per: number;
   #data = '';
   /** Where the pen is, in tenths; and where the contour began. */
   #x = 0;
@@ -13,13 +14,19 @@ export class PathWriter implements CurveContext {
   #startX = 0;
   #startY = 0;
 
+  /** @param unit what a number of the data stands for: a unit, or a tenth of one, which needs no decimal points */
+  constructor(unit: 'unit' | 'tenth' = 'unit') {
+    this.#per = unit === 'unit' ? 10 : 1;
+  }
+
   /** Itself, as d3 wants it typed. */
   get context(): CanvasRenderingContext2D {
     return this as unknown as CanvasRenderingContext2D;
   }
 
   moveTo(x: number, y: number): void {
-    this.#data += `M${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`;
+    this.#x = this.#y = 0;
+    this.#data += `M${this.#to(x, y)}`;
     this.#go(x, y);
     this.#startX = this.#x;
     this.#startY = this.#y;
@@ -52,7 +59,9 @@ export class PathWriter implements CurveContext {
   }
 
   #to(x: number, y: number): string {
-    return (Math.round(x * 10) - this.#x) / 10 + gap(String((Math.round(y * 10) - this.#y) / 10));
+    const dx = (Math.round(x * 10) - this.#x) / this.#per;
+    const dy = (Math.round(y * 10) - this.#y) / this.#per;
+    return dy < 0 ? `${dx}${dy}` : `${dx} ${dy}`;
   }
 
   #go(x: number, y: number): void {

@@ -3,7 +3,7 @@ import { closedPath, mirrored, openPath, type Point } from './geometry.js';
 import { OUTLINE } from './outline.js';
 import { PathWriter } from './path-writer.js';
 
-/** The body as path data. */
+/** The body as path data in tenths of a figure unit. */
 export interface Silhouette {
   /** Body, head, ears, fingers and toes: filled they are one shape, whose contours all run clockwise. */
   readonly body: string;
@@ -19,8 +19,9 @@ function whole(half: readonly Point[]): Point[] {
   return [...half, ...back.filter(([x], i) => !(x === AXIS && (i === 0 || i === back.length - 1)))];
 }
 
-function both(points: readonly Point[], path: (points: readonly Point[]) => string): string {
-  return path(points) + path(mirrored(points, AXIS));
+function both(points: readonly Point[], draw: typeof openPath, path: PathWriter): void {
+  draw(points, path);
+  draw(mirrored(points, AXIS), path);
 }
 
 /** A rod with round ends. */
@@ -37,32 +38,39 @@ function rod(path: PathWriter, x1: number, y1: number, x2: number, y2: number, w
   path.closePath();
 }
 
+/** An ear, an ellipse of two arcs. */
 function ear(x: number): string {
   const { y, rx, ry } = OUTLINE.ear;
-  return `M${x - rx} ${y}a${rx} ${ry} 0 0 1 ${2 * rx} 0a${rx} ${ry} 0 0 1 ${-2 * rx} 0z`;
+  const [left, top, wide, high] = [x - rx, y, rx, ry].map((length) => 10 * length) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  return `M${left} ${top}a${wide} ${high} 0 0 1 ${2 * wide} 0a${wide} ${high} 0 0 1 ${-2 * wide} 0z`;
 }
 
 function silhouette(arms: boolean): Silhouette {
-  const digits = new PathWriter();
+  const body = new PathWriter('tenth');
+  const hints = new PathWriter('tenth');
+  const knees = new PathWriter('tenth');
+  closedPath(whole([...OUTLINE.neck, ...(arms ? OUTLINE.arm : []), ...OUTLINE.trunkAndLeg]), body);
+  closedPath(whole(OUTLINE.head), body);
   for (const [x1 = 0, y1 = 0, x2 = 0, y2 = 0, width = 0] of [
     ...(arms ? OUTLINE.fingers : []),
     ...OUTLINE.toes,
   ]) {
-    rod(digits, x1, y1, x2, y2, width);
-    rod(digits, 2 * AXIS - x1, y1, 2 * AXIS - x2, y2, width);
+    rod(body, x1, y1, x2, y2, width);
+    rod(body, 2 * AXIS - x1, y1, 2 * AXIS - x2, y2, width);
   }
-  const half = [...OUTLINE.neck, ...(arms ? OUTLINE.arm : []), ...OUTLINE.trunkAndLeg];
+  for (const points of OUTLINE.hints) both(points, openPath, hints);
+  both(OUTLINE.knee, closedPath, knees);
   const { x } = OUTLINE.ear;
   return {
-    body:
-      closedPath(whole(half)) +
-      closedPath(whole(OUTLINE.head)) +
-      ear(x) +
-      ear(2 * AXIS - x) +
-      digits.toString(),
-    hints: OUTLINE.hints.map((points) => both(points, openPath)).join(''),
-    knees: both(OUTLINE.knee, closedPath),
-    heart: closedPath(OUTLINE.heart),
+    body: body.toString() + ear(x) + ear(2 * AXIS - x),
+    hints: hints.toString(),
+    knees: knees.toString(),
+    heart: closedPath(OUTLINE.heart, new PathWriter('tenth')),
   };
 }
 

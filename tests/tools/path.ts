@@ -5,13 +5,16 @@ export type XY = readonly [x: number, y: number];
 /** Points along each cubic and each half circle. */
 const FINE = 12;
 
-/** The contours of path data made of M, and of l, c, a (half circles) and z in relative form. */
-export function contours(d: string): XY[][] {
+/**
+ * The contours of path data made of M, and of l, c, a (half circles) and z in relative form.
+ * @param unit what a number of the data stands for
+ */
+export function contours(d: string, unit = 1): XY[][] {
   const all: XY[][] = [];
   let x = 0;
   let y = 0;
   for (const [, letter, rest = ''] of d.matchAll(/([MlcazZ])([^MlcazZ]*)/g)) {
-    const n = [...rest.matchAll(/-?\d*\.?\d+/g)].map(Number);
+    const n = [...rest.matchAll(/-?\d*\.?\d+/g)].map((text) => unit * Number(text));
     const contour = all.at(-1);
     const at = (i: number): number => n[i] as number;
     if (letter === 'M') {
@@ -30,7 +33,7 @@ export function contours(d: string): XY[][] {
       y += at(5);
     } else if (letter === 'a') {
       const [dx, dy] = [at(5), at(6)];
-      const turn = at(4) ? 1 : -1;
+      const turn = at(4) > 0 ? 1 : -1;
       for (let k = 1; k <= FINE; k++) {
         const angle = Math.PI - (Math.PI * k) / FINE;
         const across = (turn * Math.sin(angle)) / 2;

@@ -19,11 +19,12 @@ export const figureStyles = css`
     touch-action: none;
     cursor: crosshair;
   }
-  /* Contours overlap, so the rim is painted before the fill that makes them one shape. */
+  /* Body and arteries are drawn in tenths of a figure unit. Contours overlap, so the rim is painted before the fill that
+     makes them one shape. */
   .body {
     fill: var(--_body);
     stroke: var(--_body-edge);
-    stroke-width: 3.6;
+    stroke-width: 36;
     stroke-linejoin: round;
     paint-order: stroke;
   }
@@ -31,7 +32,7 @@ export const figureStyles = css`
   .knees {
     fill: none;
     stroke: var(--_body-edge);
-    stroke-width: 2.2;
+    stroke-width: 22;
     stroke-linecap: round;
   }
   .knees {
@@ -42,7 +43,7 @@ export const figureStyles = css`
     fill: var(--_body);
     fill-opacity: 0.75;
     stroke: var(--_body-edge);
-    stroke-width: 2.2;
+    stroke-width: 22;
   }
   .artery {
     fill: var(--_vessel);
@@ -54,7 +55,7 @@ export const figureStyles = css`
   .hollow {
     fill: var(--_body);
     stroke: var(--_mute);
-    stroke-width: 2.6;
+    stroke-width: 26;
     paint-order: stroke;
   }
   .leaders path {
@@ -75,8 +76,6 @@ export const figureStyles = css`
   }
   .label {
     cursor: pointer;
-  }
-  .label text {
     font: 400 14px var(--_font);
     fill: var(--_ink);
     paint-order: stroke;
@@ -84,13 +83,13 @@ export const figureStyles = css`
     stroke-width: 3px;
     stroke-linejoin: round;
   }
-  .label.quiet text {
+  .label.quiet {
     fill: var(--_ink-2);
   }
-  .label.loud text {
+  .label.loud {
     font-weight: 600;
   }
-  .label .finding {
+  .label.finding {
     font-size: 13px;
   }
   .site {

@@ -1,6 +1,6 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { isPulseSite, type PlaceKey, placeKey } from '../../anatomy/index.js';
+import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import {
   arteryPaths,
   BLOCK_BAR,
@@ -25,14 +25,14 @@ import type { SiteView } from './site-view.js';
 
 const number = (value: number): number => Math.round(value * 10) / 10;
 
-/** Whether the arms are drawn decides the body; the arteries follow the flow, those behind the knee first. */
+/** Body and arteries, in tenths of a figure unit: those behind the knee first, then by depth. */
 function bodyLayer(flow: readonly DrawnFlow[], arms: boolean): SVGTemplateResult {
   const { body, hints, knees, heart } = silhouetteOf(arms);
   const { behind, deep, trunk, near, hollow } = arteryPaths(flow, arms);
-  return svg`<path class="body" d=${body}></path><path class="hints" d=${hints}></path>
+  return svg`<g transform="scale(.1)"><path class="body" d=${body}></path><path class="hints" d=${hints}></path>
     <path class="artery behind" d=${behind}></path><path class="knees" d=${knees}></path>
     <path class="artery deep" d=${deep}></path><path class="artery trunk" d=${trunk}></path>
-    <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery near" d=${near}></path>`;
+    <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery near" d=${near}></path></g>`;
 }
 
 function lesionLayer(marks: readonly LesionMark[], layout: Layout, words: Messages): SVGTemplateResult {
@@ -72,19 +72,30 @@ export interface FigureView {
   readonly editable: boolean;
   /** Disabled: no site takes the focus. */
   readonly barred: boolean;
-  /** The marks on the skin, over the body and under the sites. */
-  readonly skin: (layout: Layout) => SVGTemplateResult;
   readonly words: Messages;
 }
 
-function labelText(label: PlacedLabel, view: SiteView, layout: Layout, words: Messages): SVGTemplateResult {
-  const { anatomy } = words;
-  const name =
-    layout.naming === 'codes' ? anatomy.codes[label.place.site] : words.map.siteShort(label.place.site);
-  return svg`<g class="label ${view.weight}" data-place=${label.key} transform="translate(${number(label.x)} ${number(label.y)})">
-    <text text-anchor=${label.anchor} dy="5">${name}</text>
-    ${view.finding && layout.naming === 'names' ? svg`<text class="finding" text-anchor=${label.anchor} dy="21">${view.finding}</text>` : nothing}
-  </g>`;
+/** Names beside their sites, and below them what was found where the glyph alone does not say it. */
+function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
+  const codes = layout.naming === 'codes';
+  const text = (
+    { key, anchor, x, y }: PlacedLabel,
+    said: string,
+    kind: string,
+    down: number,
+  ): SVGTemplateResult =>
+    svg`<text class="label ${sites.get(key)?.weight ?? ''}${kind}" data-place=${key} text-anchor=${anchor} x=${number(x)} y=${number(y + down)} .textContent=${said}></text>`;
+  const name = ({ site }: Place): string => (codes ? words.anatomy.codes[site] : words.map.siteShort(site));
+  const finding = ({ key }: PlacedLabel): string => (codes ? '' : (sites.get(key)?.finding ?? ''));
+  return svg`<g aria-hidden="true">${layout.labels.map((label) => text(label, name(label.place), '', 5))}${layout.labels
+    .filter(finding)
+    .map((label) => text(label, finding(label), ' finding', 21))}</g>`;
+}
+
+function glyphs({ shown, earlier, changed }: SiteView): SVGTemplateResult {
+  const now = glyphParts(shown, true, 'translate(-12 -12)');
+  if (!earlier) return now;
+  return svg`<g class="earlier ${changed ? 'changed' : ''}" transform="translate(-29 3) scale(.66)">${glyphParts(earlier, true)}</g>${now}`;
 }
 
 /** The drawing with its sites as buttons; one of them is the tab stop. */
@@ -101,7 +112,6 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
       role="group" aria-label=${words.map.figure} data-view=${layout.view}>
     <g transform=${shift} aria-hidden="true">${bodyLayer(view.flow, showsArms(layout.view))}</g>
-    ${view.skin(layout)}
     <g class="leaders" aria-hidden="true">
       <path d=${leaders((label) => label.key !== view.open)}></path>
       <path class="open" d=${leaders((label) => label.key === view.open)}></path>
@@ -114,10 +124,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>
     ${lesionLayer(view.marks, layout, words)}
-    <g aria-hidden="true">${layout.labels.map((label) => {
-      const site = view.sites.get(label.key);
-      return site ? labelText(label, site, layout, words) : nothing;
-    })}</g>
+    ${labelLayer(view)}
     ${view.dragged.length ? svg`<path class="drag" d=${leader(view.dragged.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
       layout.sites,
@@ -132,8 +139,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
             aria-haspopup="dialog" aria-disabled=${view.editable ? nothing : 'true'} transform="translate(${number(x)} ${number(y)})">
           <circle class="target" data-anchor=${key} r=${TARGET_RADIUS}></circle>
           <circle class="ring" r="19"></circle>
-          ${site.earlier ? svg`<g class="earlier ${site.changed ? 'changed' : ''}" transform="translate(-29 3) scale(.66)">${glyphParts(site.earlier, true)}</g>` : nothing}
-          <g transform="translate(-12 -12)">${glyphParts(site.shown, true)}</g>
+          ${glyphs(site)}
         </g>`;
       },
     )}

@@ -43,20 +43,30 @@ export function shownForStep({ grade, numeral }: ScaleStep): Shown {
   return { kind: grade, numeral, marks: [] };
 }
 
-/** The parts of a glyph in its 24-unit box, with a halo where it lies on the figure. */
-export function glyphParts({ kind, numeral, marks }: Shown, halo = false): SVGTemplateResult {
-  const parts = GLYPHS[kind];
-  const shift = NUMERAL_SHIFT[kind];
-  return svg`<g class="glyph g-${kind}">
-    ${halo ? svg`<path class="halo" d=${parts[0]?.d ?? ''}></path>${marks.map((mark) => svg`<path class="mark-halo" d=${MARKS[mark]}></path>`)}` : nothing}
-    ${parts.map(({ d, paint }) => svg`<path class=${paint} d=${d}></path>`)}
-    ${
-      numeral === null
-        ? nothing
-        : svg`<path class="numeral" d=${NUMERALS[numeral] ?? ''} transform=${shift ? `translate(0 ${shift})` : nothing}></path>`
-    }
-    ${marks.map((mark) => svg`<path class="mark" d=${MARKS[mark]}></path>`)}
-  </g>`;
+/**
+ * The parts of a glyph in its 24-unit box, with a halo where it lies on the figure. A map draws forty of them: the plain ones,
+ * which are most, are a template without inner parts.
+ */
+export function glyphParts(
+  { kind, numeral, marks }: Shown,
+  halo = false,
+  transform: string | typeof nothing = nothing,
+): SVGTemplateResult {
+  const [shape, second] = GLYPHS[kind];
+  const marked = marks.map((mark) => MARKS[mark]).join('');
+  const around = halo ? shape.d : '';
+  const digit = numeral === null ? '' : (NUMERALS[numeral] ?? '');
+  const shift = NUMERAL_SHIFT[kind] ? `translate(0 ${NUMERAL_SHIFT[kind]})` : nothing;
+  if (second || marked) {
+    return svg`<g class="glyph g-${kind}" transform=${transform}>
+      <path class="halo" d=${around}></path><path class="mark-halo" d=${halo ? marked : ''}></path>
+      <path class=${shape.paint} d=${shape.d}></path><path class=${second?.paint ?? nothing} d=${second?.d ?? ''}></path>
+      <path class="numeral" d=${digit} transform=${shift}></path><path class="mark" d=${marked}></path>
+    </g>`;
+  }
+  return digit
+    ? svg`<g class="glyph g-${kind}" transform=${transform}><path class="halo" d=${around}></path><path class=${shape.paint} d=${shape.d}></path><path class="numeral" d=${digit} transform=${shift}></path></g>`
+    : svg`<g class="glyph g-${kind}" transform=${transform}><path class="halo" d=${around}></path><path class=${shape.paint} d=${shape.d}></path></g>`;
 }
 
 /** A glyph as a picture of its own; words stand beside it, so it is hidden from assistive technology. */

@@ -14,6 +14,9 @@ import {
 import { emptyExamination, type Examination, setPulse } from '../../../src/examination/index.js';
 import { contours, signedArea, type XY } from '../../tools/path.js';
 
+/** Body and arteries are in tenths. */
+const TENTH = 0.1;
+
 function ribbonOf(vessel: Vessel, from = 0, to = 1): XY[] {
   const path = new PathWriter();
   drawRibbon(path, courseOf(vessel), from, to, (t) => radiusAt(vessel.artery, t));
@@ -95,7 +98,7 @@ describe('arteryPaths', () => {
 
   it('runs all contours of a tone the same way round, so that where they overlap the fill has no hole', () => {
     for (const d of [full.behind, full.deep, full.trunk, full.near]) {
-      const areas = contours(d).map(signedArea);
+      const areas = contours(d, TENTH).map(signedArea);
       expect(areas.length).toBeGreaterThan(0);
       expect(areas.every((area) => area < 0)).toBe(true);
     }
@@ -107,17 +110,17 @@ describe('arteryPaths', () => {
 
   it('moves the arteries beyond an absent pulse into the hollow path, and leaves the other side', () => {
     const { hollow, near } = arteryPaths(drawnFlow(graded('absent'), []), true);
-    const xs = contours(hollow)
+    const xs = contours(hollow, TENTH)
       .flat()
       .map(([x]) => x);
-    expect(contours(hollow).length).toBeGreaterThan(5);
+    expect(contours(hollow, TENTH).length).toBeGreaterThan(5);
     expect(Math.min(...xs)).toBeGreaterThan(600);
     expect(near.length).toBeLessThan(full.near.length);
   });
 
   it('draws an artery beyond a reduced pulse half as wide', () => {
     const area = (examination: Examination): number => {
-      const shins = contours(arteryPaths(drawnFlow(examination, []), false).near).filter((points) =>
+      const shins = contours(arteryPaths(drawnFlow(examination, []), false).near, TENTH).filter((points) =>
         points.every(([x, y]) => x > 700 && y > 1040),
       );
       return shins.reduce((sum, points) => sum + signedArea(points), 0);
@@ -130,7 +133,7 @@ describe('arteryPaths', () => {
   it('leaves the arms out on request', () => {
     const xs = (arms: boolean): number[] =>
       Object.values(arteryPaths(drawnFlow(emptyExamination(), []), arms)).flatMap((d) =>
-        contours(d)
+        contours(d, TENTH)
           .flat()
           .map(([x]) => x),
       );
@@ -141,13 +144,13 @@ describe('arteryPaths', () => {
 
 describe('silhouetteOf', () => {
   it.each([true, false])('closes the body into one shape without holes (arms: %s)', (arms) => {
-    const areas = contours(silhouetteOf(arms).body).map(signedArea);
+    const areas = contours(silhouetteOf(arms).body, TENTH).map(signedArea);
     expect(areas).toHaveLength(arms ? 24 : 14);
     expect(areas.every((area) => area > 0)).toBe(true);
   });
 
   it('draws a body that is its own mirror image', () => {
-    const points = contours(silhouetteOf(true).body).flat();
+    const points = contours(silhouetteOf(true).body, TENTH).flat();
     for (const [x, y] of points.filter((_, i) => i % 7 === 0)) {
       expect(nearest([1200 - x, y], points)).toBeLessThan(3);
     }
