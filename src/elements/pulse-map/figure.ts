@@ -72,6 +72,8 @@ export interface FigureView {
   readonly editable: boolean;
   /** Disabled: no site takes the focus. */
   readonly barred: boolean;
+  /** The marks on the skin, over the body and under the sites. */
+  readonly skin: (layout: Layout) => SVGTemplateResult;
   readonly words: Messages;
 }
 
@@ -112,6 +114,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
       role="group" aria-label=${words.map.figure} data-view=${layout.view}>
     <g transform=${shift} aria-hidden="true">${bodyLayer(view.flow, showsArms(layout.view))}</g>
+    ${view.skin(layout)}
     <g class="leaders" aria-hidden="true">
       <path d=${leaders((label) => label.key !== view.open)}></path>
       <path class="open" d=${leaders((label) => label.key === view.open)}></path>
