@@ -88,6 +88,8 @@ export class PulseMap extends RecordElement {
   @property({ attribute: false }) compare: Examination | null = null;
   /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
   @property({ type: Boolean, attribute: 'no-reading' }) noReading = false;
+  /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */
+  @property({ type: Boolean, attribute: 'no-flags' }) noFlags = false;
 
   @state() private half: 'arms' | 'legs' = 'legs';
   @state() private active: PlaceKey = 'right femoral';
@@ -220,7 +222,8 @@ export class PulseMap extends RecordElement {
     this.#sites.layout = view.layout;
     const unstated = unstatedPlaces(examination).length;
     const total = PULSE_PLACES.length;
-    return html`${renderRefused(this.faults, words)}
+    return html`${this.noFlags ? nothing : html`<limb-flags .examination=${examination} lang=${this.lang || nothing}></limb-flags>`}
+      ${renderRefused(this.faults, words)}
       ${renderToolbar(
         {
           scale: examination.scale,

@@ -85,7 +85,9 @@ export class PulseReading extends LitElement {
       const limb = network?.limbs[limbKey(rule.limb)];
       return rule.outcome === 'lesion' || rule.contradictions.length > 0 || (limb?.examined && limb.first);
     });
+    const everywhere = talking.length ? words.rule.everywhere(reading.rule) : '';
     return html`${this.#impossible(reading, words)}
+    ${everywhere ? html`<section class="wide"><h3 part="lead">${everywhere}</h3></section>` : nothing}
     ${
       talking.length
         ? talking.map((rule) => this.#limb(rule, network, marks, flow, words))

@@ -101,11 +101,14 @@ export function downstreamSection(
   const last = first?.pieces.at(-1);
   if (!first || !last) return nothing;
   const limb = limbKey(rule.limb);
+  // Other pieces of the stretch that the first lesion lies in are other answers, not further lesions.
+  const own = rule.lesions[0]?.pieces ?? [];
   const beyond = reading.answers
     .flatMap((answer) => answer.pieces)
     .filter((key) => {
       const piece = pieceFromKey(key);
-      return piece && !first.pieces.includes(key) && piecesTo(piece).some((above) => above.key === last);
+      if (!piece || own.includes(key) || first.pieces.includes(key)) return false;
+      return piecesTo(piece).some((above) => above.key === last);
     })
     .map((piece) => {
       const { narrowed, blocked } = network.pieces[piece];

@@ -198,6 +198,7 @@ export const readingStyles = css`
       column-gap: 44px;
       align-items: start;
     }
+    .wide,
     .caution {
       grid-column: 1 / -1;
     }
