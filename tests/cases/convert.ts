@@ -120,7 +120,12 @@ export function recordOf(one: PublishedCase): { examination: Examination; pressu
   for (const heard of one.bruits) {
     const site = LISTENING.find(([words]) => words.test(heard.site.toLowerCase()))?.[1];
     if (!site) continue;
-    const sides = site === 'abdominal-aorta' ? (['midline'] as const) : heard.side === 'both' ? SIDES : [side(heard.side)];
+    const sides =
+      site === 'abdominal-aorta'
+        ? (['midline'] as const)
+        : heard.side === 'both'
+          ? SIDES
+          : [side(heard.side)];
     for (const s of sides) examination = setBruit(examination, { site, side: s }, { bruit: 'systolic' });
   }
   const began = onset(one.course);
@@ -159,6 +164,8 @@ export function lesionsOf(one: PublishedCase): VesselKey[] {
     const { occurs } = ARTERIES[id];
     if (occurs === 'midline') return [vesselKey({ artery: id, side: 'midline' })];
     const sides = at === 'both' ? SIDES : [side(at)];
-    return sides.filter((s) => occurs === 'paired' || s === occurs).map((s) => vesselKey({ artery: id, side: s }));
+    return sides
+      .filter((s) => occurs === 'paired' || s === occurs)
+      .map((s) => vesselKey({ artery: id, side: s }));
   });
 }

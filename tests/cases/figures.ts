@@ -131,7 +131,13 @@ function movedIn(one: PublishedCase): number {
   const reading = localise(examination, { pressures, detail: 'posterior' });
   return normalLimbsOf(examination).filter((limb) => {
     const own = reading.status === 'read' ? reading.limbs[limbKey(limb)] : undefined;
-    return own?.first !== undefined || blocked(reading, (key) => key.startsWith(limb.side) && own!.answers.some((a) => a.pieces.includes(key as never)));
+    return (
+      own?.first !== undefined ||
+      blocked(
+        reading,
+        (key) => key.startsWith(limb.side) && own!.answers.some((a) => a.pieces.includes(key as never)),
+      )
+    );
   }).length;
 }
 

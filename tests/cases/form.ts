@@ -29,7 +29,10 @@ export function readCases(file: string): PublishedCase[] {
   try {
     input = JSON.parse(readFileSync(file, 'utf8'));
   } catch (error) {
-    throw new Error(`${file}: cannot be read as JSON (${(error as Error).message}); expected an array of cases`);
+    throw new Error(
+      `${file}: cannot be read as JSON (${(error as Error).message}); expected an array of cases`,
+      { cause: error },
+    );
   }
   if (!Array.isArray(input)) throw new Error(`${file}: found ${typeof input}; expected an array of cases`);
   return input.map((one: unknown, i) => {

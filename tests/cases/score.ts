@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { type Figures, figuresOf, type Scores } from './figures.js';
 import { readCases } from './form.js';
 
@@ -30,7 +31,12 @@ function table(figures: Figures): string {
   return [
     `${figures.items} items, ${figures.decidable.items} of them decidable from their pulses`,
     '',
-    ...lines.map((line) => line.map((text, column) => text.padEnd(widths[column]!)).join('  ').trimEnd()),
+    ...lines.map((line) =>
+      line
+        .map((text, column) => text.padEnd(widths[column]!))
+        .join('  ')
+        .trimEnd(),
+    ),
     '',
     `block put on a side with normal pulses: ${figures.sideMoved}`,
     `block claimed where every pulse is normal: ${figures.normalsBlocked}`,
@@ -43,7 +49,9 @@ function main(args: readonly string[]): void {
   if (unknown || files.length > 1) {
     throw new Error(`found ${unknown ?? files.join(' ')}; expected: npm run cases -- FILE [--json]`);
   }
-  const figures = figuresOf(readCases(files[0] ?? KEPT));
+  // npm runs this in the package's folder; a path is meant from where it was typed.
+  const file = files[0] === undefined ? KEPT : resolve(process.env.INIT_CWD ?? '.', files[0]);
+  const figures = figuresOf(readCases(file));
   console.log(args.includes('--json') ? JSON.stringify(figures) : table(figures));
 }
 

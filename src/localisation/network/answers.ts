@@ -20,8 +20,9 @@ export interface AnswerKey {
   readonly limb: LimbKey;
   readonly way: Way;
   readonly answers: readonly { pieces: readonly PieceKey[]; artery: ArteryId; level: Level }[];
-  /** Answer of each piece of the way's order. */
+  /** Answer and level of each piece of the way's order. */
   readonly of: readonly number[];
+  readonly levelAt: readonly number[];
   readonly levels: readonly Level[];
   /** Level of each answer. */
   readonly levelOf: readonly number[];
@@ -43,26 +44,36 @@ function keyOf(way: Way): AnswerKey {
     return at;
   });
   const levels = [...new Set(answers.map((answer) => answer.level))];
-  return { limb: way.limb, way, answers, of, levels, levelOf: answers.map((answer) => levels.indexOf(answer.level)) };
+  const own = answers.map((answer) => levels.indexOf(answer.level));
+  return {
+    limb: way.limb,
+    way,
+    answers,
+    of,
+    levels,
+    levelOf: own,
+    levelAt: of.map((answer) => own[answer]!),
+  };
 }
 
 export const ANSWER_KEYS: readonly AnswerKey[] = WAYS.map(keyOf);
 
 /** Probability of each answer, with "nothing shown" as the last. */
-export function answerProbabilities(net: Propagation, key: AnswerKey): Float64Array {
-  const begin = beginnings(net, key.way);
-  const out = new Float64Array(key.answers.length + 1);
-  key.of.forEach((answer, i) => (out[answer]! += begin[i]!));
-  out[key.answers.length] = begin.at(-1)!;
-  return out;
+export function answerProbabilities(
+  net: Propagation,
+  { way, of, answers }: AnswerKey,
+  into: Float64Array = new Float64Array(answers.length + 1),
+): Float64Array {
+  return beginnings(net, way.order, of, into);
 }
 
 /** Probability of each level, with "nothing shown" as the last. */
-export function levelProbabilities(key: AnswerKey, answers: Float64Array): Float64Array {
-  const out = new Float64Array(key.levels.length + 1);
-  key.levelOf.forEach((level, i) => (out[level]! += answers[i]!));
-  out[key.levels.length] = answers.at(-1)!;
-  return out;
+export function levelProbabilities(
+  net: Propagation,
+  { way, levelAt, levels }: AnswerKey,
+  into: Float64Array = new Float64Array(levels.length + 1),
+): Float64Array {
+  return beginnings(net, way.order, levelAt, into);
 }
 
 export function indexOfLargest(values: ArrayLike<number>): number {

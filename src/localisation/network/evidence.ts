@@ -50,7 +50,11 @@ export type FindingId =
   | { readonly kind: 'index'; readonly place: Place<PulseSiteId>; readonly value: number }
   | { readonly kind: 'ankle-index'; readonly side: Side; readonly value: number }
   | { readonly kind: 'pain'; readonly limb: Limb; readonly muscle: Muscle }
-  | { readonly kind: 'delay'; readonly of: 'radio-radial' | 'radio-femoral'; readonly side: Side | 'both' | 'none' };
+  | {
+      readonly kind: 'delay';
+      readonly of: 'radio-radial' | 'radio-femoral';
+      readonly side: Side | 'both' | 'none';
+    };
 
 /** A finding with its likelihoods at the pieces it depends on, and the limbs it was made on. */
 export interface Finding {
@@ -59,7 +63,10 @@ export interface Finding {
   readonly limbs: readonly LimbKey[];
 }
 
-export function byStrength([n, r, a]: ByStrength, [n2, r2, a2]: ByStrength = [n, r, a]): Omit<Factor, 'piece'> {
+export function byStrength(
+  [n, r, a]: ByStrength,
+  [n2, r2, a2]: ByStrength = [n, r, a],
+): Omit<Factor, 'piece'> {
   return { usual: [n, r, a, n, r, a], second: [n2, r2, a2, n2, r2, a2] };
 }
 
@@ -80,7 +87,8 @@ export function palpation(site: PulseSiteId, grade: Grade, tables: Tables): Omit
   const [fn, fr, fa] =
     grade === 'bounding' ? [bn, br, ba] : grade === 'normal' ? [1 - bn, 1 - br, 1 - ba] : [1, 1, 1];
   const gone = column === 0 ? table.missing : 0;
-  const of = (row: readonly number[], share: number): number => (1 - table.missing) * row[column]! * share + gone;
+  const of = (row: readonly number[], share: number): number =>
+    (1 - table.missing) * row[column]! * share + gone;
   const usual: ByStrength = [of(table.normal, fn), of(table.reduced, fr), of(table.absent, fa)];
   // Low flow weakens what an open artery shows, and never makes a weak pulse seem stronger.
   return byStrength(usual, [of(low, fn), usual[1], usual[2]]);
@@ -129,7 +137,9 @@ function pains({ context }: Examination, tables: Tables): Finding[] {
       if (!muscle) return [];
       const { at, pain } = (tables.claudication[kind] as Record<Muscle, Pain>)[muscle];
       const factor = { piece: stretchPiece(at, side), ...byStrength(pain) };
-      return [{ id: { kind: 'pain', limb: { side, kind }, muscle }, factors: [factor], limbs: [`${side} ${kind}`] }];
+      return [
+        { id: { kind: 'pain', limb: { side, kind }, muscle }, factors: [factor], limbs: [`${side} ${kind}`] },
+      ];
     });
   });
 }
@@ -142,7 +152,9 @@ function delays({ delays: found }: Examination, tables: Tables): Finding[] {
   if (legs.length || inTime.length) {
     // Late on one side and in time on the other points beyond the fork; otherwise to the aorta above it.
     const oneSided = legs.length === 1 && inTime.length === 1;
-    const piece = oneSided ? stretchPiece('external-iliac', legs[0]!) : piecesOfStretch('suprarenal-aorta')[0]!;
+    const piece = oneSided
+      ? stretchPiece('external-iliac', legs[0]!)
+      : piecesOfStretch('suprarenal-aorta')[0]!;
     const side = oneSided ? legs[0]! : legs.length ? 'both' : 'none';
     out.push({
       id: { kind: 'delay', of: 'radio-femoral', side },
@@ -191,7 +203,11 @@ function indices({ at, ankle }: PressureEvidence, tables: Tables): Finding[] {
 export const anklePiece = (side: Side): number => stretchPiece('popliteal distal', side);
 
 /** Everything in a record that the network takes in, in the order of examination. */
-export function findingsOf(examination: Examination, tables: Tables, pressures: PressureEvidence = {}): Finding[] {
+export function findingsOf(
+  examination: Examination,
+  tables: Tables,
+  pressures: PressureEvidence = {},
+): Finding[] {
   const { context } = examination;
   const lost = lostPieces(context);
   const out: Finding[] = [];
@@ -204,7 +220,12 @@ export function findingsOf(examination: Examination, tables: Tables, pressures: 
     const limbs = limbsAt(place);
     const piece = pulsePiece(place);
     if (found.grade) {
-      add({ kind: 'pulse', place, grade: found.grade }, piece, palpation(place.site, found.grade, tables), limbs);
+      add(
+        { kind: 'pulse', place, grade: found.grade },
+        piece,
+        palpation(place.site, found.grade, tables),
+        limbs,
+      );
     }
     if (found.doppler) {
       const signal = found.doppler;
@@ -215,7 +236,17 @@ export function findingsOf(examination: Examination, tables: Tables, pressures: 
   for (const place of LISTENING_PLACES) {
     const heard = bruitAt(examination, place)?.bruit;
     if (!heard) continue;
-    add({ kind: 'bruit', place, bruit: heard }, heardPiece(place, tables), bruit(heard, tables), limbsAt(place));
+    add(
+      { kind: 'bruit', place, bruit: heard },
+      heardPiece(place, tables),
+      bruit(heard, tables),
+      limbsAt(place),
+    );
   }
-  return [...out, ...delays(examination, tables), ...indices(pressures, tables), ...pains(examination, tables)];
+  return [
+    ...out,
+    ...delays(examination, tables),
+    ...indices(pressures, tables),
+    ...pains(examination, tables),
+  ];
 }

@@ -2,7 +2,7 @@ import { type ArteryId, PIECES, type PulseSiteId } from '../../anatomy/index.js'
 import { type AnswerKey, answerProbabilities, indexOfLargest } from './answers.js';
 import type { Finding } from './evidence.js';
 import type { Factor, Propagation } from './propagate.js';
-import { type Cause, CAUSES } from './types.js';
+import { CAUSES, type Cause } from './types.js';
 
 /**
  * One assumption of the model that is halved or doubled: the probability of a cause, of disease in an artery, of what gets
@@ -41,9 +41,9 @@ const FACTORS = [0.5, 2] as const;
 /** No probability of disease is pushed above this by doubling. */
 const CEILING = 0.95;
 
-function causeTrials({ model }: Propagation): Trial[] {
-  return CAUSES.map((cause, c) => ({
-    assumption: { kind: 'cause', cause },
+function causeTrials({ model, live }: Propagation): Trial[] {
+  return live.map((c) => ({
+    assumption: { kind: 'cause', cause: CAUSES[c]! },
     pieces: [],
     change: (factor) => {
       const before = model.weight[c]!;
@@ -53,31 +53,41 @@ function causeTrials({ model }: Propagation): Trial[] {
   }));
 }
 
-function arteryTrials({ model, causes }: Propagation, keys: readonly AnswerKey[]): Trial[] {
+function arteryTrials({ model, causes, allPatent }: Propagation, keys: readonly AnswerKey[]): Trial[] {
+  const { narrowed, blocked } = model;
   const arteries = [...new Set(keys.flatMap((key) => key.answers.map((answer) => answer.artery)))];
   return arteries.map((artery) => {
     const pieces = PIECES.flatMap((piece, i) => (piece.artery === artery ? [i] : []));
+    const kept = new Float64Array(pieces.length * causes * 2);
     return {
       assumption: { kind: 'artery', artery },
       pieces,
       change: (factor) => {
-        const before = pieces.map((i) => [
-          model.narrowed.slice(i * causes, (i + 1) * causes),
-          model.blocked.slice(i * causes, (i + 1) * causes),
-        ]);
+        const patent = allPatent.slice();
+        for (let j = 0; j < kept.length; j += 2) {
+          const k = pieces[(j / 2 / causes) | 0]! * causes + ((j / 2) % causes);
+          kept[j] = narrowed[k]!;
+          kept[j + 1] = blocked[k]!;
+        }
         for (const i of pieces) {
-          for (let k = i * causes; k < (i + 1) * causes; k++) {
-            const sum = model.narrowed[k]! + model.blocked[k]!;
-            const by = sum > 0 ? Math.min(sum * factor, CEILING) / sum : 1;
-            model.narrowed[k]! *= by;
-            model.blocked[k]! *= by;
+          for (let c = 0; c < causes; c++) {
+            const k = i * causes + c;
+            const sum = narrowed[k]! + blocked[k]!;
+            if (sum === 0) continue;
+            const by = Math.min(sum * factor, CEILING) / sum;
+            narrowed[k]! *= by;
+            blocked[k]! *= by;
+            allPatent[c]! *= (1 - sum * by) / (1 - sum);
           }
         }
-        return () =>
-          pieces.forEach((i, j) => {
-            model.narrowed.set(before[j]![0]!, i * causes);
-            model.blocked.set(before[j]![1]!, i * causes);
-          });
+        return () => {
+          allPatent.set(patent);
+          for (let j = 0; j < kept.length; j += 2) {
+            const k = pieces[(j / 2 / causes) | 0]! * causes + ((j / 2) % causes);
+            narrowed[k] = kept[j]!;
+            blocked[k] = kept[j + 1]!;
+          }
+        };
       },
     };
   });
@@ -170,13 +180,12 @@ export function firmnessOf(
     ...passageTrials(net),
     ...findingTrials(net, findings),
   ];
+  const scratch = keys.map((key) => new Float64Array(key.answers.length + 1));
+  const look = (): number[] =>
+    keys.map((key, i) => indexOfLargest(answerProbabilities(net, key, scratch[i])));
   for (const { assumption, pieces, change } of trials) {
     for (const factor of FACTORS) {
-      const found = net.whatIf(
-        pieces,
-        () => change(factor),
-        () => keys.map((key) => indexOfLargest(answerProbabilities(net, key))),
-      );
+      const found = net.whatIf(pieces, () => change(factor), look);
       found.forEach((answer, i) => {
         if (answer !== firsts[i]) overturned[i]!.push({ assumption, factor, answer });
       });

@@ -2,13 +2,7 @@ import { ARTERIES, levelOf, PIECES, SIDES, type Vessel } from '../../anatomy/ind
 import type { Context, Examination } from '../../examination/index.js';
 import type { Model } from './propagate.js';
 import { CHILDREN, PARENT, piecesOfStretch } from './tree.js';
-import {
-  type Cause,
-  type CauseFactors,
-  CAUSES,
-  type StretchKey,
-  type Tables,
-} from './types.js';
+import { type Cause, type CauseFactors, CAUSES, type StretchKey, type Tables } from './types.js';
 
 /** The most a piece may be expected to be diseased, whatever multiplies its prior. */
 const MOST_LIKELY = 0.9;
@@ -53,27 +47,60 @@ function sideShare(cause: Cause, { artery, side }: Vessel, tables: Tables): numb
   return side === 'right' ? right : 1 - right;
 }
 
-/** Expected number of a cause's lesions in each piece. */
-function expected(cause: Cause, context: Context | undefined, tables: Tables): Float64Array {
+/** One entry of a cause's sites: how many of the whole patient's lesions fall on a piece. */
+interface Spread {
+  readonly piece: number;
+  readonly lesions: number;
+  readonly level: 'aorto-iliac' | 'infrapopliteal' | 'other';
+}
+
+function spreadOf(cause: Cause, tables: Tables): Spread[] {
   const { sites, lesions } = tables.causes[cause];
-  const out = new Float64Array(PIECES.length);
-  const athero = ATHEROSCLEROTIC.includes(cause);
-  const smoking = athero && context?.smoking ? tables.smoking[context.smoking].aortoIliac : 1;
-  const diabetes =
-    athero && context?.diabetes !== undefined
-      ? tables.diabetes[context.diabetes ? 'yes' : 'no'].infrapopliteal
-      : 1;
-  for (const [key, share] of Object.entries(sites)) {
-    const pieces = piecesOfStretch(key as StretchKey);
-    for (const i of pieces) {
+  return (Object.entries(sites) as [StretchKey, number][]).flatMap(([key, share]) =>
+    piecesOfStretch(key).map((i): Spread => {
       const piece = PIECES[i]!;
       const sided = ARTERIES[piece.artery].occurs !== 'paired' ? 1 : sideShare(cause, piece, tables);
       const length = key.includes(' ') ? 1 : piece.to - piece.from;
       const level = levelOf(piece.artery, 'leg');
-      const factor = level === 'aorto-iliac' ? smoking : level === 'infrapopliteal' ? diabetes : 1;
-      out[i]! += lesions * (share as number) * sided * length * factor;
-    }
+      return {
+        piece: i,
+        lesions: lesions * share * sided * length,
+        level: level === 'aorto-iliac' || level === 'infrapopliteal' ? level : 'other',
+      };
+    }),
+  );
+}
+
+const SPREADS = new WeakMap<Tables, readonly Spread[][]>();
+
+/** The spread of every cause's lesions; worked out once for each set of tables. */
+function spreadsOf(tables: Tables): readonly Spread[][] {
+  let found = SPREADS.get(tables);
+  if (!found) {
+    found = CAUSES.map((cause) => spreadOf(cause, tables));
+    SPREADS.set(tables, found);
   }
+  return found;
+}
+
+/** Expected number of a cause's lesions in each piece, for one patient. */
+function expected(
+  spread: readonly Spread[],
+  cause: Cause,
+  context: Context | undefined,
+  tables: Tables,
+): Float64Array {
+  const out = new Float64Array(PIECES.length);
+  const athero = ATHEROSCLEROTIC.includes(cause);
+  const factors = {
+    'aorto-iliac': athero && context?.smoking ? tables.smoking[context.smoking].aortoIliac : 1,
+    infrapopliteal:
+      athero && context?.diabetes !== undefined
+        ? tables.diabetes[context.diabetes ? 'yes' : 'no'].infrapopliteal
+        : 1,
+    other: 1,
+  };
+  for (const { piece, lesions, level } of spread) out[piece]! += lesions * factors[level];
   return out;
 }
 
@@ -90,7 +117,8 @@ function draw(at: Float64Array, context: Context | undefined, tables: Tables): v
 }
 
 /** No living patient has the aorta above the renal arteries blocked: there it only narrows. */
-const isCentral = (i: number): boolean => levelOf(PIECES[i]!.artery, 'leg') === 'central' && PIECES[i]!.artery !== 'renal';
+const CENTRAL = PIECES.map(({ artery }) => levelOf(artery, 'leg') === 'central' && artery !== 'renal');
+const CALIBRE = CENTRAL.map((central) => (central ? 1 : 0));
 
 /** Where an amputation cuts: everything fed through these is gone. */
 const CUT: Record<string, readonly StretchKey[]> = {
@@ -112,12 +140,15 @@ export function lostPieces(context: Context | undefined): Set<number> {
   const lost = new Set<number>();
   for (const side of SIDES) {
     for (const level of [context?.legAmputation?.[side], context?.armAmputation?.[side]]) {
-      for (const key of level ? (CUT[level] ?? []) : []) for (const i of piecesOfStretch(key, side)) lost.add(i);
+      for (const key of level ? (CUT[level] ?? []) : [])
+        for (const i of piecesOfStretch(key, side)) lost.add(i);
     }
   }
-  PARENT.forEach((parent, i) => {
-    if (lost.has(parent)) lost.add(i);
-  });
+  if (lost.size) {
+    PARENT.forEach((parent, i) => {
+      if (lost.has(parent)) lost.add(i);
+    });
+  }
   return lost;
 }
 
@@ -145,13 +176,15 @@ export function modelOf(examination: Examination, tables: Tables): Model {
   const narrowed = new Float64Array(PIECES.length * causes);
   const blocked = new Float64Array(PIECES.length * causes);
   const lost = lostPieces(context);
+  const spreads = spreadsOf(tables);
   CAUSES.forEach((cause, c) => {
-    const lesions = expected(cause, context, tables);
+    const lesions = expected(spreads[c]!, cause, context, tables);
     if (cause === 'injury') draw(lesions, context, tables);
     const share = blend(tables.causes[cause].blocked, acute);
     for (let i = 0; i < PIECES.length; i++) {
-      const p = lost.has(i) ? 0 : Math.min(MOST_LIKELY, 1 - Math.exp(-lesions[i]!));
-      const block = isCentral(i) ? 0 : share;
+      if (lesions[i] === 0 || lost.has(i)) continue;
+      const p = Math.min(MOST_LIKELY, 1 - Math.exp(-lesions[i]!));
+      const block = CENTRAL[i] ? 0 : share;
       narrowed[i * causes + c] = p * (1 - block);
       blocked[i * causes + c] = p * block;
     }
@@ -175,7 +208,7 @@ export function modelOf(examination: Examination, tables: Tables): Model {
     blocked,
     throughNarrowed: rows('narrowed', tables, acute),
     throughBlocked: rows('blocked', tables, acute),
-    calibre: PIECES.map((_, i) => (isCentral(i) ? 1 : 0)),
+    calibre: CALIBRE,
     carries: tables.sound.carries,
   };
 }

@@ -1,10 +1,4 @@
-import {
-  type ArteryId,
-  type Level,
-  type LimbKey,
-  type PieceKey,
-  PIECES,
-} from '../../anatomy/index.js';
+import { type ArteryId, type Level, type LimbKey, type PieceKey, PIECES } from '../../anatomy/index.js';
 import type { Examination } from '../../examination/index.js';
 import { type Act, type ActId, actsLeft } from './acts.js';
 import {
@@ -17,8 +11,10 @@ import {
 } from './answers.js';
 import { type Finding, type FindingId, findingsOf, type PressureEvidence } from './evidence.js';
 import { type Assumption, firmnessOf } from './firmness.js';
+import { marginals } from './marginals.js';
 import { modelOf } from './model.js';
 import { Propagation } from './propagate.js';
+import { mostProbableStory } from './story.js';
 import { TABLES } from './tables.js';
 import { type Cause, CAUSES, type State, STATES, type Tables } from './types.js';
 
@@ -97,14 +93,21 @@ export interface NetworkOptions {
   readonly detail?: 'posterior' | 'all';
 }
 
+/** Causes with less of the belief than this are left out where assumptions are tried and acts are ranked. */
+const LEAST_BELIEF = 0.001;
 /** Lighter findings are left out of the evidence. */
 const LIGHTEST = 0.02;
 
-function limbReading(key: AnswerKey, probabilities: Float64Array, examined: boolean): LimbReading {
+function limbReading(
+  net: Propagation,
+  key: AnswerKey,
+  probabilities: Float64Array,
+  examined: boolean,
+): LimbReading {
   const answers = key.answers
     .map((answer, i) => ({ ...answer, probability: probabilities[i]! }))
     .sort((a, b) => b.probability - a.probability);
-  const byLevel = levelProbabilities(key, probabilities);
+  const byLevel = levelProbabilities(net, key);
   const nothing = probabilities.at(-1)!;
   const best = answers[0]!;
   return {
@@ -125,7 +128,9 @@ function without<T>(net: Propagation, findings: readonly Finding[], left: Findin
     pieces,
     () => {
       for (const piece of pieces) {
-        const rest = findings.flatMap((f) => (f === left ? [] : f.factors.filter((factor) => factor.piece === piece)));
+        const rest = findings.flatMap((f) =>
+          f === left ? [] : f.factors.filter((factor) => factor.piece === piece),
+        );
         net.replace(piece, rest);
       }
     },
@@ -143,9 +148,10 @@ function evidenceFor(
 ): FindingWeight[][] {
   const now = keys.map((key, i) => logOdds(answerProbabilities(net, key)[firsts[i]!]!));
   const out: FindingWeight[][] = keys.map(() => []);
+  const scratch = keys.map((key) => new Float64Array(key.answers.length + 1));
   for (const finding of findings) {
     const before = without(net, findings, finding, () =>
-      keys.map((key, i) => logOdds(answerProbabilities(net, key)[firsts[i]!]!)),
+      keys.map((key, i) => logOdds(answerProbabilities(net, key, scratch[i])[firsts[i]!]!)),
     );
     before.forEach((odds, i) => {
       const weight = now[i]! - odds;
@@ -156,26 +162,46 @@ function evidenceFor(
   return out;
 }
 
-function gainOf(net: Propagation, act: Act, keys: readonly AnswerKey[], now: number): number {
-  const seen = act.outcomes.map((factors) =>
-    net.whatIf(
-      act.pieces,
-      () => {
-        for (const factor of factors) net.multiply(factor);
-      },
-      () => ({ total: net.total(), entropy: levelEntropy(net, keys) }),
-    ),
-  );
-  const all = seen.reduce((sum, outcome) => sum + outcome.total, 0);
-  return now - seen.reduce((sum, outcome) => sum + (outcome.total > 0 ? (outcome.total / all) * outcome.entropy : 0), 0);
+/** The sum of the limbs' entropies of the level. */
+function levelEntropy(
+  net: Propagation,
+  keys: readonly AnswerKey[],
+  scratch: readonly Float64Array[],
+): number {
+  let sum = 0;
+  for (let i = 0; i < keys.length; i++) sum += entropy(levelProbabilities(net, keys[i]!, scratch[i]));
+  return sum;
 }
 
-function levelEntropy(net: Propagation, keys: readonly AnswerKey[]): number {
-  return keys.reduce((sum, key) => sum + entropy(levelProbabilities(key, answerProbabilities(net, key))), 0);
+/** Every act with the expected fall of that sum, greatest first. */
+function rankActs(net: Propagation, acts: readonly Act[], keys: readonly AnswerKey[]): NextAct[] {
+  const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
+  const now = levelEntropy(net, keys, scratch);
+  return acts
+    .map(({ id, pieces, outcomes }) => {
+      let all = 0;
+      let left = 0;
+      for (const factors of outcomes) {
+        net.whatIf(
+          pieces,
+          () => {
+            for (const factor of factors) net.multiply(factor);
+          },
+          () => {
+            const total = net.total();
+            if (!(total > 0)) return;
+            all += total;
+            left += total * levelEntropy(net, keys, scratch);
+          },
+        );
+      }
+      return { act: id, gain: now - left / all };
+    })
+    .sort((a, b) => b.gain - a.gain);
 }
 
 function storyOf(net: Propagation): Story {
-  const { cause, states, probability } = net.story();
+  const { cause, states, probability } = mostProbableStory(net);
   const lesions = PIECES.flatMap((piece, i) => {
     const state = STATES[states[i]!]!;
     return state === 'patent' ? [] : [{ piece: piece.key, state }];
@@ -200,21 +226,27 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   const total = net.total();
   if (!(total > 0)) {
     const conflicting = findings.filter((finding) => without(net, findings, finding, () => net.total() > 0));
-    return { status: 'impossible', conflicting: (conflicting.length ? conflicting : findings).map(({ id }) => id) };
+    return {
+      status: 'impossible',
+      conflicting: (conflicting.length ? conflicting : findings).map(({ id }) => id),
+    };
   }
   const probabilities = ANSWER_KEYS.map((key) => answerProbabilities(net, key));
   const examined = new Set(findings.flatMap((finding) => finding.limbs));
   const limbs = Object.fromEntries(
-    ANSWER_KEYS.map((key, i) => [key.limb, limbReading(key, probabilities[i]!, examined.has(key.limb))]),
+    ANSWER_KEYS.map((key, i) => [key.limb, limbReading(net, key, probabilities[i]!, examined.has(key.limb))]),
   ) as Record<LimbKey, LimbReading>;
-  const { narrowed, blocked } = net.marginals();
+  const { narrowed, blocked } = marginals(net);
   const reading = {
     status: 'read' as const,
     limbs,
     pieces: Object.fromEntries(
       PIECES.map((piece, i) => [piece.key, { narrowed: narrowed[i]!, blocked: blocked[i]! }]),
     ) as Record<PieceKey, { narrowed: number; blocked: number }>,
-    causes: Object.fromEntries(CAUSES.map((cause, c) => [cause, net.joint(c) / total])) as Record<Cause, number>,
+    causes: Object.fromEntries(CAUSES.map((cause, c) => [cause, net.joint(c) / total])) as Record<
+      Cause,
+      number
+    >,
     story: storyOf(net),
   };
   if (options.detail === 'posterior') return { ...reading, detail: {}, next: [] };
@@ -222,6 +254,7 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   const keys = ANSWER_KEYS.filter((key) => examined.has(key.limb));
   const firsts = keys.map((key) => indexOfLargest(probabilities[ANSWER_KEYS.indexOf(key)]!));
   const evidence = evidenceFor(net, findings, keys, firsts);
+  net.focus(LEAST_BELIEF);
   const firm = firmnessOf(net, findings, keys, firsts);
   const detail = Object.fromEntries(
     keys.map((key, i) => {
@@ -233,9 +266,6 @@ export function localise(examination: Examination, options: NetworkOptions = {})
       return [key.limb, { evidence: evidence[i]!, firm: { ...firm[i]!, overturned } }];
     }),
   ) as Partial<Record<LimbKey, LimbDetail>>;
-  const now = levelEntropy(net, keys);
-  const next = actsLeft(examination, findings, tables)
-    .map((act) => ({ act: act.id, gain: gainOf(net, act, keys, now) }))
-    .sort((a, b) => b.gain - a.gain);
+  const next = rankActs(net, actsLeft(examination, findings, tables), keys);
   return { ...reading, detail, next };
 }

@@ -28,7 +28,9 @@ export const PARENT: readonly number[] = PIECES.map((piece) => {
   const feeding = feedingPiece(piece);
   return feeding ? indexOfPiece(feeding) : -1;
 });
-export const CHILDREN: readonly (readonly number[])[] = PIECES.map((piece) => fedPieces(piece).map(indexOfPiece));
+export const CHILDREN: readonly (readonly number[])[] = PIECES.map((piece) =>
+  fedPieces(piece).map(indexOfPiece),
+);
 
 const STRETCHES = new Map<string, readonly number[]>();
 
@@ -51,28 +53,26 @@ export function piecesOfStretch(key: StretchKey, side?: Side): readonly number[]
 }
 
 /**
- * The way of the blood to a limb: one trunk, then the branches that feed its last pulse sites. What lies beyond the last
- * site can't be told by any finding and belongs to no answer.
+ * The way of the blood to a limb, in the order in which trouble is said to begin first: the trunk, then the branches that feed
+ * the last pulse sites, level by level. What lies beyond the last site can't be told by any finding and belongs to no answer.
  */
 export interface Way {
   readonly limb: LimbKey;
-  readonly trunk: readonly number[];
-  readonly branches: readonly (readonly number[])[];
-  /** Trunk and branches in the order in which trouble is said to begin first. */
   readonly order: readonly number[];
 }
 
 function wayOf(limb: (typeof LIMBS)[number]): Way {
   const last = stationsOf(limb).at(-1) ?? [];
   const ends = last.map((place) => piecesTo(pieceAbove(place)).map(indexOfPiece));
-  if (limb.kind === 'head') ends.push(piecesTo(PIECES[piecesOfStretch('internal-carotid', limb.side)[0]!]!).map(indexOfPiece));
-  const trunk = ends[0]!.filter((piece) => ends.every((end) => end.includes(piece)));
-  const branches = ends.map((end) => end.filter((piece) => !trunk.includes(piece)));
-  const order = [...trunk];
-  for (let depth = 0; branches.some((branch) => branch.length > depth); depth++) {
-    for (const branch of branches) if (branch[depth] !== undefined) order.push(branch[depth]!);
+  if (limb.kind === 'head') {
+    const [carotid] = piecesOfStretch('internal-carotid', limb.side);
+    ends.push(piecesTo(PIECES[carotid!]!).map(indexOfPiece));
   }
-  return { limb: limbKey(limb), trunk, branches, order };
+  const order = new Set<number>();
+  for (let depth = 0; ends.some((end) => end.length > depth); depth++) {
+    for (const end of ends) if (end[depth] !== undefined) order.add(end[depth]!);
+  }
+  return { limb: limbKey(limb), order: [...order] };
 }
 
 export const WAYS: readonly Way[] = LIMBS.map(wayOf);

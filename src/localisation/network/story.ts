@@ -1,0 +1,123 @@
+import { POINT_STATES, type Propagation } from './propagate.js';
+
+// A constant of its own: some loaders look an imported name up at every use, which costs here.
+const S = POINT_STATES;
+
+/** Best values and choices by piece, state at its beginning, and whether a lesion is asked for. */
+class Plan {
+  readonly value: Float64Array;
+  readonly state: Uint8Array;
+  readonly to: Uint8Array;
+  /** The child from which a lesion is asked for in turn, or -1. */
+  readonly child: Int16Array;
+  /** Scratch by state at a piece's end: best beyond it, best with a lesion beyond it, and by which child. */
+  readonly any = new Float64Array(S);
+  readonly lesion = new Float64Array(S);
+  readonly by = new Int16Array(S);
+
+  constructor(n: number) {
+    this.value = new Float64Array(n * S * 2);
+    this.state = new Uint8Array(n * S * 2);
+    this.to = new Uint8Array(n * S * 2);
+    this.child = new Int16Array(n * S * 2);
+  }
+}
+
+/**
+ * The single most probable assignment of all states to the pieces that findings bear on (max-product; the others are summed
+ * out). A cause that has struck is told with at least one lesion.
+ */
+export function mostProbableStory(net: Propagation): {
+  cause: number;
+  states: Uint8Array;
+  probability: number;
+} {
+  const { model, causes, n } = net;
+  const total = net.total();
+  const best = { cause: 0, states: new Uint8Array(n), probability: -1 };
+  const plan = new Plan(n);
+  for (let c = 0; c < causes; c++) {
+    for (let i = n - 1; i >= 0; i--) if (net.active[i]) planPiece(net, i, c, plan);
+    const probability = (net.weightOf(c) * plan.value[model.struck[c] ? 1 : 0]!) / total;
+    if (!(probability > best.probability)) continue;
+    best.cause = c;
+    best.probability = probability;
+    best.states = new Uint8Array(n);
+    tell(net, 0, model.struck[c] ? 1 : 0, plan, best.states);
+  }
+  return best;
+}
+
+/** Fills in the best values of a piece for each state at its beginning, without and with a lesion asked for. */
+function planPiece(net: Propagation, i: number, c: number, plan: Plan): void {
+  const { model, causes } = net;
+  const n = model.narrowed[i * causes + c]!;
+  const b = model.blocked[i * causes + c]!;
+  const p = 1 - n - b;
+  const local = (i * 2 + (model.second[c] ? 1 : 0)) * S;
+  const row = model.calibre[i]! * 9;
+  const children = model.children[i]!;
+  const { any, lesion, by } = plan;
+  by.fill(-1);
+  for (let x = 0; x < S; x++) {
+    let e = net.local[local + x]!;
+    let gain = 0;
+    for (let j = 0; j < children.length; j++) {
+      const child = children[j]!;
+      if (!net.active[child]) continue;
+      const free = plan.value[(child * S + x) * 2]!;
+      const asked = plan.value[(child * S + x) * 2 + 1]!;
+      e *= free;
+      const ratio = free > 0 ? asked / free : 0;
+      if (ratio <= gain) continue;
+      gain = ratio;
+      by[x] = child;
+    }
+    any[x] = e;
+    lesion[x] = e * gain;
+  }
+  for (let s = 0; s < 3; s++) {
+    // The best with the piece itself diseased does not depend on sound coming in.
+    let ill = -1;
+    let illState = 1;
+    let illTo = 3;
+    for (let t = 0; t < 3; t++) {
+      const viaNarrowed = n * model.throughNarrowed[row + s * 3 + t]! * any[t + 3]!;
+      const viaBlocked = b * model.throughBlocked[row + s * 3 + t]! * any[t]!;
+      if (viaNarrowed > ill) {
+        ill = viaNarrowed;
+        illState = 1;
+        illTo = t + 3;
+      }
+      if (viaBlocked > ill) {
+        ill = viaBlocked;
+        illState = 2;
+        illTo = t;
+      }
+    }
+    for (let loud = 0; loud < 2; loud++) {
+      for (let asked = 0; asked < 2; asked++) {
+        const further = asked ? lesion : any;
+        const at = (i * S + s + loud * 3) * 2 + asked;
+        const fades = (loud ? p * (1 - model.carries) : p) * further[s]!;
+        const stays = loud ? p * model.carries * further[s + 3]! : -1;
+        const to = stays > fades ? s + 3 : s;
+        const well = Math.max(stays, fades);
+        plan.value[at] = Math.max(well, ill);
+        plan.state[at] = well >= ill ? 0 : illState;
+        plan.to[at] = well >= ill ? to : illTo;
+        plan.child[at] = asked && well >= ill ? by[to]! : -1;
+      }
+    }
+  }
+}
+
+/** Reads the best states back from the plan. */
+function tell(net: Propagation, i: number, at: number, plan: Plan, states: Uint8Array): void {
+  const place = i * S * 2 + at;
+  states[i] = plan.state[place]!;
+  for (const child of net.model.children[i]!) {
+    if (net.active[child])
+      tell(net, child, plan.to[place]! * 2 + (plan.child[place] === child ? 1 : 0), plan, states);
+  }
+}
