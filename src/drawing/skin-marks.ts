@@ -51,8 +51,8 @@ export function strokePoints(
   tolerance: number,
 ): Point[] | undefined {
   let kept = simplify(stroke, tolerance);
-  for (let coarser = tolerance * 1.5; kept.length > MOST_POINTS; coarser *= 1.5)
-    kept = simplify(stroke, coarser);
+  const every = Math.ceil((kept.length - 1) / (MOST_POINTS - 1));
+  if (every > 1) kept = kept.filter((_, i) => i % every === 0 || i === kept.length - 1);
   const [first] = kept;
   const last = kept.at(-1);
   if (!first || !last || kept.length < 2) return undefined;

@@ -198,7 +198,7 @@ export class SkinController implements ReactiveController {
       if (!this.on) this.toggle();
       this.host.show(halfOf(mark));
       this.#select(id);
-      this.#focus = '.palette .field';
+      this.#focus = '.kinds [aria-pressed=true]';
     },
     add: (kind, place) => this.#addAt(kind, place),
     leave: () => this.leave(),
@@ -235,23 +235,26 @@ export class SkinController implements ReactiveController {
     const { marks: words } = this.record.words();
     const before = this.#examination;
     if (!markRegions({ kind, points: points.map(([x, y]) => [x, y]) }).length)
-      return this.record.said(words.offSkin);
-    if (!this.record.commit(addMark(before, { kind, points })))
-      return this.record.said(words.full(MOST_MARKS));
+      return this.#say(words.offSkin);
+    if (!this.record.commit(addMark(before, { kind, points }))) return this.#say(words.full(MOST_MARKS));
     const mark = this.#marks.at(-1) as Mark;
     this.record.said(words.recorded(kind, markRegions(mark)));
   }
 
+  #say(what: string): void {
+    this.record.said({ what });
+  }
+
   #addAt(kind: MarkKind, place: SkinPlace | undefined): void {
     if (place) this.#add(kind, regionShape(place, MARK_FORMS[kind]));
-    else this.record.said(this.record.words().marks.choosePlace);
+    else this.#say(this.record.words().marks.choosePlace);
   }
 
   #remove(ids: readonly string[]): void {
     const [first] = ids.flatMap((id) => this.#mark(id) ?? []);
     if (!first || !this.record.commit(removeMarks(this.#examination, ...ids))) return;
     if (this.#selected && ids.includes(this.#selected)) this.#selected = undefined;
-    this.record.said(this.record.words().marks.removed(first.kind, markRegions(first), ids.length));
+    this.#say(this.record.words().marks.removed(first.kind, markRegions(first), ids.length));
   }
 
   /** A point of the drawing in units of the figure. */
@@ -284,7 +287,7 @@ export class SkinController implements ReactiveController {
       1 / scale,
     );
     if (kept) this.#add(this.#kind, kept);
-    else this.record.said(this.record.words().marks.tooSmall);
+    else this.#say(this.record.words().marks.tooSmall);
   }
 
   #tap(point: DrawingPoint, reach: number): void {

@@ -5,7 +5,6 @@ export const skinStyles = css`
     fill: none;
     stroke: none;
     stroke-linejoin: round;
-    vector-effect: none;
   }
   .skin .halo {
     stroke: var(--_body);
@@ -20,9 +19,8 @@ export const skinStyles = css`
   }
   .s-ulcer .texture {
     stroke: var(--_ink);
-    stroke-width: 12;
+    stroke-width: 9;
     stroke-dasharray: 1.6 3.4;
-    stroke-linejoin: bevel;
   }
   .s-gangrene .fill {
     fill: var(--_ink);
@@ -219,6 +217,19 @@ export const skinStyles = css`
     .kinds {
       grid-template-columns: repeat(4, minmax(0, 1fr));
       gap: 4px;
+    }
+    .act .hint,
+    .act b {
+      flex-basis: 100%;
+    }
+    .act .button {
+      flex: 1;
+    }
+    .marks li {
+      gap: 6px;
+    }
+    .marks li .button {
+      padding-inline: 8px;
     }
   }
   @media print {
