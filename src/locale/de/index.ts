@@ -1,0 +1,11 @@
+import type { Messages } from '../languages.js';
+import { anatomy } from './anatomy.js';
+import { examination } from './examination.js';
+import { localisation } from './localisation.js';
+import { form, map } from './map.js';
+import { marks } from './marks.js';
+import { reading } from './reading.js';
+import { rule } from './rule.js';
+
+/** German, as clinicians speak it at the bedside. */
+export const de: Messages = { anatomy, examination, form, localisation, map, marks, reading, rule };

@@ -1,0 +1,214 @@
+import { type Limb, limbKey, oppositeSide, type Place, type SiteId } from '../../anatomy/index.js';
+import {
+  type BruitFinding,
+  type Grade,
+  type PulseFinding,
+  type ScaleId,
+  type ScaleStep,
+  stepOf,
+} from '../../examination/index.js';
+import type { FormWords, MapWords } from '../en/map.js';
+import { anatomy, atLimb } from './anatomy.js';
+import { examination } from './examination.js';
+import { sentence } from './phrases.js';
+
+/** What a control says when the form cannot take it. */
+export const form: FormWords = {
+  required: 'Mindestens einen Befund erfassen.',
+  refused: 'Die übergebene Aufzeichnung wurde nicht übernommen. Was vorher hier stand, ist unverändert.',
+  refusedMore: (count) => (count === 1 ? 'Ein Fehler:' : `${count} Fehler:`),
+};
+
+function findings(pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string {
+  const step = stepOf(pulse, scale);
+  const parts = [
+    ...(step ? [examination.step(step)] : []),
+    ...(pulse?.couldNotExamine ? [examination.couldNot(pulse.couldNotExamine)] : []),
+    ...(pulse ? examination.pulseExtras(pulse) : []),
+    ...(bruit?.bruit ? [examination.bruits[bruit.bruit]] : []),
+    ...(bruit?.couldNotExamine ? [`nicht auskultierbar: ${examination.reasons[bruit.couldNotExamine]}`] : []),
+    ...(pulse?.note ? [`Notiz: ${pulse.note}`] : []),
+    ...(bruit?.note && bruit.note !== pulse?.note ? [`Notiz: ${bruit.note}`] : []),
+  ];
+  return parts.join('; ');
+}
+
+function gradeOf(step: ScaleStep): string {
+  return step.increased ? examination.increased : examination.grades[step.grade];
+}
+
+const onScale = (scale: ScaleId): string =>
+  scale === 'words' ? 'Skala in Worten' : `Skala ${examination.scales[scale]}`;
+
+const TINY: Partial<Record<SiteId, string>> = {
+  'abdominal-aorta': 'Aorta',
+  'posterior-tibial': 'Tib. post.',
+  'dorsalis-pedis': 'Dors. pedis',
+};
+
+const placed = (place: Place): string => sentence(anatomy.place(place));
+
+export const map: MapWords = {
+  figure: 'Arterien des Körpers von vorn; was am Patienten rechts ist, liegt in der Zeichnung links',
+  name: 'Pulskarte',
+  toolbar: 'Werkzeuge der Pulskarte',
+  undo: 'Rückgängig',
+  redo: 'Wiederherstellen',
+  carry: 'Auftragen',
+  carryStep: (word) => `Auftragen: ${word}`,
+  carrying: (word) => `Aufgetragen wird: ${word}.`,
+  carryHow: 'Stellen antippen oder darüber ziehen.',
+  putDown: 'Ablegen',
+  allNormal: (count) => `Alle ${count} normal`,
+  otherNormal: (count) => (count === 1 ? 'Letzte normal' : `Übrige ${count} normal`),
+  allRecorded: (count) => `Alle ${count} erfasst`,
+  scale: 'Skala',
+  shown: 'Darstellung',
+  figureView: 'Figur',
+  tableView: 'Tabelle',
+  arms: 'Arme',
+  legs: 'Beine',
+  more: 'Skala, Tabelle, Hilfe',
+  help: 'Hilfe und Tasten',
+  close: 'Schließen',
+  pin: 'Für mehrere Einträge offen halten',
+  pulse: 'Puls',
+  pulseOn: (scale) => (scale === 'words' ? 'Puls' : `Puls, ${examination.scales[scale]}`),
+  bruit: 'Geräusch',
+  bruitOptions: { none: 'Keines', systolic: 'Systolisch', continuous: 'Dauernd' },
+  thrill: 'Schwirren',
+  expansile: 'Expansiv',
+  doppler: 'Dopplersignal',
+  couldNotExamine: 'Nicht untersuchbar',
+  note: 'Notiz',
+  addNote: 'Notiz hinzufügen',
+  siteTitle: placed,
+  // Four or five words stand side by side here, so the shorter one is taken.
+  gradeWord: (step) => sentence(step.grade === 'reduced' ? 'schwach' : gradeOf(step)),
+  reasonWord: (reason) => sentence(examination.reasons[reason]),
+  dopplerWord: (signal) => sentence(examination.dopplers[signal]),
+  clear: 'Stelle leeren',
+  next: (place) => `Weiter: ${anatomy.place(place)}`,
+  notListened: 'nicht auskultiert',
+  notListenedWord: 'Nicht auskultiert',
+  notExamined: 'Nicht untersucht',
+  tableName: 'Pulse und Strömungsgeräusche, vom Rumpf nach außen',
+  site: 'Stelle',
+  siteName: (site) => anatomy.sites[site],
+  headAndArms: 'Kopf und Arme',
+  trunkAndLegs: 'Rumpf und Beine',
+  pulseColumn: (side) => `Puls ${anatomy.sides[side]}`,
+  bruitColumn: (side) => `Geräusch ${anatomy.sides[side]}`,
+  pulseOf: (place) => `${placed(place)}, Puls`,
+  bruitOf: (place) => `${placed(place)}, Geräusch`,
+  moreOf: (place) => `${placed(place)}: Schwirren, Doppler, Notiz und mehr`,
+  noteOf: (side, note) => (side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`),
+  sidesDiffer: 'Seiten ungleich',
+  was: (step) => `war ${step ? examination.step(step) : examination.notExamined}`,
+  when: (time) =>
+    time
+      ? new Intl.DateTimeFormat('de-DE', { day: 'numeric', month: 'long', year: 'numeric' }).format(
+          Date.parse(time),
+        )
+      : '',
+  earlierFinding: (said) => `früher: ${said}`,
+  changed: (now, grade: Grade | undefined, before, heard, scale) => {
+    const step = stepOf(before, scale);
+    const was = step
+      ? gradeOf(step)
+      : before?.couldNotExamine
+        ? examination.reasons[before.couldNotExamine]
+        : heard?.bruit
+          ? examination.bruits[heard.bruit]
+          : '';
+    const is = now || (grade ? examination.grades[grade] : examination.notExamined);
+    return was ? `${is}, war ${was}` : is;
+  },
+  earlier: (when) => `Klein neben jeder Stelle: die frühere Aufzeichnung${when && ` vom ${when}`}.`,
+  sameAsOther: (side) => `Wie ${anatomy.sides[oppositeSide(side)]}`,
+  wholeLimbs: 'Ganze Extremitäten',
+  fillLimb: (limb: Limb) => `${sentence(atLimb[limbKey(limb)])} den Rest wie auf der anderen Seite`,
+  clearLimb: (limb) => `${sentence(atLimb[limbKey(limb)])} alles leeren`,
+  limbFilled: (limb) => `${sentence(atLimb[limbKey(limb)])} von der anderen Seite ergänzt`,
+  limbCleared: (limb) => `${sentence(atLimb[limbKey(limb)])} alles geleert`,
+  limbUnchanged: (limb) => `${sentence(atLimb[limbKey(limb)])} gibt es nichts zu ändern`,
+  viewLabel: 'Ausschnitt',
+  views: {
+    auto: 'Automatisch',
+    whole: 'Ganzer Körper',
+    arms: 'Arme',
+    legs: 'Beine',
+    'right-arm': 'Rechter Arm',
+    'left-arm': 'Linker Arm',
+    'right-leg': 'Rechtes Bein',
+    'left-leg': 'Linkes Bein',
+    'right-hand': 'Rechte Hand',
+    'left-hand': 'Linke Hand',
+    'right-foot': 'Rechter Fuß',
+    'left-foot': 'Linker Fuß',
+  },
+  collateral: (place) => `Kollateralen füllen möglicherweise: ${anatomy.place(place)}`,
+  findings,
+  findingShort: (pulse, bruit, scale) => {
+    const step = stepOf(pulse, scale);
+    const reason = pulse?.couldNotExamine ?? bruit?.couldNotExamine;
+    const parts = [
+      ...(step && (step.grade !== 'normal' || scale === 'words') ? [gradeOf(step)] : []),
+      ...(reason ? [examination.reasons[reason]] : []),
+      ...(bruit?.bruit && bruit.bruit !== 'none' ? ['Geräusch'] : []),
+      ...(pulse?.thrill ? ['Schwirren'] : []),
+      ...(pulse?.expansile ? [examination.expansile] : []),
+    ];
+    return parts.join(', ');
+  },
+  siteLabel: (place, said) => `${placed(place)}: ${said}`,
+  listenAt: (place) => `${placed(place)}, Auskultation`,
+  recorded: (place, said) => ({ where: placed(place), what: said }),
+  cleared: 'geleert',
+  nothingTo: (place, what) => ({
+    where: placed(place),
+    what:
+      what === 'feel'
+        ? 'wird nur auskultiert; dort gibt es keinen Puls zu bewerten'
+        : 'wird nur getastet, nicht auskultiert',
+  }),
+  notOnScale: (digit, scale) => `${digit} gibt es nicht auf der ${onScale(scale)}`,
+  undone: 'Ein Schritt zurückgenommen',
+  redone: 'Ein Schritt wiederhergestellt',
+  nothingWrongNow: 'Jetzt kein Verschluss und keine Stenose erkennbar',
+  restNormal: (count) =>
+    count === 1 ? 'Eine weitere Stelle als normal erfasst' : `${count} weitere Stellen als normal erfasst`,
+  count: (stated, total, scale) => `${stated} von ${total}, ${onScale(scale)}`,
+  empty: 'Noch nichts erfasst. Eine Stelle antippen oder dort die Eingabetaste drücken.',
+  onsetAndDelays: 'Beginn und Pulsverzögerung',
+  onset: 'Beginn',
+  onsetWord: (onset) => sentence(examination.onsets[onset]),
+  notStated: 'Nicht angegeben',
+  radioRadial: 'Radialispulse im Vergleich',
+  radioRadialOptions: { none: 'Gleichzeitig', 'right-later': 'Rechts später', 'left-later': 'Links später' },
+  radioFemoral: (side) => `Femoralis nach Radialis, ${side}`,
+  radioFemoralOptions: { none: 'Gleichzeitig', delayed: 'Femoralis später' },
+  legend: 'Legende',
+  caution:
+    'Unterstützt das ärztliche Urteil und ist keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
+  lesionMark: (kind, where, percent) =>
+    `${kind === 'block' ? 'Wahrscheinlicher Verschluss' : 'Wahrscheinliche Stenose'}: ${where}${percent && `, ${percent}`}`,
+  siteTiny: (site) => TINY[site] ?? anatomy.sites[site],
+  siteShort: (site) => anatomy.sites[site],
+  keys: [
+    ['Auf, Ab', 'zum Herzen hin, vom Herzen weg'],
+    ['Links, Rechts', 'zur Nachbarstelle und zur anderen Seite'],
+    ['Bild auf, Bild ab', 'vorige, nächste Stelle in der Reihenfolge der Untersuchung'],
+    ['0 bis 4', 'Grad, auf der gewählten Skala'],
+    ['B', 'Geräusch: keines, systolisch, dauernd'],
+    ['T', 'Schwirren'],
+    ['E', 'expansiv'],
+    ['X', 'nicht untersuchbar, und warum'],
+    ['Eingabe', 'Stelle öffnen'],
+    ['Entf', 'Stelle leeren'],
+    ['A', 'alle übrigen Stellen normal'],
+    ['Strg Z, Strg Y', 'rückgängig, wiederherstellen'],
+    ['Esc', 'schließen, ablegen'],
+    ['?', 'diese Liste'],
+  ],
+};

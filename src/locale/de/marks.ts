@@ -1,0 +1,122 @@
+import type { SkinName } from '../../anatomy/index.js';
+import type { MarkKind } from '../../examination/index.js';
+import type { marks as enMarks } from '../en/marks.js';
+import { list, sentence } from './phrases.js';
+
+const kinds: Record<MarkKind, string> = {
+  ulcer: 'Ulkus',
+  gangrene: 'Gangrän',
+  pallor: 'Blässe',
+  redness: 'Rötung',
+  cyanosis: 'Blauverfärbung',
+  cold: 'kalt unterhalb dieser Linie',
+  scar: 'Narbe',
+  amputation: 'Amputationslinie',
+};
+
+/** Kinds where there is least room; each is part of the whole word. */
+const short: Partial<Record<MarkKind, string>> = { cyanosis: 'Blau', cold: 'Kalt', amputation: 'Amputation' };
+
+const regions: Record<SkinName['region'], string> = {
+  head: 'Kopf',
+  neck: 'Hals',
+  chest: 'Brust',
+  abdomen: 'Bauch',
+  shoulder: 'Schulter',
+  'upper-arm': 'Oberarm',
+  elbow: 'Ellenbogen',
+  forearm: 'Unterarm',
+  wrist: 'Handgelenk',
+  hand: 'Hand',
+  thumb: 'Daumen',
+  'index-finger': 'Zeigefinger',
+  'middle-finger': 'Mittelfinger',
+  'ring-finger': 'Ringfinger',
+  'little-finger': 'Kleinfinger',
+  fingers: 'Finger',
+  groin: 'Leiste',
+  thigh: 'Oberschenkel',
+  knee: 'Knie',
+  shin: 'Unterschenkel',
+  ankle: 'Knöchel',
+  heel: 'Ferse',
+  midfoot: 'Mittelfuß',
+  forefoot: 'Vorfuß',
+  'great-toe': 'Großzehe',
+  'second-toe': 'zweite Zehe',
+  'third-toe': 'dritte Zehe',
+  'fourth-toe': 'vierte Zehe',
+  'little-toe': 'Kleinzehe',
+  toes: 'Zehen',
+};
+const thirds: Record<NonNullable<SkinName['third']>, string> = {
+  upper: 'oben',
+  mid: 'Mitte',
+  lower: 'unten',
+};
+const sides: Record<SkinName['side'], string> = { right: ' rechts', left: ' links', midline: '' };
+
+function bare({ region, third, to }: SkinName): string {
+  return `${regions[region]}${third ? ` ${thirds[third]}` : ''}${to ? ` bis ${regions[to]}` : ''}`;
+}
+
+/** "Unterschenkel Mitte links", "Bauch", "Knie bis Zehen links". */
+function place(name: SkinName): string {
+  return bare(name) + sides[name.side];
+}
+
+/** "Vorfuß und Großzehe links": places of the same side share it. */
+function where(names: readonly SkinName[]): string {
+  return list(names.map((name, i) => (names[i + 1]?.side === name.side ? bare(name) : place(name))));
+}
+
+function whereWord(names: readonly SkinName[]): string {
+  return sentence(where(names) || 'neben dem Körper');
+}
+
+const noted = (note: string | undefined): string => (note ? `; Notiz: ${note}` : '');
+
+function mark(kind: MarkKind, names: readonly SkinName[], note?: string): string {
+  return `${whereWord(names)}: ${kinds[kind]}${noted(note)}`;
+}
+
+/** Words for what is drawn on the skin. */
+export const marks: typeof enMarks = {
+  kinds,
+  kindWord: (kind) => sentence(kinds[kind]),
+  kindShort: (kind) => short[kind] ?? sentence(kinds[kind]),
+  placeWord: (name) => sentence(place(name)),
+  where,
+  whereWord,
+  mark,
+  recorded: (kind, names) => ({ where: whereWord(names), what: `${kinds[kind]} erfasst` }),
+  changed: (kind, names, note) => ({ where: whereWord(names), what: `${kinds[kind]}${noted(note)}` }),
+  removed: (kind, names, count) =>
+    count === 1 ? `${mark(kind, names)} gelöscht.` : `${count} Markierungen gelöscht.`,
+  offSkin: 'Nichts erfasst: Das war neben dem Körper.',
+  tooSmall: 'Nichts erfasst: eine Fläche umfahren oder eine Linie ziehen.',
+  full: (most) => `Nichts erfasst: Eine Aufzeichnung fasst höchstens ${most} Markierungen.`,
+  tool: 'Auf der Haut zeichnen',
+  toolShort: 'Zeichnen',
+  toolRest: 'auf der Haut',
+  title: 'Markierungen auf der Haut',
+  kind: 'Art der Markierung',
+  how: 'Eine Fläche umfahren oder eine Linie ziehen. Eine Markierung antippen, um sie zu ändern.',
+  howErase: 'Über Markierungen ziehen, um sie zu löschen.',
+  eraser: 'Radierer',
+  done: 'Fertig',
+  orPlace: 'Um ohne Zeichnen zu erfassen, Art und Ort wählen.',
+  place: 'Ort',
+  choosePlace: 'Ort wählen',
+  add: 'Hinzufügen',
+  edit: 'Ändern',
+  remove: 'Löschen',
+  note: 'Notiz',
+  groups: {
+    'right leg': 'Rechtes Bein',
+    'left leg': 'Linkes Bein',
+    'right arm': 'Rechter Arm',
+    'left arm': 'Linker Arm',
+    trunk: 'Rumpf und Kopf',
+  },
+};

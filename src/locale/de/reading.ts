@@ -1,0 +1,13 @@
+import { limbKey } from '../../anatomy/index.js';
+import type { ReadingWords } from '../en/reading.js';
+import { anatomy } from './anatomy.js';
+import { sentence } from './phrases.js';
+
+/** Words around the answers of both voices. */
+export const reading: ReadingWords = {
+  limbTitle: (limb) => sentence(anatomy.limbs[limbKey(limb)]),
+  open: (place) => `${anatomy.place(place)} öffnen`,
+  elsewhere: 'Anderswo',
+  noBlock: (probability) => `Kein Verschluss erkennbar: ${Math.round(probability * 100)} %.`,
+  levelsOf: (limb) => `${sentence(anatomy.limbs[limb])}, nach Etagen`,
+};
