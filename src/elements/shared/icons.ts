@@ -15,6 +15,8 @@ export const ICONS = {
   next: icon('M8 5 13 10 8 15'),
   pencil: icon('M4 16 4.600 13 13.500 4.100 15.900 6.500 7 15.400Z'),
   more: icon('M4.500 10H4.600M10 10H10.100M15.500 10H15.600'),
+  plus: icon('M4.500 10H15.500M10 4.500V15.500'),
+  minus: icon('M4.500 10H15.500'),
   alarm: icon('M10 3 18 16.500H2ZM10 8V12M10 14.300V14.400'),
   doppler: icon('M2.500 11H5L7 4.500 10 15.500 12 9 13.500 11H17.500'),
 } as const;

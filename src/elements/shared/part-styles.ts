@@ -45,6 +45,10 @@ export const partStyles = css`
   .text {
     display: block;
   }
+  .number .hint,
+  .text .hint {
+    display: block;
+  }
   .text .field {
     inline-size: 100%;
   }

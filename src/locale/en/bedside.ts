@@ -10,7 +10,7 @@ import { anatomy } from './anatomy.js';
 import { bedsideHow } from './bedside-how.js';
 import { notes, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
 import { examination } from './examination.js';
-import { sentence } from './phrases.js';
+import { list, sentence } from './phrases.js';
 
 const outcomes: Record<FalsePositives['outcome'], string> = {
   pulse: 'lose or change the pulse',
@@ -25,6 +25,16 @@ function rate({ outcome, percent, bound, people }: FalsePositives): string {
   const how = bound === undefined ? '' : 'up to ';
   const who = people === 'healthy' ? 'healthy people' : 'people with carpal tunnel syndrome';
   return `${how}${percent}% of ${who} ${outcomes[outcome]}`;
+}
+
+function ratesInShort(rates: readonly FalsePositives[]): string {
+  const by = new Map<FalsePositives['outcome'], number[]>();
+  for (const { outcome, percent } of rates) by.set(outcome, [...(by.get(outcome) ?? []), percent]);
+  const parts = [...by].map(([outcome, all]) => {
+    const [least, most] = [Math.min(...all), Math.max(...all)];
+    return `${least === most ? '' : `${least} to `}${most}% ${outcomes[outcome]}`;
+  });
+  return `Of healthy people ${list(parts)}.`;
 }
 
 const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
@@ -131,7 +141,9 @@ export const bedside = {
   limitOption: (value: number, unit: Limits['unit'], source: string) =>
     `${value}${unit === 'deg' ? '' : ' '}${units[unit]}: ${source}`,
   units,
-  rates: 'How often healthy people test positive',
+  rates: 'Published rates and their sources',
+  /** The published rates in healthy people in one sentence; where sources differ, from the least to the most. */
+  ratesInShort,
   rate,
   ways,
   symptoms,
@@ -143,10 +155,14 @@ export const bedside = {
   start: 'Start',
   stop: 'Stop',
   lap: 'Lap',
+  notDoneWhy: 'Why',
+  wasDone: 'Done',
   reset: 'Reset',
   seconds: 'seconds',
-  running: 'running',
-  keys: 'Space or Enter starts and stops. Keeps true time while the screen sleeps.',
+  keys: 'Runs on while the screen sleeps.',
+  otherSide: (side: string, said: string) => `${sentence(side)}: ${said}`,
+  usualLimit: (value: number, unit: Limits['unit']) =>
+    `Usual, ${value}${unit === 'deg' ? '' : ' '}${units[unit]}`,
   timer: 'Stopwatch',
   laps: 'Laps',
   time: 'Time in seconds',
@@ -154,6 +170,7 @@ export const bedside = {
     `“${typed}” was not taken. Expected a number from 0 to ${highest} ${unit}.`,
   elevation: {
     figure: (side: string, angle: number) => `${sentence(side)} leg in profile, raised to ${angle} degrees`,
+    angle: 'Angle',
     handle: (side: string) => `Angle of the ${side} leg`,
     degrees: (angle: number) => `${angle} degrees`,
     raise: 'Raise by 5 degrees',
@@ -198,8 +215,9 @@ export const bedside = {
     beyond: (limit: number) => `Beyond ${limit} s`,
     stillPale: 'still pale',
     white: 'Palm stays white',
-    barbeau: 'Plethysmography, radial pressed (Barbeau)',
-    barbeauReverse: 'Plethysmography, ulnar pressed (Barbeau)',
+    tracing: 'Plethysmography (Barbeau)',
+    barbeau: 'Radial pressed',
+    barbeauReverse: 'Ulnar pressed',
     classes: {
       A: 'A, not damped',
       B: 'B, damped',
@@ -209,6 +227,9 @@ export const bedside = {
   },
   cold: {
     start: 'Out of the water: start',
+    warm: 'Warm again',
+    since: 'since the hand came out of the water',
+    usual: (celsius: number, seconds: number) => `Usual: ${celsius} °C for ${seconds} s.`,
     water: 'Water',
     immersed: 'Time in the water',
     phases: { white: 'White', blue: 'Blue', red: 'Red' },
@@ -227,6 +248,10 @@ export const bedside = {
     start: 'Arms up: start',
     stop: 'Stop here',
     left: (text: string, of: string) => `${text} left of ${of}`,
+    leftOf: (of: string) => `left of ${of}`,
+    ready: 'Ready',
+    said: 'Yes',
+    up: 'Arm stayed up',
     beat: { open: 'Open', close: 'Close' },
     pace: (seconds: number) => `one cycle every ${seconds} s`,
     soundOff: 'Sound off',

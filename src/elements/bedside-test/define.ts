@@ -1,0 +1,3 @@
+import { BedsideTest } from './element.js';
+
+if (!customElements.get('bedside-test')) customElements.define('bedside-test', BedsideTest);

@@ -1,0 +1,357 @@
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type * as z from 'zod/mini';
+import { SIDES, type Side } from '../../anatomy/index.js';
+import {
+  BEAT_SECONDS,
+  beatAt,
+  type BedsideReading,
+  BEDSIDE_TESTS,
+  type BedsideTest as Test,
+} from '../../bedside/index.js';
+import {
+  type AnyBedsideResult,
+  bedsideSchema,
+  type BedsideResult,
+  type BedsideTestId,
+  LONGEST_TEXT,
+  patchAt,
+  type Reason,
+  REASONS,
+} from '../../examination/index.js';
+import { choices } from '../shared/choices.js';
+import { numberField, selectField, textField } from '../shared/fields.js';
+import { PartElement } from '../shared/part-element.js';
+import { partStyles } from '../shared/part-styles.js';
+import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { WatchController } from '../limb-stopwatch/watch-controller.js';
+import { Beat } from './beat.js';
+import { coldBody, coldStyles } from './cold.js';
+import { type AngleGauge, elevationBody } from './elevation.js';
+import { elevationStyles } from './elevation-styles.js';
+import { handBody, handStyles } from './hand.js';
+import type { BedsideHost, Body, NumberEntry } from './host.js';
+import { positionBody, positionStyles } from './position.js';
+import { ShinSensor } from './shin-sensor.js';
+import { stressBody, stressStyles } from './stress.js';
+import { cardStyles } from './styles.js';
+import { timedBody, timedStyles } from './timed.js';
+
+/** Both sides of one test. */
+export type SidedResult = Partial<Record<Side, AnyBedsideResult>>;
+
+/**
+ * One bedside test: what it is for, how it is done, its timer or gauge, what the result means and by which limit, or that it was not
+ * done and why. Both sides are kept apart.
+ *
+ * @tag bedside-test
+ * @attr value - Both sides' results as JSON; what a form reset returns to. Stands after `test`.
+ * @fires input - A person changed something.
+ * @fires change - A person changed something.
+ * @csspart card - The whole card.
+ * @csspart reading - The sentence that says what the result means.
+ */
+export class BedsideTest extends PartElement<SidedResult> {
+  static override styles = [
+    tokenStyles,
+    controlStyles,
+    partStyles,
+    timedStyles,
+    elevationStyles,
+    handStyles,
+    coldStyles,
+    positionStyles,
+    stressStyles,
+    cardStyles,
+  ];
+
+  /** Which test, by its id. */
+  @property({ reflect: true }) test: BedsideTestId = 'elevation';
+  /** The side shown. */
+  @property({ reflect: true }) side: Side = 'right';
+  /** The limit of the practice, in the test's unit, instead of the usual one. A limit kept with a result comes first. */
+  @property({ type: Number }) limit: number | undefined;
+  /** Key under which running watches are kept over a reload. */
+  @property() keep: string | undefined;
+  /** A key that does what the large button does from anywhere in the page, as a foot pedal sends it; not while text is typed. */
+  @property() pedal: string | undefined;
+
+  @state() private gauges: Partial<Record<Side, AngleGauge>> = {};
+
+  readonly #watches = new Map<string, WatchController>();
+  readonly #beat = new Beat();
+  readonly #sensor = new ShinSensor(this, (angle) => this.#setAngle(angle));
+  #main: (() => void) | undefined;
+  readonly #onPedal = (event: KeyboardEvent): void => {
+    const [from] = event.composedPath() as HTMLElement[];
+    const typing = from?.matches?.('input, textarea, select, [contenteditable]') ?? false;
+    if (event.key !== this.pedal || event.repeat || typing || !this.editable) return;
+    event.preventDefault();
+    this.#main?.();
+  };
+
+  protected override get schema(): z.ZodMiniType<SidedResult> {
+    return bedsideSchema.shape[this.test] as unknown as z.ZodMiniType<SidedResult>;
+  }
+
+  /** What a side's result means; `undefined` when nothing is recorded. */
+  reading(side: Side = this.side): BedsideReading | undefined {
+    const result = this.value?.[side];
+    return result && (BEDSIDE_TESTS[this.test] as Test).evaluate(result as never, this.limit);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    document.addEventListener('keydown', this.#onPedal);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    document.removeEventListener('keydown', this.#onPedal);
+  }
+
+  override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
+    super.attributeChangedCallback(name, old, now);
+    // The value can only be read once it is known of which test it is.
+    if (name === 'test' && old !== now && this.hasAttribute('value')) {
+      super.attributeChangedCallback('value', null, this.getAttribute('value'));
+    }
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('test') && changed.get('test') !== undefined) this.#watches.clear();
+  }
+
+  protected override render(): TemplateResult {
+    const { bedside: words } = this.words;
+    const definition = BEDSIDE_TESTS[this.test];
+    const how = words.how[this.test];
+    const notDone = this.value?.[this.side]?.notDone;
+    const body = notDone ? undefined : this.#body();
+    this.#main = body?.main;
+    return html`<article part="card" class="card" aria-label=${words.named(this.test, definition.eponym)}>
+      <header>
+        <div>
+          <h3>
+            ${how.name}
+            ${definition.eponym ? html`<span class="eponym">${definition.eponym}</span>` : nothing}
+          </h3>
+          <p class="hint">${how.purpose}</p>
+        </div>
+        ${choices<Side>({
+          label: words.sides,
+          options: SIDES.map((side) => [side, this.words.whole[side]] as const),
+          value: this.side,
+          disabled: false,
+          pick: (side) => {
+            if (side) this.side = side;
+          },
+        })}
+      </header>
+      <details class="fold steps">
+        <summary>${words.steps}</summary>
+        <ol>
+          ${how.steps.map((step) => html`<li>${step}</li>`)}
+        </ol>
+        <p class="hint">${how.caution}</p>
+      </details>
+      ${body?.template ?? nothing} ${this.#footer(notDone)}
+    </article>`;
+  }
+
+  #body(): Body {
+    const host = this.#host;
+    switch (this.test) {
+      case 'elevation':
+        return elevationBody(
+          host as BedsideHost<'elevation'>,
+          this.gauges[this.side] ?? { angle: this.#recordedAngle, from: undefined },
+          (angle, from) => this.#setAngle(angle, from),
+          this.#sensor,
+        );
+      case 'hand-arch':
+        return handBody(host as BedsideHost<'hand-arch'>);
+      case 'cold-provocation':
+        return coldBody(host as BedsideHost<'cold-provocation'>);
+      case 'arm-stress':
+        return stressBody(host as BedsideHost<'arm-stress'>, this.#beat);
+      case 'scalene':
+      case 'hyperabduction':
+      case 'costoclavicular':
+        return positionBody(host as never);
+      default:
+        return timedBody(host as never);
+    }
+  }
+
+  get #recordedAngle(): number {
+    return (this.value?.[this.side] as BedsideResult<'elevation'> | undefined)?.angle ?? 0;
+  }
+
+  #setAngle(angle: number, from?: number): void {
+    if (!this.editable) return;
+    this.gauges = { ...this.gauges, [this.side]: { angle, from } };
+  }
+
+  get #host(): BedsideHost {
+    const { test, side, editable, words, mapWords } = this;
+    return {
+      test,
+      side,
+      editable,
+      words,
+      mapWords,
+      limit: this.value?.[side]?.limit ?? this.limit ?? BEDSIDE_TESTS[test].limits?.usual ?? 0,
+      result: (of = side) => (this.value?.[of] ?? {}) as Partial<BedsideResult<BedsideTestId>>,
+      patch: (fields, ...sides) => this.#patch(fields, sides.length ? sides : [side]),
+      watch: (purpose, options) => this.#watch(purpose, options),
+      number: (entry) => this.#number(entry),
+      requestUpdate: () => this.requestUpdate(),
+    };
+  }
+
+  /** Changes some fields of a side's result. The limit in force is kept with what was measured by it. */
+  #patch(fields: Partial<Record<string, unknown>>, sides: readonly Side[]): void {
+    let next = this.value;
+    for (const side of sides) {
+      for (const [field, value] of Object.entries(fields)) next = patchAt(next, [side, field], value);
+      const limit = this.limit ?? BEDSIDE_TESTS[this.test].limits?.usual;
+      const measured =
+        next?.[side] && Object.keys(next[side]).some((key) => !['limit', 'note'].includes(key));
+      if (limit !== undefined && measured && next?.[side]?.limit === undefined && !('limit' in fields)) {
+        next = patchAt(next, [side, 'limit'], limit);
+      }
+      if (!measured) next = patchAt(next, [side, 'limit'], undefined);
+    }
+    this.replace(next);
+  }
+
+  #watch(
+    purpose: string,
+    { countdown, over, bothSides }: { countdown?: number; over?: () => void; bothSides?: boolean } = {},
+  ): WatchController {
+    const id = `${this.test}-${bothSides ? 'both' : this.side}-${purpose}`;
+    let watch = this.#watches.get(id);
+    if (!watch) {
+      watch = new WatchController(
+        this,
+        { over: () => this.#overs.get(id)?.(), tick: (ms) => this.#tick(ms) },
+        countdown,
+      );
+      this.#watches.set(id, watch);
+      if (this.keep) watch.key = `bedside-test:${this.keep}:${id}`;
+    }
+    // The act at the end belongs to the latest drawing, which knows the latest record.
+    if (over) this.#overs.set(id, over);
+    return watch;
+  }
+  readonly #overs = new Map<string, () => void>();
+
+  #tick(elapsed: number): void {
+    if (this.test === 'arm-stress') this.#beat.sound(beatAt(elapsed, BEAT_SECONDS.value));
+  }
+
+  #number({ id, label, quiet, unit, max, value, set }: NumberEntry): TemplateResult {
+    const key = `${this.side}-${id}`;
+    return numberField({
+      id: key,
+      label,
+      ...(quiet && { quiet }),
+      unit,
+      max,
+      value,
+      disabled: !this.editable,
+      refusal: this.refusals.get(key),
+      complain: (typed) => this.words.bedside.refusedTime(typed, max, unit),
+      refuse: (refusal) => this.refuse(key, refusal),
+      set,
+    });
+  }
+
+  /** The reading in words, by which limit, how often healthy people test positive; not done, and why. */
+  #footer(notDone: Reason | undefined): TemplateResult {
+    const { bedside: words } = this.words;
+    const { anatomy, examination } = this.mapWords;
+    const other: Side = this.side === 'right' ? 'left' : 'right';
+    const [here, there] = [this.reading(), this.reading(other)];
+    const say = (reading: BedsideReading): string => words.read(this.test, reading as never);
+    const result = this.value?.[this.side];
+    return html`<footer>
+      <div class="read" aria-live="polite">
+        ${here ? html`<p part="reading" class="reading">${say(here)}</p>` : nothing}
+        ${here?.notes?.map((note) => html`<p class="hint">${words.notes[note]}</p>`)}
+        ${there ? html`<p class="hint">${words.otherSide(anatomy.sides[other], say(there))}</p>` : nothing}
+        ${this.#rates()}
+      </div>
+      <div class="row foot">
+        ${this.#limits()}
+        ${selectField<Reason>({
+          label: words.notDone,
+          empty: words.wasDone,
+          options: REASONS.map((reason) => [reason, examination.reasons[reason]] as const),
+          value: notDone,
+          disabled: !this.editable,
+          set: (reason) => this.#patch({ notDone: reason }, [this.side]),
+        })}
+        ${textField({
+          label: words.note,
+          value: result?.note,
+          longest: LONGEST_TEXT,
+          disabled: !this.editable,
+          set: (note) => this.#patch({ note }, [this.side]),
+        })}
+        ${
+          result && this.editable
+            ? html`<button
+                type="button"
+                class="button"
+                @click=${() => this.replace(patchAt(this.value, [this.side], undefined))}
+              >
+                ${words.clear}
+              </button>`
+            : nothing
+        }
+      </div>
+    </footer>`;
+  }
+
+  /** Sources disagree on many limits: the one used is named and can be changed, and stays with the result. */
+  #limits(): TemplateResult | typeof nothing {
+    const { limits } = BEDSIDE_TESTS[this.test];
+    if (!limits || limits.options.length < 2) return nothing;
+    const { bedside: words } = this.words;
+    const used = this.value?.[this.side]?.limit ?? this.limit ?? limits.usual;
+    return selectField({
+      label: words.limit,
+      options: limits.options.map(
+        ({ value, source }) => [String(value), words.limitOption(value, limits.unit, source)] as const,
+      ),
+      value: String(used),
+      disabled: !this.editable,
+      set: (value) => {
+        if (this.value?.[this.side]) this.#patch({ limit: Number(value) }, [this.side]);
+        else this.limit = Number(value);
+      },
+    });
+  }
+
+  #rates(): TemplateResult | typeof nothing {
+    const { falsePositives } = BEDSIDE_TESTS[this.test];
+    if (!falsePositives?.length) return nothing;
+    const { bedside: words } = this.words;
+    const healthy = falsePositives.filter(({ people }) => people === 'healthy');
+    return html`<p class="hint">${words.ratesInShort(healthy)}</p>
+      <details class="rates">
+        <summary>${words.rates}</summary>
+        <ul>
+          ${falsePositives.map((rate) => html`<li>${words.rate(rate)}. <span class="source">${rate.source}</span></li>`)}
+        </ul>
+      </details>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bedside-test': BedsideTest;
+  }
+}

@@ -1,0 +1,45 @@
+import type { TemplateResult } from 'lit';
+import type { Side } from '../../anatomy/index.js';
+import type { BedsideResult, BedsideTestId } from '../../examination/index.js';
+import type { Messages } from '../../locale/index.js';
+import type { PartMessages } from '../../locale/parts.js';
+import type { WatchController } from '../limb-stopwatch/watch-controller.js';
+
+/** A test's body: what is measured, and the one act that the large button, Space and a pedal do. */
+export interface Body {
+  readonly template: TemplateResult;
+  readonly main?: () => void;
+}
+
+export interface NumberEntry {
+  readonly id: string;
+  readonly label: string;
+  readonly quiet?: boolean;
+  readonly unit: string;
+  readonly max: number;
+  readonly value: number | undefined;
+  readonly set: (value: number | undefined) => void;
+}
+
+/** What the element lends to the body of a test. */
+export interface BedsideHost<Id extends BedsideTestId = BedsideTestId> {
+  readonly test: Id;
+  readonly side: Side;
+  readonly editable: boolean;
+  readonly words: PartMessages;
+  readonly mapWords: Messages;
+  /** What is recorded of a side, the shown one unless said otherwise. */
+  result(side?: Side): Partial<BedsideResult<Id>>;
+  /** Changes fields of a side's result; `undefined` takes one away. One undo step, however many sides. */
+  patch(fields: Partial<Record<string, unknown>>, ...sides: Side[]): void;
+  /** The limit in force for the shown side. */
+  readonly limit: number;
+  /** The stopwatch for a purpose; each side has its own. */
+  watch(
+    purpose: string,
+    options?: { countdown?: number; over?: () => void; bothSides?: boolean },
+  ): WatchController;
+  /** A number field with a sentence for what it can't take. */
+  number(entry: NumberEntry): TemplateResult;
+  requestUpdate(): void;
+}

@@ -1,0 +1,85 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+
+/** Browsers that ask before a page may read how the device is turned. */
+interface AskingOrientation {
+  requestPermission?: () => Promise<'granted' | 'denied'>;
+}
+
+export type SensorTrouble = 'sensorRefused' | 'sensorMissing';
+
+/** The angle of the device's long edge above the level, in degrees from 0 to 90, whichever end is up. */
+export function tiltOf(beta: number): number {
+  const steep = Math.abs(beta) % 180;
+  return Math.round(steep > 90 ? 180 - steep : steep);
+}
+
+/**
+ * Reads the angle of a phone laid along the shin. Only on while a person switched it on, and only where the device has such
+ * a sensor and lets it be used.
+ */
+export class ShinSensor implements ReactiveController {
+  on = false;
+  trouble: SensorTrouble | undefined;
+  #heard = false;
+  readonly #turned = ({ beta }: DeviceOrientationEvent): void => {
+    if (beta === null) {
+      this.#fail('sensorMissing');
+      return;
+    }
+    this.#heard = true;
+    this.angle(tiltOf(beta));
+  };
+
+  constructor(
+    private readonly host: ReactiveControllerHost,
+    private readonly angle: (degrees: number) => void,
+  ) {
+    host.addController(this);
+  }
+
+  /** Offered on devices one holds, which have such a sensor. */
+  get offered(): boolean {
+    return 'DeviceOrientationEvent' in globalThis && (matchMedia('(pointer: coarse)').matches || this.on);
+  }
+
+  hostDisconnected(): void {
+    this.#stop();
+  }
+
+  toggle(): void {
+    if (this.on) this.#stop();
+    else void this.#start();
+  }
+
+  async #start(): Promise<void> {
+    const asking = DeviceOrientationEvent as unknown as AskingOrientation;
+    try {
+      const answer = (await asking.requestPermission?.()) ?? 'granted';
+      if (answer !== 'granted') {
+        this.#fail('sensorRefused');
+        return;
+      }
+    } catch {
+      this.#fail('sensorRefused');
+      return;
+    }
+    this.trouble = undefined;
+    this.#heard = false;
+    this.on = true;
+    addEventListener('deviceorientation', this.#turned);
+    this.host.requestUpdate();
+  }
+
+  #fail(trouble: SensorTrouble): void {
+    if (this.#heard) return;
+    this.#stop();
+    this.trouble = trouble;
+    this.host.requestUpdate();
+  }
+
+  #stop(): void {
+    removeEventListener('deviceorientation', this.#turned);
+    this.on = false;
+    this.host.requestUpdate();
+  }
+}

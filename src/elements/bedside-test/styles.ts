@@ -1,0 +1,98 @@
+import { css } from 'lit';
+
+export const cardStyles = css`
+  .card > header {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    align-items: start;
+    gap: 8px 16px;
+  }
+  .eponym {
+    font-size: 14px;
+    font-weight: 400;
+    color: var(--_ink-2);
+  }
+  details.steps {
+    border: 0;
+  }
+  details.steps > summary {
+    min-block-size: 44px;
+    font-weight: 400;
+    font-size: 14px;
+    color: var(--_ink-2);
+  }
+  details.steps ol {
+    margin: 0 0 6px;
+    padding-inline-start: 24px;
+    list-style: decimal;
+  }
+  .big {
+    font-size: 44px;
+    line-height: 48px;
+    font-weight: 600;
+    letter-spacing: -0.02em;
+  }
+  .middle {
+    font-size: 28px;
+    line-height: 34px;
+    font-weight: 600;
+  }
+  .big span,
+  .middle span {
+    font-size: 16px;
+    font-weight: 400;
+    letter-spacing: 0;
+    color: var(--_ink-2);
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px 12px;
+    align-items: center;
+  }
+  .tall {
+    min-block-size: 52px;
+    white-space: normal;
+  }
+  footer {
+    margin-block-start: 12px;
+    padding-block-start: 12px;
+    border-block-start: 1px solid var(--_line);
+  }
+  .reading {
+    max-inline-size: 62ch;
+    font-weight: 600;
+  }
+  .rates {
+    margin-block-start: 6px;
+    font-size: 14px;
+    line-height: 20px;
+    color: var(--_ink-2);
+  }
+  .rates summary {
+    display: flex;
+    align-items: center;
+    min-block-size: 32px;
+    cursor: pointer;
+    text-decoration: underline;
+    text-underline-offset: 3px;
+  }
+  .rates li {
+    margin-block-start: 4px;
+  }
+  .source {
+    font-size: 13px;
+  }
+  .foot {
+    align-items: end;
+    margin-block-start: 10px;
+  }
+  .foot .text {
+    flex: 1 1 180px;
+    max-inline-size: 320px;
+  }
+  .foot .field {
+    text-overflow: ellipsis;
+  }
+`;
