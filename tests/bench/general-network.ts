@@ -1,3 +1,4 @@
+import type * as bayesjs from 'bayesjs';
 import { createRequire } from 'node:module';
 import type { Factor, Model } from '../../src/localisation/network/propagate.js';
 
@@ -7,7 +8,7 @@ import type { Factor, Model } from '../../src/localisation/network/propagate.js'
  */
 
 /** The library is CommonJS without names that Node can see. */
-export const { inferAll } = createRequire(import.meta.url)('bayesjs') as typeof import('bayesjs');
+export const { inferAll } = createRequire(import.meta.url)('bayesjs') as typeof bayesjs;
 
 type Network = Parameters<typeof inferAll>[0];
 type Rows = { when: Record<string, string>; then: Record<string, number> }[];

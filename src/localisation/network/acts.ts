@@ -57,7 +57,7 @@ export function actsLeft(examination: Examination, findings: readonly Finding[],
     const found = bruitAt(examination, place);
     const piece = heardPiece(place, tables);
     if (!wanted(place) || found?.bruit || found?.couldNotExamine || lost.has(piece)) continue;
-    const silent = bruit('none', tables).usual;
+    const silent = bruit(place.site, 'none', tables).usual;
     const heard = Array.from(silent, (value) => 1 - value);
     const outcomes = [silent, heard].map((usual) => [{ piece, usual, second: usual }]);
     acts.push({ id: { kind: 'listen', place }, pieces: [piece], outcomes });

@@ -56,21 +56,21 @@ export const causeTables: Pick<
 > = {
   causes: {
     none: {
-      weight: { acute: 0.14, chronic: 0.3 },
+      weight: { acute: 0.12, chronic: 0.302 },
       lesions: 0.03,
       blocked: { acute: 0.5, chronic: 0.3 },
       sites: ATHEROSCLEROSIS,
-      source: ['haltmayer', 'simel', 'judgement'],
+      source: ['haltmayer', 'simel', 'fitted'],
     },
     focal: {
-      weight: { acute: 0.2, chronic: 0.29 },
+      weight: { acute: 0.17, chronic: 0.29 },
       lesions: 1,
       blocked: { acute: 0.75, chronic: 0.45 },
       sites: ATHEROSCLEROSIS,
       source: ['haltmayer', 'isolated', 'upperLimb', 'judgement'],
     },
     diffuse: {
-      weight: { acute: 0.09, chronic: 0.2 },
+      weight: { acute: 0.08, chronic: 0.2 },
       lesions: 3.5,
       blocked: { acute: 0.6, chronic: 0.45 },
       sites: ATHEROSCLEROSIS,
@@ -125,10 +125,10 @@ export const causeTables: Pick<
         'external-iliac': 0.01,
         'superficial-femoral': 0.01,
       },
-      source: ['takayasu', 'giantCell', 'judgement'],
+      source: ['takayasu', 'giantCell', 'fitted'],
     },
     embolic: {
-      weight: { acute: 0.3, chronic: 0.01 },
+      weight: { acute: 0.38, chronic: 0.01 },
       lesions: 1.1,
       blocked: { acute: 0.85, chronic: 0.85 },
       sites: {
@@ -153,10 +153,10 @@ export const causeTables: Pick<
         radial: 0.015,
         ulnar: 0.01,
       },
-      source: ['consult', 'landry', 'judgement'],
+      source: ['consult', 'landry', 'fitted'],
     },
     injury: {
-      weight: { acute: 0.193, chronic: 0.02 },
+      weight: { acute: 0.19, chronic: 0.02 },
       lesions: 1,
       blocked: { acute: 0.65, chronic: 0.6 },
       sites: {
@@ -210,10 +210,10 @@ export const causeTables: Pick<
         'infrarenal-aorta': 0.07,
         'subclavian proximal': 0.06,
       },
-      source: ['practice'],
+      source: ['practice', 'fitted'],
     },
     dissection: {
-      weight: { acute: 0.02, chronic: 0.002 },
+      weight: { acute: 0.013, chronic: 0.002 },
       lesions: 1.5,
       blocked: { acute: 0.3, chronic: 0.2 },
       sites: {
@@ -227,14 +227,14 @@ export const causeTables: Pick<
         subclavian: 0.1,
         'common-carotid': 0.1,
       },
-      source: ['practice'],
+      source: ['practice', 'fitted'],
     },
     'low-flow': {
-      weight: { acute: 0.015, chronic: 0.003 },
+      weight: { acute: 0.005, chronic: 0.001 },
       lesions: 0.15,
       blocked: { acute: 0.5, chronic: 0.3 },
       sites: ATHEROSCLEROSIS,
-      source: ['judgement'],
+      source: ['fitted'],
     },
   },
   rightShare: { subclavian: 0.2, 'embolic arm': 0.625, source: ['subclavianSide', 'landry'] },

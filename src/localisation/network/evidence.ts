@@ -94,8 +94,9 @@ export function palpation(site: PulseSiteId, grade: Grade, tables: Tables): Omit
   return byStrength(usual, [of(low, fn), usual[1], usual[2]]);
 }
 
-export function bruit(heard: Bruit, tables: Tables): Omit<Factor, 'piece'> {
-  const { systolic, continuous } = tables.sound;
+export function bruit(site: ListeningSiteId, heard: Bruit, { sound }: Tables): Omit<Factor, 'piece'> {
+  const systolic = site === 'carotid' ? sound.carotid : sound.systolic;
+  const { continuous } = sound;
   if (heard === 'systolic') return bySound(systolic);
   if (heard === 'continuous') return bySound(continuous);
   return bySound([1 - systolic[0] - continuous[0], 1 - systolic[1] - continuous[1]]);
@@ -239,7 +240,7 @@ export function findingsOf(
     add(
       { kind: 'bruit', place, bruit: heard },
       heardPiece(place, tables),
-      bruit(heard, tables),
+      bruit(place.site, heard, tables),
       limbsAt(place),
     );
   }

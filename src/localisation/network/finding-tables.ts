@@ -20,10 +20,10 @@ export const findingTables: Omit<
         [0, 0.6, 0.4],
       ],
       blocked: [
-        [0.03, 0.25, 0.72],
+        [0.03, 0.3, 0.67],
         [0, 0.2, 0.8],
       ],
-      source: ['judgement'],
+      source: ['fitted'],
     },
     chronic: {
       narrowed: [
@@ -107,7 +107,7 @@ export const findingTables: Omit<
       source: ['judgement'],
     },
     femoral: {
-      normal: [0.01, 0.025, 0.965],
+      normal: [0.01, 0.02, 0.97],
       reduced: [0.12, 0.66, 0.22],
       absent: [0.88, 0.1, 0.02],
       missing: 0,
@@ -115,7 +115,7 @@ export const findingTables: Omit<
       source: ['brearley', 'mcgeeBoyko', 'judgement'],
     },
     popliteal: {
-      normal: [0.08, 0.11, 0.81],
+      normal: [0.05, 0.05, 0.9],
       reduced: [0.35, 0.5, 0.15],
       absent: [0.88, 0.09, 0.03],
       missing: 0,
@@ -123,7 +123,7 @@ export const findingTables: Omit<
       source: ['judgement'],
     },
     'posterior-tibial': {
-      normal: [0.08, 0.04, 0.88],
+      normal: [0.08, 0.025, 0.895],
       reduced: [0.38, 0.5, 0.12],
       absent: [0.9, 0.08, 0.02],
       missing: 0.002,
@@ -131,7 +131,7 @@ export const findingTables: Omit<
       source: ['armstrong', 'robertson', 'criqui', 'judgement'],
     },
     'dorsalis-pedis': {
-      normal: [0.125, 0.06, 0.815],
+      normal: [0.125, 0.035, 0.84],
       reduced: [0.4, 0.48, 0.12],
       absent: [0.91, 0.07, 0.02],
       missing: 0.022,
@@ -153,9 +153,10 @@ export const findingTables: Omit<
     source: ['judgement'],
   },
   sound: {
-    carries: 0.5,
-    systolic: [0.035, 0.6],
-    continuous: [0.003, 0.1],
+    carries: 0.7,
+    systolic: [0.015, 0.55],
+    carotid: [0.165, 0.53],
+    continuous: [0.001, 0.08],
     thrill: [0.002, 0.06],
     heardAt: {
       carotid: 'internal-carotid',

@@ -125,6 +125,8 @@ export interface Tables {
     readonly carries: number;
     /** Probability of each report at a listening site, with and without sound there. */
     readonly systolic: readonly [silent: number, sounding: number];
+    /** The same for a systolic bruit over the carotid, heard in many without a stenosis. */
+    readonly carotid: readonly [silent: number, sounding: number];
     readonly continuous: readonly [silent: number, sounding: number];
     readonly thrill: readonly [silent: number, sounding: number];
     /** The stretch whose end each listening site hears. */
