@@ -75,6 +75,7 @@ const STEPS = {
         'ascii',
       ],
       ['tests/tools/check-package.mjs'],
+      ['tests/bench/size.mjs', '--built', '--check'],
       [bin('vite/bin/vite.js'), 'build', '--config', 'demo/vite.config.ts'],
     ],
   },

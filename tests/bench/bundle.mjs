@@ -1,36 +1,61 @@
-// Bundles a module as a user's own build would: one minified ES module for today's browsers.
+// Bundles modules as a user's own build would: minified ES modules for today's browsers, the package as it is published.
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { ownName } from '../tools/own-name.mjs';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Leads the package's own name to its sources. */
-const fromSources = {
-  name: 'own-name',
+/** Leaves modules out whose resolved path matches. */
+const without = (pattern) => ({
+  name: 'without',
   setup(plugins) {
-    for (const { find, replacement } of ownName) {
-      plugins.onResolve({ filter: find }, ({ path }) => ({ path: path.replace(find, replacement) }));
-    }
+    plugins.onResolve({ filter: /./ }, async ({ path, pluginData, ...rest }) => {
+      if (pluginData === 'asked' || rest.kind === 'entry-point') return undefined;
+      const found = await plugins.resolve(path, { ...rest, pluginData: 'asked' });
+      // What is asked here must not pass on to what the found module imports.
+      return pattern.test(found.path) ? { path, external: true } : { ...found, pluginData: undefined };
+    });
   },
-};
+});
+
+const nameOf = (path) => path.slice(path.lastIndexOf('/') + 1);
 
 /**
- * @param {string} entry path of a module, from the top of the project
- * @returns {Promise<string>} the bundle's code
+ * Bundles a module with what it imports on demand in chunks of its own. The package's own name leads to dist/.
+ * @param {string} code of the module, resolved from the top of the project
+ * @param {{ name?: string, leftOut?: RegExp }} [options] name of the resulting file; modules that stay outside, by their path
+ * @returns {Promise<{ files: Map<string, string>, first: string[], later: string[] }>} every file by its name, and the code
+ *   that is needed at once and on demand
  */
-export async function bundleFromSources(entry) {
-  const { outputFiles } = await build({
+export async function bundleInChunks(code, { name = 'entry', leftOut } = {}) {
+  const { outputFiles, metafile } = await build({
     absWorkingDir: root,
-    entryPoints: [entry],
     bundle: true,
     minify: true,
     format: 'esm',
     target: 'es2022',
     legalComments: 'none',
     write: false,
-    plugins: [fromSources],
-    loader: { '.json': 'json' },
+    stdin: { contents: code, resolveDir: root },
+    // Not this project's own, which would lead the package's name to its sources.
+    tsconfigRaw: '{}',
+    outdir: 'out',
+    entryNames: name,
+    chunkNames: `${name}-[hash]`,
+    splitting: true,
+    metafile: true,
+    plugins: leftOut ? [without(leftOut)] : [],
   });
-  return outputFiles[0].text;
+  const files = new Map(outputFiles.map(({ path, text }) => [nameOf(path), text]));
+  const chunks = new Map(Object.entries(metafile.outputs).map(([path, chunk]) => [nameOf(path), chunk]));
+  const first = new Set();
+  const reach = (file) => {
+    if (first.has(file)) return;
+    first.add(file);
+    for (const { path, kind, external } of chunks.get(file).imports) {
+      if (kind === 'import-statement' && !external) reach(nameOf(path));
+    }
+  };
+  reach(`${name}.js`);
+  const texts = (wanted) => [...files].filter(([file]) => first.has(file) === wanted).map(([, text]) => text);
+  return { files, first: texts(true), later: texts(false) };
 }

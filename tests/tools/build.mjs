@@ -1,10 +1,12 @@
-// Builds what is published into dist/: modules with declarations, the custom elements manifest, one self-contained file.
+// Builds what is published into dist/: modules with declarations and compact templates, the custom elements manifest, one
+// self-contained file, and one more for each further language.
 // `node tests/tools/build.mjs manifest` makes the manifest alone (Storybook reads it).
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { compactTemplates } from './compact-templates.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const inRoot = (path) => join(root, path);
@@ -35,21 +37,55 @@ function licencesOf(inputs) {
   });
 }
 
-async function bundle() {
-  const { metafile } = await build({
+/** Modules with templates or style sheets in them are published without the white space that only we need. */
+function compact() {
+  const modules = readdirSync(inRoot('dist'), { recursive: true }).filter((path) => path.endsWith('.js'));
+  for (const path of modules.map((name) => inRoot(`dist/${name}`))) {
+    const code = readFileSync(path, 'utf8');
+    if (/\b(html|svg|css) ?`/.test(code)) writeFileSync(path, compactTemplates(code));
+  }
+}
+
+/** One self-contained file of an entry, for pages without a build. */
+function selfContained(entry, outfile, banner) {
+  return build({
     absWorkingDir: root,
-    entryPoints: ['dist/index.js'],
-    outfile: 'dist/pulse-map.bundle.js',
+    entryPoints: [entry],
+    outfile,
     bundle: true,
     format: 'esm',
     platform: 'browser',
     target: 'es2022',
     minify: true,
     legalComments: 'none',
-    banner: { js: '/* Pulse Map, MIT. Licences of what it contains: pulse-map.bundle.licences.txt */' },
+    banner: { js: banner },
     metafile: true,
     logLevel: 'warning',
   });
+}
+
+/** Every language beside English, a file each: it finds the languages of the bundle beside it. */
+async function languages() {
+  for (const tag of readdirSync(inRoot('dist/locale'))) {
+    const entry = `dist/locale/${tag}/register.js`;
+    if (!existsSync(inRoot(entry))) continue;
+    const { metafile } = await selfContained(
+      entry,
+      `dist/pulse-map.locale-${tag}.js`,
+      '/* Pulse Map, MIT. */',
+    );
+    const strays = licencesOf(metafile.inputs);
+    if (strays.length)
+      throw new Error(`${entry}: carries other packages, whose licences would have to travel along`);
+  }
+}
+
+async function bundle() {
+  const { metafile } = await selfContained(
+    'dist/index.js',
+    'dist/pulse-map.bundle.js',
+    '/* Pulse Map, MIT. Licences of what it contains: pulse-map.bundle.licences.txt */',
+  );
   const rule = `\n${'-'.repeat(80)}\n\n`;
   writeFileSync(inRoot('dist/pulse-map.bundle.licences.txt'), licencesOf(metafile.inputs).join(rule));
 }
@@ -59,7 +95,8 @@ if (process.argv[2] === 'manifest') {
 } else {
   rmSync(inRoot('dist'), { recursive: true, force: true });
   run('typescript/bin/tsc', '-p', 'tsconfig.build.json');
+  compact();
   manifest();
-  if (existsSync(inRoot('dist/index.js'))) await bundle();
+  if (existsSync(inRoot('dist/index.js'))) await Promise.all([bundle(), languages()]);
   else throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');
 }

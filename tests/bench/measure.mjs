@@ -1,0 +1,129 @@
+/* global bench */
+// What is measured of one variant in one page of the browser. Each measurement makes sure that the work was done.
+
+export const SLOWDOWN = 4;
+const ACTS = 45;
+const MOVES_BETWEEN = 12;
+
+export function must(truth, what) {
+  if (!truth) throw new Error(`the work did not happen: ${what}`);
+}
+
+/** A fresh page of a variant, painted. */
+export async function open(browser, origin, name, slow) {
+  const context = await browser.createBrowserContext();
+  const tab = await context.newPage();
+  await tab.setViewport({ width: 1280, height: 1000 });
+  const cdp = await tab.createCDPSession();
+  await cdp.send('Performance.enable');
+  await cdp.send('Emulation.setFocusEmulationEnabled', { enabled: true });
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate: slow ? SLOWDOWN : 1 });
+  const faults = [];
+  tab.on('pageerror', (error) => faults.push(error.message));
+  await tab.goto(`${origin}/${name}`);
+  await tab
+    .waitForFunction(() => globalThis.bench)
+    .catch((error) => {
+      throw new Error(`${name}: ${faults.join('; ') || error.message}`);
+    });
+  must(await tab.evaluate(() => bench.visible()), `${name} shows nothing`);
+  return { tab, cdp, faults, close: () => context.close() };
+}
+
+async function metrics(cdp) {
+  const { metrics: all } = await cdp.send('Performance.getMetrics');
+  return Object.fromEntries(all.map(({ name, value }) => [name, value]));
+}
+
+/** Keys and taps one after another, each waited for until painted. */
+export async function taps({ tab }, name) {
+  const samples = [];
+  let before = await tab.evaluate(() => bench.state());
+  for (let i = 0; i < ACTS; i++) {
+    const { kind, key, point, event } = await tab.evaluate((at) => bench.act(at), i);
+    await tab.evaluate((type) => bench.arm(type), event);
+    if (key) await tab.keyboard.press(key);
+    else await tab.mouse.click(...point);
+    const ms = await tab.evaluate(() => bench.latency());
+    const after = await tab.evaluate(() => bench.state());
+    must(after !== before, `${name}, ${kind} ${i}`);
+    before = after;
+    samples.push({ kind, ms });
+  }
+  return samples;
+}
+
+/** Main thread time per move along a way. */
+async function moves({ tab, cdp }, way) {
+  let count = 0;
+  const before = await metrics(cdp);
+  for (const [i, [x, y]] of way.entries()) {
+    const [fromX, fromY] = way[(i || way.length) - 1];
+    for (let step = 1; step <= MOVES_BETWEEN; step++) {
+      const share = step / MOVES_BETWEEN;
+      await tab.mouse.move(fromX + (x - fromX) * share, fromY + (y - fromY) * share);
+      count++;
+    }
+  }
+  await tab.evaluate(() => bench.painted());
+  return (((await metrics(cdp)).TaskDuration - before.TaskDuration) * 1000) / count;
+}
+
+export async function hover(opened, name) {
+  const { tab } = opened;
+  const way = await tab.evaluate(() => {
+    bench.changes = bench.watchHover();
+    return bench.way();
+  });
+  await moves(opened, way.slice(0, 2));
+  const perMove = await moves(opened, way);
+  must((await tab.evaluate(() => bench.changes())) > 0, `${name}, hovering`);
+  return perMove;
+}
+
+export async function draw(opened, name) {
+  const { tab } = opened;
+  const pick = await tab.evaluate(() => bench.toDraw());
+  if (pick) await tab.mouse.click(...pick);
+  const [way, before] = await tab.evaluate(() => [bench.way(), bench.state()]);
+  await tab.mouse.move(...way[0]);
+  await tab.mouse.down();
+  const perMove = await moves(opened, [...way.slice(1), ...way.slice(1, 3)]);
+  await tab.mouse.up();
+  await tab.evaluate(() => bench.painted());
+  must((await tab.evaluate(() => bench.state())) !== before, `${name}, drawing`);
+  return perMove;
+}
+
+async function heap(cdp) {
+  await cdp.send('HeapProfiler.collectGarbage');
+  await cdp.send('HeapProfiler.collectGarbage');
+  const { JSHeapUsedSize, Nodes, JSEventListeners } = await metrics(cdp);
+  return { kB: JSHeapUsedSize / 1024, nodes: Nodes, listeners: JSEventListeners };
+}
+
+/** What is in use after the garbage is collected, before and after many edits by key. */
+export async function memory(browser, origin, name, edits) {
+  const opened = await open(browser, origin, name, false);
+  const { tab, cdp } = opened;
+  const keys = await tab.evaluate(() => (bench.focusForKeys(), bench.editKeys));
+  const type = async (times) => {
+    for (let i = 0; i < times; i++) await tab.keyboard.press(keys[i % keys.length]);
+    await tab.evaluate(() => bench.painted());
+  };
+  // The first edits compile and fill caches; what counts is whether it goes on growing.
+  await type(100);
+  const before = await heap(cdp);
+  const state = await tab.evaluate(() => bench.state());
+  await type(edits - 1);
+  must((await tab.evaluate(() => bench.state())) !== state, `${name}, many edits`);
+  const after = await heap(cdp);
+  await opened.close();
+  return {
+    heapBeforeKb: Math.round(before.kB),
+    heapAfterKb: Math.round(after.kB),
+    heapGrowthKb: Math.round(after.kB - before.kB),
+    nodeGrowth: after.nodes - before.nodes,
+    listenerGrowth: after.listeners - before.listeners,
+  };
+}

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { compactTemplates } from '../../tools/compact-templates.mjs';
+
+describe('compactTemplates', () => {
+  it('leaves one space wherever HTML had white space, since it may part two words', () => {
+    const code = 'const t = html`\n  <p>\n    <b>${a}</b>\n    ${b}   c</p>\n`;';
+    expect(compactTemplates(code)).toBe('const t = html` <p> <b>${a}</b> ${b} c</p> `;');
+  });
+
+  it('closes up the tags of a drawing, and keeps the spaces inside its texts', () => {
+    const code = 'svg `<g>\n  <text>Post. tibial  artery ${x} mm</text>\n  ${more}\n</g>`';
+    expect(compactTemplates(code)).toBe('svg `<g><text>Post. tibial artery ${x} mm</text>${more}</g>`');
+  });
+
+  it('minifies a style sheet as one, and keeps what depends on its spaces', () => {
+    const code = "css`\n  .a :hover > b {\n    width: calc(100% - 8px);\n    content: '  ';\n  }\n`";
+    expect(compactTemplates(code)).toBe('css`.a :hover>b{width:calc(100% - 8px);content:"  "}`');
+  });
+
+  it('takes the layout alone out of a style sheet with expressions', () => {
+    const code = 'css`\n  /* why */\n  :host {\n    ${tokens}\n    color: var(--_ink);\n  }\n`';
+    expect(compactTemplates(code)).toBe('css` :host{${tokens} color: var(--_ink);}`');
+  });
+
+  it('compacts a template inside an expression of another', () => {
+    const code = 'html`<i>  ${on ? svg`<g>\n  <path></path>\n</g>` : nothing}  </i>`';
+    expect(compactTemplates(code)).toBe('html`<i> ${on ? svg`<g><path></path></g>` : nothing} </i>`');
+  });
+
+  it('leaves code, strings, other templates and escapes alone', () => {
+    const code =
+      'const a = "html`  `";\nconst b = `two  spaces`;\nconst c = other`  `;\nconst d = html`a\\n   b`;\n';
+    expect(compactTemplates(code)).toBe(code);
+  });
+});
