@@ -252,7 +252,7 @@ export class PulseMap extends RecordElement {
         aria-label=${this.labelText || words.map.name}
         @open-place=${this.#openFromReading}
       >
-        <div @keydown=${this.#skin.keydown}>
+        <div>
           ${this.display === 'table' ? this.#table() : renderStage(view, this.#skin.on ? 'skinning' : this.carried ? 'drawing' : '', this.#skin.on ? this.#skin.hand : this.#pointer, this.#keydown, this.#focusin)}
           ${renderStatus(this.said, total - unstated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${words.map.earlier(words.map.when(this.compare.examinedAt))}</p>` : nothing}

@@ -87,7 +87,12 @@ export class SkinController implements ReactiveController {
     });
   }
 
+  hostConnected(): void {
+    this.host.element.renderRoot.addEventListener('keydown', this.#keydown);
+  }
+
   hostDisconnected(): void {
+    this.host.element.renderRoot.removeEventListener('keydown', this.#keydown);
     this.on = false;
   }
 
@@ -125,17 +130,17 @@ export class SkinController implements ReactiveController {
   }
 
   palette(): TemplateResult | typeof nothing {
-    return this.on ? renderPalette(this.#view, this.#acts, this.keydown) : nothing;
+    return this.on ? renderPalette(this.#view, this.#acts) : nothing;
   }
 
   list(): TemplateResult | typeof nothing {
     return renderSkinList(this.#view, this.record.editable(), this.#acts);
   }
 
-  /** Keys while drawing, wherever the focus is within drawing and palette. */
-  readonly keydown = (event: KeyboardEvent): void => {
+  /** Keys while drawing, wherever the focus is within the element. */
+  readonly #keydown = (event: Event): void => {
     if (!this.on) return;
-    const act = keyAct(event);
+    const act = keyAct(event as KeyboardEvent);
     if (act?.kind === 'escape') {
       if (!this.hand.stop() && !this.#select(undefined)) this.leave();
     } else if (act?.kind === 'undo' && !isTyping(event)) this.recorder.undo();
@@ -336,7 +341,8 @@ export class SkinController implements ReactiveController {
 }
 
 function isTyping(event: Event): boolean {
-  return event.composedPath()[0] instanceof HTMLInputElement;
+  const [from] = event.composedPath();
+  return from instanceof HTMLInputElement || from instanceof HTMLTextAreaElement;
 }
 
 /** The mark that an event on the drawing is about. */

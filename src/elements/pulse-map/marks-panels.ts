@@ -25,16 +25,12 @@ function isArea(kind: MarkKind): boolean {
 }
 
 /** The kinds to draw with; for a selected mark, what it is and what can be changed about it. */
-export function renderPalette(
-  view: PaletteView,
-  acts: SkinActs,
-  keydown: (event: KeyboardEvent) => void,
-): TemplateResult {
+export function renderPalette(view: PaletteView, acts: SkinActs): TemplateResult {
   const { words, eraser } = view;
   const { marks } = words;
   const chosen = view.marks.find(({ id }) => id === view.selected);
   const kind = chosen?.kind ?? view.kind;
-  return html`<div class="palette" role="group" part="palette" aria-label=${marks.tool} @keydown=${keydown}>
+  return html`<div class="palette" role="group" part="palette" aria-label=${marks.tool}>
     <div class="kinds" role="toolbar" aria-label=${marks.kind}>
       ${MARK_KINDS.map(
         (option) =>

@@ -80,6 +80,8 @@ export class SkinPointer implements ReactiveController, Hand {
     const start = this.target.point(event);
     const { pointerId: id, pointerType: type } = event;
     this.#press = { id, type, erase: erase || this.target.erasing(), points: [start], moved: false };
+    // So that keys are heard here while the hand draws; a press of a finger would not move the focus by itself.
+    this.target.surface()?.parentElement?.focus({ preventScroll: true });
     if (this.#press.erase) this.target.erase(start, start);
   };
 
