@@ -3,6 +3,7 @@ import './elements/pulse-map/define.js';
 import './elements/pulse-reading/define.js';
 
 export * from './core.js';
+export { type View, VIEWS } from './drawing/views.js';
 export { PulseMap } from './elements/pulse-map/element.js';
 export { PulseReading } from './elements/pulse-reading/element.js';
 export { OpenPlaceEvent } from './elements/pulse-reading/events.js';

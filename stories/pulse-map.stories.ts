@@ -1,6 +1,6 @@
 import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html, nothing, type TemplateResult } from 'lit';
-import 'pulse-map';
+import { type View, VIEWS } from 'pulse-map';
 import type { Examination } from 'pulse-map/core';
 import {
   aneurysm,
@@ -22,7 +22,7 @@ interface Args {
   disabled: boolean;
   readonly: boolean;
   display: 'figure' | 'table';
-  view: 'auto' | 'body' | 'arms' | 'legs';
+  view: View | 'auto';
   /** An earlier record to show beside. */
   compare: Examination | null;
 }
@@ -56,7 +56,7 @@ const meta: Meta<Args> = {
   },
   argTypes: {
     display: { control: 'inline-radio', options: ['figure', 'table'] },
-    view: { control: 'inline-radio', options: ['auto', 'body', 'arms', 'legs'] },
+    view: { control: 'select', options: ['auto', ...VIEWS] },
     compare: { control: false },
   },
   render: map,

@@ -1,0 +1,116 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import 'pulse-map/elements/pulse-reading/define';
+import type { PulseReading } from 'pulse-map/elements/pulse-reading';
+import { emptyExamination, type Examination, localise, setPulse } from 'pulse-map/core';
+import * as records from '../../../stories/records.js';
+import meta, * as stories from '../../../stories/pulse-reading.stories.js';
+import { click } from '../../tools/real-input.js';
+
+async function reading(examination: Examination, numbers = false): Promise<PulseReading> {
+  const page = await fixture<HTMLElement>(
+    html`<main lang="en">
+      <h2>Reading</h2>
+      <pulse-reading .examination=${examination} ?numbers=${numbers}></pulse-reading>
+    </main>`,
+  );
+  const element = page.querySelector('pulse-reading') as PulseReading;
+  await element.updateComplete;
+  return element;
+}
+
+const text = (element: PulseReading): string => (element.shadowRoot?.textContent ?? '').replace(/\s+/g, ' ');
+
+/** The percentages of the bars under a heading, as a reader sees them. */
+function bars(element: PulseReading, limb: string): { name: string; percent: string }[] {
+  const section = element.shadowRoot?.querySelector(`section[data-limb="${limb}"]`);
+  return [...(section?.querySelectorAll('.part:first-of-type .bar, .bar') ?? [])].map((bar) => ({
+    name: bar.children[0]?.textContent?.trim() ?? '',
+    percent: bar.children[2]?.textContent?.trim() ?? '',
+  }));
+}
+
+describe('pulse-reading', () => {
+  it('claims nothing when nothing was examined, and says where to start', async () => {
+    const element = await reading(emptyExamination());
+    expect(text(element)).to.include('Nothing examined yet').and.to.include('Start with');
+    expect(text(element)).not.to.match(/%|[Bb]lock between/);
+  });
+
+  it('shows both voices: the rule in a sentence, the network as bars and numbers of its own', async () => {
+    const element = await reading(records.oneBlock);
+    expect(text(element)).to.include('Block between left femoral and left popliteal');
+    expect(text(element)).to.include('Where trouble begins, by probability');
+    expect(text(element)).to.include('Rule and probabilities agree.');
+    const network = localise(records.oneBlock);
+    if (network.status !== 'read') throw new Error('not read');
+    const first = network.limbs['left leg'].answers[0];
+    const [bar] = bars(element, 'left leg');
+    expect(bar?.percent).to.equal(`${Math.round((first?.probability ?? 0) * 100)}%`);
+  });
+
+  it('names what speaks for the first answer and how firm it is', async () => {
+    const element = await reading(records.oneBlock);
+    expect(text(element)).to.include('What speaks for the first answer');
+    expect(text(element)).to.match(/Left popliteal pulse absent/);
+    expect(text(element)).to.match(/How firm\s*(Firm|Fairly firm|Not firm)\./);
+  });
+
+  it('says when rule and probabilities disagree, and what to check again', async () => {
+    const element = await reading(records.contradiction);
+    expect(text(element)).to.include('Rule and probabilities disagree.');
+    expect(text(element)).to.include('Check again');
+  });
+
+  it('asks a map around it to open the site that it wants checked', async () => {
+    const element = await reading(records.contradiction);
+    const asked: string[] = [];
+    element.addEventListener('open-place', (event) => asked.push(`${event.place.side} ${event.place.site}`));
+    const button = [...(element.shadowRoot?.querySelectorAll('button') ?? [])].find((b) =>
+      b.textContent?.includes('Open left popliteal'),
+    );
+    await click(button as HTMLElement);
+    expect(asked).to.deep.equal(['left popliteal']);
+  });
+
+  it('shows levels, causes and the likeliest story on demand', async () => {
+    const element = await reading(records.oneBlock);
+    const button = [...(element.shadowRoot?.querySelectorAll('button') ?? [])].find(
+      (b) => b.textContent?.trim() === 'Numbers',
+    );
+    expect(text(element)).not.to.include('The single likeliest story');
+    await click(button as HTMLElement);
+    await element.updateComplete;
+    expect(text(element)).to.include('The single likeliest story');
+    expect(element.shadowRoot?.querySelector('table caption')?.textContent).to.include('Left leg, by level');
+  });
+
+  it('does not put the one cause of weak pulses everywhere into every limb', async () => {
+    const weak = ['radial', 'femoral'].reduce(
+      (examination, site) =>
+        (['right', 'left'] as const).reduce(
+          (next, side) => setPulse(next, { site: site as 'radial' | 'femoral', side }, { grade: 'reduced' }),
+          examination,
+        ),
+      emptyExamination(),
+    );
+    expect(text(await reading(weak))).to.include('low flow or cold explains that before many narrowings do');
+  });
+
+  it('always says that it is not a diagnosis', async () => {
+    for (const examination of [emptyExamination(), records.normal, records.several]) {
+      expect(text(await reading(examination))).to.include('it is not a diagnosis');
+    }
+  });
+});
+
+describe('the stories of the reading', () => {
+  for (const name of Object.keys(stories).filter((key) => key !== 'default') as (keyof typeof stories)[]) {
+    it(`${name} is accessible`, async () => {
+      const story = stories[name] as { args?: object };
+      const template = meta.render?.({ ...meta.args, ...story.args } as never, {} as never);
+      const page = await fixture<HTMLElement>(html`<main lang="en">${template}</main>`);
+      await page.querySelector<PulseReading>('pulse-reading')?.updateComplete;
+      await expect(page).to.be.accessible();
+    });
+  }
+});
