@@ -15,6 +15,7 @@ const keyOf = ({ code, limb }: RedFlag): string => `${code} ${limb?.side ?? ''} 
  * spoken at once.
  *
  * @tag limb-flags
+ * @csspart banner - The whole banner.
  * @csspart flag - One flag.
  * @cssprop --pulse-map-danger - Colour of the flags, used for nothing else.
  * @cssprop --pulse-map-danger-soft - Their ground.
@@ -140,7 +141,11 @@ export class LimbFlags extends LitElement {
     return html`<div class="hidden-visually" role="alert">${this.spoken}</div>
       ${
         this.flags.length
-          ? html`<section class="banner ${this.folded ? 'folded' : ''}" aria-label=${words.title}>
+          ? html`<section
+              part="banner"
+              class="banner ${this.folded ? 'folded' : ''}"
+              aria-label=${words.title}
+            >
               ${ICONS.alarm}
               <div class="said">${this.folded ? this.#line() : this.#all()}</div>
               <button

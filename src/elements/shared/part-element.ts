@@ -161,8 +161,16 @@ export abstract class PartElement<T extends object> extends LitElement {
     this.#sync();
   }
 
+  /** What was set before the element was known lies on it as a plain property, which would hide the real one. */
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (!Object.hasOwn(this, 'value')) return;
+    const given = Object.getOwnPropertyDescriptor(this, 'value')?.value as T | undefined;
+    Reflect.deleteProperty(this, 'value');
+    this.value = given;
+  }
+
   #take(value: unknown): void {
-    this.refusals = new Map();
     let input: unknown = value === null || value === '' ? undefined : value;
     if (typeof input === 'string') {
       try {
@@ -173,7 +181,9 @@ export abstract class PartElement<T extends object> extends LitElement {
         return;
       }
     }
-    if (input === this.#value && !this.faults.length) return;
+    // The very same value changes nothing, and must not take away what was typed and refused.
+    if (!this.faults.length && JSON.stringify(input) === JSON.stringify(this.#value)) return;
+    this.refusals = new Map();
     const parsed = input === undefined ? undefined : parseWith(this.schema, input);
     if (parsed && !parsed.ok) {
       this.faults = parsed.faults;

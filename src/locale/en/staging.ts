@@ -130,6 +130,7 @@ export const staging = {
   eponyms: { acute: 'Rutherford', fontaine: 'Fontaine', rutherford: 'Rutherford', wifi: 'WIfI' },
   chronic: 'Chronic',
   acuteTitle: 'Acute',
+  grades: 'Its three grades',
   wifiTitle: 'Wound, ischaemia and foot infection (WIfI)',
   meanings,
   notes,

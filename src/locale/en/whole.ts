@@ -65,24 +65,26 @@ function summary(examination: Examination): SummaryPart[] {
     .map((id) => ({ id, heading: parts[id], lines: all[id] }));
 }
 
+const count = (recorded: number): string => (recorded === 1 ? '1 entry' : `${recorded} entries`);
+
 export const whole = {
   name: 'Limb examination',
   parts,
   toolbar: 'Examination tools',
   undo: 'Undo',
   redo: 'Redo',
-  foldAll: 'Fold all',
-  /** How far a part is, beside its heading. */
-  empty: 'nothing yet',
-  count: (recorded: number) => (recorded === 1 ? '1 entry' : `${recorded} entries`),
+  contents: 'Parts of the examination',
+  /** A part and how far it is, as its button is called. */
+  part: (id: PartId, recorded: number) => `${parts[id]}, ${recorded ? count(recorded) : 'nothing yet'}`,
+  count,
+  open: (id: PartId) => `Open ${parts[id].toLowerCase()}`,
+  keys: 'Ctrl and Down or Up go to the next or previous part; Ctrl Z undoes.',
   legs: 'Legs',
   arms: 'Arms',
   limb: 'Limb',
   right: 'Right',
   left: 'Left',
-  sameAs: (side: 'right' | 'left') => `Same as ${side}`,
   notStated: 'Not stated',
-  clear: 'Clear',
   nothing: 'Nothing recorded yet.',
   summary,
 };

@@ -1,0 +1,10 @@
+import '../bedside-test/define.js';
+import '../limb-flags/define.js';
+import '../limb-history/define.js';
+import '../limb-inspection/define.js';
+import '../limb-pressures/define.js';
+import '../limb-staging/define.js';
+import '../pulse-map/define.js';
+import { LimbExamination } from './element.js';
+
+if (!customElements.get('limb-examination')) customElements.define('limb-examination', LimbExamination);

@@ -1,0 +1,308 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { state } from 'lit/decorators.js';
+import { SIDES } from '../../anatomy/index.js';
+import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../bedside/index.js';
+import { type BedsideTestId, type Examination, patchAt, setFields } from '../../examination/index.js';
+import type { PartId } from '../../locale/en/whole.js';
+import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
+import type { BedsideTest } from '../bedside-test/element.js';
+import type { LimbHistoryElement } from '../limb-history/element.js';
+import type { LimbInspectionElement } from '../limb-inspection/element.js';
+import type { LimbPressures } from '../limb-pressures/element.js';
+import type { LimbStaging } from '../limb-staging/element.js';
+import { ICONS } from '../shared/icons.js';
+import { languageAt } from '../shared/language.js';
+import { partStyles } from '../shared/part-styles.js';
+import { RecordElement } from '../shared/record-element.js';
+import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { HistorySlice, PARTS, recordedIn } from './parts.js';
+import { examinationStyles } from './styles.js';
+
+/** What can take the focus in a part, in the order in which it is looked for. */
+const FIRST = '[tabindex="0"], button:enabled, input:enabled, select:enabled';
+
+/**
+ * The whole examination of limbs that get too little blood, in the order of the bedside: history, inspection, pulses on the map, tests,
+ * pressures, stages, summary. One form control, one record, one undo; red flags stand above everything as soon as the findings allow.
+ *
+ * @tag limb-examination
+ * @attr value - The record as JSON; what a form reset returns to.
+ * @fires input - A person changed the record.
+ * @fires change - A person changed the record.
+ * @csspart contents - The row of buttons that opens the parts.
+ * @csspart part - One part.
+ * @csspart summary - Everything recorded, in sentences.
+ */
+export class LimbExamination extends RecordElement {
+  static override styles = [tokenStyles, controlStyles, partStyles, examinationStyles];
+
+  @state() private opened: ReadonlySet<PartId> = new Set(['history']);
+  @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
+  /** Parts drawn once stay drawn, so that what runs in them runs on. */
+  readonly #drawn = new Set<PartId>();
+  readonly #history = new HistorySlice();
+
+  constructor() {
+    super();
+    this.addEventListener('keydown', this.#keydown);
+  }
+
+  /** Opens a part and moves the focus to its first control. */
+  async openPart(part: PartId): Promise<void> {
+    this.opened = new Set([...this.opened, part]);
+    await this.updateComplete;
+    const body = this.renderRoot.querySelector<HTMLElement>(`#part-${part}`);
+    const inner = body?.querySelector<HTMLElement & { updateComplete?: Promise<unknown> }>('.body > *');
+    await inner?.updateComplete;
+    body?.scrollIntoView({ block: 'start' });
+    const target = (inner?.shadowRoot ?? inner)?.querySelector<HTMLElement>(FIRST);
+    (target ?? body?.querySelector<HTMLElement>('button'))?.focus({ preventScroll: true });
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const root = super.createRenderRoot();
+    // The parts tell of their own changes; the page is told once, of the whole record.
+    for (const type of ['input', 'change']) root.addEventListener(type, (event) => event.stopPropagation());
+    return root;
+  }
+
+  protected override render(): TemplateResult {
+    const { examination, parts: words } = this;
+    return html`<limb-flags .examination=${examination} .lang=${this.lang}></limb-flags>
+      <div class="head" role="toolbar" aria-label=${words.whole.toolbar}>
+        <nav part="contents" aria-label=${words.whole.contents}>
+          ${PARTS.map((part) => {
+            const recorded = recordedIn(part, examination);
+            return html`<button
+              type="button"
+              class="button tab ${recorded ? 'has' : ''}"
+              aria-label=${part === 'summary' ? words.whole.parts.summary : words.whole.part(part, recorded)}
+              ?disabled=${this.barred}
+              @click=${() => void this.openPart(part)}
+            >
+              ${words.whole.parts[part]} ${recorded ? html`<span class="count">${recorded}</span>` : nothing}
+            </button>`;
+          })}
+        </nav>
+        <span class="undo">
+          <button
+            type="button"
+            class="button icon"
+            aria-label=${words.whole.undo}
+            ?disabled=${!this.editable || !this.store.canUndo}
+            @click=${() => this.undo()}
+          >
+            ${ICONS.undo}
+          </button>
+          <button
+            type="button"
+            class="button icon"
+            aria-label=${words.whole.redo}
+            ?disabled=${!this.editable || !this.store.canRedo}
+            @click=${() => this.redo()}
+          >
+            ${ICONS.redo}
+          </button>
+        </span>
+      </div>
+      ${this.faults.length ? this.#refused() : nothing} ${PARTS.map((part) => this.#part(part))}
+      <p class="hint keys">${words.whole.keys}</p>`;
+  }
+
+  /** The words of the parts, in the language in force. */
+  private get parts(): PartMessages {
+    return partMessagesFor(languageAt(this));
+  }
+
+  #refused(): TemplateResult {
+    const { form, examination } = this.words;
+    return html`<div class="refused" role="alert">
+      <p><b>${form.refused}</b> ${form.refusedMore(this.faults.length)}</p>
+      <ul>
+        ${this.faults.map((fault) => html`<li>${examination.fault(fault)}</li>`)}
+      </ul>
+    </div>`;
+  }
+
+  #part(part: PartId): TemplateResult {
+    const { whole } = this.parts;
+    const open = this.opened.has(part);
+    if (open) this.#drawn.add(part);
+    const recorded = recordedIn(part, this.examination);
+    return html`<section part="part" class="part" id="part-${part}" aria-label=${whole.parts[part]}>
+      <h2>
+        <button
+          type="button"
+          class="heading"
+          aria-expanded=${open}
+          ?disabled=${this.barred}
+          @click=${() => this.#toggle(part)}
+        >
+          ${whole.parts[part]} <span class="hint">${recorded ? whole.count(recorded) : nothing}</span>
+        </button>
+      </h2>
+      <div class="body" ?hidden=${!open}>${this.#drawn.has(part) ? this.#body(part) : nothing}</div>
+    </section>`;
+  }
+
+  #toggle(part: PartId): void {
+    const next = new Set(this.opened);
+    if (!next.delete(part)) next.add(part);
+    this.opened = next;
+  }
+
+  #body(part: PartId): TemplateResult {
+    const { examination, lang, readOnly, barred } = this;
+    switch (part) {
+      case 'history':
+        return html`<limb-history
+          .lang=${lang}
+          .readOnly=${readOnly}
+          ?disabled=${barred}
+          .value=${this.#history.of(examination)}
+          @change=${(event: Event) => {
+            const { onset, history, context } = (event.target as LimbHistoryElement).value ?? {};
+            this.#set({ onset, history, context });
+          }}
+        ></limb-history>`;
+      case 'inspection':
+        return html`<limb-inspection
+          .lang=${lang}
+          .readOnly=${readOnly}
+          ?disabled=${barred}
+          .value=${examination.inspection}
+          @change=${(event: Event) => this.#set({ inspection: (event.target as LimbInspectionElement).value })}
+        ></limb-inspection>`;
+      case 'pulses':
+        return html`<pulse-map
+          no-flags
+          .lang=${lang}
+          .readOnly=${readOnly}
+          ?disabled=${barred}
+          .store=${this.store}
+        ></pulse-map>`;
+      case 'bedside':
+        return this.#tests();
+      case 'pressures':
+        return html`<limb-pressures
+          .lang=${lang}
+          .readOnly=${readOnly}
+          ?disabled=${barred}
+          .value=${examination.pressures}
+          @change=${(event: Event) => this.#set({ pressures: (event.target as LimbPressures).value })}
+        ></limb-pressures>`;
+      case 'staging':
+        return html`<limb-staging
+          .lang=${lang}
+          .readOnly=${readOnly}
+          ?disabled=${barred}
+          .examination=${examination}
+          .value=${examination.staging}
+          @change=${(event: Event) => this.#set({ staging: (event.target as LimbStaging).value })}
+        ></limb-staging>`;
+      case 'summary':
+        return this.#summary();
+    }
+  }
+
+  #tests(): TemplateResult {
+    const { bedside: words, whole } = this.parts;
+    const { bedside } = this.examination;
+    return html`<div class="tests">
+      ${(['leg', 'arm'] as const).map(
+        (limb) =>
+          html`<h3>${limb === 'leg' ? whole.legs : whole.arms}</h3>
+            ${BEDSIDE_TEST_IDS.filter((id) => BEDSIDE_TESTS[id].limb === limb).map((id) => {
+              const said = SIDES.flatMap((side) => {
+                const reading = readBedside(id, side, bedside);
+                const letter = this.words.anatomy.sideLetters[side];
+                return reading ? [`${letter}: ${words.read(id, reading as never)}`] : [];
+              });
+              const open = this.openTests.has(id);
+              return html`<div class="test">
+                <button
+                  type="button"
+                  class="heading"
+                  aria-expanded=${open}
+                  ?disabled=${this.barred}
+                  @click=${() => this.#toggleTest(id)}
+                >
+                  ${words.named(id, BEDSIDE_TESTS[id].eponym)}
+                  ${open ? nothing : html`<span class="hint">${said.join(' ')}</span>`}
+                </button>
+                ${open || bedside?.[id] ? this.#test(id, open) : nothing}
+              </div>`;
+            })}`,
+      )}
+    </div>`;
+  }
+
+  #test(id: BedsideTestId, open: boolean): TemplateResult {
+    return html`<bedside-test
+      test=${id}
+      ?hidden=${!open}
+      .lang=${this.lang}
+      .readOnly=${this.readOnly}
+      ?disabled=${this.barred}
+      .keep=${this.name || this.localName}
+      .value=${this.examination.bedside?.[id]}
+      @change=${(event: Event) =>
+        this.#set({ bedside: patchAt(this.examination.bedside, [id], (event.target as BedsideTest).value) })}
+    ></bedside-test>`;
+  }
+
+  #toggleTest(id: BedsideTestId): void {
+    const next = new Set(this.openTests);
+    if (!next.delete(id)) next.add(id);
+    this.openTests = next;
+  }
+
+  #summary(): TemplateResult {
+    const { whole } = this.parts;
+    const parts = whole.summary(this.examination);
+    if (!parts.length) return html`<p class="hint">${whole.nothing}</p>`;
+    return html`<div part="summary" class="summary">
+      ${parts.map(
+        ({ heading, lines }) =>
+          html`<h3>${heading}</h3>
+            <ul>
+              ${lines.map((line) => html`<li>${line}</li>`)}
+            </ul>`,
+      )}
+    </div>`;
+  }
+
+  #set(fields: Partial<Record<keyof Examination, unknown>>): void {
+    this.edit(setFields(this.examination, fields as Partial<Examination>));
+  }
+
+  readonly #keydown = (event: KeyboardEvent): void => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.defaultPrevented) return;
+    const [from] = event.composedPath() as HTMLElement[];
+    const typing = from?.matches?.('input, textarea') ?? false;
+    const key = event.key.toLowerCase();
+    if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+      event.preventDefault();
+      void this.openPart(this.#neighbour(event.key === 'ArrowDown' ? 1 : -1));
+    } else if (!typing && (key === 'z' || key === 'y')) {
+      event.preventDefault();
+      if (key === 'y' || event.shiftKey) this.redo();
+      else this.undo();
+    }
+  };
+
+  /** The part after or before the one with the focus. */
+  #neighbour(step: 1 | -1): PartId {
+    const active = (this.renderRoot as ShadowRoot).activeElement?.closest('.part')?.id.replace('part-', '');
+    const at = PARTS.indexOf(active as PartId);
+    const to =
+      at === -1 ? (step > 0 ? 0 : PARTS.length - 1) : Math.min(PARTS.length - 1, Math.max(0, at + step));
+    return PARTS[to] as PartId;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'limb-examination': LimbExamination;
+  }
+}

@@ -1,0 +1,77 @@
+import type { Bedside, BedsideTestId, Examination } from '../../examination/index.js';
+import type { PartId } from '../../locale/en/whole.js';
+import type { HistoryPart } from '../limb-history/element.js';
+
+/** The parts in the order of the bedside. */
+export const PARTS: readonly PartId[] = [
+  'history',
+  'inspection',
+  'pulses',
+  'bedside',
+  'pressures',
+  'staging',
+  'summary',
+];
+
+function leaves(value: unknown): number {
+  if (value === undefined) return 0;
+  if (Array.isArray(value)) return 1;
+  if (typeof value !== 'object' || value === null) return 1;
+  return Object.values(value).reduce((sum: number, field) => sum + leaves(field), 0);
+}
+
+/** How much is recorded in a part: values entered, or sites, or sides of tests. */
+export function recordedIn(part: PartId, examination: Examination): number {
+  const { onset, history, context, inspection, pulses, bruits, delays, bedside, pressures, staging } =
+    examination;
+  switch (part) {
+    case 'history':
+      return leaves({ onset, history, context });
+    case 'inspection':
+      return leaves(inspection);
+    case 'pulses':
+      return sites(pulses) + sites(bruits) + leaves(delays);
+    case 'bedside':
+      return sides(bedside);
+    case 'pressures':
+      return leaves({ ...pressures, unit: undefined });
+    case 'staging':
+      return leaves(staging && mapStages(staging));
+    case 'summary':
+      return 0;
+  }
+}
+
+function sites(part: object | undefined): number {
+  return Object.values(part ?? {}).reduce((sum: number, both: object) => sum + Object.keys(both).length, 0);
+}
+
+function sides(bedside: Bedside | undefined): number {
+  return (Object.keys(bedside ?? {}) as BedsideTestId[]).reduce(
+    (sum, test) => sum + Object.keys(bedside?.[test] ?? {}).length,
+    0,
+  );
+}
+
+function mapStages(staging: NonNullable<Examination['staging']>): unknown {
+  return Object.values(staging).map((limb) =>
+    Object.values(limb ?? {}).map((side) => Object.keys(side ?? {})),
+  );
+}
+
+/** The slice of a record that the history part edits; the same slice for the same content. */
+export class HistorySlice {
+  #last: HistoryPart | undefined;
+
+  of({ onset, history, context }: Examination): HistoryPart | undefined {
+    const last = this.#last;
+    if (last?.onset === onset && last?.history === history && last?.context === context) return last;
+    const slice: HistoryPart = {
+      ...(onset && { onset }),
+      ...(history && { history }),
+      ...(context && { context }),
+    };
+    this.#last = Object.keys(slice).length ? slice : undefined;
+    return this.#last;
+  }
+}

@@ -1,0 +1,172 @@
+import { css } from 'lit';
+
+export const examinationStyles = css`
+  :host {
+    position: relative;
+    border: 1px solid var(--_edge);
+    border-radius: 12px;
+    background: var(--_paper);
+  }
+  limb-flags::part(banner) {
+    border-radius: 11px 11px 0 0;
+  }
+  .head {
+    position: sticky;
+    z-index: 3;
+    inset-block-start: 0;
+    display: flex;
+    justify-content: space-between;
+    gap: 8px;
+    padding: 8px 12px;
+    border-block-end: 1px solid var(--_line);
+    border-radius: 12px 12px 0 0;
+    background: var(--_paper);
+  }
+  nav {
+    display: flex;
+    gap: 4px;
+    min-inline-size: 0;
+    overflow-x: auto;
+    scrollbar-width: none;
+    padding: 3px;
+    margin: -3px;
+  }
+  .tab {
+    flex: none;
+    padding-inline: 12px;
+    font-size: 14px;
+  }
+  .tab.has {
+    font-weight: 600;
+  }
+  .count {
+    min-inline-size: 20px;
+    padding-inline: 5px;
+    border-radius: 10px;
+    background: var(--_ink);
+    color: var(--_paper);
+    font-size: 12px;
+    line-height: 20px;
+    text-align: center;
+  }
+  .undo {
+    flex: none;
+    display: flex;
+    gap: 4px;
+  }
+  .part {
+    scroll-margin-block-start: 64px;
+    border-block-start: 1px solid var(--_line);
+  }
+  .part:first-of-type {
+    border-block-start: 0;
+  }
+  h2 {
+    margin: 0;
+  }
+  .heading {
+    display: flex;
+    align-items: center;
+    gap: 12px;
+    inline-size: 100%;
+    min-block-size: 56px;
+    padding: 0 20px;
+    border: 0;
+    background: transparent;
+    font-size: 19px;
+    line-height: 24px;
+    font-weight: 600;
+    text-align: start;
+    cursor: pointer;
+  }
+  .heading::before {
+    content: '';
+    flex: none;
+    inline-size: 8px;
+    block-size: 8px;
+    border-inline-end: 2px solid;
+    border-block-end: 2px solid;
+    transform: rotate(-45deg);
+  }
+  .heading:dir(rtl)::before {
+    transform: rotate(135deg);
+  }
+  .heading[aria-expanded='true']::before {
+    transform: rotate(45deg);
+  }
+  .heading .hint {
+    margin-inline-start: auto;
+    font-weight: 400;
+  }
+  .body {
+    padding: 0 20px 20px;
+  }
+  .body[hidden] {
+    display: none;
+  }
+  .body > pulse-map {
+    margin-inline: -12px;
+  }
+  .tests h3 {
+    margin-block: 8px 4px;
+    font-size: 13px;
+    line-height: 18px;
+    color: var(--_ink-2);
+  }
+  .test {
+    border-block-start: 1px solid var(--_line);
+  }
+  .test .heading {
+    flex-wrap: wrap;
+    gap: 4px 12px;
+    min-block-size: 48px;
+    padding-inline: 2px;
+    font-size: 16px;
+    line-height: 22px;
+  }
+  .test bedside-test {
+    padding-block: 0 20px;
+  }
+  .summary h3 {
+    margin-block: 12px 4px;
+    font-size: 15px;
+    line-height: 20px;
+  }
+  .summary li {
+    padding-block: 3px;
+    overflow-wrap: anywhere;
+  }
+  .refused {
+    padding: 10px 16px;
+    border-block-end: 1px solid var(--_line);
+    border-inline-start: 6px solid var(--_ink);
+    background: var(--_well);
+    overflow-wrap: anywhere;
+  }
+  .keys {
+    padding: 8px 20px 12px;
+    border-block-start: 1px solid var(--_line);
+  }
+  @container (max-width: 559px) {
+    .heading {
+      padding-inline: 12px;
+    }
+    .body {
+      padding: 0 12px 16px;
+    }
+    .keys {
+      display: none;
+    }
+  }
+  @media (forced-colors: active) {
+    .count {
+      border: 1px solid CanvasText;
+    }
+  }
+  @media print {
+    .head,
+    .keys {
+      display: none;
+    }
+  }
+`;

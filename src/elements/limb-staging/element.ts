@@ -1,0 +1,245 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import type * as z from 'zod/mini';
+import { SIDES, type Side } from '../../anatomy/index.js';
+import {
+  ACUTE_CLASSES,
+  emptyExamination,
+  type Examination,
+  FONTAINE_STAGES,
+  LONGEST_TEXT,
+  patchAt,
+  RUTHERFORD_CATEGORIES,
+  type Staging,
+  stagingSchema,
+  WIFI_GRADES,
+  WIFI_STAGES,
+} from '../../examination/index.js';
+import type { SchemeId } from '../../locale/en/staging.js';
+import {
+  type AcuteStage,
+  type Derived,
+  finalStage,
+  type LegStages,
+  limbFindings,
+  stageArm,
+  stageLeg,
+  type StagingSettings,
+} from '../../staging/index.js';
+import { selectField, textField } from '../shared/fields.js';
+import { PartElement } from '../shared/part-element.js';
+import { partStyles } from '../shared/part-styles.js';
+import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { stagingStyles } from './styles.js';
+
+type Kind = 'leg' | 'arm';
+type AnyDerived = Derived<string | number>;
+
+const STAGES: Readonly<Record<SchemeId, readonly (string | number)[]>> = {
+  acute: ACUTE_CLASSES,
+  fontaine: FONTAINE_STAGES,
+  rutherford: RUTHERFORD_CATEGORIES,
+  wound: WIFI_GRADES,
+  ischaemia: WIFI_GRADES,
+  infection: WIFI_GRADES,
+  wifi: WIFI_STAGES,
+};
+
+/**
+ * The stages of every limb by each scheme, worked out from the record: what each rests on, what is missing, and the clinician's own
+ * beside it where that differs. The value holds only what the clinician set; the rest follows from `examination`.
+ *
+ * @tag limb-staging
+ * @attr value - The clinician's own stages as JSON; what a form reset returns to.
+ * @fires input - A person set or took back a stage.
+ * @fires change - A person set or took back a stage.
+ * @csspart scheme - One scheme of one limb.
+ */
+export class LimbStaging extends PartElement<Staging> {
+  static override styles = [tokenStyles, controlStyles, partStyles, stagingStyles];
+
+  /** The record the stages are worked out from; its own `staging` gives way to `value`. */
+  @property({ attribute: false }) examination: Examination = emptyExamination();
+  /** Choices where sources disagree or leave something open. */
+  @property({ attribute: false }) settings: Partial<StagingSettings> = {};
+
+  protected override get schema(): z.ZodMiniType<Staging> {
+    return stagingSchema;
+  }
+
+  protected override render(): TemplateResult {
+    const { staging: words } = this.words;
+    const record = { ...this.examination, staging: this.value };
+    const arms = SIDES.map((side) => ({ side, stage: stageArm(record, side, this.settings) })).filter(
+      ({ side, stage }) => stage.applies === 'yes' || stage.overrule || this.#isSick(record, 'arm', side),
+    );
+    return html`<div class="limbs">
+        ${SIDES.map((side) => this.#leg(stageLeg(record, side, this.settings)))}
+        ${arms.map(
+          ({ side, stage }) =>
+            html`<section class="limb">
+              <h3>${this.#limb('arm', side)}</h3>
+              ${this.#acute('arm', side, stage)}
+            </section>`,
+        )}
+      </div>
+      <p class="hint">${words.fromMemory}</p>
+      <p class="hint">${this.mapWords.map.caution}</p>`;
+  }
+
+  #isSick(record: Examination, kind: Kind, side: Side): boolean {
+    return limbFindings(record, { kind, side }).signs.length > 0;
+  }
+
+  #limb(kind: Kind, side: Side): string {
+    return this.words.staging.sentence(this.mapWords.anatomy.limbs[`${side} ${kind}`]);
+  }
+
+  #leg(stages: LegStages): TemplateResult {
+    const { staging: words } = this.words;
+    const { side, wifi } = stages;
+    const grades = [
+      this.#scheme('leg', side, 'wound', wifi.wound),
+      this.#scheme('leg', side, 'ischaemia', wifi.ischaemia),
+      this.#scheme('leg', side, 'infection', wifi.infection),
+    ];
+    const graded = [wifi.wound, wifi.ischaemia, wifi.infection].some(
+      (g) => g.candidates.length || g.overrule,
+    );
+    return html`<section class="limb">
+      <h3>${this.#limb('leg', side)}</h3>
+      ${this.#acute('leg', side, stages.acute)}
+      ${this.#scheme('leg', side, 'fontaine', stages.fontaine, this.#chronicLines('fontaine', stages.fontaine))}
+      ${this.#scheme('leg', side, 'rutherford', stages.rutherford, [
+        ...this.#chronicLines('rutherford', stages.rutherford),
+        ...(stages.schemesDiffer ? [words.differ] : []),
+      ])}
+      <h4 class="group">${words.wifiTitle}</h4>
+      ${
+        wifi.excluded
+          ? html`<p class="hint">${words.excluded[wifi.excluded]}</p>`
+          : html`${this.#scheme('leg', side, 'wifi', wifi.stage, [
+                ...(wifi.risk ? [words.risk(wifi.risk)] : []),
+                ...(wifi.benefit ? [words.benefit(wifi.benefit)] : []),
+              ])}
+              <details class="own" ?open=${graded}>
+                <summary>${words.grades}</summary>
+                <div class="grades">${grades}</div>
+              </details>`
+      }
+    </section>`;
+  }
+
+  #chronicLines(
+    scheme: 'fontaine' | 'rutherford',
+    stage: LegStages['fontaine'] | LegStages['rutherford'],
+  ): string[] {
+    const { staging: words } = this.words;
+    return [
+      ...(stage.bySymptoms ? [words.bySymptoms(scheme, stage.bySymptoms)] : []),
+      ...(stage.objective ? [words.objective[stage.objective]] : []),
+    ];
+  }
+
+  #acute(kind: Kind, side: Side, stage: AcuteStage): TemplateResult {
+    const { staging: words } = this.words;
+    if (stage.applies === 'no' && !stage.overrule) {
+      return html`<p class="hint">${words.acuteTitle}: ${words.notAcute}</p>`;
+    }
+    const final = finalStage(stage);
+    return this.#scheme(kind, side, 'acute', stage, [
+      ...(stage.stage === undefined && stage.atLeast ? [words.atLeast(stage.atLeast)] : []),
+      ...(stage.applies === 'unknown' ? [words.acuteUnknown] : []),
+      ...(final && stage.applies === 'yes' ? [words.timing(final)] : []),
+    ]);
+  }
+
+  /** One scheme: the stage large, what it rests on, what is missing, and the clinician's own. */
+  #scheme(
+    kind: Kind,
+    side: Side,
+    scheme: SchemeId,
+    derived: AnyDerived,
+    more: readonly string[] = [],
+  ): TemplateResult {
+    const { staging: words, flags } = this.words;
+    const { overrule, stage, candidates, grounds, missing, notes } = derived;
+    const shown = overrule?.stage ?? stage;
+    const line =
+      shown !== undefined
+        ? words.meanings[scheme][shown]
+        : candidates.length
+          ? words.open(scheme, candidates)
+          : words.nothing;
+    const own = overrule
+      ? words.yours(
+          words.stage(scheme, overrule.stage),
+          stage === undefined ? undefined : words.stage(scheme, stage),
+        )
+      : undefined;
+    return html`<div
+      part="scheme"
+      class="scheme"
+      role="group"
+      aria-label="${words.schemes[scheme]}, ${this.#limb(kind, side)}"
+    >
+      <h4>${words.schemes[scheme]}</h4>
+      <p class="stage">${shown === undefined ? nothing : html`<b>${shown}</b>`} <span>${line}</span></p>
+      ${own ? html`<p><b>${own}</b></p>` : nothing} ${more.map((text) => html`<p>${text}</p>`)}
+      ${grounds.length ? html`<p class="hint">${words.from(grounds.map((g) => flags.ground(g)))}</p>` : nothing}
+      ${missing.length ? html`<p class="hint">${flags.stillMissing(missing)}</p>` : nothing}
+      ${notes.map((note) => html`<p class="hint">${words.notes[note]}</p>`)}
+      ${this.#overrule(kind, side, scheme, derived)}
+    </div>`;
+  }
+
+  #overrule(kind: Kind, side: Side, scheme: SchemeId, derived: AnyDerived): TemplateResult | typeof nothing {
+    const { staging: words } = this.words;
+    const { overrule, stage } = derived;
+    if (!this.editable && !overrule) return nothing;
+    const path = [kind, side, scheme];
+    const set = (picked: string | undefined): void => {
+      const own = STAGES[scheme].find((s) => String(s) === picked);
+      const next =
+        own === undefined
+          ? undefined
+          : {
+              stage: own,
+              ...(stage !== undefined && { derived: stage }),
+              ...(overrule?.why && { why: overrule.why }),
+            };
+      this.replace(patchAt(this.value, path, next));
+    };
+    return html`<details class="own" ?open=${overrule !== undefined}>
+      <summary>${words.set}</summary>
+      <div class="row">
+        ${selectField({
+          label: `${words.setTo(words.schemes[scheme])}`,
+          quiet: true,
+          empty: words.asDerived,
+          options: STAGES[scheme].map((s) => [String(s), words.stage(scheme, s)] as const),
+          value: overrule && String(overrule.stage),
+          disabled: !this.editable,
+          set,
+        })}
+        ${
+          overrule
+            ? textField({
+                label: words.why,
+                value: overrule.why,
+                longest: LONGEST_TEXT,
+                disabled: !this.editable,
+                set: (why) => this.replace(patchAt(this.value, [...path, 'why'], why)),
+              })
+            : nothing
+        }
+      </div>
+    </details>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'limb-staging': LimbStaging;
+  }
+}
