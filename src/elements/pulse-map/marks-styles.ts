@@ -164,6 +164,7 @@ export const skinStyles = css`
   .act label {
     display: flex;
     flex: 1 1 220px;
+    min-inline-size: 0;
     align-items: center;
     gap: 8px;
     font-size: 13px;
@@ -230,6 +231,11 @@ export const skinStyles = css`
     }
     .marks li .button {
       padding-inline: 8px;
+    }
+  }
+  @container (max-width: 339.98px) {
+    .kinds {
+      grid-template-columns: repeat(3, minmax(0, 1fr));
     }
   }
   @media print {
