@@ -1,6 +1,7 @@
 export * from './arteries.js';
 export * from './calibre.js';
 export * from './collaterals.js';
+export * from './drawn-record.js';
 export * from './figure.js';
 export * from './flow.js';
 export * from './geometry.js';

@@ -5,6 +5,7 @@ export * from './mark-edits.js';
 export * from './parse.js';
 export * from './patch.js';
 export * from './queries.js';
+export * from './remembered.js';
 export * from './scales.js';
 export * from './schema/bedside.js';
 export * from './schema/common.js';

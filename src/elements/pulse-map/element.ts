@@ -28,7 +28,7 @@ import { type DrawingPoint, SiteFinder } from './site-finder.js';
 import { siteKeydown } from './site-keys.js';
 import { SkinController } from './marks-controller.js';
 import { skinStyles } from './marks-styles.js';
-import { figureView, renderStage } from './stage.js';
+import { renderStage, Stage } from './stage.js';
 import { mapStyles } from './styles.js';
 import { renderTable } from './table.js';
 import { tableActs } from './table-acts.js';
@@ -105,6 +105,7 @@ export class PulseMap extends RecordElement {
   @query('.site[tabindex="0"]') private activeSite!: HTMLElement | null;
 
   readonly #measure = new WidthController(this, UNMEASURED);
+  readonly #stage = new Stage();
   readonly #sites = new SiteFinder(() => this.figure);
   readonly #recording: RecorderHost = {
     store: () => this.store,
@@ -277,7 +278,7 @@ export class PulseMap extends RecordElement {
   #figureView(): FigureView {
     const { examination, words, carried, painting, active, preview, dragged, editable, barred } = this;
     const width = this.#beside ? this.#width - READING_WIDTH : this.#width;
-    return figureView(
+    return this.#stage.view(
       {
         view: this.#view,
         width,

@@ -1,4 +1,5 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import {
@@ -24,6 +25,10 @@ import type { DrawingPoint } from './site-finder.js';
 import type { SiteView } from './site-view.js';
 
 const number = (value: number): number => Math.round(value * 10) / 10;
+
+function polyline(points: readonly Point[]): string {
+  return `M${points.map(([x, y]) => `${number(x)} ${number(y)}`).join('L')}`;
+}
 
 /** Body and arteries, in tenths of a figure unit: those behind the knee first, then by depth. */
 function bodyLayer(flow: readonly DrawnFlow[], arms: boolean): SVGTemplateResult {
@@ -100,35 +105,40 @@ function glyphs({ shown, earlier, changed }: SiteView): SVGTemplateResult {
   return svg`<g class="earlier ${changed ? 'changed' : ''}" transform="translate(-29 3) scale(.66)">${glyphParts(earlier, true)}</g>${now}`;
 }
 
+/** The ways from the sites to their labels; that of the open site stands out. */
+function leaderLayer({ layout, open }: FigureView): SVGTemplateResult {
+  const leaders = (which: (label: PlacedLabel) => boolean): string =>
+    layout.labels
+      .filter(which)
+      .map(({ leader }) => polyline(leader))
+      .join('');
+  return svg`<g class="leaders" aria-hidden="true">
+    <path d=${leaders(({ key }) => key !== open)}></path><path class="open" d=${leaders(({ key }) => key === open)}></path>
+  </g>`;
+}
+
+function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
+  return svg`<g class="letters" aria-hidden="true">${layout.letters.map(
+    ({ side, x, y }) =>
+      svg`<text x=${number(x)} y=${y} text-anchor="middle">${words.anatomy.sideLetters[side]}</text>`,
+  )}</g>`;
+}
+
 /** The drawing with its sites as buttons; one of them is the tab stop. */
 export function renderFigure(view: FigureView): SVGTemplateResult {
   const { layout, words } = view;
   const shift = `translate(${number(layout.offsetX)} ${number(layout.offsetY)}) scale(${layout.scale.toFixed(4)})`;
-  const leader = (points: readonly Point[]): string =>
-    `M${points.map(([x, y]) => `${number(x)} ${number(y)}`).join('L')}`;
-  const leaders = (which: (label: PlacedLabel) => boolean): string =>
-    layout.labels
-      .filter(which)
-      .map((label) => leader(label.leader))
-      .join('');
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
       role="group" aria-label=${words.map.figure} data-view=${layout.view}>
-    <g transform=${shift} aria-hidden="true">${bodyLayer(view.flow, showsArms(layout.view))}</g>
+    <g transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
     ${view.skin(layout)}
-    <g class="leaders" aria-hidden="true">
-      <path d=${leaders((label) => label.key !== view.open)}></path>
-      <path class="open" d=${leaders((label) => label.key === view.open)}></path>
-    </g>
-    <g class="letters" aria-hidden="true">${layout.letters.map(
-      ({ side, x, y }) =>
-        svg`<text x=${number(x)} y=${y} text-anchor="middle">${words.anatomy.sideLetters[side]}</text>`,
-    )}</g>
+    ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => letterLayer(view))}
     <g class="collaterals" transform=${shift}>${view.collaterals.map(
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>
-    ${lesionLayer(view.marks, layout, words)}
-    ${labelLayer(view)}
-    ${view.dragged.length ? svg`<path class="drag" d=${leader(view.dragged.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
+    ${guard([view.marks, layout, words], () => lesionLayer(view.marks, layout, words))}
+    ${guard([layout, view.sites, words], () => labelLayer(view))}
+    ${view.dragged.length ? svg`<path class="drag" d=${polyline(view.dragged.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
       layout.sites,
       (site) => placeKey(site.place),

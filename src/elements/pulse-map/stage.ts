@@ -1,21 +1,21 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { placeKey } from '../../anatomy/index.js';
+import { type PlaceKey, placeKey } from '../../anatomy/index.js';
 import {
-  collateralsOf,
-  drawnFlow,
+  type Collateral,
+  drawnRecord,
+  type Layout,
   layOut,
   type LesionMark,
-  marksOf,
   placesIn,
   type View,
 } from '../../drawing/index.js';
-import type { Examination } from '../../examination/index.js';
-import { readExamination } from '../../localisation/index.js';
+import type { Examination, ScaleStep } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
+import { kept } from '../shared/kept.js';
 import { type FigureView, renderFigure } from './figure.js';
 import { renderLegend } from './panels.js';
 import type { Hand } from './pointer.js';
-import { type Painting, siteView } from './site-view.js';
+import { type Painting, type SiteView, siteView } from './site-view.js';
 
 /** Least greatest height of the figure in px: high enough for a target of 44 px at every site. */
 const TALL = 860;
@@ -48,30 +48,55 @@ function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
   return marks.filter(({ limb }) => view === 'whole' || limb.endsWith('leg') !== ofArms);
 }
 
-/** Everything the figure shows, as data. */
-export function figureView(stage: StageView, hand: HandState): FigureView {
-  const { view, examination, words, painting, earlier } = stage;
-  const reading = readExamination(examination);
-  const marks = marksOf(reading);
-  const places = placesIn(view);
-  const sites = new Map(
-    places.map((place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const),
+type Sites = ReadonlyMap<PlaceKey, SiteView>;
+
+function sitesIn(
+  view: View,
+  examination: Examination,
+  earlier: Examination | undefined,
+  painted: readonly PlaceKey[] | undefined,
+  step: ScaleStep | undefined,
+  words: Messages,
+): Sites {
+  const painting = painted && step && { keys: painted, step };
+  return new Map(
+    placesIn(view).map(
+      (place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const,
+    ),
   );
-  const layout = layOut(view, stage.width, tallest(), (place) => ({
+}
+
+function layoutOf(view: View, width: number, height: number, sites: Sites, words: Messages): Layout {
+  return layOut(view, width, height, (place) => ({
     name: words.map.siteShort(place.site),
     code: words.anatomy.codes[place.site],
     finding: sites.get(placeKey(place))?.finding ?? '',
   }));
-  const collaterals = collateralsOf(reading.rule).filter(({ to }) => sites.has(placeKey(to)));
-  return {
-    ...hand,
-    layout,
-    collaterals,
-    flow: drawnFlow(examination, marks),
-    marks: inView(marks, view),
-    sites,
-    words,
-  };
+}
+
+/** Everything the figure shows, as data. What did not change since the last time is the very same object. */
+export class Stage {
+  readonly #sites = kept(sitesIn);
+  readonly #layout = kept(layoutOf);
+  readonly #marks = kept(inView);
+  readonly #collaterals = kept((all: readonly Collateral[], sites: Sites) =>
+    all.filter(({ to }) => sites.has(placeKey(to))),
+  );
+
+  view(stage: StageView, hand: HandState): FigureView {
+    const { view, examination, words, painting, earlier } = stage;
+    const { marks, flow, collaterals } = drawnRecord(examination);
+    const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
+    return {
+      ...hand,
+      layout: this.#layout(view, stage.width, tallest(), sites, words),
+      collaterals: this.#collaterals(collaterals, sites),
+      flow,
+      marks: this.#marks(marks, view),
+      sites,
+      words,
+    };
+  }
 }
 
 /** The figure with its hand: pointer, keys and focus are heard here, once for all sites. */

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { limbKey, type LimbKey, placeFromKey } from '../../anatomy/index.js';
-import { type DrawnFlow, drawnFlow, type LesionMark, marksOf } from '../../drawing/index.js';
+import { type DrawnFlow, drawnRecord, type LesionMark } from '../../drawing/index.js';
 import { emptyExamination, type Examination } from '../../examination/index.js';
 import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
@@ -78,8 +78,7 @@ export class PulseReading extends LitElement {
   #limbs(reading: Reading, words: Messages): TemplateResult {
     const { examination } = this;
     const network = reading.network.status === 'read' ? reading.network : undefined;
-    const marks = marksOf(reading);
-    const flow = drawnFlow(examination, marks);
+    const { marks, flow } = drawnRecord(examination);
     const all = Object.values(reading.rule);
     const talking = all.filter((rule) => {
       const limb = network?.limbs[limbKey(rule.limb)];

@@ -1,0 +1,19 @@
+import { type Examination, remembered } from '../examination/index.js';
+import { readExamination } from '../localisation/index.js';
+import { type Collateral, collateralsOf } from './collaterals.js';
+import { type DrawnFlow, drawnFlow, type LesionMark } from './flow.js';
+import { marksOf } from './marks-of-reading.js';
+
+/** What a record puts on the arteries, whatever part of them is shown. */
+export interface DrawnRecord {
+  readonly marks: readonly LesionMark[];
+  readonly flow: readonly DrawnFlow[];
+  readonly collaterals: readonly Collateral[];
+}
+
+/** Marks, flow and ways round of a record; the same record gives the very same answer. */
+export const drawnRecord = remembered((examination: Examination): DrawnRecord => {
+  const reading = readExamination(examination);
+  const marks = marksOf(reading);
+  return { marks, flow: drawnFlow(examination, marks), collaterals: collateralsOf(reading.rule) };
+});
