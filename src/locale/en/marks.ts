@@ -60,42 +60,65 @@ function where(names: readonly SkinName[]): string {
   );
 }
 
+/** Kinds where there is least room; each is part of the whole word. */
+const short: Partial<Record<MarkKind, string>> = {
+  cyanosis: 'Blue',
+  cold: 'Cold below',
+  amputation: 'Amputation',
+};
+
+function whereWord(names: readonly SkinName[]): string {
+  return sentence(where(names) || 'off the body');
+}
+
+function mark(kind: MarkKind, names: readonly SkinName[], note?: string): string {
+  return `${whereWord(names)}: ${kinds[kind]}${note ? `; note: ${note}` : ''}`;
+}
+
 /** Words for what is drawn on the skin. */
 export const marks = {
   kinds,
   kindWord: (kind: MarkKind) => sentence(kinds[kind]),
-  place,
+  kindShort: (kind: MarkKind) => short[kind] ?? sentence(kinds[kind]),
+  placeWord: (name: SkinName) => sentence(place(name)),
   where,
+  whereWord,
   /** A mark as one says it: "Left forefoot: ulcer; note: dry". */
-  mark: (kind: MarkKind, names: readonly SkinName[], note?: string) =>
-    `${sentence(where(names) || 'off the body')}: ${kinds[kind]}${note ? `; note: ${note}` : ''}`,
+  mark,
   recorded: (kind: MarkKind, names: readonly SkinName[]) => ({
-    where: sentence(where(names)),
+    where: whereWord(names),
     what: `${kinds[kind]} recorded`,
   }),
-  removed: (count: number) => (count === 1 ? 'One mark deleted.' : `${count} marks deleted.`),
-  offSkin: 'Nothing recorded: the stroke lies off the body.',
+  changed: (kind: MarkKind, names: readonly SkinName[], note?: string) => ({
+    where: whereWord(names),
+    what: `${kinds[kind]}${note ? `; note: ${note}` : ''}`,
+  }),
+  removed: (kind: MarkKind, names: readonly SkinName[], count: number) =>
+    count === 1 ? `${mark(kind, names)} deleted.` : `${count} marks deleted.`,
+  offSkin: 'Nothing recorded: that was off the body.',
+  tooSmall: 'Nothing recorded: draw round an area, or along a line.',
   full: (most: number) => `Nothing recorded: a record holds at most ${most} marks.`,
-  tool: 'Draw',
-  toolMore: 'on the skin',
-  title: 'On the skin',
+  tool: 'Draw on the skin',
+  toolShort: 'Draw',
+  toolRest: 'on the skin',
+  title: 'Marks on the skin',
   kind: 'Kind of mark',
   how: 'Draw round an area or along a line. Tap a mark to change it.',
-  selected: 'Selected mark',
-  move: 'On the figure, arrow keys move the mark and Delete removes it.',
+  howErase: 'Draw across marks to delete them.',
   eraser: 'Eraser',
   done: 'Done',
-  orPlace: 'Without drawing: place',
+  orPlace: 'To record one without drawing, choose kind and place.',
+  place: 'Place',
   choosePlace: 'Choose a place',
   add: 'Add',
   edit: 'Edit',
   remove: 'Delete',
   note: 'Note',
   groups: {
-    'left leg': 'Left leg',
     'right leg': 'Right leg',
-    'left arm': 'Left arm',
+    'left leg': 'Left leg',
     'right arm': 'Right arm',
+    'left arm': 'Left arm',
     trunk: 'Trunk and head',
   },
 };
