@@ -7,5 +7,5 @@ import { marks } from './marks.js';
 import { reading } from './reading.js';
 import { rule } from './rule.js';
 
-/** German, as clinicians speak it at the bedside. */
+/** German words of map and reading, as clinicians speak at the bedside. */
 export const de: Messages = { anatomy, examination, form, localisation, map, marks, reading, rule };

@@ -1,0 +1,220 @@
+import type {
+  ArmInspection,
+  GangreneExtent,
+  InfectionSign,
+  LegInspection,
+  Movement,
+  Sensation,
+  SystemicSign,
+  UlcerDepth,
+  UlcerPlace,
+} from '../../examination/index.js';
+import type { InspectionWords } from '../en/inspection.js';
+import { examination } from './examination.js';
+import { decimal } from './phrases.js';
+
+type Word<K extends keyof LegInspection> = NonNullable<LegInspection[K]> & string;
+
+const colours: Record<Word<'colour'>, string> = {
+  normal: 'normal',
+  pale: 'blass',
+  red: 'rot',
+  blue: 'blau',
+  mottled: 'marmoriert, wegdrückbar',
+  'fixed-mottled': 'marmoriert, nicht wegdrückbar',
+};
+const temperatures: Record<Word<'temperature'>, string> = { warm: 'warm', cool: 'kühl', cold: 'kalt' };
+const levels: Record<Word<'temperatureLevel'> | NonNullable<ArmInspection['temperatureLevel']>, string> = {
+  groin: 'Leiste',
+  'mid-thigh': 'Mitte Oberschenkel',
+  knee: 'Knie',
+  'mid-calf': 'Mitte Wade',
+  ankle: 'Knöchel',
+  forefoot: 'Vorfuß',
+  toes: 'Zehen',
+  shoulder: 'Schulter',
+  'mid-arm': 'Mitte Oberarm',
+  elbow: 'Ellenbogen',
+  'mid-forearm': 'Mitte Unterarm',
+  wrist: 'Handgelenk',
+  hand: 'Hand',
+  fingers: 'Finger',
+};
+const hair: Record<Word<'hair'>, string> = { normal: 'normal', sparse: 'spärlich', absent: 'fehlend' };
+const nails: Record<Word<'nails'>, string> = { normal: 'normal', thickened: 'verdickt', brittle: 'brüchig' };
+const muscle: Record<Word<'muscle'>, string> = {
+  normal: 'normal',
+  wasted: 'atroph',
+  tender: 'druckschmerzhaft',
+  tense: 'gespannt',
+};
+const oedema: Record<Word<'oedema'>, string> = { none: 'keines', pitting: 'eindrückbar', firm: 'fest' };
+const lymphNodes: Record<Word<'lymphNodes'>, string> = {
+  none: 'nicht tastbar',
+  enlarged: 'vergrößert',
+  tender: 'druckschmerzhaft',
+};
+const ulcers: Record<UlcerDepth, string> = {
+  none: 'keines',
+  shallow: 'oberflächlich',
+  deep: 'tief, bis Knochen, Gelenk oder Sehne',
+  extensive: 'tief und ausgedehnt',
+};
+const ulcerPlaces: Record<UlcerPlace, string> = {
+  digits: 'Zehen oder Finger',
+  forefoot: 'Vorfuß',
+  midfoot: 'Mittelfuß',
+  heel: 'Ferse',
+  ankle: 'Knöchel',
+  shin: 'Unterschenkel',
+  other: 'anderswo',
+};
+const gangrene: Record<Word<'gangrene'>, string> = { none: 'keine', dry: 'trocken', wet: 'feucht' };
+const extents: Record<GangreneExtent, string> = {
+  digits: 'nur Zehen oder Finger',
+  forefoot: 'Vorfuß oder Hand',
+  midfoot: 'Mittelfuß',
+  heel: 'Ferse',
+  'above-foot': 'über Fuß oder Hand hinaus',
+};
+const infection: Record<InfectionSign, string> = {
+  swelling: 'Schwellung',
+  redness: 'Rötung',
+  tenderness: 'Druckschmerz',
+  warmth: 'Überwärmung',
+  pus: 'Eiter',
+};
+const systemic: Record<SystemicSign, string> = {
+  temperature: 'Temperatur über 38 oder unter 36 °C',
+  'heart-rate': 'Herzfrequenz über 90',
+  breathing: 'über 20 Atemzüge pro Minute',
+  'white-cells': 'Leukozyten über 12 oder unter 4',
+};
+const movements: Record<Movement, string> = { normal: 'normal', weak: 'schwach', paralysed: 'gelähmt' };
+const sensations: Record<Sensation, string> = {
+  normal: 'normal',
+  digits: 'nur an Zehen oder Fingern erloschen',
+  'beyond-digits': 'über Zehen oder Finger hinaus erloschen',
+  lost: 'ganz erloschen',
+};
+const venous: Record<Word<'venousDoppler'>, string> = { audible: 'hörbar', inaudible: 'nicht hörbar' };
+
+const joined = (words: readonly string[]): string => (words.length ? words.join(', ') : 'keine');
+
+/** Everything recorded of one limb, in phrases. */
+function limb(f: LegInspection | ArmInspection): string[] {
+  return [
+    ...(f.couldNotExamine ? [examination.couldNot(f.couldNotExamine)] : []),
+    ...(f.colour ? [`Haut ${colours[f.colour]}`] : []),
+    ...(f.temperature
+      ? [temperatures[f.temperature] + (f.temperatureLevel ? ` ab Höhe ${levels[f.temperatureLevel]}` : '')]
+      : []),
+    ...(f.refill === undefined ? [] : [`Rekapillarisierung ${decimal(f.refill)} s`]),
+    ...(f.hair ? [`Behaarung ${hair[f.hair]}`] : []),
+    ...(f.nails ? [`Nägel ${nails[f.nails]}`] : []),
+    ...(f.muscle ? [`Muskulatur ${muscle[f.muscle]}`] : []),
+    ...(f.oedema ? [`Ödem: ${oedema[f.oedema]}`] : []),
+    ...(f.ulcer ? [`Ulkus: ${ulcers[f.ulcer]}${f.ulcerPlace ? `, ${ulcerPlaces[f.ulcerPlace]}` : ''}`] : []),
+    ...(f.gangrene
+      ? [`Gangrän: ${gangrene[f.gangrene]}${f.gangreneExtent ? `, ${extents[f.gangreneExtent]}` : ''}`]
+      : []),
+    ...(f.infection ? [`Infektionszeichen: ${joined(f.infection.map((s) => infection[s]))}`] : []),
+    ...(f.rednessCm === undefined ? [] : [`Rötung reicht ${decimal(f.rednessCm)} cm weit`]),
+    ...(f.deepInfection ? ['Infektion tiefer als die Haut'] : []),
+    ...(f.systemic ? [`Allgemeinzeichen: ${joined(f.systemic.map((s) => systemic[s]))}`] : []),
+    ...(f.movement ? [`Motorik ${movements[f.movement]}`] : []),
+    ...(f.sensation ? [`Sensibilität ${sensations[f.sensation]}`] : []),
+    ...(f.venousDoppler ? [`venöses Dopplersignal ${venous[f.venousDoppler]}`] : []),
+    ...(f.lymphNodes ? [`Lymphknoten ${lymphNodes[f.lymphNodes]}`] : []),
+    ...(f.note ? [`Notiz: ${f.note}`] : []),
+  ];
+}
+
+export const inspection: InspectionWords = {
+  title: 'Inspektion und Palpation',
+  skin: 'Haut',
+  wounds: 'Wunden und Infektion',
+  nerves: 'Motorik und Sensibilität',
+  rest: 'Trophik und Übriges',
+  depth: 'Tiefe',
+  colour: 'Farbe',
+  colours,
+  temperature: 'Temperatur',
+  temperatures,
+  temperatureLevel: 'Wechselt auf Höhe',
+  levels,
+  refill: 'Rekapillarisierung',
+  refillHow: 'Eine fingerkuppengroße Stelle 5 Sekunden drücken; zählen, bis die Farbe zurück ist.',
+  seconds: 's',
+  hair: 'Behaarung',
+  hairOptions: hair,
+  nails: 'Nägel',
+  nailOptions: nails,
+  muscle: 'Muskulatur',
+  muscleOptions: muscle,
+  oedema: 'Ödem',
+  oedemaOptions: oedema,
+  lymphNodes: 'Lymphknoten',
+  lymphNodeOptions: lymphNodes,
+  ulcer: 'Ulkus',
+  ulcers,
+  ulcerOptions: {
+    none: 'keines',
+    shallow: 'oberflächlich',
+    deep: 'bis Knochen oder Sehne',
+    extensive: 'tief, ausgedehnt',
+  },
+  ulcerPlace: 'Ulkus liegt an',
+  ulcerPlaces,
+  gangrene: 'Gangrän',
+  gangreneOptions: gangrene,
+  gangreneExtent: 'Gangrän reicht bis',
+  extents,
+  extentOptions: {
+    leg: {
+      digits: 'Zehen',
+      forefoot: 'Vorfuß',
+      midfoot: 'Mittelfuß',
+      heel: 'Ferse',
+      'above-foot': 'über den Fuß hinaus',
+    },
+    arm: { digits: 'Finger', forefoot: 'Hand', 'above-foot': 'über die Hand hinaus' },
+  },
+  infection: 'Infektionszeichen',
+  infectionOptions: infection,
+  noInfection: 'Keine',
+  rednessCm: 'Rötung reicht',
+  centimetres: 'cm',
+  deepInfection: 'tiefer als die Haut',
+  systemic: 'Allgemein',
+  systemicOptions: systemic,
+  systemicShort: {
+    temperature: '> 38 oder < 36 °C',
+    'heart-rate': 'Herzfrequenz > 90',
+    breathing: 'Atemzüge > 20',
+    'white-cells': 'Leukozyten > 12 oder < 4',
+  },
+  movement: 'Motorik',
+  movements,
+  sensation: 'Sensibilität',
+  sensations,
+  sensationOptions: {
+    leg: {
+      normal: 'normal',
+      digits: 'an Zehen erloschen',
+      'beyond-digits': 'über Zehen hinaus',
+      lost: 'ganz erloschen',
+    },
+    arm: {
+      normal: 'normal',
+      digits: 'an Fingern erloschen',
+      'beyond-digits': 'über Finger hinaus',
+      lost: 'ganz erloschen',
+    },
+  },
+  venousDoppler: 'Venöser Doppler',
+  venous,
+  couldNotExamine: 'Nicht untersuchbar',
+  note: 'Notiz',
+  limb,
+};

@@ -1,0 +1,11 @@
+import type { PartMessages } from '../languages.js';
+import { bedside } from './bedside.js';
+import { flags } from './flags.js';
+import { history } from './history.js';
+import { inspection } from './inspection.js';
+import { pressures } from './pressures.js';
+import { staging } from './staging.js';
+import { whole } from './whole.js';
+
+/** German words of the examination around the pulses. */
+export const deParts: PartMessages = { bedside, flags, history, inspection, pressures, staging, whole };
