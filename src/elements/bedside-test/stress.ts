@@ -140,7 +140,7 @@ function felt(host: BedsideHost<'arm-stress'>, now: number | undefined): Templat
               type="button"
               class="button mark"
               aria-pressed=${nothingFelt === true}
-              aria-label=${words.stress.feltAt(words.stress.nothing, anatomy.sides[side])}
+              aria-label="${words.stress.feltAt(words.stress.nothing, anatomy.sides[side])}${nothingFelt ? `: ${words.stress.said}` : ''}"
               ?disabled=${!host.editable}
               @click=${() => host.patch({ nothingFelt: nothingFelt ? undefined : true, felt: undefined }, side)}
             >

@@ -42,7 +42,7 @@ function group(
 ): TemplateResult {
   const { whole } = words;
   const grid = html`<div class="rows">
-    <h4 class="corner">${foldable ? nothing : heading}</h4>
+    ${foldable ? html`<span class="corner"></span>` : html`<h3 class="corner">${heading}</h3>`}
     ${SIDES.map(
       (side) =>
         html`<span class="side-head ${side}" aria-hidden="true"
@@ -103,7 +103,7 @@ export const sidedRowStyles = css`
     line-height: 20px;
     color: var(--_ink-2);
   }
-  h4.corner {
+  h3.corner {
     color: var(--_ink);
     font-size: 15px;
   }

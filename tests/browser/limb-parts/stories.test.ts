@@ -1,0 +1,141 @@
+import { expect, fixture, fixtureCleanup, waitUntil } from '@open-wc/testing';
+import { html, type TemplateResult } from 'lit';
+import * as bedside from '../../../stories/bedside-test.stories.js';
+import * as whole from '../../../stories/limb-examination.stories.js';
+import * as flags from '../../../stories/limb-flags.stories.js';
+import * as history from '../../../stories/limb-history.stories.js';
+import * as inspection from '../../../stories/limb-inspection.stories.js';
+import * as pressures from '../../../stories/limb-pressures.stories.js';
+import * as staging from '../../../stories/limb-staging.stories.js';
+import * as stopwatch from '../../../stories/limb-stopwatch.stories.js';
+import { readableText } from '../tools/perceive.js';
+
+interface Story {
+  readonly args?: object;
+  readonly render?: unknown;
+}
+interface Stories {
+  readonly default: { readonly args?: object; readonly render?: unknown };
+  readonly [name: string]: Story;
+}
+
+/** What a reader finds in each story, so that none shows something else than its name says. */
+const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp>>])[] = [
+  [
+    'history',
+    history as never,
+    {
+      Empty: /Onset/,
+      AcuteLeg: /Hours since/,
+      Chronic: /Walks without pain/,
+      ReadOnly: /Walks without pain/,
+    },
+  ],
+  [
+    'inspection',
+    inspection as never,
+    { Empty: /Colour/, AcuteLeg: /Changes at/, Ulcer: /Redness reaches/, Disabled: /Redness reaches/ },
+  ],
+  [
+    'pressures',
+    pressures as never,
+    {
+      Empty: /Ankle index/,
+      TwoLegs: /incompressible/,
+      OneArmMissing: /The right arm is missing/,
+      InKilopascal: /14\.6|kPa/,
+      Segments: /points to the femoro-popliteal level/,
+    },
+  ],
+  [
+    'stages',
+    staging as never,
+    {
+      Empty: /Not enough recorded to tell/,
+      AcuteClass: /IIb immediately threatened/,
+      Overruled: /Yours: 6 .* Derived: 5/,
+    },
+  ],
+  [
+    'red flags',
+    flags as never,
+    {
+      None: /^None$/,
+      Threatened: /Left leg may be in immediate danger/,
+      Chronic: /may be threatened by long-standing lack of blood/,
+      Several: /wet gangrene.*There may be an aneurysm/,
+    },
+  ],
+  ['stopwatch', stopwatch as never, { CountsUp: /0:00/, CountsDown: /3:00/, Plain: /Start/ }],
+  [
+    'bedside test',
+    bedside as never,
+    {
+      Empty: /Leg raise Buerger/,
+      LegRaise: /Pale at 25° after 34 s/,
+      ColourReturn: /Pink after 32 s: prolonged, limit 15 s/,
+      Redness: /Redness on hanging/,
+      VenousFillingNotDone: /Not done: oedema/,
+      HandArch: /palm stays white, so the ulnar artery or the arch may be blocked/,
+      Cold: /White, blue and red in turn/,
+      Scalene: /11 to 13\.5% lose or change the pulse/,
+      Hyperabduction: /with tingling: positive.*57/,
+      Costoclavicular: /Pulse kept, no symptoms: negative/,
+      ArmStress: /Stopped at 102 s of 180 for tingling: positive/,
+      ReadOnly: /Pale at 25°/,
+    },
+  ],
+  [
+    'whole examination',
+    whole as never,
+    {
+      Empty: /History/,
+      Threatened: /Left leg may be in immediate danger/,
+      Chronic: /History 9 entries|History/,
+      ReadOnly: /History/,
+      InAForm: /Submit/,
+    },
+  ],
+];
+
+async function show(stories: Stories, name: string): Promise<HTMLElement> {
+  const meta = stories.default;
+  const story = stories[name] as Story;
+  const render = (story.render ?? meta.render) as (args: object, context: object) => TemplateResult;
+  const page = await fixture<HTMLElement>(
+    html`<main lang="en">
+      <h2>${name}</h2>
+      ${render({ ...meta.args, ...story.args }, {})}
+    </main>`,
+  );
+  await Promise.all(
+    [...page.querySelectorAll('*')].map((e) => (e as { updateComplete?: Promise<unknown> }).updateComplete),
+  );
+  return page;
+}
+
+afterEach(() => document.documentElement.removeAttribute('style'));
+
+for (const [area, stories, shows] of SHOWS) {
+  describe(`the stories of ${area}`, () => {
+    it('are those listed here', () => {
+      const names = Object.keys(stories).filter((name) => name !== 'default');
+      expect(names.sort()).to.deep.equal(Object.keys(shows).sort());
+    });
+
+    for (const [name, text] of Object.entries(shows)) {
+      it(`${name} shows what it is named for, and axe finds nothing in it, light and dark`, async () => {
+        for (const colorScheme of ['light', 'dark'] as const) {
+          fixtureCleanup();
+          document.documentElement.style.cssText = `color-scheme: ${colorScheme}; background: Canvas; color: CanvasText`;
+          const page = await show(stories, name);
+          await waitUntil(
+            () => text.test(readableText(page)),
+            `${String(text)} in ${name}: ${readableText(page).slice(0, 400)}`,
+          );
+          await expect(page).to.be.accessible();
+        }
+      });
+    }
+  });
+}
