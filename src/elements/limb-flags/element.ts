@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { emptyExamination, type Examination } from '../../examination/index.js';
-import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
+import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
 import { type RedFlag, redFlags, type StagingSettings } from '../../staging/index.js';
 import { ICONS } from '../shared/icons.js';
 import { LANG, LanguageController } from '../shared/language.js';
@@ -124,7 +124,7 @@ export class LimbFlags extends LitElement {
     const before = new Set(this.flags.map(keyOf));
     this.flags = redFlags(this.examination, this.settings);
     const fresh = this.flags.filter((flag) => !before.has(keyOf(flag)));
-    const { flags: words } = this.#words;
+    const words = this.#words;
     if (fresh.length) {
       // What is new and urgent opens the banner again: it must not hide behind a fold made for something else.
       if (fresh.some(({ urgency }) => urgency === 'now')) this.folded = false;
@@ -132,12 +132,12 @@ export class LimbFlags extends LitElement {
     } else if (!this.flags.length) this.spoken = '';
   }
 
-  get #words(): PartMessages {
-    return partMessagesFor(this.#language.tag);
+  get #words(): FlagWords {
+    return flagWordsFor(this.#language.tag);
   }
 
   protected override render(): TemplateResult {
-    const { flags: words } = this.#words;
+    const words = this.#words;
     return html`<div class="hidden-visually" role="alert">${this.spoken}</div>
       ${
         this.flags.length
@@ -162,7 +162,7 @@ export class LimbFlags extends LitElement {
   }
 
   #line(): TemplateResult {
-    const { flags: words } = this.#words;
+    const words = this.#words;
     const [first, ...others] = this.flags as [RedFlag, ...RedFlag[]];
     return html`<p>
       <b class="heading">${words.heading(first)}</b>
@@ -172,7 +172,7 @@ export class LimbFlags extends LitElement {
   }
 
   #all(): TemplateResult {
-    const { flags: words } = this.#words;
+    const words = this.#words;
     return html`${this.flags.map(
         (flag, i) =>
           html`<div part="flag" class="flag ${i ? 'later' : ''}">
