@@ -13,12 +13,12 @@ import { placesIn, travel, type View } from '../../drawing/index.js';
 import { type Examination, type ScaleStep, setFields, unstatedPlaces } from '../../examination/index.js';
 import type { OpenPlaceEvent } from '../pulse-reading/events.js';
 import { glyphStyles } from '../shared/glyph.js';
-import { RecordElement } from '../shared/record-element.js';
 import { WidthController } from '../shared/width-controller.js';
 import { controlStyles, tokenStyles } from '../shared/tokens.js';
 import { renderAlso, renderLimbActs } from './also.js';
 import { ChooserController } from './chooser-controller.js';
 import { chooserStyles } from './chooser-styles.js';
+import { DrawnElement } from './drawn-element.js';
 import type { FigureView } from './figure.js';
 import { figureStyles } from './figure-styles.js';
 import { renderHelp, renderRefused, renderStatus } from './panels.js';
@@ -68,7 +68,7 @@ const UNMEASURED = 820;
  * @cssprop --pulse-map-focus - Focus and the open site.
  * @cssprop --pulse-map-font - Typeface.
  */
-export class PulseMap extends RecordElement {
+export class PulseMap extends DrawnElement {
   static override styles = [
     tokenStyles,
     controlStyles,
@@ -268,7 +268,7 @@ export class PulseMap extends RecordElement {
           this.noReading
             ? nothing
             : html`<div class="reading" part="reading">
-                <pulse-reading .examination=${examination} lang=${this.lang || nothing}></pulse-reading>
+                <pulse-reading .examination=${this.read} lang=${this.lang || nothing}></pulse-reading>
               </div>`
         }
       </div>
@@ -283,6 +283,7 @@ export class PulseMap extends RecordElement {
         view: this.#view,
         width,
         examination,
+        read: this.read,
         earlier: this.compare ?? undefined,
         painting: carried && { keys: painting, step: carried },
         words,
@@ -358,7 +359,7 @@ export class PulseMap extends RecordElement {
 
   #focusSite(key: PlaceKey): void {
     this.active = key;
-    void this.updateComplete.then(() => this.activeSite?.focus());
+    void this.rendered().then(() => this.activeSite?.focus());
   }
 
   readonly #openFromReading = (event: OpenPlaceEvent): void => {

@@ -33,6 +33,8 @@ export interface StageView {
   /** Room for the figure in px. */
   readonly width: number;
   readonly examination: Examination;
+  /** The record whose reading is drawn. */
+  readonly read: Examination;
   readonly earlier: Examination | undefined;
   readonly painting: Painting | undefined;
   readonly words: Messages;
@@ -85,7 +87,7 @@ export class Stage {
 
   view(stage: StageView, hand: HandState): FigureView {
     const { view, examination, words, painting, earlier } = stage;
-    const { marks, flow, collaterals } = drawnRecord(examination);
+    const { marks, flow, collaterals } = drawnRecord(stage.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
     return {
       ...hand,
