@@ -3,6 +3,7 @@ export * from './calibre.js';
 export * from './collaterals.js';
 export * from './drawn-record.js';
 export * from './figure.js';
+export * from './finding-lines.js';
 export * from './flow.js';
 export * from './geometry.js';
 export * from './glyphs.js';

@@ -1,4 +1,5 @@
-import { type Laterality, type Place, type PlaceKey, placeKey, type SiteId } from '../anatomy/index.js';
+import { type Place, type PlaceKey, placeKey, type Side, type SiteId } from '../anatomy/index.js';
+import { AXIS } from './figure.js';
 import type { Point } from './geometry.js';
 
 /** The size of a label's text in px, as measured or estimated by who draws it. */
@@ -23,29 +24,45 @@ export interface PlacedLabel {
   readonly leader: readonly Point[];
 }
 
-/** How a label is reached: along the lane of its side, or straight up or down where there is room above or below. */
-type Hint =
-  | {
-      readonly lane: number;
-      /** How far above its site the label stands, in figure units. */ readonly rise?: number;
-    }
-  | { readonly up: number }
-  | { readonly down: number };
+/** Lines of one side among which labels are moved apart: above the hand, below it, and between arm and trunk. */
+type Group = 'upper' | 'inner' | 'lower';
 
-/**
- * Where labels stand on the whole figure, as figure units right of the axis (patient's left): beside head and legs close to
- * the body, between arm and trunk, or above and below the wrist.
- */
-const WHOLE_HINTS: Partial<Record<SiteId, Hint>> = {
-  brachial: { lane: 930, rise: 66 },
-  radial: { up: 92 },
-  ulnar: { down: 158 },
-  femoral: { lane: 930, rise: -118 },
-  'abdominal-aorta': { lane: 724 },
-  renal: { lane: 724 },
-  iliac: { lane: 790 },
-};
+interface Hint {
+  readonly group: Group;
+  /** Where the label stands, in figure units right of the axis on the patient's left; `over` and `under` stand at the site. */
+  readonly lane: number | 'over' | 'under';
+  /** How far above its site the label stands, in figure units; below it when negative. */
+  readonly rise?: number;
+}
+
 const WHOLE_LANE = 930;
+/**
+ * Where labels stand on the whole figure: beside head and legs close to the body, between arm and trunk, or above and below
+ * the wrist.
+ */
+const WHOLE_HINTS: Readonly<Record<SiteId, Hint>> = {
+  'superficial-temporal': { group: 'upper', lane: WHOLE_LANE },
+  carotid: { group: 'upper', lane: WHOLE_LANE },
+  subclavian: { group: 'upper', lane: WHOLE_LANE },
+  axillary: { group: 'upper', lane: WHOLE_LANE },
+  brachial: { group: 'upper', lane: WHOLE_LANE, rise: 66 },
+  radial: { group: 'upper', lane: 'over', rise: 92 },
+  ulnar: { group: 'lower', lane: 'under', rise: -158 },
+  'abdominal-aorta': { group: 'inner', lane: 752 },
+  renal: { group: 'inner', lane: 752 },
+  iliac: { group: 'inner', lane: 790 },
+  femoral: { group: 'lower', lane: WHOLE_LANE, rise: -118 },
+  'adductor-canal': { group: 'lower', lane: WHOLE_LANE },
+  popliteal: { group: 'lower', lane: WHOLE_LANE },
+  'posterior-tibial': { group: 'lower', lane: WHOLE_LANE },
+  'dorsalis-pedis': { group: 'lower', lane: WHOLE_LANE },
+};
+/** How far down the whole figure each group may stand, in figure units, so that no label lies over a hand. */
+const WHOLE_BOUNDS: Readonly<Record<Group, readonly [top: number, bottom: number]>> = {
+  upper: [0, 528],
+  inner: [400, 830],
+  lower: [730, 1500],
+};
 
 export interface LabelFrame {
   /** Figure units to px. */
@@ -56,24 +73,26 @@ export interface LabelFrame {
   readonly height: number;
   /** Whether labels hug the body (whole figure) or stand at the frame's edges (crops). */
   readonly lanes: 'body' | 'edges';
+  /** Whether findings stand below the names. */
+  readonly findings: boolean;
+  /** The one side shown, whose lane then takes the midline too. */
+  readonly only?: Side | undefined;
 }
 
 const GAP = 4;
 const BEND = 16;
 const CLEAR = 8;
-/** Room for the letters of the sides above the lanes of a crop. */
-const LETTERS = 44;
+/** Room for the letters of the sides above the lanes. */
+export const LETTERS = 44;
+/** Height of a name, and of the line kept free below it for what was found, in px. */
+export const NAME_LINE = 20;
+const FINDING_LINE = 18;
+/** A label at its site stands this far aside of it, so that the line to it stays seen. */
+const ASIDE = 20;
 
-interface Wanted extends PlacedSite {
-  readonly wantedY: number;
-  readonly size: LabelSize;
-  readonly lane: number;
-  readonly anchor: 'start' | 'end';
-}
-
-/** A midline site is labelled on the patient's left, where the arch leaves more room. */
-function sideOf({ side }: Place): Exclude<Laterality, 'midline'> {
-  return side === 'midline' ? 'left' : side;
+/** Least height of a frame in which the names of a side fit below each other. */
+export function leastHeight(labels: number): number {
+  return LETTERS + labels * (NAME_LINE + GAP) + CLEAR;
 }
 
 /** Moves labels of one lane apart, keeping their order and moving each as little as the others allow. */
@@ -118,66 +137,92 @@ export function spread(
   return result;
 }
 
-/** Places the labels of the sites shown, without overlap in a lane and with leaders that keep the order of their sites. */
+interface Wanted extends PlacedSite {
+  readonly wantedY: number;
+  readonly labelX: number;
+  readonly anchor: 'start' | 'end';
+  /** Whether the line to it runs straight up or down. */
+  readonly upright: boolean;
+}
+
+/** A midline site is labelled on the patient's left, where the arch leaves more room, unless only one side is shown. */
+export function sideOf({ side }: Place, only: Side | undefined): Side {
+  return side === 'midline' ? (only ?? 'left') : side;
+}
+
+/**
+ * Places the names of the sites shown, without overlap and with leaders that keep the order of their sites. They stand where
+ * they are whatever was found, so that nothing moves while findings are recorded.
+ */
 export function placeLabels(
   sites: readonly PlacedSite[],
   frame: LabelFrame,
   sizeOf: (place: Place) => LabelSize,
 ): PlacedLabel[] {
-  const middle = frame.offsetX + 600 * frame.scale;
-  const labels: PlacedLabel[] = [];
-  const lanes = new Map<string, Wanted[]>();
+  const middle = frame.offsetX + AXIS * frame.scale;
+  const groups = new Map<string, { bounds: readonly [number, number]; labels: Wanted[] }>();
+  const whole = frame.lanes === 'body';
   for (const site of sites) {
     const { place, x, y } = site;
-    const side = sideOf(place);
+    const side = sideOf(place, frame.only);
     const sign = side === 'left' ? 1 : -1;
-    const anchor = sign > 0 ? 'start' : 'end';
-    const size = sizeOf(place);
-    const hint = frame.lanes === 'body' ? WHOLE_HINTS[place.site] : undefined;
-    if (hint && 'up' in hint) {
-      const ly = y - hint.up * frame.scale;
-      labels.push(upright(place, x, y, ly, size, sign, -1));
-      continue;
-    }
-    if (hint && 'down' in hint) {
-      const ly = y + hint.down * frame.scale;
-      labels.push(upright(place, x, y, ly, size, sign, 1));
-      continue;
-    }
-    const unit = hint ? hint.lane : WHOLE_LANE;
-    const edge = sign > 0 ? frame.width - CLEAR - size.width : CLEAR + size.width;
-    const lane = frame.lanes === 'body' ? middle + sign * (unit - 600) * frame.scale : edge;
-    const key = frame.lanes === 'body' ? `${side} ${unit}` : side;
-    const wantedY = y - (hint?.rise ?? 0) * frame.scale;
-    const wanted: Wanted = { ...site, wantedY, size, lane, anchor };
-    lanes.set(key, [...(lanes.get(key) ?? []), wanted]);
+    const { group, lane, rise = 0 } = whole ? WHOLE_HINTS[place.site] : { group: 'edge', lane: 0 };
+    const wanted: Wanted = {
+      ...site,
+      wantedY: y - rise * frame.scale,
+      labelX:
+        typeof lane === 'string'
+          ? x - sign * ASIDE
+          : whole
+            ? middle + sign * (lane - AXIS) * frame.scale
+            : sign > 0
+              ? frame.width - CLEAR - sizeOf(place).width
+              : CLEAR + sizeOf(place).width,
+      anchor: sign > 0 ? 'start' : 'end',
+      upright: typeof lane === 'string',
+    };
+    const key = `${side} ${group}`;
+    const found = groups.get(key) ?? { bounds: boundsOf(group as Group, frame), labels: [] };
+    found.labels.push(wanted);
+    groups.set(key, found);
   }
-  for (const lane of lanes.values()) {
-    lane.sort((a, b) => a.wantedY - b.wantedY);
-    const outer = lane.reduce(
-      (far, w) => (w.anchor === 'start' ? Math.min(far, w.lane) : Math.max(far, w.lane)),
-      lane[0]?.lane ?? 0,
-    );
-    const ys = spread(
-      lane.map(({ wantedY, size }) => ({ y: wantedY, height: size.height })),
-      frame.lanes === 'edges' ? LETTERS : CLEAR,
-      frame.height - CLEAR,
-    );
-    lane.forEach(({ place, x, y, anchor }, i) => {
-      const ly = ys[i] as number;
-      const sign = anchor === 'start' ? 1 : -1;
-      const end = outer - sign * CLEAR;
-      labels.push({
-        key: placeKey(place),
-        place,
-        x: outer,
-        y: ly,
-        anchor,
-        leader: leader(x, y, end, ly),
-      });
-    });
-  }
-  return labels;
+  return [...groups.values()].flatMap(({ bounds, labels }) => lineUp(labels, bounds, frame));
+}
+
+function boundsOf(group: Group | 'edge', { scale, offsetY, height }: LabelFrame): readonly [number, number] {
+  if (group === 'edge') return [LETTERS, height - CLEAR];
+  const [top, bottom] = WHOLE_BOUNDS[group];
+  return [Math.max(LETTERS, top * scale + offsetY), Math.min(height - CLEAR, bottom * scale + offsetY)];
+}
+
+/** Stands the labels of one group below each other; each with a free line for a finding where all have the room. */
+function lineUp(
+  labels: Wanted[],
+  [top, bottom]: readonly [number, number],
+  frame: LabelFrame,
+): PlacedLabel[] {
+  const sorted = labels.sort((a, b) => a.wantedY - b.wantedY);
+  const roomy = sorted.length * (NAME_LINE + FINDING_LINE + GAP) <= bottom - top;
+  const below = frame.findings && roomy ? FINDING_LINE : 0;
+  const ys = spread(
+    sorted.map(({ wantedY }) => ({ y: wantedY + below / 2, height: NAME_LINE + below })),
+    top,
+    bottom,
+  );
+  // At the edge of a crop all names begin where the longest does.
+  const outer = (sorted[0]?.anchor === 'start' ? Math.min : Math.max)(...sorted.map(({ labelX }) => labelX));
+  return sorted.map(({ place, x, y, labelX, anchor, upright }, i) => {
+    const ly = (ys[i] as number) - below / 2;
+    const lx = frame.lanes === 'body' ? labelX : outer;
+    const sign = anchor === 'start' ? 1 : -1;
+    const line: readonly Point[] = upright
+      ? [
+          [x, y],
+          [x, ly < y ? ly + CLEAR + 4 : ly - CLEAR - 4],
+        ]
+      : leader(x, y, lx - sign * CLEAR, ly);
+    return { key: placeKey(place), place, x: lx, y: ly, anchor, leader: line };
+  });
 }
 
 /** A leader that leaves its site at 45 degrees, then runs level to the label. */
@@ -189,27 +234,4 @@ function leader(x: number, y: number, endX: number, endY: number): Point[] {
     [x + sign * run, endY],
     [endX, endY],
   ];
-}
-
-function upright(
-  place: Place,
-  x: number,
-  y: number,
-  ly: number,
-  size: LabelSize,
-  sign: 1 | -1,
-  way: 1 | -1,
-): PlacedLabel {
-  const near = way < 0 ? ly + size.height - CLEAR : ly - CLEAR - 4;
-  return {
-    key: placeKey(place),
-    place,
-    x: x - sign * 20,
-    y: ly,
-    anchor: sign > 0 ? 'start' : 'end',
-    leader: [
-      [x, y],
-      [x, near],
-    ],
-  };
 }

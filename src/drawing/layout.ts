@@ -1,6 +1,15 @@
-import { type Place, type PlaceKey, placeKey, type Side } from '../anatomy/index.js';
+import { type Place, type PlaceKey, placeKey, type Side, SIDES } from '../anatomy/index.js';
 import { AXIS } from './figure.js';
-import { type LabelSize, type PlacedLabel, type PlacedSite, placeLabels } from './labels.js';
+import { findingLines } from './finding-lines.js';
+import {
+  type LabelSize,
+  leastHeight,
+  NAME_LINE,
+  type PlacedLabel,
+  type PlacedSite,
+  placeLabels,
+  sideOf,
+} from './labels.js';
 import { positionOf } from './vessels.js';
 import { cropOf, placesIn, type View } from './views.js';
 
@@ -8,7 +17,7 @@ import { cropOf, placesIn, type View } from './views.js';
 export interface LabelText {
   readonly name: string;
   readonly code: string;
-  /** A second line with what was found, where the glyph alone does not say it. */
+  /** What was found, where the glyph alone does not say it. */
   readonly finding?: string;
 }
 
@@ -23,33 +32,72 @@ export interface Layout {
   readonly naming: 'names' | 'codes';
   readonly sites: readonly PlacedSite[];
   readonly labels: readonly PlacedLabel[];
+  /** What was found, in the lines that stand below a site's name. */
+  readonly findings: ReadonlyMap<PlaceKey, readonly string[]>;
   readonly letters: readonly { readonly side: Side; readonly x: number; readonly y: number }[];
 }
 
 /** Sizes of type in px. Widths are estimated from the count of letters, generously, so that text never touches. */
-export const LABEL_TYPE = { size: 14, line: 20, finding: 13, perLetter: 7.5, code: 15 } as const;
+export const LABEL_TYPE = { size: 14, finding: 13, perLetter: 7.5, perCodeLetter: 11 } as const;
 const PAD = 8;
 /** Farthest label lane and farthest finger from the axis on the whole figure, in figure units. */
 const LANE = 330;
 const FINGERS = 552;
 /** Names give way to codes when they would make the figure smaller than this share of what fits without labels. */
 const LEAST_SHARE = 0.7;
+/** Room between the labels at the edge of a crop and what is drawn, in px. */
+const LANE_GAP = 24;
+/** Least distance of two sites in px: that of two targets of the least size, 24 px, that don't overlap. */
+const LEAST_APART = 25;
 
 function textWidth(text: string): number {
   return text.length * LABEL_TYPE.perLetter;
 }
 
 function labelSize(text: LabelText, naming: Layout['naming']): LabelSize {
-  if (naming === 'codes') return { width: text.code.length * 11, height: LABEL_TYPE.line };
-  const finding = text.finding ?? '';
-  return {
-    width: Math.max(textWidth(text.name), textWidth(finding) * 0.95),
-    height: LABEL_TYPE.line + (finding ? 18 : 0),
-  };
+  const width = naming === 'codes' ? text.code.length * LABEL_TYPE.perCodeLetter : textWidth(text.name);
+  return { width, height: NAME_LINE };
 }
 
 /**
- * Lays a view out in a width.
+ * Moves sites apart that a small drawing brings closer together than two fingertips can tell, each by as little as does; on a
+ * drawing of the usual size nothing moves.
+ */
+function apart(sites: readonly PlacedSite[]): PlacedSite[] {
+  const spots = sites.map(({ place, x, y }) => ({ place, x, y }));
+  for (let round = 0; round < 60; round++) {
+    const moves = spots.map(() => ({ x: 0, y: 0 }));
+    let still = true;
+    spots.forEach((a, i) => {
+      for (let k = i + 1; k < spots.length; k++) {
+        const b = spots[k] as PlacedSite;
+        const distance = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+        if (distance >= LEAST_APART - 0.01) continue;
+        still = false;
+        const share = (LEAST_APART - distance) / 2 / distance;
+        for (const [n, sign] of [
+          [i, -1],
+          [k, 1],
+        ] as const) {
+          const move = moves[n] as { x: number; y: number };
+          move.x += sign * (b.x - a.x) * share;
+          move.y += sign * (b.y - a.y) * share;
+        }
+      }
+    });
+    if (still) break;
+    // All at once, so that mirrored sites stay mirrored.
+    spots.forEach((spot, i) => {
+      spot.x += moves[i]?.x ?? 0;
+      spot.y += moves[i]?.y ?? 0;
+    });
+  }
+  return spots;
+}
+
+/**
+ * Lays a view out in a width. Neither size nor sites nor names depend on what was found, so that nothing moves while
+ * findings are recorded.
  * @param width of the container in px
  * @param maxHeight greatest height of the figure in px
  */
@@ -62,39 +110,55 @@ export function layOut(
   const crop = cropOf(view);
   const places = placesIn(view);
   const whole = view === 'whole';
-  const oneSide = view.includes('-');
+  const [only] = SIDES.filter((side) => view.startsWith(`${side}-`));
   const bare = Math.min(maxHeight / crop.height, (width - 2 * PAD) / (whole ? 2 * FINGERS : crop.width));
 
   const scaleFor = (naming: Layout['naming']): number => {
-    // The lane is as wide as its longest name; a finding below it may be cut off by the edge no more than a name may.
     const longest = Math.max(0, ...places.map((place) => labelSize(labelOf(place), naming).width));
     if (whole) return Math.min(bare, (width / 2 - longest - PAD) / LANE);
-    const lanes = oneSide ? 1 : 2;
-    return Math.min(bare, (width - lanes * (longest + 24) - 2 * PAD) / crop.width);
+    const lanes = only ? 1 : 2;
+    return Math.min(bare, (width - lanes * (longest + LANE_GAP) - 2 * PAD) / crop.width);
   };
   const named = scaleFor('names');
   const naming = named >= bare * LEAST_SHARE ? 'names' : 'codes';
   const scale = Math.max(0.1, naming === 'names' ? named : scaleFor('codes'));
 
-  const height = Math.round(crop.height * scale + 2 * PAD);
+  const onOneSide = Math.max(...SIDES.map((side) => places.filter((p) => sideOf(p, only) === side).length));
+  const drawnHeight = crop.height * scale + 2 * PAD;
+  const height = Math.round(whole ? drawnHeight : Math.max(drawnHeight, leastHeight(onOneSide)));
   const drawn = crop.width * scale;
   const free = width - drawn;
-  const left = oneSide
-    ? view.startsWith('left')
-      ? Math.min(PAD * 4, free / 2)
-      : free - Math.min(PAD * 4, free / 2)
-    : free / 2;
+  const beside = Math.min(PAD * 4, free / 2);
+  const left = only ? (only === 'left' ? beside : free - beside) : free / 2;
   const offsetX = left - crop.x * scale;
-  const offsetY = PAD - crop.y * scale;
-  const sites = places.map((place) => {
-    const { x, y } = positionOf(place);
-    return { place, x: x * scale + offsetX, y: y * scale + offsetY };
-  });
+  const offsetY = (height - crop.height * scale) / 2 - crop.y * scale;
+  const sites = apart(
+    places.map((place) => {
+      const { x, y } = positionOf(place);
+      return { place, x: x * scale + offsetX, y: y * scale + offsetY };
+    }),
+  );
   const labels = placeLabels(
     sites,
-    { scale, offsetX, offsetY, width, height, lanes: whole ? 'body' : 'edges' },
+    {
+      scale,
+      offsetX,
+      offsetY,
+      width,
+      height,
+      lanes: whole ? 'body' : 'edges',
+      findings: naming === 'names',
+      only,
+    },
     (place) => labelSize(labelOf(place), naming),
   );
+  const findings = findingLines(labels, sites, {
+    width,
+    height,
+    textWidth,
+    nameOf: (place) => labelOf(place).name,
+    findingOf: (place) => (naming === 'names' ? (labelOf(place).finding ?? '') : ''),
+  });
   return {
     view,
     width,
@@ -105,6 +169,7 @@ export function layOut(
     naming,
     sites,
     labels,
+    findings,
     letters: letters(view, width, offsetX, scale),
   };
 }

@@ -9,6 +9,7 @@ import {
   blockLength,
   courseOf,
   type DrawnFlow,
+  FINDING_STEP,
   type Layout,
   type LesionMark,
   NARROWING,
@@ -93,10 +94,12 @@ function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
   ): SVGTemplateResult =>
     svg`<text class="label ${sites.get(key)?.weight ?? ''}${kind}" data-place=${key} text-anchor=${anchor} x=${number(x)} y=${number(y + down)} .textContent=${said}></text>`;
   const name = ({ site }: Place): string => (codes ? words.anatomy.codes[site] : words.map.siteShort(site));
-  const finding = ({ key }: PlacedLabel): string => (codes ? '' : (sites.get(key)?.finding ?? ''));
-  return svg`<g aria-hidden="true">${layout.labels.map((label) => text(label, name(label.place), '', 5))}${layout.labels
-    .filter(finding)
-    .map((label) => text(label, finding(label), ' finding', 21))}</g>`;
+  return svg`<g aria-hidden="true">${layout.labels.map((label) => text(label, name(label.place), '', 5))}${layout.labels.flatMap(
+    (label) =>
+      (layout.findings.get(label.key) ?? []).map((line, i) =>
+        text(label, line, ' finding', 5 + FINDING_STEP * (i + 1)),
+      ),
+  )}</g>`;
 }
 
 function glyphs({ shown, earlier, changed }: SiteView): SVGTemplateResult {

@@ -24,6 +24,15 @@ export const mapStyles = css`
   .toolbar .space {
     flex: 1;
   }
+  .steady {
+    display: inline-grid;
+    align-content: center;
+  }
+  .steady::after {
+    content: attr(data-longest);
+    block-size: 0;
+    visibility: hidden;
+  }
   .group {
     display: inline-flex;
     border: 1px solid var(--_line);

@@ -1,6 +1,9 @@
 import { css } from 'lit';
 
 export const tableStyles = css`
+  .table-room {
+    container: table / inline-size;
+  }
   .table {
     inline-size: 100%;
     border-collapse: collapse;
@@ -63,6 +66,7 @@ export const tableStyles = css`
   .cell {
     vertical-align: middle;
     display: inline-flex;
+    flex-wrap: wrap;
     align-items: center;
     gap: 4px;
     color: var(--_ink-2);
@@ -107,7 +111,7 @@ export const tableStyles = css`
     vertical-align: middle;
     color: var(--_ink-2);
   }
-  @container (max-width: 859.98px) {
+  @container table (max-width: 999.98px) {
     .table,
     .table tbody {
       display: block;
@@ -176,7 +180,6 @@ export const tableStyles = css`
       font-size: 13px;
     }
     .cell {
-      flex-wrap: wrap;
       inline-size: calc(100% - 52px);
     }
     .cell select {

@@ -214,30 +214,32 @@ export function renderTable(view: TableView, acts: TableActs): TemplateResult {
     { name: words.map.headAndArms, regions: ['head', 'arm'] },
     { name: words.map.trunkAndLegs, regions: ['trunk', 'leg'] },
   ];
-  return html`<table class="table" part="table" role="table" aria-label=${words.map.tableName}>
-    <thead role="rowgroup">
-      <tr role="row">
-        <th role="columnheader" scope="col">${words.map.site}</th>
-        ${SIDES.map(
-          (side) =>
-            html`<th role="columnheader" scope="col">
-                <b>${words.anatomy.sideLetters[side]}</b> ${words.map.pulseColumn(side)}
-              </th>
-              <th role="columnheader" scope="col">${words.map.bruitColumn(side)}</th>`,
-        )}
-        <th role="columnheader" scope="col">${words.map.note}</th>
-      </tr>
-    </thead>
-    ${parts.map(
-      ({ name, regions }) =>
-        html`<tbody role="rowgroup">
-          <tr role="row" class="part">
-            <th role="rowheader" scope="rowgroup" colspan="6">${name}</th>
-          </tr>
-          ${SITE_IDS.filter((site) => regions.includes(siteDefinition(site).region)).map((site) =>
-            row(site, view, acts),
+  return html`<div class="table-room">
+    <table class="table" part="table" role="table" aria-label=${words.map.tableName}>
+      <thead role="rowgroup">
+        <tr role="row">
+          <th role="columnheader" scope="col">${words.map.site}</th>
+          ${SIDES.map(
+            (side) =>
+              html`<th role="columnheader" scope="col">
+                  <b>${words.anatomy.sideLetters[side]}</b> ${words.map.pulseColumn(side)}
+                </th>
+                <th role="columnheader" scope="col">${words.map.bruitColumn(side)}</th>`,
           )}
-        </tbody>`,
-    )}
-  </table>`;
+          <th role="columnheader" scope="col">${words.map.note}</th>
+        </tr>
+      </thead>
+      ${parts.map(
+        ({ name, regions }) =>
+          html`<tbody role="rowgroup">
+            <tr role="row" class="part">
+              <th role="rowheader" scope="rowgroup" colspan="6">${name}</th>
+            </tr>
+            ${SITE_IDS.filter((site) => regions.includes(siteDefinition(site).region)).map((site) =>
+              row(site, view, acts),
+            )}
+          </tbody>`,
+      )}
+    </table>
+  </div>`;
 }

@@ -51,9 +51,13 @@ function normalButton({ unstated, total, editable, words }: ToolbarView, acts: T
       : unstated === total
         ? words.map.allNormal(total)
         : words.map.otherNormal(unstated);
+  const texts = [words.map.allRecorded(total), words.map.allNormal(total), words.map.otherNormal(total - 1)];
+  // As wide as its longest text, so that no other text makes the row wrap and moves the figure under the hand.
+  const longest = texts.reduce((a, b) => (a.length < b.length ? b : a));
   return html`<button
     type="button"
-    class="button"
+    class="button steady"
+    data-longest=${longest}
     ?disabled=${!editable || unstated === 0}
     @click=${acts.restNormal}
   >

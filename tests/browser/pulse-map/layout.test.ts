@@ -1,0 +1,239 @@
+import { expect } from '@open-wc/testing';
+import type { PulseMap } from 'pulse-map/elements/pulse-map';
+import { LISTENING_PLACES, PLACES, PULSE_PLACES, setBruit, setFields, setPulse } from 'pulse-map/core';
+import { VIEWS } from '../../../src/drawing/index.js';
+import { emptyExamination, type Examination } from '../../../src/examination/index.js';
+import { press } from '../../tools/real-input.js';
+import { boxOf, leastDistance, type NamedBox, overlaps, within } from '../tools/boxes.js';
+import { openMap, saidAll, settled, site } from '../tools/map.js';
+import { allByRole, everything, nameOf } from '../tools/perceive.js';
+
+const WIDTHS = [280, 320, 360, 414, 640, 768, 820, 1024, 1180, 1440, 1920] as const;
+const NARROW = 640;
+/** From here on the reading stands beside the figure and every target has its full size. */
+const DEFAULT_WIDTH = 1180;
+
+/** Everything that can be said at every site, in the longest words of the scale with the most steps. */
+function longest(): Examination {
+  const felt = PULSE_PLACES.reduce(
+    (e, place) => setPulse(e, place, { grade: 'bounding', increased: true, thrill: true, expansile: true }),
+    setFields(emptyExamination(), { scale: '0-4' }),
+  );
+  return LISTENING_PLACES.reduce((e, place) => setBruit(e, place, { bruit: 'continuous' }), felt);
+}
+
+/** Findings at every site, none of which calls for help at once. */
+function restless(): Examination {
+  const felt = PULSE_PLACES.reduce(
+    (e, place) => setPulse(e, place, { grade: 'normal', thrill: true }),
+    emptyExamination('words'),
+  );
+  return LISTENING_PLACES.reduce((e, place) => setBruit(e, place, { bruit: 'continuous' }), felt);
+}
+
+/** Nothing could be examined anywhere, for the reason with the longest name. */
+function impossible(): Examination {
+  const felt = PULSE_PLACES.reduce(
+    (e, place) => setPulse(e, place, { couldNotExamine: 'line-in-place' }),
+    emptyExamination('words'),
+  );
+  return LISTENING_PLACES.reduce(
+    (e, place) => setBruit(e, place, { couldNotExamine: 'line-in-place' }),
+    felt,
+  );
+}
+
+const RECORDS = {
+  'nothing recorded': emptyExamination(),
+  'the longest findings': longest(),
+  'nothing examinable': impossible(),
+};
+
+function drawn(map: PulseMap) {
+  const root = map.shadowRoot as ShadowRoot;
+  const label = (text: Element): string =>
+    `"${text.textContent?.trim()}" of ${(text as HTMLElement).dataset.place}`;
+  return {
+    svg: boxOf(root.querySelector('.figure') as Element, 'drawing'),
+    // A line of text is as high as its font's box, which is a little more than its letters.
+    labels: [...root.querySelectorAll('.label')].map((text) => boxOf(text, label(text), 1.5)),
+    letters: [...root.querySelectorAll('.letters text')].map((text) =>
+      boxOf(text, `letter ${text.textContent}`, 1.5),
+    ),
+    glyphs: [...root.querySelectorAll('[part~=site] .glyph')].flatMap((glyph) =>
+      [...glyph.querySelectorAll('path:not(.halo, .mark-halo)')].map((path) =>
+        boxOf(path, `glyph of ${glyph.closest('[data-place]')?.getAttribute('data-place')}`),
+      ),
+    ),
+    targets: [...root.querySelectorAll('[part~=site]')].map((button) =>
+      boxOf(button.querySelector('.target') as Element, nameOf(button)),
+    ),
+  };
+}
+
+/** Views that make sense at a width: the whole body is not shown where only arms or legs fit. */
+function viewsAt(width: number) {
+  // The frame around the map takes a px on either side.
+  return width - 2 < NARROW ? VIEWS.filter((view) => view !== 'whole') : VIEWS;
+}
+
+describe('labels', () => {
+  for (const width of WIDTHS) {
+    for (const [what, examination] of Object.entries(RECORDS)) {
+      it(`at ${width} px, with ${what}, touch neither each other nor a site, and are not cut off, in any view`, async () => {
+        const map = await openMap({ width, examination });
+        const wrong: string[] = [];
+        for (const view of viewsAt(width)) {
+          map.view = view;
+          await settled(map);
+          const { svg, labels, letters, glyphs } = drawn(map);
+          expect(labels.length, `labels in ${view}`).to.be.at.least(glyphs.length ? 1 : 0);
+          const cut = labels
+            .filter((label) => !within(label, svg))
+            .map((label) => `${label.name} is cut off`);
+          wrong.push(
+            ...[...overlaps(labels, [...glyphs, ...letters]), ...cut].map((text) => `${view}: ${text}`),
+          );
+        }
+        expect(wrong).to.deep.equal([]);
+      });
+    }
+
+    it(`at ${width} px, beside an earlier record, do so too`, async () => {
+      const map = await openMap({ width, examination: longest() });
+      map.compare = impossible();
+      const wrong: string[] = [];
+      for (const view of viewsAt(width)) {
+        map.view = view;
+        await settled(map);
+        const { svg, labels, letters, glyphs } = drawn(map);
+        const cut = labels.filter((label) => !within(label, svg)).map((label) => `${label.name} is cut off`);
+        wrong.push(
+          ...[...overlaps(labels, [...glyphs, ...letters]), ...cut].map((text) => `${view}: ${text}`),
+        );
+      }
+      expect(wrong).to.deep.equal([]);
+    });
+  }
+});
+
+describe('targets', () => {
+  for (const width of WIDTHS) {
+    const least = width >= DEFAULT_WIDTH ? 44 : 24;
+    it(`at ${width} px are at least ${least} px apart, in every view`, async () => {
+      const map = await openMap({ width });
+      for (const view of viewsAt(width)) {
+        map.view = view;
+        await settled(map);
+        const { distance, between } = leastDistance(drawn(map).targets);
+        expect(distance, `${view}: ${between}`).to.be.at.least(least);
+      }
+    });
+
+    it(`at ${width} px has every site within reach`, async () => {
+      const map = await openMap({ width });
+      const reached = new Set(Object.keys(saidAll(map)));
+      if (allByRole(map, 'button', 'Arms').length) {
+        for (const part of ['Arms', 'Legs']) {
+          allByRole(map, 'button', part)[0]?.click();
+          await settled(map);
+          for (const name of Object.keys(saidAll(map))) reached.add(name);
+        }
+      }
+      expect(reached.size).to.equal(PLACES.length);
+    });
+  }
+});
+
+describe('the control as a whole', () => {
+  // Around the widths at which something changes its form, too.
+  for (const width of [...WIDTHS, 880, 1000, 1250]) {
+    it(`at ${width} px never scrolls within itself and is no wider than its place`, async () => {
+      const map = await openMap({ width, examination: longest() });
+      for (const display of ['figure', 'table'] as const) {
+        map.display = display;
+        await settled(map);
+        const place = map.parentElement?.getBoundingClientRect().width ?? 0;
+        expect(map.getBoundingClientRect().width).to.be.at.most(place + 0.5);
+        expect(map.scrollWidth, `${display}: wider than itself`).to.be.at.most(map.clientWidth);
+        const scrolling = everything(map.shadowRoot as ShadowRoot).filter((element) => {
+          const { overflowX, overflowY } = getComputedStyle(element);
+          const across = element.scrollWidth > element.clientWidth + 1 && /auto|scroll/.test(overflowX);
+          const down = element.scrollHeight > element.clientHeight + 1 && /auto|scroll/.test(overflowY);
+          return (across || down) && !element.matches('select, textarea');
+        });
+        expect(scrolling.map((element) => `${element.localName}.${element.className}`)).to.deep.equal([]);
+        const out = everything(map.shadowRoot as ShadowRoot).filter((element) => {
+          const box = element.getBoundingClientRect();
+          return (
+            box.width > 2 && element.checkVisibility() && box.right > map.getBoundingClientRect().right + 1
+          );
+        });
+        expect(
+          out.map((element) => `${display}: ${element.localName}.${element.getAttribute('class')}`),
+        ).to.deep.equal([]);
+      }
+    });
+  }
+
+  for (const width of WIDTHS) {
+    it(`at ${width} px moves no site while findings are recorded`, async () => {
+      const map = await openMap({ width });
+      const spots = (): Record<string, string> =>
+        Object.fromEntries(
+          drawn(map).targets.map(({ name, left, top }: NamedBox) => [
+            name.replace(/:.*/s, ''),
+            `${Math.round(left)} ${Math.round(top)}`,
+          ]),
+        );
+      const before = spots();
+      // Everything but what raises a red flag, which is to be seen above the figure at once.
+      map.examination = restless();
+      await settled(map);
+      expect(spots()).to.deep.equal(before);
+    });
+  }
+
+  it('shifts nothing after its first paint', async () => {
+    const shifts: number[] = [];
+    const observer = new PerformanceObserver((list) => {
+      for (const entry of list.getEntries())
+        shifts.push((entry as PerformanceEntry & { value: number }).value);
+    });
+    for (const width of [360, 820, 1440]) {
+      const frame = document.createElement('div');
+      frame.style.width = `${width}px`;
+      frame.innerHTML = '<pulse-map></pulse-map><p>What stands below the map.</p>';
+      document.body.append(frame);
+      observer.observe({ type: 'layout-shift' });
+      const map = frame.querySelector('pulse-map') as unknown as PulseMap;
+      const below = frame.querySelector('p') as HTMLElement;
+      await new Promise(requestAnimationFrame);
+      const first = [
+        below.getBoundingClientRect().top,
+        site(map, 'right femoral').getBoundingClientRect().top,
+      ];
+      await settled(map);
+      await document.fonts.ready;
+      await settled(map);
+      const later = [
+        below.getBoundingClientRect().top,
+        site(map, 'right femoral').getBoundingClientRect().top,
+      ];
+      expect(later).to.deep.equal(first);
+      frame.remove();
+    }
+    observer.disconnect();
+    expect(shifts).to.deep.equal([]);
+  });
+
+  it('keeps the figure where it is while its parts open and a step is undone', async () => {
+    const map = await openMap({ width: 1200 });
+    const top = (): number => site(map, 'right femoral').getBoundingClientRect().top;
+    const before = top();
+    site(map, 'right femoral').focus();
+    await press('2', 'ArrowRight', '0', 'Control+z');
+    await settled(map);
+    expect(top()).to.equal(before);
+  });
+});
