@@ -41,13 +41,22 @@ const RANK: Record<Flow, number> = { none: 0, reduced: 1, full: 2 };
  * mark keeps to the limb's own arteries, since nothing says that the trunk is meant.
  */
 export function middleOf(keys: readonly PieceKey[]): Spot | undefined {
+  const spots = spotsOn(keys);
+  return spots.find(clearOfSites) ?? spots[0];
+}
+
+/** The same, but only where a mark hides no site: on a short piece there may be no room for one. */
+export function clearMiddleOf(keys: readonly PieceKey[]): Spot | undefined {
+  return spotsOn(keys).find(clearOfSites);
+}
+
+function spotsOn(keys: readonly PieceKey[]): Spot[] {
   const all = keys.flatMap((key) => pieceFromKey(key) ?? []);
   const own = all.filter((piece) => piece.side !== 'midline');
   const run = own.length ? own : all;
   const lengths = run.map(drawnLength);
   const total = lengths.reduce((sum, length) => sum + length, 0);
-  const spots = SHARES.flatMap((share) => along(run, lengths, total * share) ?? []);
-  return spots.find(clearOfSites) ?? spots[0];
+  return SHARES.flatMap((share) => along(run, lengths, total * share) ?? []);
 }
 
 /** Shares of a run at which a mark is tried, the middle first, so that it doesn't hide a site. */

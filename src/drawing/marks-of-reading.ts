@@ -7,7 +7,7 @@ import {
   type Reading,
   supportOf,
 } from '../localisation/index.js';
-import { type LesionMark, middleOf, singleWay } from './flow.js';
+import { clearMiddleOf, type LesionMark, middleOf, singleWay } from './flow.js';
 
 type Read = NetworkReading & { status: 'read' };
 
@@ -31,7 +31,7 @@ function ruleLesions(rule: LimbRule, limb: LimbKey, network: Read | undefined): 
     if (!below) return [];
     const way = singleWay(lesion.pieces, pieceAbove(below));
     const likely = network && likeliest(way, network);
-    const spot = middleOf(likely ? [likely.key] : way);
+    const spot = (likely && clearMiddleOf([likely.key])) ?? middleOf(way);
     if (!spot) return [];
     const reading = network?.limbs[limb];
     const strength = network && reading && supportOf(lesion, i, network, reading);

@@ -58,7 +58,7 @@ export const chooserStyles = css`
     line-height: 18px;
     white-space: normal;
   }
-  .grades[style*='5'] .button {
+  .grades.five .button {
     font-size: 12.5px;
   }
   .toggles {

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { styleMap } from 'lit/directives/style-map.js';
 import { isListeningSite, isPulseSite, type Place } from '../../anatomy/index.js';
 import {
   type BruitFinding,
@@ -57,7 +58,12 @@ function radios<T extends string>(
   pick: (option: T) => void,
   columns: number,
 ): TemplateResult {
-  return html`<div class="options" role="radiogroup" aria-label=${label} style="--columns:${columns}">
+  return html`<div
+    class="options"
+    role="radiogroup"
+    aria-label=${label}
+    style=${styleMap({ '--columns': columns })}
+  >
     ${options.map(
       (option, i) =>
         html`<button
@@ -78,10 +84,10 @@ function grades({ pulse, scale, words }: ChooserView, acts: ChooserActs): Templa
   const chosen = stepOf(pulse, scale);
   const { steps } = SCALES[scale];
   return html`<div
-    class="grades"
+    class="grades ${steps.length > 4 ? 'five' : ''}"
     role="radiogroup"
     aria-label=${words.map.pulseOn(scale)}
-    style="--columns:${steps.length}"
+    style=${styleMap({ '--columns': steps.length })}
   >
     ${steps.map(
       (step, i) =>

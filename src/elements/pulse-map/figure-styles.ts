@@ -19,12 +19,13 @@ export const figureStyles = css`
     touch-action: none;
     cursor: crosshair;
   }
-  /* Body and arteries are drawn in tenths of a figure unit. Contours overlap, so the rim is painted before the fill that
+  /* Body and arteries are drawn in tenths of a figure unit; --_px is how many of these are one px, so that lines are as fine
+     in an enlarged view as in the whole. Contours overlap, so the rim is painted before the fill that
      makes them one shape. */
   .body {
     fill: var(--_body);
     stroke: var(--_body-edge);
-    stroke-width: 36;
+    stroke-width: calc(var(--_px) * 2);
     stroke-linejoin: round;
     paint-order: stroke;
   }
@@ -32,7 +33,7 @@ export const figureStyles = css`
   .knees {
     fill: none;
     stroke: var(--_body-edge);
-    stroke-width: 22;
+    stroke-width: calc(var(--_px) * 1.25);
     stroke-linecap: round;
   }
   .knees {
@@ -43,7 +44,7 @@ export const figureStyles = css`
     fill: var(--_body);
     fill-opacity: 0.75;
     stroke: var(--_body-edge);
-    stroke-width: 22;
+    stroke-width: calc(var(--_px) * 1.25);
   }
   .artery {
     fill: var(--_vessel);
@@ -55,7 +56,7 @@ export const figureStyles = css`
   .hollow {
     fill: var(--_body);
     stroke: var(--_mute);
-    stroke-width: 26;
+    stroke-width: calc(var(--_px) * 1.5);
     paint-order: stroke;
   }
   .leaders path {

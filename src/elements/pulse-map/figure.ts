@@ -1,6 +1,7 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
+import { styleMap } from 'lit/directives/style-map.js';
 import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import {
   arteryPaths,
@@ -24,6 +25,9 @@ import type { Messages } from '../../locale/index.js';
 import { glyphParts } from '../shared/glyph.js';
 import type { DrawingPoint } from './site-finder.js';
 import type { SiteView } from './site-view.js';
+
+/** Body and arteries are drawn in tenths of a figure unit. */
+const UNITS_PER_PX = 10;
 
 const number = (value: number): number => Math.round(value * 10) / 10;
 
@@ -79,7 +83,7 @@ export interface FigureView {
   /** Disabled: no site takes the focus. */
   readonly barred: boolean;
   /** The marks on the skin, over the body and under the sites. */
-  readonly skin: (layout: Layout) => SVGTemplateResult;
+  readonly skin: (layout: Layout) => SVGTemplateResult | typeof nothing;
   readonly words: Messages;
 }
 
@@ -131,8 +135,9 @@ function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
 export function renderFigure(view: FigureView): SVGTemplateResult {
   const { layout, words } = view;
   const shift = `translate(${number(layout.offsetX)} ${number(layout.offsetY)}) scale(${layout.scale.toFixed(4)})`;
+  const grow = layout.glyphScale > 1 ? ` scale(${layout.glyphScale.toFixed(2)})` : '';
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
-      role="group" aria-label=${words.map.figure} data-view=${layout.view}>
+      style=${styleMap({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${words.map.figure} data-view=${layout.view}>
     <g transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
     ${view.skin(layout)}
     ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => letterLayer(view))}
@@ -152,7 +157,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
         const state = key === view.open ? 'open' : key === view.preview ? 'preview' : '';
         return svg`<g class="site ${state} ${isPulseSite(place.site) ? 'pulse' : 'listen'}" part="site" role="button" data-place=${key}
             tabindex=${view.barred ? nothing : key === view.active ? 0 : -1} aria-label=${site.name} aria-expanded=${key === view.open ? 'true' : 'false'}
-            aria-haspopup="dialog" aria-disabled=${view.editable ? nothing : 'true'} transform="translate(${number(x)} ${number(y)})">
+            aria-haspopup="dialog" aria-disabled=${view.editable ? nothing : 'true'} transform="translate(${number(x)} ${number(y)})${grow}">
           <circle class="target" data-anchor=${key} r=${TARGET_RADIUS}></circle>
           <circle class="ring" r="19"></circle>
           ${glyphs(site)}

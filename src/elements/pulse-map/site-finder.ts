@@ -24,7 +24,7 @@ export class SiteFinder {
 
   /** The nearest site within reach of a finger. */
   at({ x, y }: DrawingPoint): PlaceKey | undefined {
-    const near = this.layout && nearestSite(this.layout, x, y, TARGET_RADIUS);
+    const near = this.layout && nearestSite(this.layout, x, y, TARGET_RADIUS * this.layout.glyphScale);
     return near && placeKey(near.place);
   }
 

@@ -1,4 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
+import { styleMap } from 'lit/directives/style-map.js';
 import { limbKey, type LimbKey, pieceFromKey, piecesTo, type Place, placeKey } from '../../anatomy/index.js';
 import type { LimbDetail, LimbReading, LimbRule, NetworkReading, NextAct } from '../../localisation/index.js';
 import { voicesAgree } from '../../localisation/index.js';
@@ -32,7 +33,9 @@ function bar(
 ): TemplateResult {
   return html`<li class="bar ${kind} ${first ? 'first' : ''}">
     <span>${name}</span>
-    <span class="track" aria-hidden="true"><i style="inline-size:${percentWidth(probability)}"></i></span>
+    <span class="track" aria-hidden="true"
+      ><i style=${styleMap({ 'inline-size': percentWidth(probability) })}></i
+    ></span>
     <span class="figure">${percent(probability)}</span>
   </li>`;
 }
@@ -148,7 +151,9 @@ export function evidenceSection(
         const width = `${((Math.abs(weight) / full) * 50).toFixed(1)}%`;
         const way = weight > 0 ? 'pro' : 'contra';
         return html`<li>
-          <span class="tick ${way}" aria-hidden="true"><i style="inline-size:${width}"></i></span>
+          <span class="tick ${way}" aria-hidden="true"
+            ><i style=${styleMap({ 'inline-size': width })}></i
+          ></span>
           <span
             >${localisation.finding(finding)}<span class=${numbers ? 'hint weight' : 'hidden-visually'}
               >${numbers ? localisation.weight(weight) : `, ${weight > 0 ? localisation.for : localisation.against}`}</span

@@ -198,6 +198,10 @@ export const readingStyles = css`
       column-gap: 44px;
       align-items: start;
     }
+    section:first-child {
+      padding-block-start: 14px;
+      border-block-start: 1px solid var(--_line);
+    }
     .wide,
     .caution {
       grid-column: 1 / -1;
