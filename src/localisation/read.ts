@@ -1,5 +1,6 @@
 import { type Examination, remembered } from '../examination/index.js';
 import { localise, type NetworkReading } from './network/index.js';
+import { pressureEvidenceOf } from './pressure-evidence.js';
 import { readByRule, type RuleReading } from './rule.js';
 
 /** Both voices on one examination, side by side and never blended. */
@@ -9,7 +10,10 @@ export interface Reading {
 }
 
 function read(examination: Examination): Reading {
-  return { rule: readByRule(examination), network: localise(examination) };
+  return {
+    rule: readByRule(examination),
+    network: localise(examination, { pressures: pressureEvidenceOf(examination) }),
+  };
 }
 
 /**

@@ -90,8 +90,8 @@ export function palpation(site: PulseSiteId, grade: Grade, tables: Tables): Omit
   const of = (row: readonly number[], share: number): number =>
     (1 - table.missing) * row[column]! * share + gone;
   const usual: ByStrength = [of(table.normal, fn), of(table.reduced, fr), of(table.absent, fa)];
-  // Low flow weakens what an open artery shows, and never makes a weak pulse seem stronger.
-  return byStrength(usual, [of(low, fn), usual[1], usual[2]]);
+  // With low flow the pulse of an open artery is either felt as reduced, or reported as ever.
+  return byStrength(usual, [(1 - low) * usual[0] + (grade === 'reduced' ? low : 0), usual[1], usual[2]]);
 }
 
 export function bruit(site: ListeningSiteId, heard: Bruit, { sound }: Tables): Omit<Factor, 'piece'> {

@@ -141,8 +141,8 @@ export const findingTables: Omit<
   },
   bounding: { share: [0.05, 0.01, 0.01], source: ['judgement'] },
   lowFlow: {
-    central: [0.1, 0.35, 0.55],
-    peripheral: [0.15, 0.5, 0.35],
+    central: 0.4,
+    peripheral: 0.6,
     source: ['judgement'],
   },
   doppler: {

@@ -116,7 +116,7 @@ export const tablesSchema = z.strictObject({
   passage: z.strictObject({ acute: passage, chronic: passage, central: falling }),
   palpation: each(PULSE_SITE_IDS, palpation),
   bounding: z.strictObject({ share: three, source }),
-  lowFlow: sourced(['central', 'peripheral'], row),
+  lowFlow: sourced(['central', 'peripheral'], probability),
   doppler: sourced(DOPPLER_SIGNALS, three).check(
     z.refine(
       (value) =>

@@ -114,11 +114,11 @@ export interface Tables {
   readonly palpation: Readonly<Record<PulseSiteId, PalpationTable>>;
   /** Share of a bounding report among reports of a pulse felt, by true strength. */
   readonly bounding: { readonly share: ByStrength } & Sourced;
-  /** What the finger reports of an open artery when flow is low or the patient cold. */
-  readonly lowFlow: Readonly<
-    Record<'central' | 'peripheral', readonly [absent: number, reduced: number, felt: number]>
-  > &
-    Sourced;
+  /**
+   * Probability that low flow or cold makes the pulse of an open artery feel reduced. It never makes a felt pulse likelier
+   * to be missed altogether, so that an absent pulse always speaks for disease above it.
+   */
+  readonly lowFlow: Readonly<Record<'central' | 'peripheral', number>> & Sourced;
   readonly doppler: Readonly<Record<DopplerSignal, ByStrength>> & Sourced;
   readonly sound: {
     /** Probability that the sound of a narrowing carries through one open piece. */

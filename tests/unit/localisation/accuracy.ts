@@ -93,7 +93,7 @@ export function againstIndex(
 ): Accuracy {
   const model = modelOf({ ...emptyExamination(), onset: 'chronic', context }, TABLES);
   const { bands } = TABLES.index;
-  const low = bands.slice(0, -1).reduce((sum, band) => sum.map((v, s) => v + band[s]!), [0, 0, 0]);
+  const low = [0, 1, 2].map((s) => bands.slice(0, -1).reduce((sum, band) => sum + band[s]!, 0));
   const total = (made: readonly Factor[]): number => new Propagation(model, made).total();
   const index = (band: readonly number[]): Factor => {
     const usual = [...band, ...band];
