@@ -34,11 +34,13 @@ export interface Layout {
   readonly naming: 'names' | 'codes';
   readonly sites: readonly PlacedSite[];
   readonly labels: readonly PlacedLabel[];
+  /** What was found, in the lines that stand below a site's name. */
+  readonly findings: ReadonlyMap<PlaceKey, readonly string[]>;
   readonly letters: readonly { readonly side: Side; readonly x: number; readonly y: number }[];
 }
 
 /** Sizes of type in px. Widths are estimated from the count of letters, generously, so that text never touches. */
-export const LABEL_TYPE = { size: 14, line: 20, finding: 13, perLetter: 7.5, code: 15 } as const;
+export const LABEL_TYPE = { size: 14, finding: 13, perLetter: 7.5, perCodeLetter: 11 } as const;
 const PAD = 8;
 /** Glyphs grow with an enlarged figure up to this factor. */
 const LARGEST_GLYPH = 1.5;
@@ -48,21 +50,59 @@ const FINGERS = 552;
 /** Names give way to codes when they would make the figure smaller than this share of what fits without labels. */
 const LEAST_SHARE = 0.7;
 
+/** Room between the labels at the edge of a crop and what is drawn, in px. */
+const LANE_GAP = 24;
+/** Least distance of two sites in px: that of two targets of the least size, 24 px, that don't overlap. */
+const LEAST_APART = 25;
+
 function textWidth(text: string): number {
   return text.length * LABEL_TYPE.perLetter;
 }
 
 function labelSize(text: LabelText, naming: Layout['naming']): LabelSize {
-  if (naming === 'codes') return { width: text.code.length * 11, height: LABEL_TYPE.line };
-  const finding = text.finding ?? '';
-  return {
-    width: Math.max(textWidth(text.name), textWidth(finding) * 0.95),
-    height: LABEL_TYPE.line + (finding ? 18 : 0),
-  };
+  const width = naming === 'codes' ? text.code.length * LABEL_TYPE.perCodeLetter : textWidth(text.name);
+  return { width, height: NAME_LINE };
 }
 
 /**
- * Lays a view out in a width.
+ * Moves sites apart that a small drawing brings closer together than two fingertips can tell, each by as little as does; on a
+ * drawing of the usual size nothing moves.
+ */
+function apart(sites: readonly PlacedSite[]): PlacedSite[] {
+  const spots = sites.map(({ place, x, y }) => ({ place, x, y }));
+  for (let round = 0; round < 60; round++) {
+    const moves = spots.map(() => ({ x: 0, y: 0 }));
+    let still = true;
+    spots.forEach((a, i) => {
+      for (let k = i + 1; k < spots.length; k++) {
+        const b = spots[k] as PlacedSite;
+        const distance = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+        if (distance >= LEAST_APART - 0.01) continue;
+        still = false;
+        const share = (LEAST_APART - distance) / 2 / distance;
+        for (const [n, sign] of [
+          [i, -1],
+          [k, 1],
+        ] as const) {
+          const move = moves[n] as { x: number; y: number };
+          move.x += sign * (b.x - a.x) * share;
+          move.y += sign * (b.y - a.y) * share;
+        }
+      }
+    });
+    if (still) break;
+    // All at once, so that mirrored sites stay mirrored.
+    spots.forEach((spot, i) => {
+      spot.x += moves[i]?.x ?? 0;
+      spot.y += moves[i]?.y ?? 0;
+    });
+  }
+  return spots;
+}
+
+/**
+ * Lays a view out in a width. Neither size nor sites nor names depend on what was found, so that nothing moves while
+ * findings are recorded.
  * @param width of the container in px
  * @param maxHeight greatest height of the figure in px
  */
