@@ -1,5 +1,5 @@
 // Builds what is published into dist/: modules with declarations and compact templates, the custom elements manifest, one
-// self-contained file, and one more for each further language.
+// self-contained file, and a file of words for each further language.
 // `node tests/tools/build.mjs manifest` makes the manifest alone (Storybook reads it).
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
@@ -46,48 +46,65 @@ function compact() {
   }
 }
 
-/** One self-contained file of an entry, for pages without a build. */
-function selfContained(entry, outfile, banner) {
-  return build({
-    absWorkingDir: root,
-    entryPoints: [entry],
+const BUNDLE = 'pulse-map.bundle.js';
+const SINGLE_FILE = {
+  absWorkingDir: root,
+  bundle: true,
+  format: 'esm',
+  platform: 'browser',
+  target: 'es2022',
+  minify: true,
+  legalComments: 'none',
+  metafile: true,
+  logLevel: 'warning',
+};
+
+/** @returns the names the bundle exports */
+async function bundle() {
+  const outfile = `dist/${BUNDLE}`;
+  const { metafile } = await build({
+    ...SINGLE_FILE,
+    entryPoints: ['dist/index.js'],
     outfile,
-    bundle: true,
-    format: 'esm',
-    platform: 'browser',
-    target: 'es2022',
-    minify: true,
-    legalComments: 'none',
-    banner: { js: banner },
-    metafile: true,
-    logLevel: 'warning',
+    banner: { js: '/* Pulse Map, MIT. Licences of what it contains: pulse-map.bundle.licences.txt */' },
   });
+  const rule = `\n${'-'.repeat(80)}\n\n`;
+  writeFileSync(inRoot('dist/pulse-map.bundle.licences.txt'), licencesOf(metafile.inputs).join(rule));
+  return metafile.outputs[outfile].exports;
 }
 
-/** Every language beside English, a file each: it finds the languages of the bundle beside it. */
-async function languages() {
+/** Leads a language's imports from outside its own folder to the bundle beside it. */
+const fromBundle = (folder) => ({
+  name: 'from-bundle',
+  setup(plugins) {
+    plugins.onResolve({ filter: /^\.\.?\// }, ({ path, resolveDir }) =>
+      join(resolveDir, path).startsWith(folder) ? undefined : { path: `./${BUNDLE}`, external: true },
+    );
+  },
+});
+
+/**
+ * A file for each language beside English, for pages without a build: words only, all else comes from the bundle.
+ * @param known names the bundle exports
+ */
+async function languages(known) {
   for (const tag of readdirSync(inRoot('dist/locale'))) {
     const entry = `dist/locale/${tag}/register.js`;
     if (!existsSync(inRoot(entry))) continue;
-    const { metafile } = await selfContained(
-      entry,
-      `dist/pulse-map.locale-${tag}.js`,
-      '/* Pulse Map, MIT. */',
-    );
-    const strays = licencesOf(metafile.inputs);
-    if (strays.length)
-      throw new Error(`${entry}: carries other packages, whose licences would have to travel along`);
+    const outfile = `dist/pulse-map.locale-${tag}.js`;
+    await build({
+      ...SINGLE_FILE,
+      entryPoints: [entry],
+      outfile,
+      banner: { js: '/* Pulse Map, MIT. */' },
+      plugins: [fromBundle(inRoot(`dist/locale/${tag}`))],
+    });
+    const imports = readFileSync(inRoot(outfile), 'utf8').matchAll(/import\{([^}]*)\}from"\.\/pulse-map/g);
+    const names = [...imports].flatMap(([, list]) => list.split(',').map((one) => one.split(' as ')[0]));
+    const lacking = names.filter((name) => !known.includes(name));
+    if (lacking.length)
+      throw new Error(`${entry}: needs ${lacking.join(', ')}, which ${BUNDLE} does not export`);
   }
-}
-
-async function bundle() {
-  const { metafile } = await selfContained(
-    'dist/index.js',
-    'dist/pulse-map.bundle.js',
-    '/* Pulse Map, MIT. Licences of what it contains: pulse-map.bundle.licences.txt */',
-  );
-  const rule = `\n${'-'.repeat(80)}\n\n`;
-  writeFileSync(inRoot('dist/pulse-map.bundle.licences.txt'), licencesOf(metafile.inputs).join(rule));
 }
 
 if (process.argv[2] === 'manifest') {
@@ -97,6 +114,6 @@ if (process.argv[2] === 'manifest') {
   run('typescript/bin/tsc', '-p', 'tsconfig.build.json');
   compact();
   manifest();
-  if (existsSync(inRoot('dist/index.js'))) await Promise.all([bundle(), languages()]);
+  if (existsSync(inRoot('dist/index.js'))) await languages(await bundle());
   else throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');
 }

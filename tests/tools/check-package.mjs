@@ -12,7 +12,9 @@ const pkg = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const faults = [];
 
 const files = readdirSync(dist, { recursive: true }).map((path) => path.replaceAll('\\', '/'));
-const modules = files.filter((path) => path.endsWith('.js') && path !== 'pulse-map.bundle.js');
+/** Files for pages without a build: they lean on a DOM, and on nothing from npm. */
+const forPages = files.filter((path) => /^pulse-map\.(bundle|locale-.+)\.js$/.test(path));
+const modules = files.filter((path) => path.endsWith('.js') && !forPages.includes(path));
 
 /** Loads modules in one fresh Node; the entries get one each, so that none lives on what another left behind. */
 function loads(paths) {
@@ -34,7 +36,7 @@ function packagesNamed(text) {
   return [...found].map((match) => match[1]);
 }
 
-for (const path of files.filter((path) => /\.(d\.ts|js)$/.test(path) && path !== 'pulse-map.bundle.js')) {
+for (const path of files.filter((path) => /\.(d\.ts|js)$/.test(path) && !forPages.includes(path))) {
   for (const name of packagesNamed(readFileSync(join(dist, path), 'utf8'))) {
     const known = name in pkg.dependencies;
     if (/^(lit-html|lit-element|@lit\/)/.test(name)) {
@@ -96,7 +98,7 @@ for (const name of [
   'LICENSE',
   'dist/index.js',
   'dist/core.js',
-  'dist/pulse-map.bundle.js',
+  ...forPages.map((path) => `dist/${path}`),
 ]) {
   if (!names.includes(name)) faults.push(`the tarball lacks ${name}`);
 }
