@@ -36,7 +36,11 @@ export function mostProbableStory(net: Propagation): {
   const total = net.total();
   const best = { cause: 0, states: new Uint8Array(n), probability: -1 };
   const plan = new Plan(n);
-  for (let c = 0; c < causes; c++) {
+  const belief = Array.from({ length: causes }, (_, c) => net.joint(c) / total);
+  // A story cannot be more probable than its cause: the likelier causes first, and the rest not at all.
+  const causesByBelief = belief.map((_, c) => c).sort((a, b) => belief[b]! - belief[a]!);
+  for (const c of causesByBelief) {
+    if (belief[c]! <= best.probability) break;
     for (let i = n - 1; i >= 0; i--) if (net.active[i]) planPiece(net, i, c, plan);
     const probability = (net.weightOf(c) * plan.value[model.struck[c] ? 1 : 0]!) / total;
     if (!(probability > best.probability)) continue;
