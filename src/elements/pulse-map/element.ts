@@ -27,7 +27,6 @@ import { Recorder, type RecorderHost, type Said } from './recorder.js';
 import { type DrawingPoint, SiteFinder } from './site-finder.js';
 import { siteKeydown } from './site-keys.js';
 import { SkinController } from './marks-controller.js';
-import { skinStyles } from './marks-styles.js';
 import { renderStage, Stage } from './stage.js';
 import { mapStyles } from './styles.js';
 import { renderTable } from './table.js';
@@ -77,7 +76,6 @@ export class PulseMap extends DrawnElement {
     figureStyles,
     chooserStyles,
     tableStyles,
-    skinStyles,
   ];
 
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
@@ -151,8 +149,7 @@ export class PulseMap extends DrawnElement {
     strokePreview: (keys) => (this.painting = keys),
   });
 
-  readonly #skin = new SkinController(this.#recording, this.#recorder, {
-    element: this,
+  readonly #skin = new SkinController(this, this.#recording, this.#recorder, {
     surface: () => this.figure,
     point: (event) => this.#sites.point(event),
     begin: () => {
@@ -206,6 +203,11 @@ export class PulseMap extends DrawnElement {
     return this.#narrow ? this.half : 'whole';
   }
 
+  protected override scheduleUpdate(): void | Promise<void> {
+    if (this.#skin.ready) return super.scheduleUpdate() as void;
+    return this.#skin.load().then(() => super.scheduleUpdate() as void);
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     const shown = placesIn(this.#view);
@@ -219,7 +221,7 @@ export class PulseMap extends DrawnElement {
 
   protected override render(): TemplateResult {
     const { examination, words } = this;
-    const view = this.#figureView();
+    const view = this.figureView();
     this.#sites.layout = view.layout;
     const unstated = unstatedPlaces(examination).length;
     const total = PULSE_PLACES.length;
@@ -254,7 +256,7 @@ export class PulseMap extends DrawnElement {
         @open-place=${this.#openFromReading}
       >
         <div>
-          ${this.display === 'table' ? this.#table() : renderStage(view, this.#skin.on ? 'skinning' : this.carried ? 'drawing' : '', this.#skin.on ? this.#skin.hand : this.#pointer, this.#keydown, this.#focusin)}
+          ${this.display === 'table' ? this.#table() : renderStage(view, this.#skin.on ? 'skinning' : this.carried ? 'drawing' : '', this.#skin.hand ?? this.#pointer, this.#keydown, this.#focusin)}
           ${renderStatus(this.said, total - unstated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${words.map.earlier(words.map.when(this.compare.examinedAt))}</p>` : nothing}
           ${this.#skin.list()}
@@ -275,9 +277,8 @@ export class PulseMap extends DrawnElement {
       ${this.#chooser.template()}`;
   }
 
-  #figureView(): FigureView {
+  protected override figureView(width = this.#beside ? this.#width - READING_WIDTH : this.#width): FigureView {
     const { examination, words, carried, painting, active, preview, dragged, editable, barred } = this;
-    const width = this.#beside ? this.#width - READING_WIDTH : this.#width;
     return this.#stage.view(
       {
         view: this.#view,
@@ -288,15 +289,7 @@ export class PulseMap extends DrawnElement {
         painting: carried && { keys: painting, step: carried },
         words,
       },
-      {
-        active,
-        open: this.#chooser.open,
-        preview,
-        dragged,
-        editable,
-        barred,
-        skin: (layout) => this.#skin.layer(layout),
-      },
+      { active, open: this.#chooser.open, preview, dragged, editable, barred, skin: this.#skin.layer },
     );
   }
 

@@ -126,9 +126,7 @@ function addByPlace({ marks }: Messages, acts: SkinActs): TemplateResult {
 export function renderSkinList(view: SkinView, editable: boolean, acts: SkinActs): TemplateResult {
   const { words, marks: all } = view;
   const { marks } = words;
-  return html`<details class="also marks" part="marks" ?open=${all.length > 0 || view.on}>
-    <summary>${marks.title}</summary>
-    <ul>
+  return html`<ul>
       ${repeat(
         all,
         ({ id }) => id,
@@ -169,6 +167,5 @@ export function renderSkinList(view: SkinView, editable: boolean, acts: SkinActs
         ? html`<p class="hint">${marks.orPlace}</p>
             ${addByPlace(words, acts)}`
         : nothing
-    }
-  </details>`;
+    } `;
 }

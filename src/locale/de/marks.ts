@@ -96,6 +96,7 @@ export const marks: typeof enMarks = {
   offSkin: 'Nichts erfasst: Das war neben dem Körper.',
   tooSmall: 'Nichts erfasst: eine Fläche umfahren oder eine Linie ziehen.',
   full: (most) => `Nichts erfasst: Eine Aufzeichnung fasst höchstens ${most} Markierungen.`,
+  failed: 'Die Zeichenwerkzeuge konnten nicht geladen werden. Verbindung prüfen und noch einmal versuchen.',
   tool: 'Auf der Haut zeichnen',
   toolShort: 'Zeichnen',
   toolRest: 'auf der Haut',

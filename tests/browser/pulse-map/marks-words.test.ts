@@ -1,29 +1,19 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import {
-  addMark,
   emptyExamination,
-  type Examination,
   type Mark,
   MARK_KINDS,
-  type MarkKind,
   MOST_MARKS,
   parseExaminationText,
 } from '../../../src/examination/index.js';
-import { regionShape, type SkinRegionId } from '../../../src/anatomy/index.js';
+import { regionShape } from '../../../src/anatomy/index.js';
 import { click, emulate, focused, press, type } from '../../tools/real-input.js';
 import { eventsOf, openMap, settled, status } from '../tools/map.js';
 import { allByRole, byRole, nameOf, readableText } from '../tools/perceive.js';
-import { drawnMarks, listed, markButton, marksIn, startDrawing } from '../tools/skin.js';
+import { drawnMarks, listed, markButton, marksIn, markedRegions, startDrawing } from '../tools/skin.js';
 
-function marked(...marks: [MarkKind, SkinRegionId, string?][]): Examination {
-  return marks.reduce((e, [kind, region, note]) => {
-    const form = kind === 'scar' ? 'along' : kind === 'cold' || kind === 'amputation' ? 'across' : 'area';
-    return addMark(e, { kind, points: regionShape({ region, side: 'left' }, form), ...(note && { note }) });
-  }, emptyExamination());
-}
-
-const three = () => marked(['ulcer', 'heel', 'dry'], ['cold', 'shin'], ['gangrene', 'great-toe']);
+const three = () => markedRegions(['ulcer', 'heel', 'dry'], ['cold', 'shin'], ['gangrene', 'great-toe']);
 
 function summary(map: PulseMap): HTMLElement {
   return map.shadowRoot?.querySelector('.marks summary') as HTMLElement;
@@ -228,7 +218,10 @@ describe('the list of marks', () => {
   });
 
   it('shows the half of the body that a mark is on, where only one fits', async () => {
-    const map = await openMap({ width: 360, examination: marked(['cyanosis', 'hand'], ['ulcer', 'heel']) });
+    const map = await openMap({
+      width: 360,
+      examination: markedRegions(['cyanosis', 'hand'], ['ulcer', 'heel']),
+    });
     expect(drawnMarks(map)).to.deep.equal(['ulcer']);
     await click(byRole(map, 'button', /^Edit: Left hand/));
     await settled(map);
@@ -289,127 +282,5 @@ describe('marks in a form', () => {
     expect(readableText(byRole(map, 'alert', /not taken/))).to.contain('marks › 0 › points');
     expect(map.validity.badInput).to.equal(true);
     expect(listed(map)).to.have.length(3);
-  });
-});
-
-describe('the look of marks', () => {
-  afterEach(() => emulate({}));
-
-  const everyKind = () =>
-    marked(
-      ['ulcer', 'heel'],
-      ['gangrene', 'great-toe'],
-      ['pallor', 'thigh'],
-      ['redness', 'abdomen'],
-      ['cyanosis', 'hand'],
-      ['cold', 'shin'],
-      ['scar', 'forearm'],
-      ['amputation', 'knee'],
-    );
-
-  /** Relative luminance and contrast as WCAG 2 defines them. */
-  const luminance = (colour: string): number => {
-    const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map(Number).map((v) => {
-      const c = v / 255;
-      return c <= 0.03928 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-    });
-    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-  };
-  const contrast = (a: string, b: string): number => {
-    const [hi, lo] = [luminance(a), luminance(b)].sort((x, y) => y - x) as [number, number];
-    return (hi + 0.05) / (lo + 0.05);
-  };
-
-  for (const colorScheme of ['light', 'dark'] as const) {
-    it(`stands out from the body by 3 to 1 and is never the colour of danger, ${colorScheme}`, async () => {
-      await emulate({ colorScheme });
-      document.documentElement.style.colorScheme = colorScheme;
-      try {
-        const map = await openMap({ examination: everyKind() });
-        const root = map.shadowRoot as ShadowRoot;
-        const body = getComputedStyle(root.querySelector('.body') as Element).fill;
-        const probe = document.createElement('span');
-        probe.style.color = 'var(--_danger)';
-        root.append(probe);
-        const danger = getComputedStyle(probe).color;
-        probe.remove();
-        const edges = [...root.querySelectorAll('.figure .skin .edge')];
-        expect(edges).to.have.length(MARK_KINDS.length);
-        for (const edge of edges) {
-          const { stroke } = getComputedStyle(edge);
-          const name = edge.parentElement?.getAttribute('class') ?? '';
-          expect(contrast(stroke, body), `${name} ${stroke} on ${body}`).to.be.greaterThan(3);
-          expect(stroke, name).to.not.equal(danger);
-        }
-      } finally {
-        document.documentElement.style.removeProperty('color-scheme');
-      }
-    });
-  }
-
-  it('tells every kind from every other without colour', async () => {
-    const map = await openMap({ examination: everyKind() });
-    const looks = [...(map.shadowRoot?.querySelectorAll('.figure .skin') ?? [])].map((mark) => {
-      const paint = [...mark.querySelectorAll('path:not(clipPath path)')].map((path) => {
-        const { strokeDasharray, strokeWidth, stroke, fill, fillOpacity } = getComputedStyle(path);
-        const part = path.getAttribute('class');
-        // Of a colour only whether there is one, and whether a fill is as dark as ink.
-        const dark = fill !== 'none' && luminance(fill) < 0.05;
-        return [part, strokeDasharray, strokeWidth, stroke !== 'none', fill !== 'none' && fillOpacity, dark];
-      });
-      const hatched = mark.querySelector('.texture')?.getAttribute('d')?.includes('H') ?? false;
-      return JSON.stringify([paint.filter(([part]) => part !== 'halo'), hatched]);
-    });
-    expect(new Set(looks).size).to.equal(MARK_KINDS.length);
-  });
-
-  it('has a word beside the picture of every kind, part of its whole name', async () => {
-    const map = await openMap();
-    await startDrawing(map);
-    const kinds = [...(map.shadowRoot?.querySelectorAll('.kinds button') ?? [])];
-    expect(kinds.map(nameOf)).to.deep.equal([
-      'Ulcer',
-      'Gangrene',
-      'Pallor',
-      'Redness',
-      'Blue discolouration',
-      'Cold below this line',
-      'Scar',
-      'Amputation line',
-    ]);
-    for (const kind of kinds) {
-      expect(kind.querySelector('svg path')?.getAttribute('d')).to.not.equal('');
-      expect(nameOf(kind).startsWith(readableText(kind)), nameOf(kind)).to.equal(true);
-      const { width, height } = kind.getBoundingClientRect();
-      expect(Math.min(width, height)).to.be.at.least(44);
-    }
-  });
-
-  for (const width of [360, 820]) {
-    it(`passes axe while one draws and while one does not, ${width} px wide`, async () => {
-      const map = await openMap({ width, examination: everyKind() });
-      await expect(map).to.be.accessible();
-      await startDrawing(map);
-      await expect(map).to.be.accessible();
-      await click(byRole(map, 'button', /^Edit: Left heel/));
-      await settled(map);
-      await expect(map).to.be.accessible();
-    });
-  }
-
-  it('needs no more room than the map has, at any width', async () => {
-    for (const width of [280, 360, 640, 820]) {
-      const map = await openMap({ width, examination: three() });
-      await startDrawing(map);
-      await click(byRole(map, 'button', /^Edit: Left heel/));
-      await settled(map);
-      const { left, right } = map.getBoundingClientRect();
-      for (const part of map.shadowRoot?.querySelectorAll('.palette *, .marks *') ?? []) {
-        const box = part.getBoundingClientRect();
-        if (box.width === 0 || part.closest('svg')) continue;
-        expect(box.left, `${width} ${part.className}`).to.be.at.least(left);
-        expect(box.right, `${width} ${part.outerHTML.slice(0, 200)}`).to.be.at.most(right);
-      }
-    }
   });
 });

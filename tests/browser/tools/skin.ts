@@ -1,6 +1,17 @@
 // The skin of the figure under a hand: points are given in units of the figure, whatever its size on the screen.
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
-import { type Mark, skinMarks } from '../../../src/examination/index.js';
+// Fetched beforehand, so that no test waits for the chunk that a map fetches after its first paint.
+import '../../../src/elements/pulse-map/marks-tools.js';
+import { regionShape, type SkinRegionId } from '../../../src/anatomy/index.js';
+import {
+  addMark,
+  emptyExamination,
+  type Examination,
+  type Mark,
+  MARK_FORMS,
+  type MarkKind,
+  skinMarks,
+} from '../../../src/examination/index.js';
 import { click, drag, type Point, type PointerKind } from '../../tools/real-input.js';
 import { settled } from './map.js';
 import { allByRole, byRole, readableText } from './perceive.js';
@@ -116,4 +127,26 @@ export async function fakeStroke(
   for (const point of rest) fake(map, 'pointermove', point, { ...more, button: -1 });
   if (last !== 'none') fake(map, last, rest.at(-1) ?? first, { ...more, buttons: 0 });
   await settled(map);
+}
+
+/** A round stroke on the left forefoot, in units of the figure. */
+export const LEFT_FOREFOOT = round(818, 1398, 22);
+
+/** A record with marks of these points. */
+export function marked(...marks: [MarkKind, readonly Point[], string?][]): Examination {
+  return marks.reduce(
+    (e, [kind, points, note]) => addMark(e, { kind, points, ...(note && { note }) }),
+    emptyExamination(),
+  );
+}
+
+/** A record with marks on these regions of the left. */
+export function markedRegions(...marks: [MarkKind, SkinRegionId, string?][]): Examination {
+  return marks.reduce((e, [kind, region, note]) => {
+    return addMark(e, {
+      kind,
+      points: regionShape({ region, side: 'left' }, MARK_FORMS[kind]),
+      ...(note && { note }),
+    });
+  }, emptyExamination());
 }
