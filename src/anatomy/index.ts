@@ -1,4 +1,5 @@
 export * from './arteries.js';
+export * from './figure-box.js';
 export * from './levels.js';
 export * from './limbs.js';
 export * from './pieces.js';

@@ -1,6 +1,6 @@
 import type { Laterality } from './sides.js';
+import { AXIS } from './figure-box.js';
 import {
-  AXIS,
   mirrorPoint,
   SKIN_REGION_IDS,
   type SkinRegionId,

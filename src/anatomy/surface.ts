@@ -1,14 +1,10 @@
+import { AXIS } from './figure-box.js';
 import { LATERALITIES, type Laterality, type Side, SIDES } from './sides.js';
 
 /*
- * The skin as the record knows it: a patient who faces the reader in a box of 1200 x 1500 units. Marks are kept in these
- * units, so what a point is called is part of the record's form and does not change with the drawing.
+ * The skin as the record knows it, in units of the figure's box. What a point is called is part of the record's form and does
+ * not change with the drawing.
  */
-
-export const FIGURE_WIDTH = 1200;
-export const FIGURE_HEIGHT = 1500;
-/** The midline; the patient's left is beyond it. */
-export const AXIS = 600;
 
 export type SurfacePoint = readonly [x: number, y: number];
 
