@@ -27,6 +27,7 @@ export const mapStyles = css`
   .steady {
     display: inline-grid;
     align-content: center;
+    gap: 0;
   }
   .steady::after {
     content: attr(data-longest);
