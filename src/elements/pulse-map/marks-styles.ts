@@ -149,6 +149,8 @@ export const skinStyles = css`
     min-inline-size: 0;
     font-size: 13px;
     line-height: 17px;
+    white-space: normal;
+    overflow-wrap: anywhere;
   }
   .act {
     display: flex;
@@ -219,6 +221,10 @@ export const skinStyles = css`
       grid-template-columns: repeat(4, minmax(0, 1fr));
       gap: 4px;
     }
+    .kinds .button {
+      padding-inline: 0;
+      font-size: 12px;
+    }
     .act .hint,
     .act b {
       flex-basis: 100%;
@@ -233,7 +239,7 @@ export const skinStyles = css`
       padding-inline: 8px;
     }
   }
-  @container (max-width: 339.98px) {
+  @container (max-width: 319.98px) {
     .kinds {
       grid-template-columns: repeat(3, minmax(0, 1fr));
     }
