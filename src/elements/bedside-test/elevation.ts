@@ -62,6 +62,7 @@ export class LegDrag {
   readonly cancel = (): void => this.set(this.gauge().from ?? this.gauge().angle);
 
   readonly key = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.altKey || event.metaKey) return;
     const { angle } = this.gauge();
     const to: Record<string, number> = {
       ArrowUp: angle + 1,

@@ -18,8 +18,8 @@ import { controlStyles, tokenStyles } from '../shared/tokens.js';
 import { HistorySlice, PARTS, recordedIn } from './parts.js';
 import { examinationStyles } from './styles.js';
 
-/** What can take the focus in a part, in the order in which it is looked for. */
-const FIRST = '[tabindex="0"], button:enabled, input:enabled, select:enabled';
+/** The control that is a part's content, where it is one. */
+const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map, .body > limb-pressures';
 
 /**
  * The whole examination of limbs that get too little blood, in the order of the bedside: history, inspection, pulses on the map, tests,
@@ -45,6 +45,7 @@ export class LimbExamination extends RecordElement {
   constructor() {
     super();
     this.addEventListener('keydown', this.#keydown);
+    this.addEventListener('click', this.#hostClick);
   }
 
   /** Opens a part and moves the focus to its first control. */
@@ -52,23 +53,28 @@ export class LimbExamination extends RecordElement {
     this.opened = new Set([...this.opened, part]);
     await this.updateComplete;
     const body = this.renderRoot.querySelector<HTMLElement>(`#part-${part}`);
-    const inner = body?.querySelector<HTMLElement & { updateComplete?: Promise<unknown> }>('.body > *');
-    await inner?.updateComplete;
     body?.scrollIntoView({ block: 'start' });
-    const target = (inner?.shadowRoot ?? inner)?.querySelector<HTMLElement>(FIRST);
-    (target ?? body?.querySelector<HTMLElement>('button'))?.focus({ preventScroll: true });
+    const inner = body?.querySelector<HTMLElement & { updateComplete?: Promise<unknown> }>(INNER);
+    await inner?.updateComplete;
+    if (inner) inner.focus({ preventScroll: true });
+    else {
+      const first =
+        body?.querySelector<HTMLElement>('.body button') ?? body?.querySelector<HTMLElement>('.heading');
+      first?.focus({ preventScroll: true });
+    }
   }
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
     const root = super.createRenderRoot();
     // The parts tell of their own changes; the page is told once, of the whole record.
-    for (const type of ['input', 'change']) root.addEventListener(type, (event) => event.stopPropagation());
+    root.addEventListener('change', (event) => event.stopPropagation());
     return root;
   }
 
   protected override render(): TemplateResult {
     const { examination, parts: words } = this;
-    return html`<limb-flags .examination=${examination} .lang=${this.lang}></limb-flags>
+    return html`<div role="group" aria-label=${this.labelText || words.whole.name}>
+      <limb-flags .examination=${examination} .lang=${this.lang}></limb-flags>
       <div class="head" role="toolbar" aria-label=${words.whole.toolbar}>
         <nav part="contents" aria-label=${words.whole.contents}>
           ${PARTS.map((part) => {
@@ -106,7 +112,8 @@ export class LimbExamination extends RecordElement {
         </span>
       </div>
       ${this.faults.length ? this.#refused() : nothing} ${PARTS.map((part) => this.#part(part))}
-      <p class="hint keys">${words.whole.keys}</p>`;
+      <p class="hint keys">${words.whole.keys}</p>
+    </div>`;
   }
 
   /** The words of the parts, in the language in force. */
@@ -289,6 +296,11 @@ export class LimbExamination extends RecordElement {
       if (key === 'y' || event.shiftKey) this.redo();
       else this.undo();
     }
+  };
+
+  /** A click that a label passes on moves the focus; one inside has been dealt with by what was hit. */
+  readonly #hostClick = (event: Event): void => {
+    if (event.composedPath()[0] === this) this.focus();
   };
 
   /** The part after or before the one with the focus. */

@@ -99,6 +99,7 @@ export const examinationStyles = css`
     font-weight: 400;
   }
   .body {
+    --_sticky: 61px;
     padding: 0 20px 20px;
   }
   .body[hidden] {

@@ -107,6 +107,14 @@ export abstract class PartElement<T extends object> extends LitElement {
     if (typeof saved === 'string') this.value = saved;
   }
 
+  /** Moves the focus to the first control inside. */
+  override focus(options?: FocusOptions): void {
+    const all = this.renderRoot?.querySelectorAll<HTMLElement>(
+      '[tabindex="0"]:enabled, input:enabled, select:enabled, summary',
+    );
+    [...(all ?? [])].find((control) => control.checkVisibility())?.focus(options);
+  }
+
   /** Whether a person may change the value. */
   protected get editable(): boolean {
     return !this.disabled && !this.formDisabled && !this.readOnly;

@@ -9,6 +9,13 @@ export const partStyles = css`
   :host([hidden]) {
     display: none;
   }
+  /* What takes the focus must not lie under a bar that sticks to the top. */
+  button,
+  input,
+  select,
+  summary {
+    scroll-margin-block: calc(var(--_sticky, 0px) + 8px) 8px;
+  }
   h3 {
     font-size: 19px;
     line-height: 24px;

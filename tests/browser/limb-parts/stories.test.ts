@@ -8,6 +8,7 @@ import * as inspection from '../../../stories/limb-inspection.stories.js';
 import * as pressures from '../../../stories/limb-pressures.stories.js';
 import * as staging from '../../../stories/limb-staging.stories.js';
 import * as stopwatch from '../../../stories/limb-stopwatch.stories.js';
+import { drawn } from '../tools/limbs.js';
 import { readableText } from '../tools/perceive.js';
 
 interface Story {
@@ -108,9 +109,7 @@ async function show(stories: Stories, name: string): Promise<HTMLElement> {
       ${render({ ...meta.args, ...story.args }, {})}
     </main>`,
   );
-  await Promise.all(
-    [...page.querySelectorAll('*')].map((e) => (e as { updateComplete?: Promise<unknown> }).updateComplete),
-  );
+  await drawn(page);
   return page;
 }
 

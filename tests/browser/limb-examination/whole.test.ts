@@ -1,0 +1,168 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import 'pulse-map/elements/limb-examination/define';
+import type { LimbExamination } from 'pulse-map/elements/limb-examination';
+import { onRay } from '../../../src/drawing/bedside-figures.js';
+import { Hand } from '../tools/count.js';
+import { drawn, field } from '../tools/limbs.js';
+import { allByRole, byRole, everything, readableText } from '../tools/perceive.js';
+import { setViewport } from '../../tools/real-input.js';
+
+/*
+ * One invented patient: a left leg that lost its blood six hours ago. Everything is entered once by keys alone and once by pen; every key
+ * pressed, every digit typed and every tap counts as one action.
+ */
+
+const MOST_ACTIONS = 80;
+
+/** What the summary must say: every value entered. */
+const ENTERED = [
+  /Onset acute/,
+  /Left leg: rest pain; sudden onset; for 6 hours/,
+  /Heart rhythm atrial fibrillation/,
+  /Left leg: colour pale; cold from the knee down; capillary refill 6 s; movement weak; feeling lost beyond toes or fingers; venous Doppler signal audible/,
+  /Left femoral: 2, normal/,
+  /Left popliteal: 0, absent/,
+  /Left posterior tibial: 0, absent/,
+  /Left dorsalis pedis: 0, absent/,
+  /Leg raise, left: pale; at 20°/,
+  /Right arm 142 mmHg/,
+  /Left arm 138 mmHg/,
+  /Left dorsalis pedis 0 mmHg/,
+  /Left posterior tibial 0 mmHg/,
+];
+
+async function open(): Promise<{ page: HTMLElement; control: LimbExamination; hand: Hand }> {
+  await setViewport({ width: 1100, height: 1000 });
+  const page = await fixture<HTMLElement>(
+    html`<main lang="en">
+      <h1>Visit of an invented patient</h1>
+      <form>
+        <button type="button">Before</button><limb-examination name="examination"></limb-examination>
+      </form>
+    </main>`,
+  );
+  const control = page.querySelector('limb-examination') as LimbExamination;
+  await drawn(control);
+  return { page, control, hand: new Hand(() => drawn(control)) };
+}
+
+/** The place on the screen to which the leg points at an angle. */
+function spotAt(figure: SVGSVGElement, degrees: number): [number, number] {
+  const { x, y } = onRay(degrees, 132);
+  const at = new DOMPoint(x, y).matrixTransform(figure.getScreenCTM() as DOMMatrix);
+  return [at.x, at.y];
+}
+
+function summaryOf(control: LimbExamination): string {
+  const part = everything(control).find((e) => e.getAttribute('part') === 'summary');
+  return part ? readableText(part) : '';
+}
+
+function flagged(control: LimbExamination): boolean {
+  return everything(control).some((e) => e.getAttribute('part') === 'flag' && e.checkVisibility());
+}
+
+function expectEverything(page: HTMLElement, control: LimbExamination, actions: number): void {
+  const summary = summaryOf(control);
+  for (const entered of ENTERED) expect(summary).to.match(entered);
+  expect(flagged(control)).to.equal(true);
+  expect(readableText(control).includes('Left leg may be in immediate danger')).to.equal(true);
+  const sent = new FormData(page.querySelector('form') as HTMLFormElement).get('examination');
+  expect(JSON.parse(String(sent))).to.deep.equal(control.examination);
+  expect(actions, 'actions').to.be.lessThan(MOST_ACTIONS);
+}
+
+describe('the whole examination of a threatened leg', () => {
+  it('is entered by keys alone in under 80 actions, and the summary holds every value', async () => {
+    const { page, control, hand } = await open();
+    page.querySelector('button')?.focus();
+    const next = (): Promise<void> => hand.press('Control+ArrowDown');
+    await hand.press('Tab');
+    await next();
+    await hand.press('1', 'Tab', 'Tab', '3');
+    expect(flagged(control), 'rest pain with an acute onset').to.equal(true);
+    await hand.press('ArrowDown', '1', 'ArrowDown', '6', 'Tab', 'Tab', '2');
+    await next();
+    await hand.press('Tab', '2', 'ArrowDown', '3', 'ArrowDown', 'k', 'Tab', 'Tab', '6');
+    await hand.press('ArrowDown', '3', 'ArrowDown', '2', 'ArrowDown', '1');
+    await next();
+    await hand.press('ArrowRight', '2', 'ArrowDown', 'ArrowDown', '0', 'ArrowDown', '0', 'ArrowRight', '0');
+    await next();
+    await hand.press('Enter', 'Tab', '2', 'Tab', 'Tab', 'PageUp', 'PageUp', 'Enter');
+    await next();
+    await hand.press(
+      'Tab',
+      '1',
+      '4',
+      '2',
+      'Enter',
+      '1',
+      '3',
+      '8',
+      'Enter',
+      'Enter',
+      '0',
+      'Enter',
+      'Enter',
+      '0',
+    );
+    await next();
+    expect(readableText(control).includes('IIb immediately threatened'), 'derived').to.equal(true);
+    await next();
+    expectEverything(page, control, hand.actions);
+  });
+
+  it('is entered by pen in under 80 actions, and the summary holds every value', async () => {
+    const { page, control, hand } = await open();
+    /** The button of a word in a group of a name. */
+    const pick = (group: string, word: string): Promise<void> => {
+      const all = [...allByRole(control, 'radiogroup', group)];
+      expect(all, group).to.have.length(1);
+      return hand.click(byRole(all[0] as HTMLElement, 'radio', word), 'pen');
+    };
+    const tap = (name: string | RegExp): Promise<void> => hand.click(byRole(control, 'button', name), 'pen');
+    const write = async (label: string, text: string): Promise<void> => {
+      await hand.click(field(control, label), 'pen');
+      await hand.press(...text);
+    };
+    await pick('Onset of the present trouble', 'Acute');
+    await pick('Symptom, left leg', 'Rest pain');
+    expect(flagged(control), 'rest pain with an acute onset').to.equal(true);
+    await pick('Began, left leg', 'Suddenly');
+    await write('Hours since, left leg', '6');
+    await pick('Heart rhythm', 'Atrial fibrillation');
+    await tap(/^Inspection and touch, /);
+    await pick('Colour, left leg', 'Pale');
+    await pick('Temperature, left leg', 'Cold');
+    await hand.click(field(control, 'Changes at, left leg'), 'pen');
+    await hand.press('k', 'Enter');
+    await write('Capillary refill, left leg', '6');
+    await pick('Feeling, left leg', 'Lost beyond toes');
+    await pick('Movement, left leg', 'Weak');
+    await pick('Venous Doppler, left leg', 'Audible');
+    await tap(/^Pulses and bruits, /);
+    await tap(/^Carry 2/);
+    await tap(/^Left femoral: /);
+    await tap(/^Carry 0/);
+    for (const site of ['popliteal', 'posterior tibial', 'dorsalis pedis'])
+      await tap(new RegExp(`^Left ${site}: `));
+    await tap(/^Bedside tests, /);
+    await tap('Leg raise (Buerger)');
+    await hand.click(byRole(control, 'radio', 'Left'), 'pen');
+    const handle = byRole(control, 'slider', 'Angle of the left leg');
+    const figure = handle.closest('svg') as SVGSVGElement;
+    handle.scrollIntoView({ block: 'center' });
+    await hand.stroke([handle, spotAt(figure, 20)], 'pen');
+    await tap('Turned pale here');
+    await tap(/^Pressures, /);
+    await write('Arm, right', '142');
+    await write('Arm, left', '138');
+    await write('Dorsalis pedis, left', '0');
+    await write('Posterior tibial, left', '0');
+    await tap(/^Stages, /);
+    expect(readableText(control).includes('IIb immediately threatened'), 'derived').to.equal(true);
+    const contents = everything(control).find((e) => e.localName === 'nav') as HTMLElement;
+    await hand.click(byRole(contents, 'button', 'Summary'), 'pen');
+    expectEverything(page, control, hand.actions);
+  });
+});
