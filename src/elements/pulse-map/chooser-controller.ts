@@ -60,8 +60,8 @@ export class ChooserController implements ReactiveController {
     if (!panel) return;
     if (!panel.matches(':popover-open')) {
       panel.showPopover();
-      if (this.host.sheet()) this.#makeRoom(panel);
     }
+    if (this.host.sheet()) this.#makeRoom(panel);
     this.#hang(panel);
     if (this.#focusNext) {
       panel.querySelector<HTMLElement>(this.#focusNext)?.focus({ preventScroll: true });
@@ -265,7 +265,8 @@ export class ChooserController implements ReactiveController {
 
   /** The sheet covers the foot of a narrow screen; the page is scrolled so that the open site stays seen above it. */
   #makeRoom(panel: HTMLElement): void {
-    const { top } = panel.getBoundingClientRect();
+    // Not where it is drawn: it may still be on its way in.
+    const top = window.innerHeight - panel.offsetHeight;
     const own = this.#box(`[data-anchor="${this.open}"]`);
     if (own && (own.bottom > top - 12 || own.top < 0)) window.scrollBy({ top: own.top - top / 2 });
   }
