@@ -25,7 +25,11 @@ async function mapIn(width: number, height: number): Promise<PulseMap> {
 }
 
 async function atRest(map: PulseMap): Promise<void> {
-  await Promise.all(chooser(map)?.getAnimations().map((moving) => moving.finished) ?? []);
+  await Promise.all(
+    chooser(map)
+      ?.getAnimations()
+      .map((moving) => moving.finished) ?? [],
+  );
 }
 
 /** The parts of the body in turn, where not all fit at once. */
