@@ -1,14 +1,26 @@
 import fc from 'fast-check';
-import { LIMBS, LISTENING_PLACES, type Place, PULSE_PLACES } from '../../src/anatomy/index.js';
 import {
+  FIGURE_HEIGHT,
+  FIGURE_WIDTH,
+  LIMBS,
+  LISTENING_PLACES,
+  type Place,
+  PULSE_PLACES,
+} from '../../src/anatomy/index.js';
+import {
+  addMark,
   ARM_DELAYS,
   type BruitFinding,
   BRUITS,
   DOPPLER_SIGNALS,
   emptyExamination,
   type Examination,
+  fewestPoints,
   GRADES,
   LEG_DELAYS,
+  type Mark,
+  MARK_KINDS,
+  type NewMark,
   ONSETS,
   type PulseFinding,
   REASONS,
@@ -53,6 +65,29 @@ export const pulsePlace = fc.constantFrom(...PULSE_PLACES);
 export const listeningPlace = fc.constantFrom(...LISTENING_PLACES);
 export const anyLimb = fc.constantFrom(...LIMBS);
 
+function tenths(most: number): fc.Arbitrary<number> {
+  return fc.integer({ min: 0, max: most * 10 }).map((value) => value / 10);
+}
+
+const figurePoint = fc.tuple(tenths(FIGURE_WIDTH), tenths(FIGURE_HEIGHT));
+
+/** A mark anywhere on the figure, off the body included. */
+export const anyNewMark: fc.Arbitrary<NewMark> = fc.constantFrom(...MARK_KINDS).chain((kind) =>
+  fc.record(
+    {
+      kind: fc.constant(kind),
+      points: fc.array(figurePoint, { minLength: fewestPoints(kind), maxLength: 12 }),
+      note: noteText,
+    },
+    { requiredKeys: ['kind', 'points'] },
+  ),
+);
+
+/** The same with an id, as a record holds it. */
+export const anyMark: fc.Arbitrary<Mark> = fc
+  .tuple(fc.string({ minLength: 1, maxLength: 12 }), anyNewMark)
+  .map(([id, mark]) => ({ ...mark, id, points: mark.points.map(([x, y]) => [x, y] as [number, number]) }));
+
 type Step = (examination: Examination) => Examination;
 const pulseStep: fc.Arbitrary<Step> = fc.tuple(pulsePlace, pulsePatch).map(
   ([place, patch]) =>
@@ -82,11 +117,14 @@ const fieldStep: fc.Arbitrary<Step> = fc
   )
   .map((fields) => (e: Examination) => setFields(e, fields));
 
+const markStep: fc.Arbitrary<Step> = anyNewMark.map((mark) => (e: Examination) => addMark(e, mark));
+
 /** One edit of any kind. */
 export const anyStep: fc.Arbitrary<Step> = fc.oneof(
   { weight: 6, arbitrary: pulseStep },
   { weight: 3, arbitrary: bruitStep },
   { weight: 1, arbitrary: fieldStep },
+  { weight: 1, arbitrary: markStep },
 );
 
 /** An examination as hands make it: any edits, one after another. */

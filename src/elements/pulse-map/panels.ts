@@ -20,7 +20,7 @@ export function renderHelp(words: Messages): TemplateResult {
   return html`<section class="help" aria-label=${words.map.help}>
     <b>${words.map.help}</b>
     <dl>
-      ${words.map.keys.map(
+      ${[...words.map.keys, ...words.marks.keys].map(
         ([key, does]) =>
           html`<div>
             <dt>${key}</dt>

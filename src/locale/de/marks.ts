@@ -113,6 +113,10 @@ export const marks: typeof enMarks = {
   edit: 'Ändern',
   remove: 'Löschen',
   note: 'Notiz',
+  keys: [
+    ['Pfeile auf einer Markierung', 'verschieben; mit Umschalt fein'],
+    ['Eingabe, Entf auf einer Markierung', 'ändern, löschen'],
+  ],
   groups: {
     'right leg': 'Rechtes Bein',
     'left leg': 'Linkes Bein',

@@ -115,6 +115,11 @@ export const marks = {
   edit: 'Edit',
   remove: 'Delete',
   note: 'Note',
+  /** Keys on a mark while one draws, for the list of keys. */
+  keys: [
+    ['Arrows on a mark', 'move it; with Shift, finely'],
+    ['Enter, Delete on a mark', 'change it, delete it'],
+  ] as readonly (readonly [string, string])[],
   groups: {
     'right leg': 'Right leg',
     'left leg': 'Left leg',

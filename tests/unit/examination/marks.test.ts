@@ -23,7 +23,7 @@ import {
   startHistory,
   undo,
 } from '../../../src/examination/index.js';
-import { anyMark, anyNewMark } from '../../tools/marks.js';
+import { anyMark, anyNewMark } from '../../tools/arbitraries.js';
 
 const base = { format: 'pulse-map/1', scale: '0-3' };
 const forefoot: Mark['points'] = [
