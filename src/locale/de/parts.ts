@@ -1,5 +1,6 @@
 import type { PartMessages } from '../languages.js';
 import { bedside } from './bedside.js';
+import { context } from './context.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
@@ -8,4 +9,13 @@ import { staging } from './staging.js';
 import { whole } from './whole.js';
 
 /** German words of the examination around the pulses. */
-export const deParts: PartMessages = { bedside, flags, history, inspection, pressures, staging, whole };
+export const deParts: PartMessages = {
+  bedside,
+  context,
+  flags,
+  history,
+  inspection,
+  pressures,
+  staging,
+  whole,
+};

@@ -10,6 +10,7 @@ import type { PartId, SummaryPart, WholeWords } from '../en/whole.js';
 import { anatomy } from './anatomy.js';
 import { bedside } from './bedside.js';
 import { examination as words } from './examination.js';
+import { context } from './context.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { map } from './map.js';
@@ -49,6 +50,7 @@ function summary(examination: Examination): SummaryPart[] {
       ...(examination.onset ? [`Beginn ${words.onsets[examination.onset]}.`] : []),
       ...limbs.flatMap((limb) => line(limb, history.limb(told?.[limb.kind]?.[limb.side] ?? {}))),
       ...history.whole(told ?? {}).map((said) => `${sentence(said)}.`),
+      ...context.said(examination.context ?? {}).map((said) => `${sentence(said)}.`),
     ],
     inspection: limbs.flatMap((limb) => line(limb, inspection.limb(seen?.[limb.kind]?.[limb.side] ?? {}))),
     pulses: pulses(examination),

@@ -1,4 +1,5 @@
 import { bedside } from './bedside.js';
+import { context } from './context.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
@@ -7,4 +8,4 @@ import { staging } from './staging.js';
 import { whole } from './whole.js';
 
 /** English words of history, inspection, tests, pressures, stages and flags. */
-export const enParts = { bedside, flags, history, inspection, pressures, staging, whole };
+export const enParts = { bedside, context, flags, history, inspection, pressures, staging, whole };

@@ -4,6 +4,7 @@ import { type Place, PLACES } from '../../anatomy/index.js';
 import { bruitAt, pulseAt } from '../../examination/index.js';
 import { anatomy } from './anatomy.js';
 import { bedside } from './bedside.js';
+import { context } from './context.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { map } from './map.js';
@@ -51,6 +52,7 @@ function summary(examination: Examination): SummaryPart[] {
       ...(examination.onset ? [`Onset ${examination.onset}.`] : []),
       ...limbs.flatMap((limb) => line(limb, history.limb(told?.[limb.kind]?.[limb.side] ?? {}))),
       ...history.whole(told ?? {}).map((said) => `${sentence(said)}.`),
+      ...context.said(examination.context ?? {}).map((said) => `${sentence(said)}.`),
     ],
     inspection: limbs.flatMap((limb) => line(limb, inspection.limb(seen?.[limb.kind]?.[limb.side] ?? {}))),
     pulses: pulses(examination),

@@ -1,0 +1,3 @@
+import { LimbContext } from './element.js';
+
+if (!customElements.get('limb-context')) customElements.define('limb-context', LimbContext);

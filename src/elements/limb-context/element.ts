@@ -1,0 +1,332 @@
+import { css, html, nothing, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type * as z from 'zod/mini';
+import {
+  ARTERIES,
+  ARTERY_IDS,
+  type ArteryId,
+  type Laterality,
+  type Side,
+  sidesOf,
+} from '../../anatomy/index.js';
+import {
+  ARM_CLAUDICATION,
+  type Context,
+  contextSchema,
+  fieldAt,
+  LEG_CLAUDICATION,
+  type Revascularisation,
+} from '../../examination/index.js';
+import { choices, optionsOf, toggles } from '../shared/choices.js';
+import { selectField } from '../shared/fields.js';
+import { PartElement } from '../shared/part-element.js';
+import { partStyles } from '../shared/part-styles.js';
+import { type SidedRow, sidedRows, sidedRowStyles } from '../shared/sided-rows.js';
+import { controlStyles, tokenStyles } from '../shared/tokens.js';
+
+type Repair = NonNullable<Context['revascularisations']>[number];
+type Kind = 'leg' | 'arm';
+
+/**
+ * What is known about the patient before a pulse is felt: age, diabetes, smoking, the cause, an injury, pain on exertion,
+ * amputations, pulses that were never there, bypasses and stents. Nothing is compulsory; what is left open is not known.
+ *
+ * @tag limb-context
+ * @attr value - The context as JSON; what a form reset returns to.
+ * @fires input - A person changed something.
+ * @fires change - A person changed something.
+ * @csspart repairs - The list of bypasses and stents.
+ */
+export class LimbContext extends PartElement<Context> {
+  static override styles = [
+    tokenStyles,
+    controlStyles,
+    partStyles,
+    sidedRowStyles,
+    css`
+      ul {
+        margin: 0;
+        padding: 0;
+        list-style: none;
+      }
+      li {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        justify-content: space-between;
+        gap: 8px;
+        border-block-end: 1px solid var(--_line);
+      }
+      .adding {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: end;
+        gap: 12px;
+        margin-block-start: 8px;
+      }
+      .adding .text {
+        min-inline-size: 180px;
+      }
+    `,
+  ];
+
+  /** Leaves out pain on exertion, where another control on the page asks for it. */
+  @property({ type: Boolean, attribute: 'no-claudication' }) noClaudication = false;
+
+  @state() private shown: Side = 'right';
+  /** The bypass or stent being entered. */
+  @state() private artery: ArteryId | undefined;
+  @state() private side: Laterality = 'right';
+  @state() private kind: Revascularisation = 'bypass';
+
+  protected override get schema(): z.ZodMiniType<Context> {
+    return contextSchema;
+  }
+
+  protected override render(): TemplateResult {
+    const { context: words, history } = this.words;
+    const { value } = this;
+    const show = (side: Side): void => void (this.shown = side);
+    const hasArms = value?.armClaudication ?? value?.armAmputation ?? value?.radialHarvested;
+    return html`
+      <div class="loose">
+        ${this.#one(words.age, words.ages, ['ageBand'])} ${this.#diabetes()}
+        ${this.#one(words.smoked, words.smoking, ['smoking'])}
+        ${this.#one(words.mechanism, words.mechanisms, ['mechanism'])}
+      </div>
+      ${sidedRows(
+        [
+          { heading: words.anywhere, rows: [this.#injury()] },
+          {
+            heading: this.words.whole.legs,
+            rows: [
+              ...this.#pain(history.claudicates, history.muscles, 'leg', 'legClaudication', LEG_CLAUDICATION),
+              this.#sided(words.amputation, words.legAmputations, 'leg', 'legAmputation'),
+              this.#missing(),
+            ],
+          },
+          {
+            heading: this.words.whole.arms,
+            folded: hasArms === undefined,
+            rows: [
+              ...this.#pain(history.tires, history.muscles, 'arm', 'armClaudication', ARM_CLAUDICATION),
+              this.#sided(words.amputation, words.armAmputations, 'arm', 'armAmputation'),
+              this.#harvested(),
+            ],
+          },
+        ],
+        this.shown,
+        show,
+        this.words,
+      )}
+      <div class="loose">${this.#repairs()}</div>
+    `;
+  }
+
+  /** A choice about the whole patient. */
+  #one<V extends string>(
+    label: string,
+    words: Readonly<Record<V, string>>,
+    path: readonly string[],
+  ): TemplateResult {
+    return html`<div>
+      <span class="hint" aria-hidden="true">${label}</span>
+      ${choices<V>({
+        label,
+        options: optionsOf(words),
+        value: fieldAt(this.value, path) as V | undefined,
+        disabled: !this.editable,
+        pick: (picked) => this.edit(path, picked),
+      })}
+    </div>`;
+  }
+
+  #diabetes(): TemplateResult {
+    const { context: words } = this.words;
+    const known = this.value?.diabetes;
+    return html`<div>
+      <span class="hint" aria-hidden="true">${words.diabetes}</span>
+      ${choices<'yes' | 'no'>({
+        label: words.diabetes,
+        options: optionsOf(words.diabetesOptions),
+        value: known === undefined ? undefined : known ? 'yes' : 'no',
+        disabled: !this.editable,
+        pick: (picked) => this.edit(['diabetes'], picked && picked === 'yes'),
+      })}
+    </div>`;
+  }
+
+  #limb(label: string, kind: Kind, side: Side): string {
+    return `${label}, ${this.mapWords.anatomy.limbs[`${side} ${kind}`]}`;
+  }
+
+  /** A choice for each side, from all of the words or from some of them. */
+  #sided<V extends string>(
+    label: string,
+    words: Readonly<Record<V, string>>,
+    kind: Kind,
+    field: string,
+    some?: readonly NoInfer<V>[],
+  ): SidedRow {
+    const options = optionsOf(words).filter(([value]) => !some || some.includes(value));
+    return {
+      label,
+      cell: (side) =>
+        choices<V>({
+          label: this.#limb(label, kind, side),
+          options,
+          value: fieldAt(this.value, [field, side]) as V | undefined,
+          disabled: !this.editable,
+          pick: (picked) => this.edit([field, side], picked),
+        }),
+    };
+  }
+
+  #pain<V extends string>(
+    label: string,
+    words: Readonly<Record<V, string>>,
+    kind: Kind,
+    field: string,
+    some: readonly NoInfer<V>[],
+  ): SidedRow[] {
+    return this.noClaudication ? [] : [this.#sided(label, words, kind, field, some)];
+  }
+
+  #injury(): SidedRow {
+    const { context: words, whole } = this.words;
+    return {
+      label: words.injury,
+      cell: (side) =>
+        selectField({
+          label: `${words.injury}, ${whole[side].toLocaleLowerCase()}`,
+          quiet: true,
+          options: optionsOf(words.injuries),
+          value: this.value?.injury?.[side],
+          empty: words.nothingOf,
+          disabled: !this.editable,
+          set: (place) => this.edit(['injury', side], place),
+        }),
+    };
+  }
+
+  #missing(): SidedRow {
+    const { context: words } = this.words;
+    return {
+      label: words.missing,
+      cell: (side) =>
+        toggles({
+          label: this.#limb(words.missing, 'leg', side),
+          options: optionsOf(words.missingOptions),
+          value: this.value?.absentFromBirth?.[side],
+          disabled: !this.editable,
+          pick: (sites) => this.edit(['absentFromBirth', side], sites),
+        }),
+    };
+  }
+
+  #harvested(): SidedRow {
+    const { context: words } = this.words;
+    const taken = this.value?.radialHarvested ?? [];
+    return {
+      label: words.harvested,
+      cell: (side) =>
+        toggles({
+          label: this.#limb(words.harvested, 'arm', side),
+          options: optionsOf({ [side]: words.harvestedOption } as Record<Side, string>),
+          value: taken.filter((one) => one === side),
+          disabled: !this.editable,
+          pick: (picked) => {
+            const others = taken.filter((one) => one !== side);
+            const next = picked?.length ? [...others, side] : others;
+            this.edit(['radialHarvested'], next.length ? next : undefined);
+          },
+        }),
+    };
+  }
+
+  #repairs(): TemplateResult {
+    const { context: words } = this.words;
+    const list = this.value?.revascularisations ?? [];
+    return html`<div>
+      <h4>${words.repaired}</h4>
+      <ul part="repairs" aria-label=${words.repaired}>
+        ${list.length ? list.map((repair, i) => this.#repair(repair, i)) : html`<li>${words.noRepairs}</li>`}
+      </ul>
+      ${this.editable ? this.#adding() : nothing}
+    </div>`;
+  }
+
+  #repair({ kind, artery, side }: Repair, i: number): TemplateResult {
+    const { context: words } = this.words;
+    const repair = words.repair(kind, this.mapWords.anatomy.vessel({ artery, side }));
+    const said = repair.charAt(0).toLocaleUpperCase() + repair.slice(1);
+    return html`<li>
+      <span>${said}</span>
+      ${
+        this.editable
+          ? html`<button
+              type="button"
+              class="button"
+              @click=${() => {
+                const rest = (this.value?.revascularisations ?? []).filter((_, j) => j !== i);
+                this.edit(['revascularisations'], rest.length ? rest : undefined);
+              }}
+            >
+              ${words.remove(said)}
+            </button>`
+          : nothing
+      }
+    </li>`;
+  }
+
+  #adding(): TemplateResult {
+    const { context: words } = this.words;
+    const { arteries } = this.mapWords.anatomy;
+    const sides = this.artery ? sidesOf(ARTERIES[this.artery].occurs) : (['right', 'left'] as const);
+    const side = sides.includes(this.side) ? this.side : sides[0]!;
+    const list = this.value?.revascularisations ?? [];
+    const there = list.some((one) => one.artery === this.artery && one.side === side);
+    return html`<div class="adding">
+      ${selectField<Revascularisation>({
+        label: words.repairKind,
+        options: optionsOf(words.repairs),
+        value: this.kind,
+        disabled: false,
+        set: (kind) => kind && (this.kind = kind),
+      })}
+      ${selectField<Laterality>({
+        label: words.repairSide,
+        options: sides.map((one) => [one, words.sides[one]] as const),
+        value: side,
+        disabled: sides.length === 1,
+        set: (one) => one && (this.side = one),
+      })}
+      ${selectField<ArteryId>({
+        label: words.repairArtery,
+        options: ARTERY_IDS.map((artery) => [artery, arteries[artery]] as const),
+        value: this.artery,
+        empty: words.choose,
+        disabled: false,
+        set: (artery) => (this.artery = artery),
+      })}
+      <button
+        type="button"
+        class="button"
+        ?disabled=${!this.artery || there}
+        @click=${() => {
+          if (!this.artery) return;
+          this.edit(['revascularisations'], [...list, { artery: this.artery, side, kind: this.kind }]);
+          this.artery = undefined;
+        }}
+      >
+        ${words.add}
+      </button>
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'limb-context': LimbContext;
+  }
+}

@@ -1,0 +1,155 @@
+import { expect, fixture } from '@open-wc/testing';
+import type { LimbContext } from 'pulse-map';
+import { click, emulate, press, setViewport } from '../../tools/real-input.js';
+import { eventsOf } from '../tools/map.js';
+import { drawn, field } from '../tools/limbs.js';
+import { allByRole, byRole, readableText } from '../tools/perceive.js';
+import 'pulse-map/elements/limb-context/define';
+
+before(() => setViewport({ width: 1000, height: 900 }));
+
+async function open(attributes = '', value?: LimbContext['value']): Promise<LimbContext> {
+  const control = await fixture<LimbContext>(`<limb-context ${attributes}></limb-context>`);
+  if (value) control.value = value;
+  await drawn(control);
+  return control;
+}
+
+async function choose(select: HTMLSelectElement, value: string): Promise<void> {
+  select.focus();
+  select.value = value;
+  select.dispatchEvent(new Event('change', { bubbles: true, composed: true }));
+  await drawn(select);
+}
+
+describe('<limb-context>', () => {
+  it('says nothing until something is entered', async () => {
+    const control = await open();
+    expect(control.value).to.equal(undefined);
+    expect(
+      allByRole(control, 'radio').filter((r) => r.getAttribute('aria-checked') === 'true'),
+    ).to.have.length(0);
+  });
+
+  it('takes age, diabetes, smoking and cause, each with one click and one input and one change', async () => {
+    const control = await open();
+    const events = eventsOf(control);
+    await click(byRole(control, 'radio', '60 to 79'));
+    await click(byRole(control, 'radio', 'No'));
+    await click(byRole(control, 'radio', 'Now'));
+    await click(byRole(control, 'radio', 'Embolus'));
+    await drawn(control);
+    expect(control.value).to.deep.equal({
+      ageBand: '60-79',
+      diabetes: false,
+      smoking: 'current',
+      mechanism: 'embolic',
+    });
+    expect(events).to.deep.equal({ input: 4, change: 4 });
+  });
+
+  it('takes an answer back by pressing it again, and by Delete', async () => {
+    const control = await open('', { ageBand: '60-79', diabetes: true });
+    await click(byRole(control, 'radio', '60 to 79'));
+    byRole(control, 'radio', 'Yes').focus();
+    await press('Delete');
+    expect(control.value).to.equal(undefined);
+  });
+
+  it('keeps right and left apart, by keys alone', async () => {
+    const control = await open();
+    const group = byRole(control, 'radiogroup', 'Amputated, left leg');
+    group.querySelector<HTMLElement>('[tabindex="0"]')?.focus();
+    await press('3');
+    const missing = byRole(control, 'group', 'Pulse never there, right leg');
+    missing.querySelector<HTMLElement>('[tabindex="0"]')?.focus();
+    await press('1');
+    await drawn(control);
+    expect(control.value).to.deep.equal({
+      legAmputation: { left: 'below-knee' },
+      absentFromBirth: { right: ['dorsalis-pedis'] },
+    });
+  });
+
+  it('takes where it hurts, where the injury was, and leaves the pain to another control when told to', async () => {
+    const control = await open();
+    await click(byRole(byRole(control, 'radiogroup', 'Hurts on walking, right leg'), 'radio', 'Upper calf'));
+    await choose(field<HTMLSelectElement>(control, 'Injured or operated on at, left'), 'knee');
+    expect(control.value).to.deep.equal({
+      legClaudication: { right: 'calf-upper' },
+      injury: { left: 'knee' },
+    });
+    const other = await open('no-claudication');
+    expect(allByRole(other, 'radiogroup', /Hurts on walking/)).to.have.length(0);
+  });
+
+  it('lists bypasses and stents, adds one and takes it away', async () => {
+    const control = await open();
+    expect(readableText(control)).to.contain('None recorded.');
+    await choose(field<HTMLSelectElement>(control, 'Kind'), 'stent');
+    await choose(field<HTMLSelectElement>(control, 'Side'), 'left');
+    await choose(field<HTMLSelectElement>(control, 'Artery'), 'common-iliac');
+    await click(byRole(control, 'button', 'Add'));
+    await drawn(control);
+    expect(control.value?.revascularisations).to.deep.equal([
+      { artery: 'common-iliac', side: 'left', kind: 'stent' },
+    ]);
+    expect(readableText(control)).to.contain('Stent in left common iliac');
+    await click(byRole(control, 'button', 'Remove: Stent in left common iliac'));
+    await drawn(control);
+    expect(control.value).to.equal(undefined);
+  });
+
+  it('offers no side for an artery of the midline', async () => {
+    const control = await open();
+    await choose(field<HTMLSelectElement>(control, 'Artery'), 'infrarenal-aorta');
+    expect(field<HTMLSelectElement>(control, 'Side').disabled).to.equal(true);
+    await click(byRole(control, 'button', 'Add'));
+    expect(control.value?.revascularisations?.[0]?.side).to.equal('midline');
+  });
+
+  it('submits its value and returns to the first one on reset', async () => {
+    const form = await fixture<HTMLFormElement>(
+      `<form><limb-context name="known" value='{"diabetes":true}'></limb-context></form>`,
+    );
+    const control = form.querySelector('limb-context') as LimbContext;
+    await drawn(control);
+    await click(byRole(control, 'radio', '20 to 39'));
+    expect(JSON.parse(String(new FormData(form).get('known')))).to.deep.equal({
+      diabetes: true,
+      ageBand: '20-39',
+    });
+    form.reset();
+    expect(control.value).to.deep.equal({ diabetes: true });
+  });
+
+  it('names what is wrong with a value it cannot take, and keeps the one before', async () => {
+    const control = await open('', { ageBand: '40-59' });
+    control.value = { ageBand: 'old' } as never;
+    expect(control.value).to.deep.equal({ ageBand: '40-59' });
+    expect(control.faults[0]?.path).to.deep.equal(['ageBand']);
+    expect(control.validationMessage).to.contain('ageBand');
+  });
+
+  it('changes nothing while it is read-only or disabled', async () => {
+    for (const bar of ['readonly', 'disabled']) {
+      const control = await open(bar, {
+        revascularisations: [{ artery: 'popliteal', side: 'right', kind: 'bypass' }],
+      });
+      expect(allByRole(control, 'button', /Remove|Add/)).to.have.length(0);
+      await click(byRole(control, 'radio', '60 to 79'));
+      expect(control.value).to.deep.equal({
+        revascularisations: [{ artery: 'popliteal', side: 'right', kind: 'bypass' }],
+      });
+    }
+  });
+
+  for (const scheme of ['light', 'dark'] as const) {
+    it(`has no accessibility fault that axe finds, ${scheme}`, async () => {
+      await emulate({ colorScheme: scheme });
+      const control = await open('', { ageBand: '60-79', legAmputation: { left: 'toes' } });
+      await expect(control).to.be.accessible();
+      await emulate({});
+    });
+  }
+});
