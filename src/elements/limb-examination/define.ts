@@ -1,4 +1,5 @@
 import '../bedside-test/define.js';
+import '../limb-context/define.js';
 import '../limb-flags/define.js';
 import '../limb-history/define.js';
 import '../limb-inspection/define.js';

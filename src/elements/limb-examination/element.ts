@@ -6,6 +6,7 @@ import { type BedsideTestId, type Examination, patchAt, setFields } from '../../
 import type { PartId } from '../../locale/en/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import type { BedsideTest } from '../bedside-test/element.js';
+import type { LimbContext } from '../limb-context/element.js';
 import type { LimbHistoryElement } from '../limb-history/element.js';
 import type { LimbInspectionElement } from '../limb-inspection/element.js';
 import type { LimbPressures } from '../limb-pressures/element.js';
@@ -163,15 +164,29 @@ export class LimbExamination extends RecordElement {
     switch (part) {
       case 'history':
         return html`<limb-history
-          .lang=${lang}
-          .readOnly=${readOnly}
-          ?disabled=${barred}
-          .value=${this.#history.of(examination)}
-          @change=${(event: Event) => {
-            const { onset, history, context } = (event.target as LimbHistoryElement).value ?? {};
-            this.#set({ onset, history, context });
-          }}
-        ></limb-history>`;
+            .lang=${lang}
+            .readOnly=${readOnly}
+            ?disabled=${barred}
+            .value=${this.#history.of(examination)}
+            @change=${(event: Event) => {
+              const { onset, history, context } = (event.target as LimbHistoryElement).value ?? {};
+              this.#set({ onset, history, context });
+            }}
+          ></limb-history>
+          <details
+            class="fold"
+            ?open=${Object.keys(examination.context ?? {}).some((key) => !/Claudication$/.test(key))}
+          >
+            <summary>${this.parts.context.title}</summary>
+            <limb-context
+              no-claudication
+              .lang=${lang}
+              .readOnly=${readOnly}
+              ?disabled=${barred}
+              .value=${examination.context}
+              @change=${(event: Event) => this.#set({ context: (event.target as LimbContext).value })}
+            ></limb-context>
+          </details>`;
       case 'inspection':
         return html`<limb-inspection
           .lang=${lang}

@@ -1,0 +1,30 @@
+import { expect, fixture } from '@open-wc/testing';
+import type { LimbExamination } from 'pulse-map';
+import { click, setViewport } from '../../tools/real-input.js';
+import { drawn } from '../tools/limbs.js';
+import { allByRole, byRole, readableText } from '../tools/perceive.js';
+import 'pulse-map/elements/limb-examination/define';
+
+before(() => setViewport({ width: 1000, height: 900 }));
+
+describe('What is known beforehand, within the whole examination', () => {
+  it('goes into the record and the summary, with one undo, and leaves what history asks alone', async () => {
+    const control = await fixture<LimbExamination>('<limb-examination></limb-examination>');
+    await drawn(control);
+    const summary = [...control.renderRoot.querySelectorAll('summary')].find((s) =>
+      s.textContent?.includes('Known beforehand'),
+    );
+    await click(summary!);
+    await click(byRole(control, 'radio', '60 to 79'));
+    await click(byRole(control, 'radio', 'Embolus'));
+    await drawn(control);
+    expect(control.examination.context).to.deep.equal({ ageBand: '60-79', mechanism: 'embolic' });
+    expect(allByRole(control, 'radiogroup', /Hurts on walking, right leg/)).to.have.length(0);
+    await control.openPart('summary');
+    await drawn(control);
+    expect(readableText(control)).to.contain('Age 60 to 79.');
+    expect(readableText(control)).to.contain('Cause thought to be embolus.');
+    control.undo();
+    expect(control.examination.context).to.deep.equal({ ageBand: '60-79' });
+  });
+});
