@@ -73,6 +73,7 @@ const EXPECTED: Readonly<Record<string, string>> = {
   'each word once': 'jedes Wort einmal',
   'each id once': 'jede Kennung einmal',
   'at most one decimal': 'höchstens eine Nachkommastelle',
+  'at least 3 points for an area': 'mindestens 3 Punkte für eine Fläche',
   'a date and time with "Z" or an offset, such as "2026-05-01T10:30+02:00"':
     'Datum und Uhrzeit mit „Z“ oder Abweichung, etwa „2026-05-01T10:30+02:00“',
   'a grade or a reason, not both': 'ein Grad oder ein Grund, nicht beides',

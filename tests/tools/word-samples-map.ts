@@ -1,0 +1,259 @@
+/** Arguments for every entry of the locale that is a function, in the areas of this part. */
+import {
+  ARTERY_IDS,
+  LIMBS,
+  limbKey,
+  PIECES,
+  PLACES,
+  PULSE_PLACES,
+  SIDES,
+  SITE_IDS,
+  SKIN_PLACES,
+  type SkinName,
+  VESSELS,
+} from '../../src/anatomy/index.js';
+import {
+  BRUITS,
+  DOPPLER_SIGNALS,
+  GRADES,
+  MARK_KINDS,
+  ONSETS,
+  parseExamination,
+  type PulseFinding,
+  REASONS,
+  SCALE_IDS,
+  SCALES,
+} from '../../src/examination/index.js';
+import { CAUSES, type FindingId, readExamination } from '../../src/localisation/index.js';
+import type { Messages } from '../../src/locale/index.js';
+import { COUNTS, each, one, type Samples, SIDE, TEXT, three, two } from './word-samples-of.js';
+import { READ } from './word-records.js';
+
+const STEPS = Object.values(SCALES).flatMap(({ steps }) => steps);
+const PLACE = one(PLACES);
+const LIMB = one(LIMBS);
+const KEYS = LIMBS.map(limbKey);
+const PULSES: readonly (PulseFinding | undefined)[] = [
+  undefined,
+  ...GRADES.map((grade) => ({ grade })),
+  ...REASONS.map((couldNotExamine) => ({ couldNotExamine })),
+  ...DOPPLER_SIGNALS.map((doppler) => ({ doppler })),
+  { grade: 'bounding', increased: true, thrill: true, expansile: true, note: 'xyz' },
+];
+const HEARD = [
+  undefined,
+  ...BRUITS.map((bruit) => ({ bruit })),
+  { couldNotExamine: 'cast' as const, note: 'xyz' },
+];
+
+const readings = READ.map((examination) => ({ examination, reading: readExamination(examination) }));
+const rules = each(readings, ({ examination, reading }) =>
+  Object.values(reading.rule).map((rule) => ({ examination, rule })),
+);
+const networks = each(readings, ({ reading: { network } }) => (network.status === 'read' ? [network] : []));
+const details = each(networks, (network) =>
+  Object.values(network.detail).filter((detail) => detail !== undefined),
+);
+const anyPlace = { site: 'femoral', side: 'left' } as const;
+const FINDINGS: FindingId[] = [
+  ...each(details, ({ evidence }) => evidence.map(({ finding }) => finding)),
+  ...DOPPLER_SIGNALS.map((signal) => ({ kind: 'doppler' as const, place: anyPlace, signal })),
+  { kind: 'thrill', place: anyPlace },
+  ...BRUITS.map((bruit) => ({
+    kind: 'bruit' as const,
+    place: { site: 'femoral' as const, side: 'left' as const },
+    bruit,
+  })),
+  { kind: 'index', place: anyPlace, value: 0.5 },
+  { kind: 'ankle-index', side: 'left', value: 0.5 },
+  ...two(LIMBS, ['none', 'calf-upper', 'arm'] as const).map(([limb, muscle]) => ({
+    kind: 'pain' as const,
+    limb,
+    muscle,
+  })),
+  ...two(['radio-radial', 'radio-femoral'] as const, [...SIDES, 'both', 'none'] as const).map(
+    ([of, side]) => ({
+      kind: 'delay' as const,
+      of,
+      side,
+    }),
+  ),
+];
+const ASSUMPTIONS = [
+  ...CAUSES.map((cause) => ({ kind: 'cause' as const, cause })),
+  ...ARTERY_IDS.map((artery) => ({ kind: 'artery' as const, artery })),
+  ...PULSE_PLACES.map(({ site }) => ({ kind: 'palpation' as const, site })),
+  ...(['narrowed', 'blocked'] as const).map((through) => ({ kind: 'passage' as const, through })),
+  ...(['bruit', 'doppler', 'index', 'pain', 'delay'] as const).map((kind) => ({ kind })),
+].map((assumption) => ({ assumption, factor: 2 as const, answer: 0 }));
+const LESION_STATES = ['narrowed', 'blocked'] as const;
+
+const NAMES: SkinName[] = [
+  ...SKIN_PLACES,
+  ...two(SIDES, ['upper', 'mid', 'lower'] as const).map(([side, third]) => ({
+    region: 'shin' as const,
+    side,
+    third,
+  })),
+  { region: 'knee', side: 'left', to: 'toes' },
+];
+const WHERE = [[], NAMES.slice(0, 1), NAMES.slice(-2), NAMES.slice(0, 4)];
+
+const faulty = [
+  [],
+  { format: 'pulse-map/9', scale: '0-3' },
+  { format: 'pulse-map/1' },
+  { format: 'pulse-map/1', scale: 3, pulses: { femoral: { both: {} } }, examiner: 'x'.repeat(5000) },
+  {
+    format: 'pulse-map/1',
+    scale: '0-3',
+    pulses: { femoral: { left: { grade: 'normal', couldNotExamine: 'cast' } } },
+  },
+].flatMap((input) => {
+  const parsed = parseExamination(input);
+  return parsed.ok ? [] : parsed.faults;
+});
+
+export const MAP_SAMPLES: Samples<Messages> = {
+  anatomy: { place: PLACE, vessel: one(VESSELS), piece: one(PIECES.map(({ key }) => key)) },
+  examination: {
+    couldNot: one(REASONS),
+    step: one(STEPS),
+    pulseExtras: one(PULSES.filter((pulse) => pulse !== undefined)),
+    fault: one([...faulty, { code: 'unreadable', path: [], found: '"x"', expected: ['JSON'] }]),
+  },
+  form: { refusedMore: COUNTS },
+  localisation: {
+    answer: one(each(networks, ({ limbs }) => Object.values(limbs).flatMap(({ answers }) => answers))),
+    pieces: one(
+      each(networks, ({ limbs }) =>
+        Object.values(limbs).flatMap(({ answers }) => answers.map((a) => a.pieces)),
+      ),
+    ),
+    disagreeWhy: TEXT,
+    ruleSilent: TEXT,
+    downstreamState: two(
+      PIECES.map(({ key }) => key),
+      LESION_STATES,
+    ),
+    weight: one([1.5, -0.2]),
+    finding: one(FINDINGS),
+    act: one([
+      ...PLACES.flatMap((place) => (['feel', 'listen'] as const).map((kind) => ({ kind, place }))),
+      ...SIDES.map((side) => ({ kind: 'ankle-pressure' as const, side })),
+      { kind: 'arm-pressures' },
+    ]),
+    firm: [
+      ...three(
+        ['firm', 'fairly-firm', 'not-firm'] as const,
+        [[], ...ASSUMPTIONS.map((a) => [a])],
+        [0, 1, 3],
+      ).map(
+        ([grade, overturned, left], i): [typeof grade, typeof overturned, number, (typeof KEYS)[number]] => [
+          grade,
+          overturned,
+          left,
+          KEYS[i % KEYS.length] as (typeof KEYS)[number],
+        ],
+      ),
+    ],
+    story: [
+      ...CAUSES.map((cause): [typeof cause, never[]] => [cause, []]),
+      [
+        'embolic',
+        LESION_STATES.map((state, i) => ({ piece: PIECES[i + 20]?.key ?? 'left popliteal', state })),
+      ],
+    ],
+    impossibleWhy: [[[]], [FINDINGS.slice(0, 2)]],
+    where: PLACE,
+  },
+  map: {
+    carryStep: TEXT,
+    carrying: TEXT,
+    allNormal: COUNTS,
+    otherNormal: COUNTS,
+    allRecorded: COUNTS,
+    pulseOn: one(SCALE_IDS),
+    siteTitle: PLACE,
+    gradeWord: one(STEPS),
+    reasonWord: one(REASONS),
+    dopplerWord: one(DOPPLER_SIGNALS),
+    next: PLACE,
+    siteName: one(SITE_IDS),
+    pulseColumn: SIDE,
+    bruitColumn: SIDE,
+    pulseOf: PLACE,
+    bruitOf: PLACE,
+    moreOf: PLACE,
+    noteOf: two([...SIDES, 'midline'] as const, ['xyz']),
+    was: one([undefined, ...STEPS]),
+    when: [[undefined], ['2026-05-01T10:30Z']],
+    earlierFinding: TEXT,
+    changed: each(PULSES, (before) =>
+      HEARD.map((heard): [string, undefined, typeof before, typeof heard, '0-3'] => [
+        '',
+        undefined,
+        before,
+        heard,
+        '0-3',
+      ]),
+    ),
+    earlier: one(['', '1.']),
+    sameAsOther: SIDE,
+    fillLimb: LIMB,
+    clearLimb: LIMB,
+    limbFilled: LIMB,
+    limbCleared: LIMB,
+    limbUnchanged: LIMB,
+    collateral: PLACE,
+    findings: three(PULSES, HEARD, SCALE_IDS),
+    findingShort: three(PULSES, HEARD, SCALE_IDS),
+    siteLabel: two(PLACES, ['xyz']),
+    listenAt: PLACE,
+    recorded: two(PLACES, ['xyz']),
+    nothingTo: two(PLACES, ['feel', 'hear'] as const),
+    notOnScale: two([4, 9], SCALE_IDS),
+    restNormal: COUNTS,
+    count: [
+      [3, 23, '0-3'],
+      [3, 23, 'words'],
+    ],
+    onsetWord: one(ONSETS),
+    radioFemoral: TEXT,
+    lesionMark: three(['block', 'narrowing'] as const, ['xyz'], ['', '50']),
+    siteTiny: one(SITE_IDS),
+    siteShort: one(SITE_IDS),
+  },
+  marks: {
+    kindWord: one(MARK_KINDS),
+    kindShort: one(MARK_KINDS),
+    placeWord: one(NAMES),
+    where: one(WHERE),
+    whereWord: one(WHERE),
+    mark: three(MARK_KINDS, WHERE, [undefined, 'xyz']),
+    recorded: two(MARK_KINDS, WHERE),
+    changed: three(MARK_KINDS, WHERE, [undefined, 'xyz']),
+    removed: three(MARK_KINDS, WHERE, [1, 3]),
+    full: COUNTS,
+  },
+  reading: { limbTitle: LIMB, open: PLACE, noBlock: one([0.123]), levelsOf: one(KEYS) },
+  rule: {
+    lead: one(rules.map(({ rule }) => rule)),
+    leads: one(readings.map(({ reading }) => reading.rule)),
+    everywhere: one(readings.map(({ reading }) => reading.rule)),
+    lesion: each(rules, ({ rule }) =>
+      rule.lesions.flatMap((lesion) =>
+        [true, false].map((alone): [typeof lesion, (typeof KEYS)[number], boolean] => [
+          lesion,
+          limbKey(rule.limb),
+          alone,
+        ]),
+      ),
+    ),
+    reasons: rules.map(({ examination, rule }) => [examination, rule]),
+    contradiction: one(rules.flatMap(({ rule }) => rule.contradictions)),
+    finding: two(READ, PULSE_PLACES.slice(0, 4)),
+    pieces: one(rules.flatMap(({ rule }) => rule.lesions.map(({ pieces }) => pieces))),
+    unstated: two(READ.slice(10), [PULSE_PLACES.slice(0, 5), PULSE_PLACES.slice(-8)]),
+  },
+};

@@ -1,0 +1,252 @@
+/** Arguments for every entry of the locale that is a function, in the areas of this part. */
+import { SIDES } from '../../src/anatomy/index.js';
+import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../src/bedside/index.js';
+import {
+  type Context,
+  ACUTE_CLASSES,
+  FONTAINE_STAGES,
+  PRESSURE_SITES,
+  REASONS,
+  RUTHERFORD_CATEGORIES,
+  WIFI_GRADES,
+  WIFI_STAGES,
+} from '../../src/examination/index.js';
+import type { PartMessages } from '../../src/locale/index.js';
+import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
+import type { SchemeId } from '../../src/locale/en/staging.js';
+import { readPressures } from '../../src/pressures/index.js';
+import { FLAG_CODES, type RedFlag, redFlags } from '../../src/staging/index.js';
+import { GROUND_CODES, type GroundCode, MISSING_CODES } from '../../src/staging/derived.js';
+import { BEDSIDE, PRESSURES, WHOLE } from './word-records.js';
+
+const UNITS = ['mmHg', 'kPa'] as const;
+const pressures = PRESSURES.map((of) => ({ of, reading: readPressures(of) }));
+const threats = (['ankle', 'toe', 'tcpo2', 'index'] as const).map((measure) => ({
+  side: 'left' as const,
+  measure,
+  value: measure === 'index' ? 0.4 : 45,
+  limit: 50,
+  inclusive: measure === 'toe',
+}));
+const field = 'Arm';
+
+const STAGED: Record<SchemeId, readonly (string | number)[]> = {
+  acute: ACUTE_CLASSES,
+  fontaine: FONTAINE_STAGES,
+  rutherford: RUTHERFORD_CATEGORIES,
+  wound: WIFI_GRADES,
+  ischaemia: WIFI_GRADES,
+  infection: WIFI_GRADES,
+  wifi: WIFI_STAGES,
+};
+const schemes = Object.keys(STAGED) as SchemeId[];
+const stages = each(schemes, (scheme) => two([scheme], STAGED[scheme]));
+const candidates = each(schemes, (scheme) =>
+  two([scheme], [STAGED[scheme].slice(0, 2), STAGED[scheme].slice(0, 3)]),
+);
+const overruled = stages.map(
+  ([scheme, stage]): [SchemeId, { stage: string | number; derived?: string | number; why?: string }] => [
+    scheme,
+    stage === 'I' || stage === 1 ? { stage } : { stage, derived: 1, why: 'xyz' },
+  ],
+);
+
+/** What each finding's words are filled with: a word of the record, and the numbers it may come with. */
+const GROUND_VALUES: Partial<Record<GroundCode, readonly string[]>> = {
+  symptom: ['none', 'claudication', 'rest-pain', 'tissue-loss'],
+  severity: ['mild', 'moderate', 'severe'],
+  sensation: ['normal', 'digits', 'beyond-digits', 'lost'],
+  movement: ['normal', 'weak', 'paralysed'],
+  arterial: ['audible', 'inaudible'],
+  venous: ['audible', 'inaudible'],
+  colour: ['pale', 'blue', 'mottled', 'fixed-mottled'],
+  temperature: ['cold'],
+  muscle: ['tense', 'tender'],
+  ulcer: ['none', 'shallow', 'deep', 'extensive'],
+  gangrene: ['none', 'dry', 'wet'],
+  mechanism: ['dissection'],
+};
+const NUMBERS = {
+  grade: 1,
+  cm: 2.5,
+  mmHg: 40,
+  hours: 3,
+  metres: 90,
+  limit: 50,
+  extent: 'digits',
+  signs: 'redness pus',
+};
+function params(code: GroundCode): [Record<string, string | number>][] {
+  const at =
+    code === 'pulse-absent' || code === 'expansile' ? 'left femoral' : code === 'injury' ? 'groin' : 'heel';
+  const values = GROUND_VALUES[code] ?? [/index/.test(code) ? 0.4 : 45];
+  return values.map((value) => [{ ...NUMBERS, place: at, value }]);
+}
+const grounds = Object.fromEntries(GROUND_CODES.map((code) => [code, params(code)])) as Record<
+  GroundCode,
+  [Record<string, string | number>][]
+>;
+const FLAGGED_LIMBS: RedFlag['limb'][] = [
+  undefined,
+  { kind: 'leg', side: 'left' },
+  { kind: 'arm', side: 'right' },
+];
+const flagged = two(FLAG_CODES, FLAGGED_LIMBS).map(([code, limb]): RedFlag => ({
+  code,
+  urgency: 'now',
+  ...(limb && { limb }),
+  grounds: [
+    { code: 'hours', params: { hours: 1 } },
+    { code: 'movement', params: { value: 'weak' } },
+  ],
+  missing: MISSING_CODES,
+}));
+
+/** Everything that can be known beforehand. */
+const CONTEXT: Context = {
+  ageBand: '60-79',
+  diabetes: true,
+  smoking: 'past',
+  mechanism: 'embolic',
+  injury: { left: 'knee' },
+  legClaudication: { right: 'calf-upper' },
+  armClaudication: { right: 'arm', left: 'none' },
+  legAmputation: { left: 'toes' },
+  armAmputation: { right: 'fingers' },
+  absentFromBirth: { right: ['dorsalis-pedis'] },
+  radialHarvested: ['left'],
+  revascularisations: [{ artery: 'common-iliac', side: 'left', kind: 'stent' }],
+};
+
+export const PART_SAMPLES: Samples<PartMessages> = {
+  bedside: {
+    named: two(BEDSIDE_TEST_IDS, [undefined, 'Xyz']),
+    read: each(BEDSIDE, (bedside) =>
+      two(BEDSIDE_TEST_IDS, SIDES).flatMap(([id, side]) => {
+        const reading = readBedside(id, side, bedside);
+        return reading ? [[id, reading] as [typeof id, never]] : [];
+      }),
+    ),
+    limitOption: each(BEDSIDE_TEST_IDS, (id) => {
+      const { limits } = BEDSIDE_TESTS[id];
+      return (limits?.options ?? []).map((option): [number, 's' | 'min' | 'deg', string] => [
+        option.value,
+        limits?.unit ?? 's',
+        option.source,
+      ]);
+    }),
+    ratesInShort: one(
+      BEDSIDE_TEST_IDS.flatMap((id) =>
+        BEDSIDE_TESTS[id].falsePositives ? [BEDSIDE_TESTS[id].falsePositives] : [],
+      ),
+    ),
+    rate: one(BEDSIDE_TEST_IDS.flatMap((id) => BEDSIDE_TESTS[id].falsePositives ?? [])),
+    correctSide: [['xyz', 'xyz']],
+    otherSide: [['xyz', 'xyz']],
+    usualLimit: [
+      [12.5, 's'],
+      [20, 'deg'],
+      [10, 'min'],
+    ],
+    refusedTime: [['xyz', 12.5, 's']],
+    elevation: { figure: [['xyz', 12.5]], handle: TEXT, degrees: one([12.5]) },
+    hand: { fist: one([30]), figure: [['xyz', 'xyz']], within: one([9]), beyond: one([9]) },
+    cold: { usual: [[12, 60]] },
+    position: { hold: one([30]) },
+    stress: { left: [['1:00', '3:00']], leftOf: one(['3:00']), pace: one([2]), feltAt: [['xyz', 'xyz']] },
+    said: one(BEDSIDE),
+  },
+  context: {
+    repair: two(['bypass', 'stent'] as const, ['xyz']),
+    remove: TEXT,
+    said: one([{}, CONTEXT, { diabetes: false, smoking: 'never' }]),
+  },
+  flags: {
+    grounds,
+    heading: one(flagged),
+    action: one(flagged),
+    ground: one(GROUND_CODES.flatMap((code) => params(code).map(([of]) => ({ code, params: of })))),
+    because: one([...flagged, ...redFlags(WHOLE)]),
+    stillMissing: one(MISSING_CODES.map((code) => [code])),
+    hours: one([
+      [0, 6],
+      [6, 24],
+    ] as const),
+    more: COUNTS,
+  },
+  history: {
+    limb: one([WHOLE.history?.leg, WHOLE.history?.arm].flatMap((both) => Object.values(both ?? {}))),
+    whole: one([WHOLE.history ?? {}, { risks: [] }]),
+  },
+  inspection: {
+    limb: one([WHOLE.inspection?.leg, WHOLE.inspection?.arm].flatMap((both) => Object.values(both ?? {}))),
+  },
+  pressures: {
+    field: two([field], SIDES),
+    whyFor: one([field]),
+    number: two([82], UNITS),
+    pressure: two([82, 'incompressible', ...REASONS] as const, UNITS),
+    index: one(pressures.flatMap(({ reading }) => reading.indices)),
+    band: one(pressures.flatMap(({ reading }) => reading.indices)),
+    sum: two(
+      pressures.flatMap(({ reading }) => reading.indices),
+      UNITS,
+    ),
+    sums: one([['a', 'b']]),
+    siteAfter: one([field]),
+    denominator: two(
+      pressures.flatMap(({ reading }) => (reading.denominator ? [reading.denominator.from] : [])),
+      UNITS,
+    ),
+    oneArm: SIDE,
+    incompressible: SIDE,
+    missing: one([two(PRESSURE_SITES, SIDES).map(([site, side]) => ({ site, side }))]),
+    segment: two(
+      pressures.flatMap(({ reading }) => reading.segments),
+      UNITS,
+    ),
+    arm: two(
+      pressures.flatMap(({ reading }) => reading.arms),
+      UNITS,
+    ),
+    exercise: two(
+      pressures.flatMap(({ reading }) => reading.exercise),
+      UNITS,
+    ),
+    threat: two(threats, UNITS),
+    plotSummary: [
+      [
+        'left',
+        [
+          ['arm', 142],
+          ['high-thigh', 120],
+          ['ankle', 60],
+        ],
+        'kPa',
+      ],
+    ],
+    refused: [[field, 'xyz', '40.0', 'kPa']],
+    said: two(PRESSURES, [PRESSURE_SITES]),
+  },
+  staging: {
+    stage: stages,
+    open: candidates,
+    atLeast: one(ACUTE_CLASSES),
+    timing: one(ACUTE_CLASSES),
+    bySymptoms: [...candidates, ['acute', []]],
+    from: one([['a', 'b']]),
+    risk: one(['very-low', 'low', 'moderate', 'high'] as const),
+    benefit: one(['very-low', 'low', 'moderate', 'high'] as const),
+    setTo: TEXT,
+    overrule: overruled,
+    yours: two(['xyz'], [undefined, 'xyz']),
+    sentence: TEXT,
+    said: one([WHOLE.staging ?? {}]),
+  },
+  whole: {
+    part: two(['history', 'pulses'] as const, [0, 1, 3]),
+    count: COUNTS,
+    open: one(['history', 'pulses'] as const),
+    summary: one([WHOLE]),
+  },
+};
