@@ -236,7 +236,14 @@ export const MAP_SAMPLES: Samples<Messages> = {
     removed: three(MARK_KINDS, WHERE, [1, 3]),
     full: COUNTS,
   },
-  reading: { limbTitle: LIMB, open: PLACE, noBlock: one([0.123]), levelsOf: one(KEYS) },
+  reading: {
+    percent: one([0, 0.001, 0.4, 0.999, 1]),
+    exactPercent: one([0.123]),
+    limbTitle: LIMB,
+    open: PLACE,
+    noBlock: one([0.123]),
+    levelsOf: one(KEYS),
+  },
   rule: {
     lead: one(rules.map(({ rule }) => rule)),
     leads: one(readings.map(({ reading }) => reading.rule)),

@@ -89,7 +89,7 @@ export function limbLine(
   return svg`<svg class="limb-line" viewBox="-4 0 ${WIDTH} ${HEIGHT}" width="100%" aria-hidden="true">
     ${sections.filter((s) => s.flow === 'none').map((s) => svg`<path class="rim" d=${s.d}></path><path class="inner" d=${s.d}></path>`)}
     ${sections.filter((s) => s.flow !== 'none').map((s) => svg`<path class="tube ${s.flow}" d=${s.d}></path>`)}
-    ${drawnMarks.map(({ x, y, mark }) => bar(x, y, mark))}
+    ${drawnMarks.map(({ x, y, mark }) => bar(x, y, mark, words))}
     ${all.map((spot) => {
       const shown = shownFor(
         pulseAt(examination, spot.place),
@@ -103,10 +103,10 @@ export function limbLine(
   </svg>`;
 }
 
-function bar(x: number, y: number, { kind, strength }: LesionMark): SVGTemplateResult {
+function bar(x: number, y: number, { kind, strength }: LesionMark, { reading }: Messages): SVGTemplateResult {
   const length = blockLength(strength);
   if (!length) return svg``;
-  const percent = strength === undefined ? '' : `${Math.round(strength * 100)}%`;
+  const percent = strength === undefined ? '' : reading.percent(strength);
   return svg`<g transform="translate(${x} ${y})">${
     kind === 'block'
       ? svg`<rect class="gap" x=${-BLOCK_BAR.gap / 2} y=${-length / 2} width=${BLOCK_BAR.gap} height=${length}></rect>

@@ -19,24 +19,19 @@ const FULL_WEIGHT = 1.5;
 const LEAST_WEIGHT = 0.1;
 const MOST_FINDINGS = 5;
 
-export function percent(probability: number): string {
-  if (probability > 0 && probability < 0.005) return '<1%';
-  if (probability > 0.995 && probability < 1) return '>99%';
-  return `${Math.round(probability * 100)}%`;
-}
-
 function bar(
   name: string,
   probability: number,
   kind: 'trouble' | 'fine' | 'rest',
   first: boolean,
+  { reading }: Messages,
 ): TemplateResult {
   return html`<li class="bar ${kind} ${first ? 'first' : ''}">
     <span>${name}</span>
     <span class="track" aria-hidden="true"
       ><i style=${styleMap({ 'inline-size': percentWidth(probability) })}></i
     ></span>
-    <span class="figure">${percent(probability)}</span>
+    <span class="figure">${reading.percent(probability)}</span>
   </li>`;
 }
 
@@ -70,8 +65,8 @@ export function beginsSection(reading: LimbReading, rule: LimbRule, words: Messa
   return html`<div class="part">
     <h4>${localisation.begins}</h4>
     <ul class="bars">
-      ${rows.map((row, i) => bar(row.name, row.probability, row.kind, i === 0))}
-      ${rest >= 0.005 ? bar(localisation.elsewhere, rest, 'rest', false) : nothing}
+      ${rows.map((row, i) => bar(row.name, row.probability, row.kind, i === 0, words))}
+      ${rest >= 0.005 ? bar(localisation.elsewhere, rest, 'rest', false, words) : nothing}
     </ul>
     ${agreement(reading, rule, words)}
   </div>`;
@@ -126,7 +121,13 @@ export function downstreamSection(
     <h4>${words.localisation.downstream}</h4>
     <ul class="bars">
       ${beyond.map((one) =>
-        bar(words.localisation.downstreamState(one.piece, one.state), one.probability, 'trouble', false),
+        bar(
+          words.localisation.downstreamState(one.piece, one.state),
+          one.probability,
+          'trouble',
+          false,
+          words,
+        ),
       )}
     </ul>
   </div>`;
@@ -226,14 +227,15 @@ export function numbersSection(
   told: readonly LimbKey[],
   words: Messages,
 ): TemplateResult {
-  const { localisation, anatomy } = words;
+  const { localisation, anatomy, reading } = words;
   const causes = Object.entries(network.causes)
     .filter(([, probability]) => probability >= 0.01)
     .sort(([, a], [, b]) => b - a) as [keyof typeof localisation.causes, number][];
   return html`<section>
     <h4>${localisation.numbers}</h4>
     <p class="why">
-      ${localisation.story(network.story.cause, network.story.lesions)} ${percent(network.story.probability)}
+      ${localisation.story(network.story.cause, network.story.lesions)}
+      ${reading.percent(network.story.probability)}
     </p>
     ${told.map(
       (limb) =>
@@ -246,12 +248,12 @@ export function numbersSection(
               ({ level, probability }) =>
                 html`<tr>
                   <th scope="row">${anatomy.levels[level]}</th>
-                  <td>${(probability * 100).toFixed(1)}%</td>
+                  <td>${reading.exactPercent(probability)}</td>
                 </tr>`,
             )}
             <tr>
               <th scope="row">${localisation.nothing}</th>
-              <td>${(network.limbs[limb].nothing * 100).toFixed(1)}%</td>
+              <td>${reading.exactPercent(network.limbs[limb].nothing)}</td>
             </tr>
           </tbody>
         </table>`,
@@ -265,7 +267,7 @@ export function numbersSection(
           ([cause, probability]) =>
             html`<tr>
               <th scope="row">${localisation.causes[cause]}</th>
-              <td>${(probability * 100).toFixed(1)}%</td>
+              <td>${reading.exactPercent(probability)}</td>
             </tr>`,
         )}
       </tbody>
