@@ -165,7 +165,7 @@ export class BedsideTest extends PartElement<SidedResult> {
       case 'elevation':
         return elevationBody(
           host as BedsideHost<'elevation'>,
-          this.gauges[this.side] ?? { angle: this.#recordedAngle, from: undefined },
+          () => this.gauges[this.side] ?? { angle: this.#recordedAngle, from: undefined },
           (angle, from) => this.#setAngle(angle, from),
           this.#sensor,
         );
@@ -217,7 +217,7 @@ export class BedsideTest extends PartElement<SidedResult> {
       for (const [field, value] of Object.entries(fields)) next = patchAt(next, [side, field], value);
       const limit = this.limit ?? BEDSIDE_TESTS[this.test].limits?.usual;
       const measured =
-        next?.[side] && Object.keys(next[side]).some((key) => !['limit', 'note'].includes(key));
+        next?.[side] && Object.keys(next[side]).some((key) => !['limit', 'note', 'notDone'].includes(key));
       if (limit !== undefined && measured && next?.[side]?.limit === undefined && !('limit' in fields)) {
         next = patchAt(next, [side, 'limit'], limit);
       }
@@ -239,8 +239,8 @@ export class BedsideTest extends PartElement<SidedResult> {
         countdown,
       );
       this.#watches.set(id, watch);
-      if (this.keep) watch.key = `bedside-test:${this.keep}:${id}`;
     }
+    watch.key = this.keep && `bedside-test:${this.keep}:${id}`;
     // The act at the end belongs to the latest drawing, which knows the latest record.
     if (over) this.#overs.set(id, over);
     return watch;

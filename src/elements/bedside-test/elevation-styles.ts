@@ -70,7 +70,8 @@ export const elevationStyles = css`
     font-weight: 600;
     fill: var(--_ink);
   }
-  .handle {
+  .handle,
+  .handle * {
     cursor: grab;
     touch-action: none;
     outline: none;

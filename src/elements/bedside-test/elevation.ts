@@ -56,6 +56,14 @@ export class LegDrag {
     this.set(angleTo(new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix)), from);
   };
 
+  /** Keeps the page from scrolling away under a finger that turns the leg; touch-action does not reach parts of a drawing. */
+  readonly touch = {
+    handleEvent: (event: TouchEvent): void => {
+      if (this.gauge().from !== undefined && event.cancelable) event.preventDefault();
+    },
+    passive: false,
+  };
+
   readonly up = (): void => this.set(this.gauge().angle);
 
   /** A cancelled stroke is no stroke: the leg goes back to where it was. */
@@ -128,6 +136,7 @@ function figure(host: BedsideHost<'elevation'>, gauge: AngleGauge, drag: LegDrag
       transform="translate(${handle.x} ${handle.y})"
       @pointerdown=${host.editable ? drag.down : nothing}
       @pointermove=${drag.move}
+      @touchmove=${drag.touch}
       @pointerup=${drag.up}
       @pointercancel=${drag.cancel}
       @lostpointercapture=${drag.up}
@@ -144,7 +153,7 @@ function figure(host: BedsideHost<'elevation'>, gauge: AngleGauge, drag: LegDrag
 /** The leg in profile, its angle, the time it has been up, and the mark of pallor. */
 export function elevationBody(
   host: BedsideHost<'elevation'>,
-  gauge: AngleGauge,
+  inHand: () => AngleGauge,
   setAngle: (angle: number, from?: number) => void,
   sensor: ShinSensor,
 ): Body {
@@ -155,13 +164,10 @@ export function elevationBody(
   const mark = (turned: boolean): void => {
     const timed = time();
     watch.reset();
-    host.patch({ pallor: turned, angle: gauge.angle, ...timed });
+    host.patch({ pallor: turned, angle: inHand().angle, ...timed });
   };
-  const drag = new LegDrag(
-    () => gauge,
-    setAngle,
-    () => mark(true),
-  );
+  const gauge = inHand();
+  const drag = new LegDrag(inHand, setAngle, () => mark(true));
   const shown = watch.running || watch.elapsed > 0 ? watch.seconds : seconds;
   const template = html`<div class="leg-raise">
     ${figure(host, gauge, drag)}
@@ -173,7 +179,7 @@ export function elevationBody(
           class="button icon"
           aria-label=${words.lower}
           ?disabled=${!host.editable}
-          @click=${() => setAngle(clamp(gauge.angle - STEP))}
+          @click=${() => setAngle(clamp(inHand().angle - STEP))}
         >
           ${ICONS.minus}
         </button>
@@ -182,7 +188,7 @@ export function elevationBody(
           class="button icon"
           aria-label=${words.raise}
           ?disabled=${!host.editable}
-          @click=${() => setAngle(clamp(gauge.angle + STEP))}
+          @click=${() => setAngle(clamp(inHand().angle + STEP))}
         >
           ${ICONS.plus}
         </button>

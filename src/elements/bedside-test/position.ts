@@ -9,7 +9,7 @@ import {
   type OutletSymptom,
   SCALENE_WAYS,
 } from '../../examination/index.js';
-import { choices, optionsOf, toggles } from '../shared/choices.js';
+import { choices, large, optionsOf, toggles } from '../shared/choices.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { BedsideHost, Body } from './host.js';
 
@@ -43,7 +43,7 @@ function position(
         pick: (picked) => set({ [field]: picked }),
       })}`;
   return html`<section class="position" aria-label=${heading ?? words.how[host.test].name}>
-    ${heading ? html`<h4>${heading.charAt(0).toUpperCase() + heading.slice(1)}</h4>` : nothing}
+    ${heading ? html`<h4>${large(heading)}</h4>` : nothing}
     <div>${grade('before', words.position.before)}</div>
     <div>${grade('during', words.position.during)}</div>
     <div>

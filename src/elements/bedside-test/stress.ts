@@ -9,7 +9,7 @@ import {
   type OutletSymptom,
   type StopReason,
 } from '../../examination/index.js';
-import { choices, optionsOf } from '../shared/choices.js';
+import { choices, large, optionsOf } from '../shared/choices.js';
 import { selectField } from '../shared/fields.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { Beat } from './beat.js';
@@ -76,13 +76,13 @@ export function stressBody(host: BedsideHost<'arm-stress'>, beat: Beat): Body {
       ${watch.running ? words.stop : words.start}
     </button>
     ${watch.over ? html`<p role="status">${words.over}</p>` : nothing}
-    ${felt(host, watch.running ? watch.seconds : undefined)} ${pulses(host)}
+    ${felt(host, () => (watch.running ? watch.seconds : undefined))} ${pulses(host)}
   </div>`;
   return { template, main };
 }
 
 /** When each symptom was first felt, side by side; a press during the test marks the moment. */
-function felt(host: BedsideHost<'arm-stress'>, now: number | undefined): TemplateResult {
+function felt(host: BedsideHost<'arm-stress'>, now: () => number | undefined): TemplateResult {
   const { bedside: words } = host.words;
   const { anatomy } = host.mapWords;
   const mark = (symptom: OutletSymptom, side: Side): void => {
@@ -90,7 +90,7 @@ function felt(host: BedsideHost<'arm-stress'>, now: number | undefined): Templat
     const at = before?.[symptom];
     const next = {
       ...before,
-      [symptom]: at === undefined ? (now ?? host.result(side).seconds ?? 0) : undefined,
+      [symptom]: at === undefined ? (now() ?? host.result(side).seconds ?? 0) : undefined,
     };
     const left = Object.entries(next).filter(([, value]) => value !== undefined);
     host.patch({ felt: left.length ? Object.fromEntries(left) : undefined, nothingFelt: undefined }, side);
@@ -125,9 +125,7 @@ function felt(host: BedsideHost<'arm-stress'>, now: number | undefined): Templat
       ${OUTLET_SYMPTOMS.map(
         (symptom) =>
           html`<tr>
-            <th scope="row">
-              ${words.symptoms[symptom].charAt(0).toUpperCase()}${words.symptoms[symptom].slice(1)}
-            </th>
+            <th scope="row">${large(words.symptoms[symptom])}</th>
             ${SIDES.map((side) => cell(symptom, side))}
           </tr>`,
       )}

@@ -1,6 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { type BedsideTestId, LONGEST_SECONDS } from '../../examination/index.js';
-import { toggles } from '../shared/choices.js';
+import { large, toggles } from '../shared/choices.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { BedsideHost, Body } from './host.js';
 
@@ -23,7 +23,7 @@ interface Way {
 function wayOf(host: BedsideHost): Way | undefined {
   const { bedside: words } = host.words;
   const side = host.mapWords.anatomy.sides[host.side];
-  const caption = `${side.charAt(0).toUpperCase()}${side.slice(1)}, ${words.colourReturn.label}`;
+  const caption = `${large(side)}, ${words.colourReturn.label}`;
   switch (host.test) {
     case 'colour-return':
       return {

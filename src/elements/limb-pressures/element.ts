@@ -195,7 +195,7 @@ export class LimbPressures extends PartElement<Pressures> {
     if (!index) return html`<dd><b class="none">–</b><span>${letter}</span></dd>`;
     return html`<dd>
       <b>${index.value?.toFixed(2) ?? '–'}</b>
-      <span class=${odd ? 'odd' : ''}>${letter}${index.band ? `, ${words.band(index)}` : ''}</span>
+      <span class=${odd ? 'odd' : ''}>${index.band ? `${letter}, ${words.band(index)}` : letter}</span>
     </dd>`;
   }
 

@@ -128,10 +128,12 @@ export function toggles<V extends string>(t: Toggles<V>): TemplateResult {
   </div>`;
 }
 
+/** A word with its first letter large. */
+export function large(word: string): string {
+  return word.charAt(0).toLocaleUpperCase() + word.slice(1);
+}
+
 /** The options of a table of words, in its own order, each with its first letter large. */
 export function optionsOf<V extends string>(words: Readonly<Record<V, string>>): (readonly [V, string])[] {
-  return (Object.entries(words) as [V, string][]).map(([value, word]) => [
-    value,
-    word.charAt(0).toLocaleUpperCase() + word.slice(1),
-  ]);
+  return (Object.entries(words) as [V, string][]).map(([value, word]) => [value, large(word)]);
 }

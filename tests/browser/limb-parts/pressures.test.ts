@@ -1,0 +1,193 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import 'pulse-map/elements/limb-pressures/define';
+import type { LimbPressures } from 'pulse-map/elements/limb-pressures';
+import type { Pressures } from 'pulse-map/core';
+import { click, focused, press, setViewport, type } from '../../tools/real-input.js';
+import { drawn, field } from '../tools/limbs.js';
+import { eventsOf } from '../tools/map.js';
+import { byRole, everything, readableText } from '../tools/perceive.js';
+
+before(() => setViewport({ width: 1000, height: 900 }));
+
+async function open(value?: Pressures): Promise<{ form: HTMLFormElement; control: LimbPressures }> {
+  const form = await fixture<HTMLFormElement>(
+    html`<form lang="en"><limb-pressures name="pressures" .value=${value}></limb-pressures></form>`,
+  );
+  const control = form.querySelector('limb-pressures') as LimbPressures;
+  await drawn(control);
+  return { form, control };
+}
+
+/** Types into a field in place of what stands there, and leaves it. */
+async function enter(control: LimbPressures, label: string, text: string): Promise<void> {
+  const input = field(control, label);
+  input.focus();
+  input.select();
+  await type(text);
+  await press('Tab');
+  await drawn(control);
+}
+
+describe('limb-pressures', () => {
+  it('works out the index from the figures entered, underlines them, and sends them with the form', async () => {
+    const { form, control } = await open();
+    const events = eventsOf(form);
+    await enter(control, 'Arm, right', '142');
+    await enter(control, 'Arm, left', '138');
+    await enter(control, 'Posterior tibial, left', '82');
+    await enter(control, 'Dorsalis pedis, left', '74');
+    expect(readableText(control)).to.include('0.58 L, abnormal');
+    expect(readableText(control)).to.include('Divided by the higher arm, right (142). 82 ÷ 142.');
+    const used = everything(control).filter((e) => e.matches('.cell.used input'));
+    expect(used.map((input) => input.getAttribute('aria-label'))).to.deep.equal([
+      'Arm, right',
+      'Posterior tibial, left',
+    ]);
+    expect(events).to.deep.equal({ input: 4, change: 4 });
+    expect(JSON.parse(String(new FormData(form).get('pressures')))).to.deep.equal(control.value);
+    expect(control.value).to.deep.equal({
+      brachial: { right: 142, left: 138 },
+      'posterior-tibial': { left: 82 },
+      'dorsalis-pedis': { left: 74 },
+    });
+  });
+
+  for (const typed of ['400', '-5', 'high', '12o', '1e2']) {
+    it(`refuses "${typed}" with a sentence, and loses nothing`, async () => {
+      const { form, control } = await open({ brachial: { right: 140 }, toe: { left: 44 } });
+      await enter(control, 'Great toe, left', typed);
+      const said = readableText(control);
+      expect(said).to.include(
+        `Great toe, left: “${typed}” was not taken. Expected a number from 0 to 300 mmHg`,
+      );
+      expect(field(control, 'Great toe, left').value, 'what was typed stays').to.equal(typed);
+      expect(control.value?.toe).to.deep.equal({ left: 44 });
+      expect(control.validity.badInput).to.equal(true);
+      expect(form.checkValidity()).to.equal(false);
+      await enter(control, 'Arm, left', '120');
+      expect(field(control, 'Great toe, left').value, 'after another entry').to.equal(typed);
+      expect(control.value?.brachial).to.deep.equal({ right: 140, left: 120 });
+      await enter(control, 'Great toe, left', '50');
+      expect(control.value?.toe).to.deep.equal({ left: 50 });
+      expect(readableText(control)).not.to.include('was not taken');
+      expect(form.checkValidity()).to.equal(true);
+    });
+  }
+
+  it('refuses both arms at 0, since nothing could be divided by them', async () => {
+    const { control } = await open({ brachial: { right: 0 } });
+    await enter(control, 'Arm, left', '0');
+    expect(readableText(control)).to.include('Both arms at 0');
+    expect(control.value?.brachial).to.deep.equal({ right: 0 });
+  });
+
+  it('tells a missing arm and guesses none', async () => {
+    const { control } = await open({ 'posterior-tibial': { left: 75 } });
+    expect(readableText(control)).to.include('No index without an arm pressure');
+    await enter(control, 'Arm, left', '150');
+    expect(readableText(control)).to.include('0.50 L, abnormal');
+    expect(readableText(control)).to.include('The right arm is missing');
+  });
+
+  it('takes a reason in place of a number, and a number again', async () => {
+    const { control } = await open({ brachial: { right: 140 }, 'dorsalis-pedis': { left: 90 } });
+    const why = field<HTMLSelectElement>(control, /^No number for dorsalis pedis, left/);
+    why.focus();
+    await press('i');
+    await drawn(control);
+    expect(control.value?.['dorsalis-pedis']).to.deep.equal({ left: 'incompressible' });
+    expect(readableText(control)).to.include('L, incompressible');
+    expect(readableText(control)).to.include('a toe pressure would tell more');
+    field<HTMLSelectElement>(control, /^No number for dorsalis pedis, left/).focus();
+    await press('ArrowUp');
+    await drawn(control);
+    expect(control.value?.['dorsalis-pedis']).to.equal(undefined);
+    await enter(control, 'Dorsalis pedis, left', '88');
+    expect(control.value?.['dorsalis-pedis']).to.deep.equal({ left: 88 });
+  });
+
+  it('enters and shows kPa, keeps mmHg, and comes back to the same figures', async () => {
+    const { control } = await open();
+    await click(byRole(control, 'radio', 'kPa'));
+    await drawn(control);
+    await enter(control, 'Arm, right', '16,0');
+    await enter(control, 'Great toe, right', '6.1');
+    expect(control.value?.brachial).to.deep.equal({ right: 120 });
+    expect(field(control, 'Great toe, right').value).to.equal('6.1');
+    await enter(control, 'Arm, left', '50');
+    expect(readableText(control)).to.include('Expected a number from 0 to 40 kPa');
+    await click(byRole(control, 'radio', 'mmHg'));
+    await drawn(control);
+    expect(field(control, 'Arm, right').value).to.equal('120');
+  });
+
+  it('goes on to the next field at Enter', async () => {
+    const { control } = await open();
+    field(control, 'Arm, right').focus();
+    await press('1', '4', '0', 'Enter');
+    await drawn(control);
+    expect(focused()).to.equal(field(control, 'Arm, left'));
+    expect(control.value?.brachial).to.deep.equal({ right: 140 });
+  });
+
+  it('lets the method be changed where sources disagree', async () => {
+    const { control } = await open({
+      brachial: { right: 100, left: 100 },
+      'posterior-tibial': { right: 120 },
+      'dorsalis-pedis': { right: 80 },
+    });
+    expect(readableText(control)).to.include('1.20 R, normal');
+    const methods = everything(control).find((e) =>
+      e.textContent?.trim().startsWith('Method and limits'),
+    ) as HTMLElement;
+    await click(methods);
+    await drawn(control);
+    field<HTMLSelectElement>(control, 'Ankle artery divided').focus();
+    await press('ArrowDown');
+    await drawn(control);
+    expect(readableText(control)).to.include('0.80 R, abnormal');
+  });
+
+  it('draws each leg from arm to toe, and says the same in words', async () => {
+    const { control } = await open({
+      brachial: { right: 142 },
+      'posterior-tibial': { right: 146, left: 82 },
+      toe: { left: 44 },
+    });
+    const plot = byRole(control, 'img', /^Pressure from arm to toe/);
+    expect(plot.getAttribute('aria-label')).to.include('Right: arm 142, ankle 146 mmHg.');
+    expect(plot.getAttribute('aria-label')).to.include('Left: arm 142, ankle 82, toe 44 mmHg.');
+    const [right, left] = ['right', 'left'].map(
+      (s) => plot.querySelector(`.${s} .line`)?.getAttribute('d') ?? '',
+    );
+    expect(right).to.match(/^M46,.*L181,/);
+    expect(left?.split('L')).to.have.length(3);
+  });
+
+  it('names what is wrong with a value from code, and keeps what was there', async () => {
+    const { control } = await open({ toe: { left: 44 } });
+    control.value = { toe: { left: 999 } } as never;
+    expect(control.value).to.deep.equal({ toe: { left: 44 } });
+    expect(control.validationMessage).to.match(/toe › left: found 999; expected/);
+    control.value = null;
+    expect(control.value).to.equal(undefined);
+    expect(control.validity.valid).to.equal(true);
+  });
+
+  it('resets to its attribute and follows a disabled fieldset', async () => {
+    const form = await fixture<HTMLFormElement>(
+      html`<form>
+        <fieldset><limb-pressures name="p" value='{"toe":{"right":90}}'></limb-pressures></fieldset>
+      </form>`,
+    );
+    const control = form.querySelector('limb-pressures') as LimbPressures;
+    control.value = { toe: { right: 30 } };
+    form.reset();
+    await drawn(control);
+    expect(control.value).to.deep.equal({ toe: { right: 90 } });
+    (form.querySelector('fieldset') as HTMLFieldSetElement).disabled = true;
+    await drawn(control);
+    expect(new FormData(form).has('p')).to.equal(false);
+    expect(field(control, 'Great toe, right').disabled).to.equal(true);
+  });
+});
