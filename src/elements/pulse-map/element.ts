@@ -9,7 +9,7 @@ import {
   PULSE_PLACES,
   siteDefinition,
 } from '../../anatomy/index.js';
-import { placesIn, travel, type View } from '../../drawing/index.js';
+import { type Layout, placesIn, travel, type View } from '../../drawing/index.js';
 import { type Examination, type ScaleStep, setFields, unstatedPlaces } from '../../examination/index.js';
 import type { OpenPlaceEvent } from '../pulse-reading/events.js';
 import { glyphStyles } from '../shared/glyph.js';
@@ -54,6 +54,9 @@ const UNMEASURED = 820;
  * @csspart site - A site on the drawing.
  * @csspart toolbar - The row of tools.
  * @csspart chooser - The panel beside an open site.
+ * @csspart palette - The kinds of mark to draw with.
+ * @csspart mark - A mark on the skin of the drawing.
+ * @csspart marks - The marks in words.
  * @csspart status - The strip that says what was recorded last.
  * @csspart reading - The panel that says where the block is.
  * @cssprop --pulse-map-paper - Ground of the map.
@@ -151,6 +154,7 @@ export class PulseMap extends DrawnElement {
 
   readonly #skin = new SkinController(this, this.#recording, this.#recorder, {
     surface: () => this.figure,
+    layout: () => this.#sites.layout as Layout,
     point: (event) => this.#sites.point(event),
     begin: () => {
       this.carried = undefined;
@@ -289,7 +293,7 @@ export class PulseMap extends DrawnElement {
         painting: carried && { keys: painting, step: carried },
         words,
       },
-      { active, open: this.#chooser.open, preview, dragged, editable, barred, skin: this.#skin.layer },
+      { active, open: this.#chooser.open, preview, dragged, editable, barred, skin: this.#skin },
     );
   }
 

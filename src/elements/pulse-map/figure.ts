@@ -23,6 +23,7 @@ import {
 } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphParts } from '../shared/glyph.js';
+import type { LegendItem } from './picture-legend.js';
 import type { DrawingPoint } from './site-finder.js';
 import type { SiteView } from './site-view.js';
 
@@ -67,6 +68,14 @@ function lesionLayer(marks: readonly LesionMark[], layout: Layout, words: Messag
   })}</g>`;
 }
 
+/** What is drawn on the skin. */
+export interface FigureSkin {
+  /** The marks, over the body and under the sites. */
+  layer(layout: Layout): SVGTemplateResult | typeof nothing;
+  /** What they mean, for the legend of a picture. */
+  legend(): readonly LegendItem[];
+}
+
 export interface FigureView {
   readonly layout: Layout;
   readonly flow: readonly DrawnFlow[];
@@ -82,8 +91,7 @@ export interface FigureView {
   readonly editable: boolean;
   /** Disabled: no site takes the focus. */
   readonly barred: boolean;
-  /** The marks on the skin, over the body and under the sites. */
-  readonly skin: (layout: Layout) => SVGTemplateResult | typeof nothing;
+  readonly skin: FigureSkin;
   readonly words: Messages;
 }
 
@@ -139,7 +147,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
       style=${styleMap({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${words.map.figure} data-view=${layout.view}>
     <g transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
-    ${view.skin(layout)}
+    ${view.skin.layer(layout)}
     ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => letterLayer(view))}
     <g class="collaterals" transform=${shift}>${view.collaterals.map(
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,

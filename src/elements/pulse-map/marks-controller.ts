@@ -8,15 +8,17 @@ import {
   type TemplateResult,
 } from 'lit';
 import type { Layout } from '../../drawing/index.js';
+import type { FigureSkin } from './figure.js';
 import type { SkinHost, SkinTools } from './marks-tools.js';
 import type { Hand } from './pointer.js';
+import type { LegendItem } from './picture-legend.js';
 import type { Recorder, RecorderHost } from './recorder.js';
 
 /**
  * Marks on the skin. What draws and lists them comes in a chunk of its own: right after the first paint, or before it where
  * there are marks to be shown, so that nothing moves.
  */
-export class SkinController implements ReactiveController {
+export class SkinController implements ReactiveController, FigureSkin {
   #tools: SkinTools | undefined;
   #loading: Promise<void> | undefined;
 
@@ -71,8 +73,13 @@ export class SkinController implements ReactiveController {
     this.#tools?.leave();
   }
 
-  readonly layer = (layout: Layout): SVGTemplateResult | typeof nothing =>
-    this.#tools?.layer(layout) ?? nothing;
+  layer(layout: Layout): SVGTemplateResult | typeof nothing {
+    return this.#tools?.layer(layout) ?? nothing;
+  }
+
+  legend(): readonly LegendItem[] {
+    return this.#tools?.legend() ?? [];
+  }
 
   palette(): TemplateResult | typeof nothing {
     return this.#tools?.palette() ?? nothing;

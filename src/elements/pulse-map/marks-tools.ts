@@ -18,6 +18,7 @@ import {
   type Examination,
   type Mark,
   MARK_FORMS,
+  MARK_KINDS,
   type MarkKind,
   markRegions,
   MOST_MARKS,
@@ -29,12 +30,15 @@ import { keyAct } from './keys.js';
 import { type PaletteView, renderPalette, renderSkinList, type SkinActs } from './marks-panels.js';
 import { SkinPointer } from './marks-pointer.js';
 import { skinStyles } from './marks-styles.js';
-import { halfOf, skinLayer } from './marks-view.js';
+import { halfOf, skinIcon, skinLayer } from './marks-view.js';
+import type { LegendItem } from './picture-legend.js';
 import type { Recorder, RecorderHost } from './recorder.js';
 import type { DrawingPoint } from './site-finder.js';
 
 export interface SkinHost {
   surface(): SVGSVGElement | null;
+  /** The figure as it is laid out now. */
+  layout(): Layout;
   point(event: MouseEvent): DrawingPoint;
   /** Drawing begins: whatever else the hand holds is put down. */
   begin(): void;
@@ -63,7 +67,6 @@ export class SkinTools implements ReactiveController {
   #eraser = false;
   #selected: string | undefined;
   #erasing: ReadonlySet<string> = new Set();
-  #layout: Layout | undefined;
   #ink = '';
   #inked = 0;
   #focus: string | undefined;
@@ -133,13 +136,22 @@ export class SkinTools implements ReactiveController {
 
   /** The marks on the figure; a hover elsewhere leaves them alone. */
   layer(layout: Layout): SVGTemplateResult {
-    this.#layout = layout;
     const view = this.#view;
     return svg`${guard([layout, ...this.#state(view)], () => skinLayer(view, layout, this.#markKeydown))}`;
   }
 
   palette(): TemplateResult | typeof nothing {
     return this.on ? renderPalette(this.#view, this.#acts) : nothing;
+  }
+
+  /** What the kinds of mark in the record look like, for the legend of a picture. */
+  legend(): readonly LegendItem[] {
+    const kinds = new Set(this.#marks.map(({ kind }) => kind));
+    const { marks } = this.record.words();
+    return MARK_KINDS.filter((kind) => kinds.has(kind)).map((kind) => ({
+      sign: svg`<g transform="scale(.8)">${skinIcon(kind, `legend-${kind}`)}</g>`,
+      text: marks.kindWord(kind),
+    }));
   }
 
   list(): DirectiveResult {
@@ -278,12 +290,12 @@ export class SkinTools implements ReactiveController {
 
   /** A point of the drawing in units of the figure. */
   #onFigure({ x, y }: DrawingPoint): Point {
-    const { offsetX, offsetY, scale } = this.#layout as Layout;
+    const { offsetX, offsetY, scale } = this.host.layout();
     return [(x - offsetX) / scale, (y - offsetY) / scale];
   }
 
   #hit(point: DrawingPoint, reach: number): Mark | undefined {
-    return markAt(this.#marks, this.#onFigure(point), reach / (this.#layout as Layout).scale);
+    return markAt(this.#marks, this.#onFigure(point), reach / this.host.layout().scale);
   }
 
   /** Shown at once and past the renderer, which has better things to do than to redraw the figure at every move. */
@@ -299,7 +311,7 @@ export class SkinTools implements ReactiveController {
 
   #stroke(points: readonly DrawingPoint[]): void {
     this.#select(undefined);
-    const { scale } = this.#layout as Layout;
+    const { scale } = this.host.layout();
     const kept = strokePoints(
       points.map((point) => this.#onFigure(point)),
       MARK_FORMS[this.#kind],

@@ -12,22 +12,23 @@ const GAP = 6;
 const BETWEEN = 20;
 const SIGN = GLYPH_SIZE.legend;
 
-interface Item {
+/** A sign and what it means. */
+export interface LegendItem {
   readonly sign: SVGTemplateResult | undefined;
   readonly text: string;
 }
 
-function glyph(shown: Shown, text: string): Item {
+function glyph(shown: Shown, text: string): LegendItem {
   return { sign: svg`<g transform="scale(${SIGN / 24})">${glyphParts(shown)}</g>`, text };
 }
 
 /** The scale in use, and every sign that the picture has beside it. */
-function items(sites: Iterable<SiteView>, scale: ScaleId, { examination, map }: Messages): Item[] {
+function items(sites: Iterable<SiteView>, scale: ScaleId, { examination, map }: Messages): LegendItem[] {
   const shown = [...sites].map((site) => site.shown);
   const has = (kind: Shown['kind']): boolean => shown.some((one) => one.kind === kind);
-  const plain = (kind: Shown['kind'], text: string): Item[] =>
+  const plain = (kind: Shown['kind'], text: string): LegendItem[] =>
     has(kind) ? [glyph({ kind, numeral: null, marks: [] }, text)] : [];
-  const mark = (kind: MarkKind, text: string): Item[] =>
+  const mark = (kind: MarkKind, text: string): LegendItem[] =>
     shown.some(({ marks }) => marks.includes(kind)) ? [{ sign: markIcon(kind, SIGN), text }] : [];
   return [
     { sign: undefined, text: `${map.scale} ${examination.scales[scale]}:` },
@@ -48,10 +49,11 @@ export function pictureLegend(
   top: number,
   width: number,
   words: Messages,
+  more: readonly LegendItem[],
 ): { readonly template: SVGTemplateResult; readonly height: number } {
   let x = MARGIN;
   let row = 0;
-  const placed = items(sites, scale, words).map(({ sign, text }) => {
+  const placed = [...items(sites, scale, words), ...more].map(({ sign, text }) => {
     const lead = sign ? SIGN + GAP : 0;
     const wide = lead + text.length * LABEL_TYPE.perLetter;
     if (x > MARGIN && x + wide > width - MARGIN) {

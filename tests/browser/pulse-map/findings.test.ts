@@ -258,11 +258,15 @@ describe('the scale', () => {
   });
 });
 
+function onsetFold(map: PulseMap): HTMLElement {
+  const folds = [...(map.shadowRoot?.querySelectorAll('summary') ?? [])];
+  return folds.find((fold) => fold.textContent === 'Onset and delays') as HTMLElement;
+}
+
 describe('onset and delays', () => {
   it('are recorded beside the figure', async () => {
     const map = await openMap();
-    const summary = map.shadowRoot?.querySelector('summary') as HTMLElement;
-    await click(summary);
+    await click(onsetFold(map));
     for (const [label, words] of [
       ['Onset', 'Acute'],
       ['Radial pulses compared', 'Left later'],
@@ -283,7 +287,7 @@ describe('onset and delays', () => {
 
   it('stay in sight while they are set one after the other, and can be taken back', async () => {
     const map = await openMap();
-    await click(map.shadowRoot?.querySelector('summary') as HTMLElement);
+    await click(onsetFold(map));
     byRole(map, 'combobox', 'Onset').focus();
     await press('ArrowDown');
     await settled(map);

@@ -17,6 +17,7 @@ import {
   status,
 } from '../tools/map.js';
 import { allByRole, byRole, nameOf, readableText } from '../tools/perceive.js';
+import { markButton, markedRegions, marksIn, startDrawing } from '../tools/skin.js';
 
 /** The site that has the focus, by name; empty when none has. */
 function at(): string {
@@ -146,7 +147,31 @@ const HELP_KEYS: Record<string, (map: PulseMap) => Promise<void>> = {
     await keys(map, '?');
     expect(readableText(map)).to.not.include('towards the heart');
   },
+  async 'Arrows on a mark'(map) {
+    const mark = await drawingWithMark(map);
+    const before = marksIn(map)[0]?.points ?? [];
+    mark.focus();
+    await keys(map, 'ArrowRight', 'Shift+ArrowUp');
+    expect(marksIn(map)[0]?.points).to.deep.equal(
+      before.map(([x, y]) => [Math.round((x + 8) * 10) / 10, Math.round((y - 1) * 10) / 10]),
+    );
+  },
+  async 'Enter, Delete on a mark'(map) {
+    (await drawingWithMark(map)).focus();
+    await keys(map, 'Enter');
+    expect(byRole(map, 'button', 'Ulcer').getAttribute('aria-pressed')).to.equal('true');
+    markButton(map, /heel/).focus();
+    await keys(map, 'Delete');
+    expect(marksIn(map)).to.deep.equal([]);
+  },
 };
+
+async function drawingWithMark(map: PulseMap): Promise<SVGGElement> {
+  map.value = markedRegions(['ulcer', 'heel']);
+  await settled(map);
+  await startDrawing(map);
+  return markButton(map, /heel/);
+}
 
 describe('the keys that the help panel lists', () => {
   it('are each tried here', async () => {

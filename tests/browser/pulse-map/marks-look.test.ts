@@ -3,7 +3,7 @@ import { MARK_KINDS } from '../../../src/examination/index.js';
 import { click, emulate } from '../../tools/real-input.js';
 import { openMap, settled } from '../tools/map.js';
 import { byRole, nameOf, readableText } from '../tools/perceive.js';
-import { markedRegions, startDrawing } from '../tools/skin.js';
+import { drawStroke, listed, markedRegions, round, startDrawing } from '../tools/skin.js';
 
 const three = () => markedRegions(['ulcer', 'heel', 'dry'], ['cold', 'shin'], ['gangrene', 'great-toe']);
 
@@ -98,6 +98,28 @@ describe('the look of marks', () => {
       const { width, height } = kind.getBoundingClientRect();
       expect(Math.min(width, height)).to.be.at.least(44);
     }
+  });
+
+  it('goes along with a picture of the figure, with a legend, and leaves the figure as it was', async () => {
+    const map = await openMap({ examination: markedRegions(['ulcer', 'heel', 'dry'], ['cold', 'shin']) });
+    const text = map.toSVG({ width: 1200 });
+    const picture = new DOMParser().parseFromString(text, 'image/svg+xml');
+    expect([...picture.querySelectorAll('title')].map((title) => title.textContent)).to.include.members([
+      'Left heel: ulcer; note: dry',
+      'Left mid shin: cold below this line',
+    ]);
+    const said = [...picture.querySelectorAll('text')].map((words) => words.textContent);
+    expect(said).to.include.members(['Ulcer', 'Cold below this line']);
+    expect(said).to.not.include('Gangrene');
+    const clips = [...picture.querySelectorAll('[clip-path]')].map((path) =>
+      path.getAttribute('clip-path')?.slice(5, -1),
+    );
+    expect(clips.length).to.be.greaterThan(1);
+    for (const id of clips) expect(picture.getElementById(id ?? ''), id).to.exist;
+    // Strokes are still placed by the figure on the page, not by the picture, which is larger.
+    await startDrawing(map);
+    await drawStroke(map, round(505, 850, 30));
+    expect(listed(map).at(-1)).to.equal('Right mid thigh ulcer');
   });
 
   for (const width of [360, 820]) {
