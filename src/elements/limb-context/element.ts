@@ -55,6 +55,7 @@ export class LimbContext extends PartElement<Context> {
         align-items: center;
         justify-content: space-between;
         gap: 8px;
+        padding-block: 6px;
         border-block-end: 1px solid var(--_line);
       }
       .adding {
@@ -267,12 +268,13 @@ export class LimbContext extends PartElement<Context> {
           ? html`<button
               type="button"
               class="button"
+              aria-label=${words.remove(said)}
               @click=${() => {
                 const rest = (this.value?.revascularisations ?? []).filter((_, j) => j !== i);
                 this.edit(['revascularisations'], rest.length ? rest : undefined);
               }}
             >
-              ${words.remove(said)}
+              ${words.removeShort}
             </button>`
           : nothing
       }

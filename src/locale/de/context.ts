@@ -111,5 +111,6 @@ export const context: ContextWords = {
   add: 'Hinzufügen',
   repair,
   remove: (one) => `Entfernen: ${one}`,
+  removeShort: 'Entfernen',
   said,
 };

@@ -139,6 +139,7 @@ export const context = {
   add: 'Add',
   repair,
   remove: (one: string) => `Remove: ${one}`,
+  removeShort: 'Remove',
   said,
 };
 export type ContextWords = typeof context;
