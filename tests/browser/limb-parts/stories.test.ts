@@ -2,6 +2,7 @@ import { expect, fixture, fixtureCleanup, waitUntil } from '@open-wc/testing';
 import { html, type TemplateResult } from 'lit';
 import * as bedside from '../../../stories/bedside-test.stories.js';
 import * as whole from '../../../stories/limb-examination.stories.js';
+import * as context from '../../../stories/limb-context.stories.js';
 import * as flags from '../../../stories/limb-flags.stories.js';
 import * as history from '../../../stories/limb-history.stories.js';
 import * as inspection from '../../../stories/limb-inspection.stories.js';
@@ -30,6 +31,16 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
       AcuteLeg: /Hours since/,
       Chronic: /Walks without pain/,
       ReadOnly: /Walks without pain/,
+    },
+  ],
+  [
+    'known beforehand',
+    context as never,
+    {
+      Empty: /None recorded/,
+      MuchKnown: /Stent in left common iliac/,
+      Injury: /Injury or operation/,
+      ReadOnly: /Injury or operation/,
     },
   ],
   [
