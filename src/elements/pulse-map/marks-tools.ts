@@ -247,6 +247,10 @@ export class SkinTools implements ReactiveController {
     return this.element.renderRoot.querySelector(selector);
   }
 
+  get #inkPath(): Element | null | undefined {
+    return this.host.surface()?.querySelector('.ink');
+  }
+
   /** @returns whether the selection changed */
   #select(id: string | undefined): boolean {
     if (this.#selected === id) return false;
@@ -300,7 +304,7 @@ export class SkinTools implements ReactiveController {
 
   /** Shown at once and past the renderer, which has better things to do than to redraw the figure at every move. */
   #draw(points: readonly DrawingPoint[]): void {
-    const path = this.#find('.ink');
+    const path = this.#inkPath;
     if (!this.#inked) path?.classList.toggle('area', MARK_FORMS[this.#kind] === 'area');
     for (; this.#inked < points.length; this.#inked++) {
       const { x, y } = points[this.#inked] as DrawingPoint;
@@ -342,7 +346,7 @@ export class SkinTools implements ReactiveController {
   #ended(): void {
     this.#ink = '';
     this.#inked = 0;
-    this.#find('.ink')?.removeAttribute('d');
+    this.#inkPath?.removeAttribute('d');
     if (!this.#erasing.size) return;
     this.#erasing = new Set();
     this.#changed();

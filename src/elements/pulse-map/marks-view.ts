@@ -73,6 +73,8 @@ export function skinLayer(
   keydown: (event: KeyboardEvent) => void,
 ): SVGTemplateResult {
   const { on, words } = view;
+  // The figure may be drawn twice at a time, in another size for paper.
+  const where = `${layout.view}-${layout.width}-${layout.height}`;
   return svg`<g class="skins" aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
     view.marks.filter((mark) => isShown(mark, layout)),
     ({ id }) => id,
@@ -81,7 +83,7 @@ export function skinLayer(
       const name = markName(mark, words);
       return svg`<g class="skin s-${mark.kind} ${state}" part="mark" data-mark=${mark.id} role=${on ? 'button' : nothing}
           tabindex=${on ? 0 : nothing} aria-label=${on ? name : nothing} aria-pressed=${on ? mark.id === view.selected : nothing}>
-        ${on ? nothing : svg`<title>${name}</title>`}${parts(`skin-${i}`, mark.kind, shapeOf(mark, layout))}
+        ${on ? nothing : svg`<title>${name}</title>`}${parts(`${where}-${i}`, mark.kind, shapeOf(mark, layout))}
       </g>`;
     },
   )}</g>${on ? svg`<path class="ink"></path>` : nothing}`;
