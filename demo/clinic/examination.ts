@@ -1,13 +1,93 @@
-import { html, type TemplateResult } from 'lit';
-import { EXAMINATION_NAME } from './types.js';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
+
+const EXTENTS: readonly (readonly [Extent, string])[] = [
+  ['pulses', 'Pulses only'],
+  ['whole', 'Whole examination'],
+];
 
 /**
- * The examination among the clinic's fields: one custom element with a name, a label and a value. The clinic keeps what it
- * submits and hands the same text back; it never looks inside. Another element of the package would take its place here.
+ * The examination among the clinic's fields: the map alone or the whole examination, both one custom element with a name, a
+ * label and a value. The clinic keeps what it submits and hands the same text back; it never looks inside.
  */
-export function examinationControl(value: string, readOnly: boolean): TemplateResult {
-  return html`<div class="examination">
-    <h2><label for="examination">Pulses and bruits</label></h2>
-    <pulse-map id="examination" name=${EXAMINATION_NAME} ?readonly=${readOnly} .value=${value}></pulse-map>
-  </div>`;
+export class ExaminationField extends LitElement {
+  /** The record to start from, as the clinic kept it. */
+  @property({ attribute: false }) value = '';
+  @property({ attribute: false }) extent: Extent = 'pulses';
+  @property({ type: Boolean }) readOnly = false;
+  @state() private chosen: Extent | undefined;
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('extent')) this.chosen = undefined;
+  }
+
+  protected override render(): TemplateResult {
+    const whole = (this.chosen ?? this.extent) === 'whole';
+    const { value, readOnly } = this;
+    return html`<div class="examination">
+      <h2><label for="examination">${whole ? 'Examination of the limbs' : 'Pulses and bruits'}</label></h2>
+      ${readOnly ? nothing : this.#choice()}
+      ${
+        whole
+          ? html`<limb-examination
+              id="examination"
+              name=${EXAMINATION_NAME}
+              ?readonly=${readOnly}
+              .value=${value}
+            ></limb-examination>`
+          : html`<pulse-map
+              id="examination"
+              name=${EXAMINATION_NAME}
+              ?readonly=${readOnly}
+              .value=${value}
+            ></pulse-map>`
+      }
+    </div>`;
+  }
+
+  #choice(): TemplateResult {
+    return html`<fieldset class="extent">
+      <legend>To record</legend>
+      ${EXTENTS.map(
+        ([extent, label]) =>
+          html`<label
+            ><input
+              type="radio"
+              name=${EXTENT_NAME}
+              value=${extent}
+              ?checked=${extent === this.extent}
+              @change=${() => this.#choose(extent)}
+            />
+            ${label}</label
+          >`,
+      )}
+    </fieldset>`;
+  }
+
+  /** The other element goes on with what was recorded so far. */
+  #choose(extent: Extent): void {
+    const control = this.querySelector<HTMLElement & { value: string }>('#examination');
+    this.value = control?.value ?? this.value;
+    this.chosen = extent;
+    // The page keeps its draft on the very same event: the control must stand in the form by then.
+    this.performUpdate();
+  }
+}
+
+if (!customElements.get('examination-field')) customElements.define('examination-field', ExaminationField);
+
+export function examinationControl(
+  fields: Readonly<Record<string, string>>,
+  readOnly: boolean,
+): TemplateResult {
+  return html`<examination-field
+    .value=${fields[EXAMINATION_NAME] ?? ''}
+    .extent=${extentOf(fields)}
+    .readOnly=${readOnly}
+  ></examination-field>`;
 }

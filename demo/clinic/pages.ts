@@ -143,8 +143,8 @@ export function visitPage(patient: Patient, visit: Visit, onDelete: () => void):
     ${answers(LONG, visit)}
     ${
       examination
-        ? examinationControl(examination, true)
-        : html`<p class="empty">No pulses were recorded at this visit.</p>`
+        ? examinationControl(visit.fields, true)
+        : html`<p class="empty">Nothing was recorded on the limbs at this visit.</p>`
     }
     ${answers(AFTER, visit)}
     <p class="second">Saved ${moment(visit.savedAt)}.</p>

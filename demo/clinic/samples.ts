@@ -63,6 +63,7 @@ export const VISITS: readonly Visit[] = [
       walking: '400',
       smoking: 'former',
       medicines: 'Atorvastatin 20 mg\nAmlodipine 5 mg',
+      extent: 'pulses',
       pulses: record('2026-05-19T09:40Z', {
         onset: 'chronic',
         pulses: {
@@ -88,6 +89,7 @@ export const VISITS: readonly Visit[] = [
       walking: '180',
       smoking: 'former',
       medicines: 'Atorvastatin 40 mg\nAmlodipine 5 mg\nClopidogrel 75 mg',
+      extent: 'pulses',
       pulses: record('2026-10-06T14:05Z', {
         onset: 'chronic',
         pulses: {
@@ -115,6 +117,7 @@ export const VISITS: readonly Visit[] = [
         'Right leg white and painful since supper, three hours ago. Toes numb. Apixaban not taken for a week.',
       smoking: 'never',
       medicines: 'Apixaban 5 mg, missed\nBisoprolol 2.5 mg',
+      extent: 'pulses',
       pulses: record('2026-11-02T21:20Z', {
         onset: 'acute',
         pulses: {
@@ -140,6 +143,7 @@ export const VISITS: readonly Visit[] = [
       story: 'Left arm heavy after minutes of work above the head, once nearly fainted.',
       smoking: 'current',
       medicines: 'Metformin 500 mg',
+      extent: 'pulses',
       pulses: record('2026-09-15T10:50Z', {
         onset: 'chronic',
         pulses: {

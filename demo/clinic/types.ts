@@ -12,6 +12,15 @@ export interface Patient {
 /** The name under which the form submits the examination. */
 export const EXAMINATION_NAME = 'pulses';
 
+/** The name of the clinic's own choice between the map alone and the whole examination. */
+export const EXTENT_NAME = 'extent';
+export type Extent = 'pulses' | 'whole';
+
+/** What a visit's examination is shown and entered with. */
+export function extentOf(fields: Readonly<Record<string, string>>): Extent {
+  return fields[EXTENT_NAME] === 'whole' ? 'whole' : 'pulses';
+}
+
 /** The fields of the visit form by their names, as `FormData` gives them. `pulses` is opaque to the clinic: text in, text out. */
 export type VisitFields = Readonly<Record<string, string>>;
 

@@ -9,14 +9,7 @@ import { fieldControl } from './field.js';
 import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
 import { cause, localDate, moment } from './format.js';
 import { hashOf } from './routes.js';
-import {
-  type Draft,
-  draftKey,
-  EXAMINATION_NAME,
-  type Patient,
-  type Visit,
-  type VisitFields,
-} from './types.js';
+import { type Draft, draftKey, type Patient, type Visit, type VisitFields } from './types.js';
 
 export class VisitSavedEvent extends Event {
   constructor(readonly visit: Visit) {
@@ -77,7 +70,7 @@ export class VisitForm extends LitElement {
       >
         <div class="fields short">${SHORT.map(control)}</div>
         <div class="fields">${LONG.map(control)}</div>
-        ${examinationControl(fields[EXAMINATION_NAME] ?? '', false)}
+        ${examinationControl(fields, false)}
         <div class="fields">${AFTER.map(control)}</div>
         ${this.#failed()}
         <div class="actions">

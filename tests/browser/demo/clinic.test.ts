@@ -179,6 +179,25 @@ describe('the clinic’s record', () => {
     expect(all('ul.rows li', /./).length).to.equal(2);
   });
 
+  it('offers the map alone or the whole examination, and goes on with what was recorded', async () => {
+    await mount('#/patients/lindqvist/visits/new');
+    await shows('New visit');
+    await click(await mapButton(/All 23 normal/));
+    const recorded = map().value;
+    const whole = [...app.querySelectorAll<HTMLInputElement>('input[type=radio]')].find((radio) =>
+      /Whole examination/.test(radio.closest('label')?.textContent ?? ''),
+    );
+    await click(whole as HTMLInputElement);
+    const control = () => app.querySelector('limb-examination') as HTMLElementTagNameMap['limb-examination'];
+    await waitUntil(() => control()?.value === recorded, 'the whole examination with the recorded pulses');
+    expect(map()).to.equal(null);
+    await waitUntil(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+
+    await reload();
+    await shows('New visit');
+    await waitUntil(() => control()?.value === recorded, 'the whole examination again');
+  });
+
   it('asks for what is required before it saves', async () => {
     await mount('#/patients/okafor/visits/new');
     await shows('New visit');

@@ -4,7 +4,7 @@ import { DraftKeeper } from '../../../demo/clinic/draft-keeper.js';
 import { day, localDate, moment } from '../../../demo/clinic/format.js';
 import { hashOf, type Route, routeOf } from '../../../demo/clinic/routes.js';
 import { PATIENTS, VISITS } from '../../../demo/clinic/samples.js';
-import { type Draft, draftKey, EXAMINATION_NAME } from '../../../demo/clinic/types.js';
+import { type Draft, draftKey, EXAMINATION_NAME, EXTENT_NAME } from '../../../demo/clinic/types.js';
 import { parseExaminationText } from '../../../src/examination/index.js';
 import { readByRule } from '../../../src/localisation/rule.js';
 import { en } from '../../../src/locale/index.js';
@@ -28,7 +28,7 @@ describe('the invented patients', () => {
     });
 
     it(`have a visit ${visit.id} whose answers the form has questions for`, () => {
-      const names = [...FIELDS.map((field) => field.name), EXAMINATION_NAME];
+      const names = [...FIELDS.map((field) => field.name), EXTENT_NAME, EXAMINATION_NAME];
       for (const name of Object.keys(visit.fields)) expect(names).toContain(name);
       for (const field of FIELDS) {
         if (field.required) expect(visit.fields[field.name]).toBeTruthy();
