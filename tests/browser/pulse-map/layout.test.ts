@@ -1,26 +1,15 @@
 import { expect } from '@open-wc/testing';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
-import { LISTENING_PLACES, PLACES, PULSE_PLACES, setBruit, setFields, setPulse } from 'pulse-map/core';
-import { VIEWS } from '../../../src/drawing/index.js';
+import { LISTENING_PLACES, PLACES, PULSE_PLACES, setBruit, setPulse } from 'pulse-map/core';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
 import { press } from '../../tools/real-input.js';
-import { boxOf, leastDistance, type NamedBox, overlaps, within } from '../tools/boxes.js';
+import { leastDistance, type NamedBox } from '../tools/boxes.js';
+import { badLabels, drawn, impossible, longest, RECORDS, viewsAt, WIDTHS } from '../tools/drawn.js';
 import { openMap, saidAll, settled, site } from '../tools/map.js';
-import { allByRole, everything, nameOf } from '../tools/perceive.js';
+import { allByRole, everything } from '../tools/perceive.js';
 
-const WIDTHS = [280, 320, 360, 414, 640, 768, 820, 1024, 1180, 1440, 1920] as const;
-const NARROW = 640;
 /** From here on the reading stands beside the figure and every target has its full size. */
 const DEFAULT_WIDTH = 1180;
-
-/** Everything that can be said at every site, in the longest words of the scale with the most steps. */
-function longest(): Examination {
-  const felt = PULSE_PLACES.reduce(
-    (e, place) => setPulse(e, place, { grade: 'bounding', increased: true, thrill: true, expansile: true }),
-    setFields(emptyExamination(), { scale: '0-4' }),
-  );
-  return LISTENING_PLACES.reduce((e, place) => setBruit(e, place, { bruit: 'continuous' }), felt);
-}
 
 /** Findings at every site, none of which calls for help at once. */
 function restless(): Examination {
@@ -31,88 +20,18 @@ function restless(): Examination {
   return LISTENING_PLACES.reduce((e, place) => setBruit(e, place, { bruit: 'continuous' }), felt);
 }
 
-/** Nothing could be examined anywhere, for the reason with the longest name. */
-function impossible(): Examination {
-  const felt = PULSE_PLACES.reduce(
-    (e, place) => setPulse(e, place, { couldNotExamine: 'line-in-place' }),
-    emptyExamination('words'),
-  );
-  return LISTENING_PLACES.reduce(
-    (e, place) => setBruit(e, place, { couldNotExamine: 'line-in-place' }),
-    felt,
-  );
-}
-
-const RECORDS = {
-  'nothing recorded': emptyExamination(),
-  'the longest findings': longest(),
-  'nothing examinable': impossible(),
-};
-
-function drawn(map: PulseMap) {
-  const root = map.shadowRoot as ShadowRoot;
-  const label = (text: Element): string =>
-    `"${text.textContent?.trim()}" of ${(text as HTMLElement).dataset.place}`;
-  return {
-    svg: boxOf(root.querySelector('.figure') as Element, 'drawing'),
-    // A line of text is as high as its font's box, which is a little more than its letters.
-    labels: [...root.querySelectorAll('.label')].map((text) => boxOf(text, label(text), 1.5)),
-    letters: [...root.querySelectorAll('.letters text')].map((text) =>
-      boxOf(text, `letter ${text.textContent}`, 1.5),
-    ),
-    glyphs: [...root.querySelectorAll('[part~=site] .glyph')].flatMap((glyph) =>
-      [...glyph.querySelectorAll('path:not(.halo, .mark-halo)')].map((path) =>
-        boxOf(path, `glyph of ${glyph.closest('[data-place]')?.getAttribute('data-place')}`),
-      ),
-    ),
-    targets: [...root.querySelectorAll('[part~=site]')].map((button) =>
-      boxOf(button.querySelector('.target') as Element, nameOf(button)),
-    ),
-  };
-}
-
-/** Views that make sense at a width: the whole body is not shown where only arms or legs fit. */
-function viewsAt(width: number) {
-  // The frame around the map takes a px on either side.
-  return width - 2 < NARROW ? VIEWS.filter((view) => view !== 'whole') : VIEWS;
-}
-
 describe('labels', () => {
   for (const width of WIDTHS) {
     for (const [what, examination] of Object.entries(RECORDS)) {
       it(`at ${width} px, with ${what}, touch neither each other nor a site, and are not cut off, in any view`, async () => {
-        const map = await openMap({ width, examination });
-        const wrong: string[] = [];
-        for (const view of viewsAt(width)) {
-          map.view = view;
-          await settled(map);
-          const { svg, labels, letters, glyphs } = drawn(map);
-          expect(labels.length, `labels in ${view}`).to.be.at.least(glyphs.length ? 1 : 0);
-          const cut = labels
-            .filter((label) => !within(label, svg))
-            .map((label) => `${label.name} is cut off`);
-          wrong.push(
-            ...[...overlaps(labels, [...glyphs, ...letters]), ...cut].map((text) => `${view}: ${text}`),
-          );
-        }
-        expect(wrong).to.deep.equal([]);
+        expect(await badLabels(await openMap({ width, examination }), width)).to.deep.equal([]);
       });
     }
 
     it(`at ${width} px, beside an earlier record, do so too`, async () => {
       const map = await openMap({ width, examination: longest() });
       map.compare = impossible();
-      const wrong: string[] = [];
-      for (const view of viewsAt(width)) {
-        map.view = view;
-        await settled(map);
-        const { svg, labels, letters, glyphs } = drawn(map);
-        const cut = labels.filter((label) => !within(label, svg)).map((label) => `${label.name} is cut off`);
-        wrong.push(
-          ...[...overlaps(labels, [...glyphs, ...letters]), ...cut].map((text) => `${view}: ${text}`),
-        );
-      }
-      expect(wrong).to.deep.equal([]);
+      expect(await badLabels(map, width)).to.deep.equal([]);
     });
   }
 });
