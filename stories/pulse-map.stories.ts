@@ -12,6 +12,7 @@ import {
   normal,
   oneBlock,
   several,
+  skin,
 } from './records.js';
 
 interface Args {
@@ -92,6 +93,9 @@ export const Contradiction: Story = { args: { value: of(contradiction) } };
 
 /** Expansile pulses on the 0 to 4 scale. */
 export const Expansile: Story = { args: { value: of(aneurysm) } };
+
+/** Drawn on the skin: gangrene, an ulcer, redness, where cold begins, a scar. Each is said in words under the figure. */
+export const MarksOnTheSkin: Story = { args: { value: of(skin) } };
 
 /** The same record as a table, trunk first. */
 export const Table: Story = { args: { value: of(oneBlock), display: 'table' } };

@@ -1,13 +1,18 @@
 import {
+  addMark,
   emptyExamination,
   type Examination,
   type Grade,
   placeFromKey,
+  MARK_FORMS,
+  type MarkKind,
   type PulseFinding,
+  regionShape,
   restNormal,
   setBruit,
   setFields,
   setPulse,
+  type SkinPlace,
 } from 'pulse-map/core';
 
 /*
@@ -114,3 +119,23 @@ export const aneurysm: Examination = setFields(
 
 /** The left leg some months before {@link oneBlock}. */
 export const earlier = restNormal(examined(beyond('left', BELOW_GROIN, 'reduced')));
+
+function marked(
+  start: Examination,
+  marks: readonly (readonly [MarkKind, SkinPlace, string?])[],
+): Examination {
+  return marks.reduce(
+    (examination, [kind, place, note]) =>
+      addMark(examination, { kind, points: regionShape(place, MARK_FORMS[kind]), ...(note && { note }) }),
+    start,
+  );
+}
+
+/** {@link oneBlock} with what its foot looks like, and the scar of an earlier operation. */
+export const skin = marked(oneBlock, [
+  ['gangrene', { region: 'great-toe', side: 'left' }, 'dry'],
+  ['ulcer', { region: 'heel', side: 'left' }, '1 cm, no bone seen'],
+  ['redness', { region: 'forefoot', side: 'left' }],
+  ['cold', { region: 'shin', side: 'left' }],
+  ['scar', { region: 'thigh', side: 'right' }, 'vein taken'],
+]);

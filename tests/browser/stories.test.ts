@@ -15,6 +15,7 @@ const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
   CouldNotExamine: /Left popliteal could not be examined \(dressing\)/,
   Contradiction: /Doubtful block between left femoral and left popliteal/,
   Expansile: /All 23 pulses felt/,
+  MarksOnTheSkin: /Left great toe +gangrene +dry/,
   Table: /Block between left femoral and left popliteal/,
   ComparedWithEarlier: /Block between left femoral and left popliteal/,
   ReadOnly: /Block between left femoral and left popliteal/,
