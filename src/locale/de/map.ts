@@ -60,7 +60,7 @@ export const map: MapWords = {
   carryHow: 'Stellen antippen oder darüber ziehen.',
   putDown: 'Ablegen',
   allNormal: (count) => `Alle ${count} normal`,
-  otherNormal: (count) => (count === 1 ? 'Letzte normal' : `Übrige ${count} normal`),
+  otherNormal: (count) => `Rest (${count}) normal`,
   allRecorded: (count) => `Alle ${count} erfasst`,
   scale: 'Skala',
   shown: 'Darstellung',
