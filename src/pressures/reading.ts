@@ -8,13 +8,10 @@ import {
   type IndexKind,
   indexOf,
   type IndexReading,
-  mmHgAt,
-  ratio,
   type Wanted,
 } from './indices.js';
 import { type SegmentFinding, segmentFindings } from './segments.js';
 import { type PressureSettings, pressureSettings } from './settings.js';
-import { beyond, INCOMPRESSIBLE_LIMITS } from './tables.js';
 
 /** Everything the pressures of one visit say. */
 export interface PressureReading {
@@ -90,30 +87,4 @@ export function pressureEvidence(reading: PressureReading): LevelEvidence[] {
       finding,
     })),
   ];
-}
-
-/** Pulse sites at which a pressure can be taken. */
-const PULSE_CUFFS = ['brachial', 'radial', 'ulnar', 'dorsalis-pedis', 'posterior-tibial'] as const;
-
-/**
- * Every pressure taken at a pulse site as a plain ratio to the higher arm, by place (`left posterior-tibial`), for the belief
- * network. Nothing without an arm; an incompressible artery and a ratio above the limit for one are left out, since they
- * tell of stiffness and not of flow.
- */
-export function pressureRatios(
-  pressures: Pressures = {},
-  settings?: Partial<PressureSettings>,
-): Record<string, number> {
-  const chosen = pressureSettings(settings);
-  const { denominator } = denominatorOf(pressures.brachial, chosen.arm);
-  if (!denominator) return {};
-  const ratios: Record<string, number> = {};
-  for (const site of PULSE_CUFFS)
-    for (const side of SIDES) {
-      const mmHg = mmHgAt(pressures[site], side);
-      const value = mmHg === undefined ? undefined : ratio(mmHg, denominator.mmHg);
-      if (value === undefined || beyond(value, INCOMPRESSIBLE_LIMITS[chosen.incompressible].value)) continue;
-      ratios[`${side} ${site}`] = value;
-    }
-  return ratios;
 }

@@ -64,6 +64,25 @@ function thigh(pressures: Pressures, side: Side, settings: PressureSettings) {
   return { at, index, limit: limit.value, low: beyond(index, limit) };
 }
 
+/**
+ * What the cuffs of one leg say of the arteries under them, for the localisation: the calf cuff of the popliteal, the thigh cuff
+ * of the femoral, each over the higher arm. The thigh reads high under a narrow cuff, so it is put in relation to the lowest
+ * normal thigh index: 1 is just normal for both.
+ */
+export function cuffRatios(
+  pressures: Pressures,
+  side: Side,
+  settings: PressureSettings,
+): { femoral?: number; popliteal?: number } {
+  const { denominator } = denominatorOf(pressures.brachial, settings.arm);
+  const calf = mmHgAt(pressures.calf, side);
+  const top = thigh(pressures, side, settings);
+  return {
+    ...(top && { femoral: ratio(top.index, top.limit) }),
+    ...(calf !== undefined && denominator && { popliteal: ratio(calf, denominator.mmHg) }),
+  };
+}
+
 function thighFindings(pressures: Pressures, settings: PressureSettings): SegmentFinding[] {
   const sides = SIDES.map((side) => ({ side, ...thigh(pressures, side, settings) })).filter((t) => t.low);
   const { value: levels } = sides.length === 2 ? DROP_LEVELS.thighLowBoth : DROP_LEVELS.thighLowOne;

@@ -1,19 +1,26 @@
 import { describe, expect, it } from 'vitest';
 import * as fc from 'fast-check';
-import { parseWith, type Pressures, pressuresSchema } from '../../../src/examination/index.js';
+import type { Level } from '../../../src/anatomy/index.js';
+import {
+  emptyExamination,
+  parseWith,
+  type Pressures,
+  pressuresSchema,
+} from '../../../src/examination/index.js';
 import {
   armFindings,
+  cuffRatios,
   exerciseReadings,
   fromMmHg,
   limbThreats,
   pressureEvidence,
-  pressureRatios,
   type PressureSettings,
   pressureSettings,
   readPressures,
   segmentFindings,
   toMmHg,
 } from '../../../src/pressures/index.js';
+import { readExamination } from '../../../src/localisation/index.js';
 
 const chosen = (settings: Partial<PressureSettings> = {}) => pressureSettings(settings);
 
@@ -239,25 +246,42 @@ describe('segmentFindings', () => {
   });
 });
 
-describe('pressureRatios, for the belief network', () => {
-  it('gives each pressure at a pulse site over the higher arm, and nothing for stiff or unmeasured arteries', () => {
-    expect(
-      pressureRatios({
-        brachial: { right: 150, left: 120 },
-        'posterior-tibial': { right: 75, left: 'incompressible' },
-        'dorsalis-pedis': { right: 225, left: 0 },
-        toe: { right: 40 },
-      }),
-    ).toEqual({
-      'right brachial': 1,
-      'left brachial': 0.8,
-      'right posterior-tibial': 0.5,
-      'left dorsalis-pedis': 0,
+describe('segmental pressures in the localisation', () => {
+  const leftLeg = (cuffs: Pressures) => {
+    const { network } = readExamination({
+      ...emptyExamination(),
+      onset: 'chronic',
+      pulses: { femoral: { left: { grade: 'reduced' } } },
+      pressures: { brachial: { right: 140, left: 140 }, 'posterior-tibial': { left: 84 }, ...cuffs },
     });
+    if (network.status !== 'read') throw new Error('not read');
+    return (level: Level) =>
+      network.limbs['left leg'].levels.find((l) => l.level === level)?.probability ?? 0;
+  };
+
+  it('a fall from a good thigh to the calf moves the answer to the femoro-popliteal level', () => {
+    const without = leftLeg({});
+    const fallen = leftLeg({ 'high-thigh': { left: 170 }, calf: { left: 90 } });
+    expect(fallen('femoro-popliteal')).toBeGreaterThan(1.5 * without('femoro-popliteal'));
+    expect(fallen('aorto-iliac')).toBeLessThan(without('aorto-iliac'));
   });
 
-  it('gives nothing without an arm', () => {
-    expect(pressureRatios({ 'posterior-tibial': { right: 75 } })).toEqual({});
+  it('a low thigh moves it to the aorto-iliac level', () => {
+    const without = leftLeg({});
+    const low = leftLeg({ 'high-thigh': { left: 90 } });
+    expect(low('aorto-iliac')).toBeGreaterThan(without('aorto-iliac'));
+  });
+
+  // Lowest normal thigh index 1.2 with two thigh cuffs, 1.0 with one: laboratory criteria.
+  it('puts the thigh in relation to its own lowest normal index', () => {
+    const arm = { right: 100, left: 100 };
+    const ratios = (more: Pressures) => cuffRatios({ brachial: arm, ...more }, 'left', chosen());
+    expect(ratios({ 'high-thigh': { left: 120 }, 'low-thigh': { left: 118 } })).toEqual({ femoral: 1 });
+    expect(ratios({ 'high-thigh': { left: 100 }, calf: { left: 90 } })).toEqual({
+      femoral: 1,
+      popliteal: 0.9,
+    });
+    expect(cuffRatios({ calf: { left: 90 } }, 'left', chosen())).toEqual({});
   });
 });
 
