@@ -26,6 +26,8 @@ export interface Act {
   /** The pieces that its report bears on, and for each outcome its likelihoods. */
   readonly pieces: readonly number[];
   readonly outcomes: readonly (readonly Factor[])[];
+  /** Whether exactly one of the outcomes must come, so that their likelihoods sum to one. */
+  readonly exhaustive: boolean;
 }
 
 const GRADES = ['absent', 'reduced', 'normal', 'bounding'] as const;
@@ -51,7 +53,12 @@ export function actsLeft(examination: Examination, findings: readonly Finding[],
     const piece = pulsePiece(place);
     if (!wanted(place) || isStated(pulseAt(examination, place)) || isMute(place, context) || lost.has(piece))
       continue;
-    acts.push({ id: { kind: 'feel', place }, pieces: [piece], outcomes: felt(place, tables) });
+    acts.push({
+      id: { kind: 'feel', place },
+      pieces: [piece],
+      outcomes: felt(place, tables),
+      exhaustive: true,
+    });
   }
   for (const place of LISTENING_PLACES) {
     const found = bruitAt(examination, place);
@@ -60,7 +67,7 @@ export function actsLeft(examination: Examination, findings: readonly Finding[],
     const silent = bruit(place.site, 'none', tables).usual;
     const heard = Array.from(silent, (value) => 1 - value);
     const outcomes = [silent, heard].map((usual) => [{ piece, usual, second: usual }]);
-    acts.push({ id: { kind: 'listen', place }, pieces: [piece], outcomes });
+    acts.push({ id: { kind: 'listen', place }, pieces: [piece], outcomes, exhaustive: true });
   }
   for (const side of SIDES) {
     const piece = anklePiece(side);
@@ -71,7 +78,7 @@ export function actsLeft(examination: Examination, findings: readonly Finding[],
     );
     if (known || lost.has(piece) || !kinds.has('leg')) continue;
     const outcomes = tables.index.bands.map((band) => [{ piece, ...byStrength(band) }]);
-    acts.push({ id: { kind: 'ankle-pressure', side }, pieces: [piece], outcomes });
+    acts.push({ id: { kind: 'ankle-pressure', side }, pieces: [piece], outcomes, exhaustive: true });
   }
   const arms = SIDES.map((side) => pulsePiece({ site: 'brachial', side }));
   const measured = findings.some(({ id }) => id.kind === 'index' && id.place.site === 'brachial');
@@ -94,5 +101,5 @@ function armPressures(pieces: readonly number[], tables: Tables): Act {
           ];
     return pairs.map((pair) => pair.map((own, j) => ({ piece: pieces[j]!, ...byStrength(own!) })));
   });
-  return { id: { kind: 'arm-pressures' }, pieces, outcomes };
+  return { id: { kind: 'arm-pressures' }, pieces, outcomes, exhaustive: false };
 }

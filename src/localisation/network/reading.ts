@@ -162,38 +162,38 @@ function evidenceFor(
   return out;
 }
 
-/** The sum of the limbs' entropies of the level. */
-function levelEntropy(
-  net: Propagation,
-  keys: readonly AnswerKey[],
-  scratch: readonly Float64Array[],
-): number {
-  let sum = 0;
-  for (let i = 0; i < keys.length; i++) sum += entropy(levelProbabilities(net, keys[i]!, scratch[i]));
-  return sum;
-}
-
-/** Every act with the expected fall of that sum, greatest first. */
+/** Every act with the expected fall in the sum of the limbs' entropies of the level, greatest first. */
 function rankActs(net: Propagation, acts: readonly Act[], keys: readonly AnswerKey[]): NextAct[] {
-  const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
-  const now = levelEntropy(net, keys, scratch);
+  const blank = (): Float64Array[] => keys.map((key) => new Float64Array(key.levels.length + 1));
+  const [base, seen, rest] = [blank(), blank(), blank()];
+  const look = (into: readonly Float64Array[]): number => {
+    for (let i = 0; i < keys.length; i++) levelProbabilities(net, keys[i]!, into[i]);
+    return net.total();
+  };
+  const sum = (of: readonly Float64Array[]): number => of.reduce((total, one) => total + entropy(one), 0);
+  const whole = look(base);
+  const now = sum(base);
   return acts
-    .map(({ id, pieces, outcomes }) => {
+    .map(({ id, pieces, outcomes, exhaustive }) => {
       let all = 0;
       let left = 0;
-      for (const factors of outcomes) {
-        net.whatIf(
-          pieces,
-          () => {
-            for (const factor of factors) net.multiply(factor);
-          },
-          () => {
-            const total = net.total();
-            if (!(total > 0)) return;
-            all += total;
-            left += total * levelEntropy(net, keys, scratch);
-          },
-        );
+      rest.forEach((one, i) => one.set(base[i]!));
+      // What the outcomes before leave over is the last one's: its messages need not be worked out.
+      for (const factors of exhaustive ? outcomes.slice(0, -1) : outcomes) {
+        const change = (): void => factors.forEach((factor) => net.multiply(factor));
+        const total = net.whatIf(pieces, change, () => look(seen));
+        if (!(total > 0)) continue;
+        all += total;
+        left += total * sum(seen);
+        const share = total / whole;
+        for (let i = 0; i < rest.length; i++)
+          for (let j = 0; j < rest[i]!.length; j++) rest[i]![j]! -= share * seen[i]![j]!;
+      }
+      if (exhaustive && whole > all) {
+        const share = 1 - all / whole;
+        for (const one of rest) for (let j = 0; j < one.length; j++) one[j] = Math.max(0, one[j]!) / share;
+        left += (whole - all) * sum(rest);
+        all = whole;
       }
       return { act: id, gain: now - left / all };
     })
