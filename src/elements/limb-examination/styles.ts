@@ -86,13 +86,10 @@ export const examinationStyles = css`
     block-size: 8px;
     border-inline-end: 2px solid;
     border-block-end: 2px solid;
-    transform: rotate(-45deg);
-  }
-  .heading:dir(rtl)::before {
-    transform: rotate(135deg);
+    rotate: calc(var(--_way) * -45deg);
   }
   .heading[aria-expanded='true']::before {
-    transform: rotate(45deg);
+    rotate: calc(var(--_way) * 45deg);
   }
   .heading .hint {
     margin-inline-start: auto;

@@ -297,6 +297,7 @@ function moveInGroup(event: KeyboardEvent, from: HTMLElement): void {
   if (!group) return;
   event.preventDefault();
   const all = [...group.querySelectorAll<HTMLElement>('[role=radio]')];
-  const step = event.key === 'ArrowRight' || event.key === 'ArrowDown' ? 1 : -1;
+  const onward = getComputedStyle(group).direction === 'rtl' ? 'ArrowLeft' : 'ArrowRight';
+  const step = event.key === onward || event.key === 'ArrowDown' ? 1 : -1;
   all[(all.indexOf(from) + step + all.length) % all.length]?.focus();
 }

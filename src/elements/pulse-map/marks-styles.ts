@@ -186,7 +186,7 @@ export const skinStyles = css`
     border-block-end: 1px solid var(--_line);
   }
   .marks li.selected {
-    box-shadow: inset 4px 0 var(--_focus);
+    box-shadow: inset calc(var(--_way) * 4px) 0 var(--_focus);
     padding-inline-start: 10px;
   }
   .marks li span {

@@ -86,6 +86,9 @@ export const mapStyles = css`
     line-height: 20px;
     color: var(--_ink-2);
   }
+  .status > span {
+    unicode-bidi: plaintext;
+  }
   .status b {
     font-weight: 600;
     color: var(--_ink);
@@ -120,13 +123,10 @@ export const mapStyles = css`
     margin-inline: 2px 12px;
     border-inline-end: 2px solid;
     border-block-end: 2px solid;
-    transform: rotate(-45deg);
-  }
-  .also:dir(rtl) summary::before {
-    transform: rotate(135deg);
+    rotate: calc(var(--_way) * -45deg);
   }
   .also[open] summary::before {
-    transform: rotate(45deg);
+    rotate: calc(var(--_way) * 45deg);
   }
   .also .fields {
     display: grid;

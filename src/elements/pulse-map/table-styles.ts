@@ -40,10 +40,7 @@ export const tableStyles = css`
     padding-inline-start: 16px !important;
   }
   .table .differ > th {
-    box-shadow: inset 4px 0 var(--_gone);
-  }
-  .table .differ:dir(rtl) > th {
-    box-shadow: inset -4px 0 var(--_gone);
+    box-shadow: inset calc(var(--_way) * 4px) 0 var(--_gone);
   }
   .table small {
     display: block;
@@ -126,10 +123,7 @@ export const tableStyles = css`
       border-block-end: 1px solid var(--_line);
     }
     .table .differ {
-      box-shadow: inset 4px 0 var(--_gone);
-    }
-    .table .differ:dir(rtl) {
-      box-shadow: inset -4px 0 var(--_gone);
+      box-shadow: inset calc(var(--_way) * 4px) 0 var(--_gone);
     }
     .table tbody tr:not(.part) > *,
     .table .part th {

@@ -116,13 +116,10 @@ export const partStyles = css`
     margin-inline: 2px 2px;
     border-inline-end: 2px solid;
     border-block-end: 2px solid;
-    transform: rotate(-45deg);
-  }
-  details.fold:dir(rtl) > summary::before {
-    transform: rotate(135deg);
+    rotate: calc(var(--_way) * -45deg);
   }
   details.fold[open] > summary::before {
-    transform: rotate(45deg);
+    rotate: calc(var(--_way) * 45deg);
   }
   details.fold > summary .hint {
     margin-inline-start: auto;

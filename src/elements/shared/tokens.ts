@@ -16,6 +16,8 @@ export const tokenStyles = css`
     ${unsafeCSS(
       declarations((t) => `var(--pulse-map-${t},light-dark(${PALETTE[t].light},${PALETTE[t].dark}))`),
     )}
+    /* Which way a line of words runs: 1 to the right, -1 to the left. */
+    --_way: 1;
     --_radius: var(--pulse-map-radius, 8px);
     --_font: var(
       --pulse-map-font,
@@ -33,6 +35,9 @@ export const tokenStyles = css`
     line-height: 21px;
     font-variant-numeric: tabular-nums;
     -webkit-text-size-adjust: 100%;
+  }
+  :host(:dir(rtl)) {
+    --_way: -1;
   }
   @media (forced-colors: active) {
     :host {
@@ -81,6 +86,33 @@ export const controlStyles = css`
   ol {
     list-style: none;
   }
+  /* Words run as their own letters do, also where the page runs the other way; they stand on the page's side. */
+  h2,
+  h3,
+  h4,
+  p,
+  li,
+  dt,
+  dd,
+  label,
+  legend,
+  summary,
+  caption,
+  .caution,
+  .hint {
+    unicode-bidi: plaintext;
+    text-align: -webkit-match-parent;
+    text-align: match-parent;
+  }
+  select {
+    unicode-bidi: plaintext;
+    text-align: -webkit-match-parent;
+    text-align: match-parent;
+  }
+  button,
+  option {
+    unicode-bidi: plaintext;
+  }
   button,
   input,
   select,
@@ -123,6 +155,10 @@ export const controlStyles = css`
   }
   .button.icon {
     padding: 0;
+  }
+  /* What points onward or back points along the words. */
+  .onward {
+    scale: var(--_way) 1;
   }
   .button.bare {
     border-color: transparent;
