@@ -1,4 +1,5 @@
 import { type Place, type PlaceKey, placeKey, type Side, type SiteId } from '../anatomy/index.js';
+import { linesCross } from './crossing.js';
 import { AXIS } from './figure.js';
 import type { Point } from './geometry.js';
 
@@ -211,7 +212,7 @@ function lineUp(
   );
   // At the edge of a crop all names begin where the longest does.
   const outer = (sorted[0]?.anchor === 'start' ? Math.min : Math.max)(...sorted.map(({ labelX }) => labelX));
-  return sorted.map(({ place, x, y, labelX, anchor, upright }, i) => {
+  const stand = ({ place, x, y, labelX, anchor, upright }: Wanted, i: number): PlacedLabel => {
     const ly = (ys[i] as number) - below / 2;
     const lx = frame.lanes === 'body' ? labelX : outer;
     const sign = anchor === 'start' ? 1 : -1;
@@ -222,7 +223,25 @@ function lineUp(
         ]
       : leader(x, y, lx - sign * CLEAR, ly);
     return { key: placeKey(place), place, x: lx, y: ly, anchor, leader: line };
-  });
+  };
+  // Of two whose lines cross each takes the other's stand; a few rounds untangle all.
+  let placed = sorted.map(stand);
+  for (let round = 0; round < sorted.length ** 2; round++) {
+    const [i, k] = crossing(placed);
+    if (i === undefined || k === undefined) break;
+    [sorted[i], sorted[k]] = [sorted[k] as Wanted, sorted[i] as Wanted];
+    placed = sorted.map(stand);
+  }
+  return placed;
+}
+
+/** The first two labels whose lines cross. */
+function crossing(labels: readonly PlacedLabel[]): readonly [number, number] | readonly [] {
+  for (const [i, one] of labels.entries()) {
+    const k = labels.findIndex((other, at) => at > i && linesCross(one.leader, other.leader));
+    if (k >= 0) return [i, k];
+  }
+  return [];
 }
 
 /** A leader that leaves its site at 45 degrees, then runs level to the label. */

@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import { oppositeSide, type Place, placeKey, PLACES } from '../../../src/anatomy/index.js';
+import { type Direction, placesIn, positionOf, travel, VIEWS } from '../../../src/drawing/index.js';
+import { place } from '../../tools/examinations.js';
+
+const ARROWS: readonly Direction[] = ['up', 'down', 'left', 'right'];
+
+function reachable(from: Place, shown: readonly Place[], ways: readonly Direction[]): Set<string> {
+  const seen = new Set([placeKey(from)]);
+  const queue = [from];
+  for (let at = queue.pop(); at; at = queue.pop()) {
+    for (const way of ways) {
+      const to = travel(at, way, shown);
+      if (to && !seen.has(placeKey(to))) {
+        seen.add(placeKey(to));
+        queue.push(to);
+      }
+    }
+  }
+  return seen;
+}
+
+const go = (from: string, ...ways: Direction[]): string => {
+  let at = place(from);
+  for (const way of ways) at = travel(at, way, PLACES) ?? at;
+  return placeKey(at);
+};
+
+describe('travel by arrows', () => {
+  it.each(VIEWS)('reaches every place from every place of the view %s', (view) => {
+    const shown = placesIn(view);
+    for (const from of shown) {
+      expect(reachable(from, shown, ARROWS).size, placeKey(from)).toBe(shown.length);
+    }
+  });
+
+  it('never leaves the view', () => {
+    for (const view of VIEWS) {
+      const shown = placesIn(view);
+      for (const from of shown) {
+        for (const way of [...ARROWS, 'next', 'previous'] as const) {
+          const to = travel(from, way, shown);
+          if (to) expect(shown).toContain(to);
+        }
+      }
+    }
+  });
+
+  it('goes down away from the heart, over the sites where one listens', () => {
+    expect(go('left femoral', 'down')).toBe('left adductor-canal');
+    expect(go('left femoral', 'down', 'down')).toBe('left popliteal');
+    expect(go('left popliteal', 'down')).toBe('left posterior-tibial');
+    expect(go('right subclavian', 'down', 'down', 'down')).toBe('right radial');
+  });
+
+  it('comes back up to where it came from', () => {
+    for (const from of PLACES) {
+      const down = travel(from, 'down', PLACES);
+      if (down) expect(travel(down, 'up', PLACES), placeKey(from)).toBe(from);
+    }
+  });
+
+  it('goes left and right as the reader sees the sites, patient’s right first', () => {
+    for (const view of VIEWS) {
+      const shown = placesIn(view);
+      for (const from of shown) {
+        const right = travel(from, 'right', shown);
+        if (right) {
+          expect(positionOf(right).x, placeKey(from)).toBeGreaterThan(positionOf(from).x);
+          expect(travel(right, 'left', shown)).toBe(from);
+        }
+      }
+    }
+  });
+
+  it('crosses between the two sides of every paired site', () => {
+    for (const from of PLACES.filter(({ side }) => side === 'right')) {
+      let at: Place | undefined = from;
+      const met: string[] = [];
+      while (at && met.length < 6) met.push(placeKey((at = travel(at, 'right', PLACES) ?? from)));
+      expect(met, placeKey(from)).toContain(placeKey({ ...from, side: oppositeSide(from.side) }));
+    }
+  });
+});
+
+describe('travel to next and previous', () => {
+  it.each(VIEWS)('visits every place of the view %s once, in the order of examination', (view) => {
+    const shown = placesIn(view);
+    const visited: Place[] = [];
+    for (let at = shown[0]; at; at = travel(at, 'next', shown)) visited.push(at);
+    expect(visited).toEqual(shown);
+    const back: Place[] = [];
+    for (let at = shown.at(-1); at; at = travel(at, 'previous', shown)) back.push(at);
+    expect(back).toEqual([...shown].reverse());
+  });
+});
+
+describe('placesIn', () => {
+  it('shows every place on the whole body, and on arms and legs together', () => {
+    expect(placesIn('whole')).toEqual(PLACES);
+    const parts = new Set([...placesIn('arms'), ...placesIn('legs')]);
+    expect(parts.size).toBe(PLACES.length);
+  });
+
+  it('shows on one side what it shows on the other', () => {
+    for (const part of ['arm', 'leg', 'hand', 'foot'] as const) {
+      const sites = (side: 'right' | 'left'): string[] => placesIn(`${side}-${part}`).map(({ site }) => site);
+      expect(sites('right')).toEqual(sites('left'));
+    }
+  });
+
+  it('shows at hand and foot the pulses felt there', () => {
+    expect(placesIn('left-hand').map(placeKey)).toEqual(['left radial', 'left ulnar']);
+    expect(placesIn('right-foot').map(placeKey)).toEqual(['right posterior-tibial', 'right dorsalis-pedis']);
+  });
+});
