@@ -7,7 +7,6 @@ import {
   type PlaceKey,
   placeKey,
   PULSE_PLACES,
-  siteDefinition,
 } from '../../anatomy/index.js';
 import { type Layout, placesIn, travel, type View } from '../../drawing/index.js';
 import { type Examination, type ScaleStep, setFields, unstatedPlaces } from '../../examination/index.js';
@@ -22,6 +21,7 @@ import { DrawnElement } from './drawn-element.js';
 import type { FigureView } from './figure.js';
 import { figureStyles } from './figure-styles.js';
 import { renderHelp, renderRefused, renderStatus } from './panels.js';
+import { type Half, halfIn, halfWith, NARROW, partsAt, partShown } from './parts.js';
 import { DrawingPointer } from './pointer.js';
 import { Recorder, type RecorderHost, type Said } from './recorder.js';
 import { type DrawingPoint, SiteFinder } from './site-finder.js';
@@ -34,8 +34,6 @@ import { tableActs } from './table-acts.js';
 import { tableStyles } from './table-styles.js';
 import { renderToolbar, type ToolbarActs } from './toolbar.js';
 
-/** Below this width of the element only arms or legs are shown at a time and the chooser is a sheet, in px. */
-const NARROW = 640;
 /** From this width on the reading stands beside the figure, in a column of this width, in px. */
 const BESIDE = 1180;
 const READING_WIDTH = 389;
@@ -92,7 +90,7 @@ export class PulseMap extends DrawnElement {
   /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */
   @property({ type: Boolean, attribute: 'no-flags' }) noFlags = false;
 
-  @state() private half: 'arms' | 'legs' = 'legs';
+  @state() private half: Half = 'legs';
   @state() private active: PlaceKey = 'right femoral';
   @state() private preview: PlaceKey | undefined;
   @state() private carried: ScaleStep | undefined;
@@ -183,10 +181,7 @@ export class PulseMap extends DrawnElement {
     const key = typeof place === 'string' ? place : placeKey(place);
     const found = placeFromKey(key);
     if (!found) throw new RangeError(`no such site: "${key}"`);
-    if (!placesIn(this.#view).includes(found) && this.view === 'auto') {
-      const { region } = siteDefinition(found.site);
-      this.half = region === 'head' || region === 'arm' ? 'arms' : 'legs';
-    }
+    if (!placesIn(this.#view).includes(found)) this.half = halfWith(found);
     this.#openAt(key, true);
   }
 
@@ -204,7 +199,7 @@ export class PulseMap extends DrawnElement {
 
   get #view(): View {
     if (this.view !== 'auto') return this.view;
-    return this.#narrow ? this.half : 'whole';
+    return this.#narrow ? partShown(this.half, this.#width) : 'whole';
   }
 
   protected override scheduleUpdate(): void | Promise<void> {
@@ -242,7 +237,9 @@ export class PulseMap extends DrawnElement {
           unstated,
           total,
           display: this.display,
-          part: this.view === 'auto' && this.#narrow && this.display === 'figure' ? this.half : undefined,
+          parts:
+            this.view === 'auto' && this.#narrow && this.display === 'figure' ? partsAt(this.#width) : [],
+          part: partShown(this.half, this.#width),
           help: this.help,
           more: this.more,
           narrow: this.#narrow,
@@ -333,7 +330,7 @@ export class PulseMap extends DrawnElement {
     view: (view) => (this.view = view),
     part: (half) => {
       this.#chooser.close(false);
-      this.half = half;
+      this.half = halfIn(half);
     },
     help: () => (this.help = !this.help),
     more: () => (this.more = !this.more),

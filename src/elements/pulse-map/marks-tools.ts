@@ -33,6 +33,7 @@ import { skinStyles } from './marks-styles.js';
 import { halfOf, skinIcon, skinLayer } from './marks-view.js';
 import type { LegendItem } from './picture-legend.js';
 import type { Recorder, RecorderHost } from './recorder.js';
+import type { Half } from './parts.js';
 import type { DrawingPoint } from './site-finder.js';
 
 export interface SkinHost {
@@ -43,7 +44,7 @@ export interface SkinHost {
   /** Drawing begins: whatever else the hand holds is put down. */
   begin(): void;
   /** Brings a half of the body into view. */
-  show(half: 'arms' | 'legs'): void;
+  show(half: Half): void;
 }
 
 /** How far an eraser reaches, in px. */

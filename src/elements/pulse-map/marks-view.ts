@@ -1,6 +1,7 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import {
+  AXIS,
   farSide,
   type Layout,
   markShape,
@@ -11,6 +12,7 @@ import {
 import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../../examination/index.js';
 import { SKIN_REGIONS } from '../../anatomy/index.js';
 import type { Messages } from '../../locale/index.js';
+import type { Half } from './parts.js';
 
 /** What the marks on the figure look like just now. */
 export interface SkinView {
@@ -52,8 +54,9 @@ function isOfArm(mark: Mark): boolean {
 const LEGS_FROM = 500;
 
 /** The half of the body that shows a mark. */
-export function halfOf(mark: Mark): 'arms' | 'legs' {
-  return isOfArm(mark) || mark.points.every(([, y]) => y < LEGS_FROM) ? 'arms' : 'legs';
+export function halfOf(mark: Mark): Half {
+  if (!isOfArm(mark) && !mark.points.every(([, y]) => y < LEGS_FROM)) return 'legs';
+  return (mark.points[0]?.[0] ?? 0) > AXIS ? 'left-arm' : 'right-arm';
 }
 
 /** Marks on the arms go where the arms are left out. */

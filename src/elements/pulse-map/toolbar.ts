@@ -4,6 +4,7 @@ import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon, shownForStep } from '../shared/glyph.js';
 import { ICONS } from '../shared/icons.js';
+import type { Part } from './parts.js';
 
 /** What a carried pen leaves on a site: a grade, or that it could not be examined is left to the chooser. */
 export type Carried = ScaleStep | undefined;
@@ -19,8 +20,9 @@ export interface ToolbarView {
   readonly unstated: number;
   readonly total: number;
   readonly display: 'figure' | 'table';
-  /** Set while only a part of the figure fits: which part is shown. */
-  readonly part: 'arms' | 'legs' | undefined;
+  /** The parts to choose from while not all of the figure fits; none where all does. */
+  readonly parts: readonly Part[];
+  readonly part: Part;
   readonly help: boolean;
   readonly more: boolean;
   readonly narrow: boolean;
@@ -38,7 +40,7 @@ export interface ToolbarActs {
   restNormal(): void;
   scale(scale: ScaleId): void;
   display(display: 'figure' | 'table'): void;
-  part(part: 'arms' | 'legs'): void;
+  part(part: Part): void;
   view(view: View | 'auto'): void;
   help(): void;
   more(): void;
@@ -214,13 +216,10 @@ export function renderToolbar(view: ToolbarView, acts: ToolbarActs): TemplateRes
       ${normalButton(view, acts)} ${drawButton(view, acts)}
       <span class="space"></span>
       ${
-        part
+        view.parts.length
           ? segments(
               words.map.shown,
-              [
-                ['arms', words.map.arms],
-                ['legs', words.map.legs],
-              ] as const,
+              view.parts.map((option) => [option, words.map.views[option]] as const),
               part,
               acts.part,
             )

@@ -66,8 +66,6 @@ export const map: MapWords = {
   shown: 'Darstellung',
   figureView: 'Figur',
   tableView: 'Tabelle',
-  arms: 'Arme',
-  legs: 'Beine',
   more: 'Skala, Tabelle, Hilfe',
   help: 'Hilfe und Tasten',
   close: 'Schließen',

@@ -74,8 +74,6 @@ export const map = {
   shown: 'Shown',
   figureView: 'Figure',
   tableView: 'Table',
-  arms: 'Arms',
-  legs: 'Legs',
   more: 'Scale, table, help',
   help: 'Help and keys',
   close: 'Close',

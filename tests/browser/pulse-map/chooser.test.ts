@@ -34,7 +34,7 @@ async function atRest(map: PulseMap): Promise<void> {
 
 /** The parts of the body in turn, where not all fit at once. */
 function parts(map: PulseMap): (HTMLElement | undefined)[] {
-  const found = ['Arms', 'Legs'].flatMap((name) => allByRole(map, 'button', name));
+  const found = ['Arms', 'Right arm', 'Left arm', 'Legs'].flatMap((name) => allByRole(map, 'button', name));
   return found.length ? found : [undefined];
 }
 

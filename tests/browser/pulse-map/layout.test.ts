@@ -52,9 +52,12 @@ describe('targets', () => {
     it(`at ${width} px has every site within reach`, async () => {
       const map = await openMap({ width });
       const reached = new Set(Object.keys(saidAll(map)));
-      if (allByRole(map, 'button', 'Arms').length) {
-        for (const part of ['Arms', 'Legs']) {
-          allByRole(map, 'button', part)[0]?.click();
+      const parts = ['Arms', 'Right arm', 'Left arm', 'Legs'].flatMap((name) =>
+        allByRole(map, 'button', name),
+      );
+      if (parts.length) {
+        for (const part of parts) {
+          part.click();
           await settled(map);
           for (const name of Object.keys(saidAll(map))) reached.add(name);
         }
