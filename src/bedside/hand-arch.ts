@@ -44,16 +44,6 @@ export const BARBEAU_TYPES: Readonly<
   C: { tracing: 'lost-recovers', acceptable: true, source: BARBEAU },
   D: { tracing: 'lost', acceptable: false, source: BARBEAU },
 };
-/** How long recovery is waited for before a lost tracing counts as type D, in seconds. */
-export const BARBEAU_WAIT = { value: 120, source: BARBEAU } as const;
-
-/** How well the modified test tells collateral flow, and how often normal hands are slow. */
-export const HAND_ARCH_ACCURACY = {
-  sensitivity: 0.25,
-  specificity: 0.828,
-  source: 'Di Santo P et al., CMAJ 2018;190:E380-E388, doi:10.1503/cmaj.170432',
-} as const;
-
 type Released = BedsideResult<'hand-arch'>['radial'];
 export type ArteryVerdict = 'patent' | 'slow' | 'blocked' | 'incomplete';
 
@@ -76,6 +66,12 @@ export const handArch: BedsideTest<'hand-arch'> = {
   eponym: 'Allen',
   limb: 'arm',
   limits,
+  accuracy: {
+    sensitivity: 0.25,
+    specificity: 0.828,
+    source:
+      'Di Santo P et al., CMAJ 2018;190:E380-E388, doi:10.1503/cmaj.170432 (modified form, against plethysmography)',
+  },
   falsePositives: [
     {
       outcome: 'positive',

@@ -7,6 +7,7 @@ export * from './elevation.js';
 export * from './hand-arch.js';
 export * from './hyperabduction.js';
 export * from './outlet.js';
+export * from './refill.js';
 export * from './scalene.js';
 export * from './stopwatch.js';
 export * from './test.js';

@@ -77,6 +77,13 @@ export interface BedsideReading<Code extends string = BedsideCodes[BedsideTestId
   readonly notes?: readonly BedsideNote[];
 }
 
+/** How well a test tells disease, as fractions. */
+export interface Accuracy {
+  readonly sensitivity: number;
+  readonly specificity: number;
+  readonly source: string;
+}
+
 /** One bedside test: what it is called, what it is judged by, and what a result means. */
 export interface BedsideTest<Id extends BedsideTestId = BedsideTestId> {
   readonly id: Id;
@@ -85,6 +92,7 @@ export interface BedsideTest<Id extends BedsideTestId = BedsideTestId> {
   readonly limb: 'leg' | 'arm';
   readonly limits?: Limits;
   readonly falsePositives?: readonly FalsePositives[];
+  readonly accuracy?: Accuracy;
   /**
    * What a result of one side means.
    * @param limit in the unit of `limits`; the result's own limit comes first, then this, then the usual one

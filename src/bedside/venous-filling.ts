@@ -18,14 +18,13 @@ export const SEVERE_FILLING = {
   value: 40,
   source: `Fairbairn JF, Juergens JL, Spittell JA, Peripheral Vascular Diseases (${MEMORY})`,
 } as const;
-/** How well filling beyond 20 s tells arterial disease. */
-export const FILLING_ACCURACY = { limit: 20, sensitivity: 0.22, specificity: 0.94, source: MCGEE } as const;
 
 /** After raising, the leg is lowered: time until a vein on the back of the foot fills. */
 export const venousFilling: BedsideTest<'venous-filling'> = {
   id: 'venous-filling',
   limb: 'leg',
   limits,
+  accuracy: { sensitivity: 0.22, specificity: 0.94, source: `${MCGEE} (beyond 20 s)` },
   evaluate(result, chosen) {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { seconds } = result;

@@ -121,6 +121,7 @@ const CONTEXT: Context = {
 export const PART_SAMPLES: Samples<PartMessages> = {
   bedside: {
     named: two(BEDSIDE_TEST_IDS, [undefined, 'Xyz']),
+    accuracy: one(BEDSIDE_TEST_IDS.flatMap((id) => BEDSIDE_TESTS[id].accuracy ?? [])),
     read: each(BEDSIDE, (bedside) =>
       two(BEDSIDE_TEST_IDS, SIDES).flatMap(([id, side]) => {
         const reading = readBedside(id, side, bedside);
@@ -179,6 +180,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     whole: one([WHOLE.history ?? {}, { risks: [] }]),
   },
   inspection: {
+    refillSaid: { usual: one([2.9, 4.5]), slow: one([2.9, 4.5]) },
     limb: one([WHOLE.inspection?.leg, WHOLE.inspection?.arm].flatMap((both) => Object.values(both ?? {}))),
   },
   pressures: {

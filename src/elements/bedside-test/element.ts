@@ -336,14 +336,16 @@ export class BedsideTest extends PartElement<SidedResult> {
   }
 
   #rates(): TemplateResult | typeof nothing {
-    const { falsePositives } = BEDSIDE_TESTS[this.test];
-    if (!falsePositives?.length) return nothing;
+    const { falsePositives = [], accuracy } = BEDSIDE_TESTS[this.test] as Test;
+    if (!falsePositives.length && !accuracy) return nothing;
     const { bedside: words } = this.words;
     const healthy = falsePositives.filter(({ people }) => people === 'healthy');
-    return html`<p class="hint">${words.ratesInShort(healthy)}</p>
+    return html`${healthy.length ? html`<p class="hint">${words.ratesInShort(healthy)}</p>` : nothing}
+      ${accuracy ? html`<p class="hint">${words.accuracy(accuracy)}</p>` : nothing}
       <details class="rates">
         <summary>${words.rates}</summary>
         <ul>
+          ${accuracy ? html`<li>${words.accuracy(accuracy)} <span class="source">${accuracy.source}</span></li>` : nothing}
           ${falsePositives.map((rate) => html`<li>${words.rate(rate)}. <span class="source">${rate.source}</span></li>`)}
         </ul>
       </details>`;

@@ -192,6 +192,7 @@ export class LimbExamination extends RecordElement {
           .lang=${lang}
           .readOnly=${readOnly}
           ?disabled=${barred}
+          .age=${examination.context?.ageBand}
           .value=${examination.inspection}
           @change=${(event: Event) => this.#set({ inspection: (event.target as LimbInspectionElement).value })}
         ></limb-inspection>`;

@@ -1,8 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { state } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
 import type { Side } from '../../anatomy/index.js';
+import { readRefill } from '../../bedside/index.js';
 import {
+  type AgeBand,
   ARM_LEVELS,
   fieldAt,
   type Inspection,
@@ -39,6 +41,8 @@ const WIDEST_REDNESS = 50;
 export class LimbInspectionElement extends PartElement<Inspection> {
   static override styles = [tokenStyles, controlStyles, partStyles, sidedRowStyles];
 
+  /** Age of the patient, for the usual refill time. */
+  @property({ attribute: false }) age: AgeBand | undefined;
   @state() private shown: Side = 'right';
 
   protected override get schema(): z.ZodMiniType<Inspection> {
@@ -164,6 +168,22 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     };
   }
 
+  /** The refill time with the limit it is held against. */
+  #refill(kind: Kind): SidedRow {
+    const { inspection: words } = this.words;
+    const row = this.#numberRow(kind, 'refill', words.refill, words.seconds, LONGEST_REFILL);
+    return {
+      ...row,
+      how: words.refillHow,
+      cell: (side) => {
+        const { refill } = this.#found(kind, side);
+        if (refill === undefined) return row.cell(side);
+        const { code, limit } = readRefill(refill, this.age);
+        return html`${row.cell(side)} <span class="hint">${words.refillSaid[code](limit)}</span>`;
+      },
+    };
+  }
+
   #skin(kind: Kind): SidedRow[] {
     const { inspection: words } = this.words;
     const levels = kind === 'leg' ? LEG_LEVELS : ARM_LEVELS;
@@ -177,7 +197,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
         Object.fromEntries(levels.map((level) => [level, words.levels[level]])),
         ({ temperature }) => temperature === 'cool' || temperature === 'cold',
       ),
-      this.#numberRow(kind, 'refill', words.refill, words.seconds, LONGEST_REFILL),
+      this.#refill(kind),
     ];
   }
 

@@ -25,6 +25,7 @@ import {
   stageArm,
   stageLeg,
   type StagingSettings,
+  WIFI_TABLES_SOURCE,
 } from '../../staging/index.js';
 import { selectField, textField } from '../shared/fields.js';
 import { PartElement } from '../shared/part-element.js';
@@ -83,7 +84,7 @@ export class LimbStaging extends PartElement<Staging> {
             </section>`,
         )}
       </div>
-      <p class="hint">${words.fromMemory}</p>
+      <p class="hint">${words.fromMemory} ${WIFI_TABLES_SOURCE}</p>
       <p class="hint">${this.mapWords.map.caution}</p>`;
   }
 

@@ -6,6 +6,8 @@ import { choices } from './choices.js';
 /** One finding of both limbs of a kind. A side may have none: its cell stays empty. */
 export interface SidedRow {
   readonly label: string;
+  /** How it is done, in a line under the label. */
+  readonly how?: string;
   readonly cell: (side: Side) => TemplateResult | typeof nothing;
 }
 
@@ -53,7 +55,9 @@ function group(
       const cells = SIDES.map((side) => ({ side, content: row.cell(side) }));
       if (cells.every(({ content }) => content === nothing)) return nothing;
       const without = cells.filter(({ content }) => content === nothing).map(({ side }) => `no-${side}`);
-      return html`<span class="row-label ${without.join(' ')}" aria-hidden="true">${row.label}</span>
+      return html`<span class="row-label ${without.join(' ')}" aria-hidden="true"
+          >${row.label}${row.how ? html`<small class="hint">${row.how}</small>` : nothing}</span
+        >
         ${cells.map(({ side, content }) => html`<div class="cell ${side}" data-side=${side}>${content}</div>`)}`;
     })}
   </div>`;
@@ -115,6 +119,9 @@ export const sidedRowStyles = css`
     padding-inline-end: 12px;
     line-height: 20px;
     border-block-start: 1px solid var(--_line);
+  }
+  .row-label .hint {
+    display: block;
   }
   .cell {
     min-block-size: 53px;

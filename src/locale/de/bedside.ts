@@ -5,7 +5,7 @@ import type {
   OutletPosition,
   OutletSymptom,
 } from '../../examination/index.js';
-import { type FalsePositives, type Limits, readBedside } from '../../bedside/index.js';
+import { type Accuracy, type FalsePositives, type Limits, readBedside } from '../../bedside/index.js';
 import type { BedsideWords } from '../en/bedside.js';
 import { anatomy } from './anatomy.js';
 import { bedsideHow } from './bedside-how.js';
@@ -155,6 +155,8 @@ export const bedside: BedsideWords = {
   units,
   rates: 'Veröffentlichte Häufigkeiten und ihre Quellen',
   ratesInShort,
+  accuracy: ({ sensitivity, specificity }: Accuracy) =>
+    `Erkennt ${Math.round(sensitivity * 100)} % der Kranken und entlastet ${Math.round(specificity * 100)} % der Gesunden.`,
   rate,
   ways,
   symptoms,

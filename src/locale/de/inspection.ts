@@ -144,6 +144,10 @@ export const inspection: InspectionWords = {
   temperatureLevel: 'Wechselt auf Höhe',
   levels,
   refill: 'Rekapillarisierung',
+  refillSaid: {
+    usual: (limit: number) => `üblich, bis ${decimal(limit)} s`,
+    slow: (limit: number) => `langsam, über ${decimal(limit)} s`,
+  },
   refillHow: 'Eine fingerkuppengroße Stelle 5 Sekunden drücken; zählen, bis die Farbe zurück ist.',
   seconds: 's',
   hair: 'Behaarung',

@@ -5,7 +5,7 @@ import type {
   OutletPosition,
   OutletSymptom,
 } from '../../examination/index.js';
-import { type FalsePositives, type Limits, readBedside } from '../../bedside/index.js';
+import { type Accuracy, type FalsePositives, type Limits, readBedside } from '../../bedside/index.js';
 import { anatomy } from './anatomy.js';
 import { bedsideHow } from './bedside-how.js';
 import { notes, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
@@ -36,6 +36,8 @@ function ratesInShort(rates: readonly FalsePositives[]): string {
   });
   return `Of healthy people ${list(parts)}.`;
 }
+
+const percent = (fraction: number): string => `${Math.round(fraction * 100)}%`;
 
 const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
 
@@ -145,6 +147,8 @@ export const bedside = {
   /** The published rates in healthy people in one sentence; where sources differ, from the least to the most. */
   ratesInShort,
   rate,
+  accuracy: ({ sensitivity, specificity }: Accuracy) =>
+    `Finds ${percent(sensitivity)} of the diseased and clears ${percent(specificity)} of the healthy.`,
   ways,
   symptoms,
   stops,

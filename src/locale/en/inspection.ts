@@ -147,6 +147,10 @@ export const inspection = {
   temperatureLevel: 'Changes at',
   levels,
   refill: 'Capillary refill',
+  refillSaid: {
+    usual: (limit: number) => `usual, up to ${limit} s`,
+    slow: (limit: number) => `slow, over ${limit} s`,
+  },
   refillHow: 'Press a fingertip-sized patch for 5 seconds; count until the colour is back.',
   seconds: 's',
   hair: 'Hair',

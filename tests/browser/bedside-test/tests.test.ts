@@ -1,212 +1,16 @@
-import { expect, fixture, html } from '@open-wc/testing';
-import 'pulse-map/elements/bedside-test/define';
+import { expect, fixture } from '@open-wc/testing';
 import type { BedsideTest } from 'pulse-map/elements/bedside-test';
-import type { BedsideTestId } from 'pulse-map/core';
-import { onRay } from '../../../src/drawing/bedside-figures.js';
-import { clock } from '../../../src/elements/limb-stopwatch/watch-controller.js';
-import { click, drag, focused, type PointerKind, press, setViewport, type } from '../../tools/real-input.js';
+import { click, focused, press, setViewport } from '../../tools/real-input.js';
+import { enter, openTest, pass, tap, withStandingClock } from '../tools/bedside.js';
 import { drawn, field } from '../tools/limbs.js';
-import { eventsOf } from '../tools/map.js';
 import { allByRole, byRole, readableText } from '../tools/perceive.js';
 
 before(() => setViewport({ width: 900, height: 1000 }));
-
-/** A wall clock that stands still until it is moved. */
-let now = 0;
-const { now: wall } = clock;
-beforeEach(() => {
-  now = Date.UTC(2026, 2, 1, 9);
-  clock.now = () => now;
-  sessionStorage.clear();
-});
-afterEach(() => {
-  clock.now = wall;
-});
-const pass = (seconds: number): void => void (now += seconds * 1000);
-
-async function open(test: BedsideTestId, more: Partial<BedsideTest> = {}): Promise<BedsideTest> {
-  const box = await fixture<HTMLElement>(
-    html`<main lang="en"><bedside-test test=${test} side="left" name="test"></bedside-test></main>`,
-  );
-  const control = box.querySelector('bedside-test') as BedsideTest;
-  Object.assign(control, more);
-  await drawn(control);
-  return control;
-}
-
-async function tap(control: BedsideTest, name: string | RegExp, role = 'button'): Promise<void> {
-  await click(byRole(control, role, name));
-  await drawn(control);
-}
-
-async function enter(control: BedsideTest, label: string, text: string): Promise<void> {
-  const input = field(control, label);
-  input.focus();
-  input.select();
-  await type(text);
-  await press('Tab');
-  await drawn(control);
-}
-
-/** Where on the screen the leg points at an angle. */
-function spot(control: BedsideTest, degrees: number): [number, number] {
-  const svg = control.shadowRoot?.querySelector('.leg-figure') as SVGSVGElement;
-  const { x, y } = onRay(degrees, 132);
-  const at = new DOMPoint(x, y).matrixTransform(svg.getScreenCTM() as DOMMatrix);
-  return [at.x, at.y];
-}
-
-describe('leg raise', () => {
-  const handle = (control: BedsideTest): HTMLElement => byRole(control, 'slider', 'Angle of the left leg');
-  const angle = (control: BedsideTest): number => Number(handle(control).getAttribute('aria-valuenow'));
-
-  for (const kind of ['mouse', 'pen', 'touch'] as PointerKind[]) {
-    it(`is dragged to its angle by ${kind}; nothing is recorded until pallor is marked`, async () => {
-      const control = await open('elevation');
-      const events = eventsOf(control);
-      handle(control).scrollIntoView({ block: 'center' });
-      await drag([handle(control), spot(control, 25)], { kind });
-      await drawn(control);
-      expect(angle(control)).to.be.within(24, 26);
-      expect(control.value).to.equal(undefined);
-      expect(events).to.deep.equal({ input: 0, change: 0 });
-      await tap(control, 'Turned pale here');
-      expect(control.value?.left).to.deep.include({ pallor: true, angle: angle(control), limit: 20 });
-      expect(events).to.deep.equal({ input: 1, change: 1 });
-      expect(readableText(control)).to.match(
-        /Pale at 2\d°: an ischaemic leg pales between 15° and 30°; below 20° is severe/,
-      );
-    });
-  }
-
-  it('is set by keys and by buttons, and marked by Enter', async () => {
-    const control = await open('elevation');
-    handle(control).focus();
-    await press('PageUp', 'ArrowUp', 'ArrowUp');
-    await drawn(control);
-    expect(angle(control)).to.equal(12);
-    await tap(control, 'Raise by 5 degrees');
-    await tap(control, 'Lower by 5 degrees');
-    expect(angle(control)).to.equal(12);
-    handle(control).focus();
-    await press('End', 'ArrowUp', 'Home', 'ArrowDown', 'PageUp', 'Enter');
-    await drawn(control);
-    expect(control.value?.left).to.deep.include({ pallor: true, angle: 10 });
-    expect(readableText(control)).to.include('severe, below 20°');
-  });
-
-  it('goes back to where it was when the stroke is cancelled', async () => {
-    const control = await open('elevation');
-    const grip = handle(control);
-    const at = spot(control, 0);
-    const send = (kind: string, [x, y]: [number, number]): void =>
-      void grip.dispatchEvent(
-        new PointerEvent(kind, {
-          bubbles: true,
-          isPrimary: true,
-          pointerId: 1,
-          button: 0,
-          clientX: x,
-          clientY: y,
-        }),
-      );
-    grip.setPointerCapture = () => undefined;
-    send('pointerdown', at);
-    send('pointermove', spot(control, 60));
-    await drawn(control);
-    expect(angle(control)).to.be.within(59, 61);
-    send('pointercancel', at);
-    await drawn(control);
-    expect(angle(control)).to.equal(0);
-    expect(control.value).to.equal(undefined);
-  });
-
-  it('is set by a phone laid on the shin where its sensor may be used', async () => {
-    const control = await open('elevation');
-    const original = globalThis.matchMedia;
-    globalThis.matchMedia = (query) =>
-      query === '(pointer: coarse)'
-        ? ({ matches: true } as MediaQueryList)
-        : original.call(globalThis, query);
-    try {
-      control.requestUpdate();
-      await drawn(control);
-      await tap(control, 'Set by the phone on the shin');
-      await drawn(control);
-      for (const [beta, expected] of [
-        [37.4, 37],
-        [-52, 52],
-        [128, 52],
-      ] as const) {
-        dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta }));
-        await drawn(control);
-        expect(angle(control)).to.equal(expected);
-      }
-      await tap(control, 'Stop using the phone');
-      dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta: 5 }));
-      await drawn(control);
-      expect(angle(control)).to.equal(52);
-    } finally {
-      globalThis.matchMedia = original;
-    }
-  });
-
-  it('says so when the device gives no angle or does not allow it', async () => {
-    const control = await open('elevation');
-    const original = globalThis.matchMedia;
-    globalThis.matchMedia = (query) =>
-      query === '(pointer: coarse)'
-        ? ({ matches: true } as MediaQueryList)
-        : original.call(globalThis, query);
-    const asking = DeviceOrientationEvent as unknown as { requestPermission?: () => Promise<string> };
-    try {
-      control.requestUpdate();
-      await drawn(control);
-      await tap(control, 'Set by the phone on the shin');
-      dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta: null }));
-      await drawn(control);
-      expect(readableText(control)).to.include('This device gives no angle. Set it by hand.');
-      asking.requestPermission = () => Promise.resolve('denied');
-      await tap(control, 'Set by the phone on the shin');
-      await drawn(control);
-      expect(readableText(control)).to.include('may not be used here');
-    } finally {
-      delete asking.requestPermission;
-      globalThis.matchMedia = original;
-    }
-  });
-
-  it('times the raise and keeps the time with the angle', async () => {
-    const control = await open('elevation');
-    await tap(control, 'Leg is up: start');
-    pass(34);
-    await tap(control, 'Raise by 5 degrees');
-    await tap(control, 'Turned pale here');
-    expect(control.value?.left).to.deep.equal({ pallor: true, angle: 5, seconds: 34, limit: 20 });
-  });
-
-  it('keeps the limit used with the result, and lets it be changed', async () => {
-    const control = await open('elevation');
-    await enter(control, 'Angle', '25');
-    expect(readableText(control)).to.include('below 20° is severe');
-    field<HTMLSelectElement>(control, 'Limit used').focus();
-    await press('ArrowDown');
-    await drawn(control);
-    expect(control.value?.left).to.deep.equal({ pallor: true, angle: 25, limit: 30 });
-    expect(readableText(control)).to.include('Pale at 25°: severe, below 30°.');
-  });
-
-  it('refuses an angle over 90 with a sentence', async () => {
-    const control = await open('elevation');
-    await enter(control, 'Angle', '120');
-    expect(readableText(control)).to.include('“120” was not taken. Expected a number from 0 to 90 °.');
-    expect(control.value).to.equal(undefined);
-  });
-});
+withStandingClock();
 
 describe('timed tests', () => {
   it('keep true time while the page sleeps for two minutes', async () => {
-    const control = await open('dependent-rubor');
+    const control = await openTest('dependent-rubor');
     await tap(control, 'Feet hang: start');
     pass(120);
     await tap(control, 'No redness');
@@ -215,11 +19,11 @@ describe('timed tests', () => {
   });
 
   it('run on over a reload', async () => {
-    const control = await open('colour-return', { keep: 'visit' } as Partial<BedsideTest>);
+    const control = await openTest('colour-return', { keep: 'visit' } as Partial<BedsideTest>);
     await tap(control, 'Foot is down: start');
     pass(10);
     control.remove();
-    const again = await open('colour-return', { keep: 'visit' } as Partial<BedsideTest>);
+    const again = await openTest('colour-return', { keep: 'visit' } as Partial<BedsideTest>);
     pass(13);
     await tap(again, 'Pink again');
     expect(again.value?.left).to.deep.include({ seconds: 23 });
@@ -227,7 +31,7 @@ describe('timed tests', () => {
   });
 
   it('are started and stopped by one key, and by a pedal from anywhere', async () => {
-    const control = await open('colour-return', { pedal: 'PageDown' } as Partial<BedsideTest>);
+    const control = await openTest('colour-return', { pedal: 'PageDown' } as Partial<BedsideTest>);
     byRole(control, 'button', 'Foot is down: start').focus();
     await press('Space');
     pass(4);
@@ -244,14 +48,14 @@ describe('timed tests', () => {
   });
 
   it('do not take a pedal for what is typed in a field', async () => {
-    const control = await open('colour-return', { pedal: '4' } as Partial<BedsideTest>);
+    const control = await openTest('colour-return', { pedal: '4' } as Partial<BedsideTest>);
     await enter(control, 'Time in seconds', '44');
     expect(control.value?.left).to.deep.include({ seconds: 44 });
     expect(readableText(control)).to.include('severe, beyond 40 s');
   });
 
   it('keep the sides apart, each with its own watch', async () => {
-    const control = await open('colour-return');
+    const control = await openTest('colour-return');
     await tap(control, 'Foot is down: start');
     pass(5);
     await tap(control, 'Right', 'radio');
@@ -269,7 +73,7 @@ describe('timed tests', () => {
   });
 
   it('are corrected by hand', async () => {
-    const control = await open('venous-filling');
+    const control = await openTest('venous-filling');
     await enter(control, 'Time in seconds', '25,5');
     expect(control.value?.left).to.deep.equal({ seconds: 25.5, limit: 20 });
     expect(readableText(control)).to.include('prolonged, beyond 20 s');
@@ -278,7 +82,7 @@ describe('timed tests', () => {
   });
 
   it('say why they were not done instead of a result', async () => {
-    const control = await open('venous-filling');
+    const control = await openTest('venous-filling');
     field<HTMLSelectElement>(control, 'Not done, and why').focus();
     await press('o');
     await drawn(control);
@@ -290,7 +94,7 @@ describe('timed tests', () => {
 
 describe('hand-arch patency', () => {
   it('times each artery let go, and says which one may be blocked', async () => {
-    const control = await open('hand-arch');
+    const control = await openTest('hand-arch');
     const [radial, ulnar] = ['Radial let go', 'Ulnar let go'].map(
       (name) => control.shadowRoot?.querySelector(`section[aria-label="${name}"]`) as HTMLElement,
     ) as [HTMLElement, HTMLElement];
@@ -318,7 +122,7 @@ describe('hand-arch patency', () => {
 
 describe('positions of the arm', () => {
   it('compare the pulse before and in position, with the published rates beside the result', async () => {
-    const control = await open('hyperabduction');
+    const control = await openTest('hyperabduction');
     const pick = async (group: string, word: string): Promise<void> => {
       const [found] = [...allByRole(control, 'radiogroup', group), ...allByRole(control, 'group', group)];
       const [button] = [
@@ -348,7 +152,7 @@ describe('positions of the arm', () => {
 
 describe('three-minute arm test', () => {
   it('runs for both arms, paces by sight, is silent until asked, and marks when each symptom began', async () => {
-    const control = await open('arm-stress');
+    const control = await openTest('arm-stress');
     expect(byRole(control, 'button', 'Sound off').getAttribute('aria-pressed')).to.equal('false');
     await tap(control, 'Arms up: start');
     expect(readableText(control)).to.include('Close');
@@ -376,7 +180,7 @@ describe('three-minute arm test', () => {
   });
 
   it('ends by itself after three minutes, also when they passed in sleep', async () => {
-    const control = await open('arm-stress');
+    const control = await openTest('arm-stress');
     await tap(control, 'Arms up: start');
     pass(400);
     await new Promise((done) => setTimeout(done, 120));
@@ -389,7 +193,7 @@ describe('three-minute arm test', () => {
   });
 
   it('sounds only once a person switched it on', async () => {
-    const control = await open('arm-stress');
+    const control = await openTest('arm-stress');
     await tap(control, 'Sound off');
     expect(byRole(control, 'button', 'Sound on').getAttribute('aria-pressed')).to.equal('true');
     await tap(control, 'Sound on');
@@ -410,7 +214,7 @@ describe('bedside-test as a form control', () => {
   });
 
   it('names what is wrong with a value from code, and keeps what was there', async () => {
-    const control = await open('elevation');
+    const control = await openTest('elevation');
     control.value = { left: { pallor: true, angle: 20 } };
     control.value = { left: { angle: 200 } } as never;
     expect(control.value).to.deep.equal({ left: { pallor: true, angle: 20 } });
@@ -418,7 +222,7 @@ describe('bedside-test as a form control', () => {
   });
 
   it('takes no change when disabled or read only', async () => {
-    const control = await open('elevation');
+    const control = await openTest('elevation');
     control.readOnly = true;
     await drawn(control);
     expect(byRole(control, 'slider').getAttribute('aria-disabled')).to.equal('true');

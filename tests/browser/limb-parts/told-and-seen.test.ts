@@ -179,3 +179,15 @@ describe('limb-inspection', () => {
     expect(control.value).to.deep.equal({ leg: { left: { colour: 'pale' } } });
   });
 });
+
+describe('capillary refill', () => {
+  it('is held against the limit for the age, which is named', async () => {
+    const control = await fixture<LimbInspectionElement>(html`<limb-inspection lang="en"></limb-inspection>`);
+    control.value = { leg: { left: { refill: 4 } } };
+    await drawn(control);
+    expect(readableText(control)).to.include('slow, over 2.9 s');
+    control.age = '60-79';
+    await drawn(control);
+    expect(readableText(control)).to.include('usual, up to 4.5 s');
+  });
+});

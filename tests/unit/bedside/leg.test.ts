@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { BedsideResult } from '../../../src/examination/index.js';
-import { BEDSIDE_TESTS, type PallorGrade, pallorGrade, readBedside } from '../../../src/bedside/index.js';
+import {
+  BEDSIDE_TESTS,
+  type PallorGrade,
+  pallorGrade,
+  readBedside,
+  readRefill,
+} from '../../../src/bedside/index.js';
 
 const {
   elevation,
@@ -183,5 +189,29 @@ describe('readBedside', () => {
   it('takes the limit chosen for the practice', () => {
     const bedside = { 'colour-return': { left: { seconds: 12 } } };
     expect(readBedside('colour-return', 'left', bedside, { 'colour-return': 10 })?.verdict).toBe('abnormal');
+  });
+});
+
+// Schriger and Baraff 1988: 95% limits 2.9 s in adult women and 4.5 s in the elderly.
+describe('capillary refill', () => {
+  it.each([
+    [2.8, undefined, 'usual'],
+    [2.9, undefined, 'usual'],
+    [3, undefined, 'slow'],
+    [2.9, '40-59', 'usual'],
+    [3, '40-59', 'slow'],
+    [4.4, '60-79', 'usual'],
+    [4.5, '60-79', 'usual'],
+    [4.6, '60-79', 'slow'],
+    [4.6, '80-over', 'slow'],
+  ] as const)('%f s at age %s is %s', (seconds, age, code) => {
+    expect(readRefill(seconds, age).code).toBe(code);
+  });
+});
+
+// McGee and Boyko 1998: filling beyond 20 s has a sensitivity of 22% and a specificity of 94%.
+describe('accuracy of venous filling', () => {
+  it('is the published one', () => {
+    expect(filling.accuracy).toMatchObject({ sensitivity: 0.22, specificity: 0.94 });
   });
 });
