@@ -1,13 +1,19 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { LitElement, ReactiveController } from 'lit';
 
-/** Keeps the width of an element in px, measured before its first paint so that nothing moves afterwards. */
+/**
+ * Keeps the width of an element in px, measured before its first paint so that nothing moves afterwards.
+ *
+ * What is observed is a ruler without height inside it: the element itself changes its height with its width, and an observer
+ * of both at once makes the browser report a loop.
+ */
 export class WidthController implements ReactiveController {
   width: number;
   #observer: ResizeObserver | undefined;
+  #ruler: HTMLElement | undefined;
 
   /** @param unmeasured width assumed until there is one, in px */
   constructor(
-    private readonly host: ReactiveControllerHost & HTMLElement,
+    private readonly host: LitElement,
     unmeasured: number,
   ) {
     this.width = unmeasured;
@@ -22,10 +28,18 @@ export class WidthController implements ReactiveController {
       this.width = width;
       this.host.requestUpdate();
     });
-    this.#observer.observe(this.host);
+    this.#ruler ??= this.#newRuler();
+    this.#observer.observe(this.#ruler);
   }
 
   hostDisconnected(): void {
     this.#observer?.disconnect();
+  }
+
+  #newRuler(): HTMLElement {
+    const ruler = document.createElement('div');
+    ruler.style.blockSize = '0';
+    this.host.renderRoot.append(ruler);
+    return ruler;
   }
 }
