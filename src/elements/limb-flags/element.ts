@@ -92,6 +92,18 @@ export class LimbFlags extends LitElement {
       .folded .heading {
         font-size: 16px;
       }
+      @media print {
+        .fold {
+          display: none;
+        }
+        .said {
+          columns: 2 280px;
+          column-gap: 24px;
+        }
+        .flag {
+          break-inside: avoid;
+        }
+      }
       @container (max-width: 479px) {
         .banner {
           flex-wrap: wrap;
@@ -177,7 +189,7 @@ export class LimbFlags extends LitElement {
         (flag, i) =>
           html`<div part="flag" class="flag ${i ? 'later' : ''}">
             <b class="heading">${words.heading(flag)}</b>
-            <p><span class="when">${words.urgencies[flag.urgency]}</span>${words.because(flag)}</p>
+            <p><span class="when">${words.urgencies[flag.urgency]}</span> ${words.because(flag)}</p>
             ${flag.missing.length ? html`<p>${words.stillMissing(flag.missing)}</p>` : nothing}
             <p class="act">${words.action(flag)} ${flag.hours ? words.hours(flag.hours) : nothing}</p>
           </div>`,

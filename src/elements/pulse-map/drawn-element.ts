@@ -1,16 +1,41 @@
+import { type LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
+import type { View } from '../../drawing/index.js';
 import type { Examination } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
+import { PrintController } from '../shared/printing.js';
 import { RecordElement } from '../shared/record-element.js';
 import { TrailingController } from '../shared/trailing.js';
 import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './export.js';
 import type { FigureView } from './figure.js';
+import { PAGE, renderSheet, SETTINGS } from './sheet.js';
 
+/** A figure that no hand is on. */
+const UNTOUCHED = { open: undefined, preview: undefined, dragged: [] } as const;
 /** Least width of a picture for which nobody asked another, in px: enough for the full names of all sites. */
 const NAMED = 760;
 
+/** The room that a figure is laid out in, where it is not that of the element. */
+export interface Frame {
+  readonly width: number;
+  /** Greatest height in px. */
+  readonly height?: number;
+  readonly view?: View;
+}
+
 /** The map as far as it is a picture: when its reading is made, and what is taken away of it. */
 export abstract class DrawnElement extends RecordElement {
+  /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
+  @property({ reflect: true }) view: View | 'auto' = 'auto';
+  /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
+  @property({ type: Boolean, attribute: 'no-reading' }) noReading = false;
+  /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */
+  @property({ type: Boolean, attribute: 'no-flags' }) noFlags = false;
+
   readonly #reading = new TrailingController(this, () => this.examination);
+  readonly #print = new PrintController(this);
+  /** How tightly the sheet is set. */
+  #setting = 0;
 
   /**
    * The figure as it stands now as an SVG document of its own, which needs no style sheet, font or address outside it: body,
@@ -29,8 +54,30 @@ export abstract class DrawnElement extends RecordElement {
     return drawPNG(this.#picture(options), inRange('scale', scale, Number.MIN_VALUE, 8));
   }
 
-  /** What the figure shows, laid out in a width; without one in that of the element. */
-  protected abstract figureView(width?: number): FigureView;
+  /** What the figure shows, laid out for a frame; without one in the element's own room. */
+  protected abstract figureView(frame?: Frame): FigureView;
+
+  /** What goes on paper in place of all else; nothing while nobody prints. */
+  protected get sheet(): TemplateResult | typeof nothing {
+    if (!this.#print.printing) {
+      this.#setting = 0;
+      return nothing;
+    }
+    const { examination, words } = this;
+    this.#reading.value = examination;
+    const { name: setting, ...frame } = SETTINGS[this.#setting] as (typeof SETTINGS)[number];
+    const view = this.view === 'auto' ? 'whole' : this.view;
+    return renderSheet({
+      figure: { ...this.figureView({ ...frame, view }), ...UNTOUCHED },
+      setting,
+      examination,
+      title: this.labelText || words.map.name,
+      lang: this.lang,
+      flags: !this.noFlags,
+      reading: !this.noReading,
+      words,
+    });
+  }
 
   /** The record whose reading is shown: after an edit the mark under the hand comes first, and the reading a frame later. */
   protected get read(): Examination {
@@ -49,19 +96,33 @@ export abstract class DrawnElement extends RecordElement {
     return super.getUpdateComplete();
   }
 
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    if (this.#print.printing) void this.#fit();
+  }
+
+  /** Sets the sheet tighter while it is longer than a page. It takes no frame, so that it is done before the page is made. */
+  async #fit(): Promise<void> {
+    const sheet = this.renderRoot.querySelector('.sheet');
+    const inner = sheet?.querySelectorAll<LitElement>('limb-flags, pulse-reading') ?? [];
+    await Promise.all([...inner].map((element) => element.updateComplete));
+    if (!sheet || sheet.scrollHeight <= PAGE.height || this.#setting === SETTINGS.length - 1) return;
+    this.#setting++;
+    this.requestUpdate();
+  }
+
   #picture({ scheme = 'light', width }: PictureOptions): ReturnType<typeof drawSVG> {
     const { examination, words } = this;
     if (!this.isConnected)
       throw new Error('picture: found the element outside any page, expected it inside one');
     if (width !== undefined) inRange('width', width, 280, 4096);
     this.#reading.value = examination;
-    const view = this.figureView(width ?? Math.max(NAMED, this.figureView().layout.width));
-    const untouched = { open: undefined, preview: undefined, dragged: [] };
+    const view = this.figureView({ width: width ?? Math.max(NAMED, this.figureView().layout.width) });
     const text = {
       title: this.labelText || words.map.name,
       sentences: words.rule.leads(readByRule(examination)),
       scale: examination.scale,
     };
-    return drawSVG(this.renderRoot, { ...view, ...untouched }, text, scheme);
+    return drawSVG(this.renderRoot, { ...view, ...UNTOUCHED }, text, scheme);
   }
 }

@@ -17,7 +17,7 @@ import { controlStyles, tokenStyles } from '../shared/tokens.js';
 import { renderAlso, renderLimbActs } from './also.js';
 import { ChooserController } from './chooser-controller.js';
 import { chooserStyles } from './chooser-styles.js';
-import { DrawnElement } from './drawn-element.js';
+import { DrawnElement, type Frame } from './drawn-element.js';
 import type { FigureView } from './figure.js';
 import { figureStyles } from './figure-styles.js';
 import { renderHelp, renderRefused, renderStatus } from './panels.js';
@@ -27,6 +27,7 @@ import { Recorder, type RecorderHost, type Said } from './recorder.js';
 import { type DrawingPoint, SiteFinder } from './site-finder.js';
 import { siteKeydown } from './site-keys.js';
 import { SkinController } from './marks-controller.js';
+import { sheetStyles } from './sheet-styles.js';
 import { renderStage, Stage } from './stage.js';
 import { mapStyles } from './styles.js';
 import { renderTable } from './table.js';
@@ -77,18 +78,13 @@ export class PulseMap extends DrawnElement {
     figureStyles,
     chooserStyles,
     tableStyles,
+    sheetStyles,
   ];
 
-  /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
-  @property({ reflect: true }) view: View | 'auto' = 'auto';
   /** Whether the record is shown as figure or as table. */
   @property({ reflect: true }) display: 'figure' | 'table' = 'figure';
   /** An earlier record whose findings are shown beside each site, changes stressed. */
   @property({ attribute: false }) compare: Examination | null = null;
-  /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
-  @property({ type: Boolean, attribute: 'no-reading' }) noReading = false;
-  /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */
-  @property({ type: Boolean, attribute: 'no-flags' }) noFlags = false;
 
   @state() private half: Half = 'legs';
   @state() private active: PlaceKey = 'right femoral';
@@ -224,7 +220,7 @@ export class PulseMap extends DrawnElement {
     this.#sites.layout = view.layout;
     const unstated = unstatedPlaces(examination).length;
     const total = PULSE_PLACES.length;
-    return html`${this.noFlags ? nothing : html`<limb-flags .examination=${examination} lang=${this.lang || nothing}></limb-flags>`}
+    return html`${this.sheet}${this.noFlags ? nothing : html`<limb-flags .examination=${examination} lang=${this.lang || nothing}></limb-flags>`}
       ${renderRefused(this.faults, words)}
       ${renderToolbar(
         {
@@ -278,12 +274,14 @@ export class PulseMap extends DrawnElement {
       ${this.#chooser.template()}`;
   }
 
-  protected override figureView(width = this.#beside ? this.#width - READING_WIDTH : this.#width): FigureView {
+  protected override figureView(frame?: Frame): FigureView {
     const { examination, words, carried, painting, active, preview, dragged, editable, barred } = this;
-    return this.#stage.view(
+    const own = this.#beside ? this.#width - READING_WIDTH : this.#width;
+    return (frame ? new Stage() : this.#stage).view(
       {
-        view: this.#view,
-        width,
+        view: frame?.view ?? this.#view,
+        width: frame?.width ?? own,
+        height: frame?.height,
         examination,
         read: this.read,
         earlier: this.compare ?? undefined,

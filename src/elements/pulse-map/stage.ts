@@ -32,6 +32,8 @@ export interface StageView {
   readonly view: View;
   /** Room for the figure in px. */
   readonly width: number;
+  /** Greatest height of the figure in px, where it is not that of the screen. */
+  readonly height: number | undefined;
   readonly examination: Examination;
   /** The record whose reading is drawn. */
   readonly read: Examination;
@@ -91,7 +93,7 @@ export class Stage {
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
     return {
       ...hand,
-      layout: this.#layout(view, stage.width, tallest(), sites, words),
+      layout: this.#layout(view, stage.width, stage.height ?? tallest(), sites, words),
       collaterals: this.#collaterals(collaterals, sites),
       flow,
       marks: this.#marks(marks, view),

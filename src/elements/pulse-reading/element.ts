@@ -39,6 +39,8 @@ export class PulseReading extends LitElement {
   @property({ attribute: false }) examination: Examination = emptyExamination();
   /** Shows the figures behind the words: levels, causes, weights, the likeliest story. */
   @property({ type: Boolean, reflect: true }) numbers = false;
+  /** Says it without pictures and without what speaks for and against, for paper and small places. */
+  @property({ type: Boolean, reflect: true }) brief = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
 
@@ -120,24 +122,36 @@ export class PulseReading extends LitElement {
     const detail = network?.detail[key];
     return html`<section data-limb=${key}>
       <h3 part="lead">${words.rule.lead(rule)}</h3>
-      <figure>
-        <figcaption class="hint">${words.reading.limbTitle(rule.limb)}</figcaption>
-        ${limbLine(
-          examination,
-          rule.limb,
-          marks.filter((mark) => mark.limb === key),
-          flow,
-          words,
-        )}
-      </figure>
+      ${this.brief ? nothing : this.#picture(rule, marks, flow, words)}
       ${words.rule
         .reasons(examination, rule)
         .map((reason) => html`<p class="why"><b>${words.rule.heading}:</b> ${reason}</p>`)}
       ${limb ? beginsSection(limb, rule, words) : nothing}
       ${limb && network ? downstreamSection(network, limb, rule, words) : nothing}
-      ${detail ? evidenceSection(detail, this.numbers, words) : nothing} ${this.#contradictions(rule, words)}
+      ${detail && !this.brief ? evidenceSection(detail, this.numbers, words) : nothing}
+      ${this.#contradictions(rule, words)}
       ${detail ? firmSection(detail, rule.unstated.length, key, words) : nothing}
     </section>`;
+  }
+
+  /** The limb laid flat. */
+  #picture(
+    rule: LimbRule,
+    marks: readonly LesionMark[],
+    flow: readonly DrawnFlow[],
+    words: Messages,
+  ): TemplateResult {
+    const key = limbKey(rule.limb);
+    return html`<figure>
+      <figcaption class="hint">${words.reading.limbTitle(rule.limb)}</figcaption>
+      ${limbLine(
+        this.examination,
+        rule.limb,
+        marks.filter((mark) => mark.limb === key),
+        flow,
+        words,
+      )}
+    </figure>`;
   }
 
   #contradictions(rule: LimbRule, words: Messages): TemplateResult | typeof nothing {

@@ -144,6 +144,9 @@ export const readingStyles = css`
     align-items: baseline;
     gap: 12px;
   }
+  .firm > span {
+    unicode-bidi: plaintext;
+  }
   .firm svg {
     overflow: visible;
   }
@@ -216,6 +219,30 @@ export const readingStyles = css`
     .track {
       border: 1px solid CanvasText;
     }
+  }
+  :host([brief]) .all {
+    display: block;
+    columns: 3 236px;
+    column-gap: 32px;
+  }
+  :host([brief]) .track {
+    display: none;
+  }
+  :host([brief]) .bar {
+    grid-template-columns: minmax(0, 1fr) 3.2em;
+  }
+  :host([brief]) section {
+    padding-block: 10px;
+  }
+  :host([brief]) h3 {
+    font-size: 17px;
+    line-height: 22px;
+  }
+  :host([brief]) :is(h3, h4) {
+    break-after: avoid;
+  }
+  :host([brief]) :is(p, li, .firm) {
+    break-inside: avoid;
   }
   @media print {
     .toggle,
