@@ -123,6 +123,9 @@ export const sidedRowStyles = css`
   .row-label .hint {
     display: block;
   }
+  .cell .text {
+    max-inline-size: 300px;
+  }
   .cell {
     min-block-size: 53px;
     padding-block: 4px;
