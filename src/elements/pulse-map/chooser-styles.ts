@@ -140,7 +140,7 @@ export const chooserStyles = css`
     font-size: 14px;
     gap: 6px;
   }
-  .chooser.sheet {
+  .chooser.at-foot {
     inset: auto 0 0 0;
     inline-size: auto;
     max-inline-size: 560px;
@@ -157,7 +157,7 @@ export const chooserStyles = css`
     }
   }
   @media (prefers-reduced-motion: no-preference) {
-    .chooser.sheet {
+    .chooser.at-foot {
       animation: rise 180ms ease-out;
     }
     @keyframes rise {

@@ -165,7 +165,7 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
   const title = words.map.siteTitle(place);
   const anything = pulse !== undefined || bruit !== undefined;
   return html`<div
-    class="chooser ${view.sheet ? 'sheet' : ''}"
+    class="chooser ${view.sheet ? 'at-foot' : ''}"
     part="chooser"
     popover="manual"
     role="dialog"
