@@ -1,4 +1,4 @@
-import { expect, fixture } from '@open-wc/testing';
+import { expect, fixture, waitUntil } from '@open-wc/testing';
 import type { BedsideTest } from 'pulse-map/elements/bedside-test';
 import { click, focused, press, setViewport } from '../../tools/real-input.js';
 import { enter, openTest, pass, tap, withStandingClock } from '../tools/bedside.js';
@@ -183,7 +183,7 @@ describe('three-minute arm test', () => {
     const control = await openTest('arm-stress');
     await tap(control, 'Arms up: start');
     pass(400);
-    await new Promise((done) => setTimeout(done, 120));
+    await waitUntil(() => control.value !== undefined, 'the three minutes end');
     await drawn(control);
     expect(control.value).to.deep.equal({
       right: { seconds: 180, limit: 180 },
