@@ -1,7 +1,7 @@
 import '../pulse-reading/define.js';
 import { PulseMap } from './element.js';
 
-if (!customElements.get('pulse-map')) customElements.define('pulse-map', PulseMap);
+// In a chunk of their own: they bring the staging rules with them.
+PulseMap.loadFlags = () => import('../limb-flags/define.js');
 
-// Red flags bring the staging rules with them: they come right after the first paint, in a chunk of their own.
-void import('../limb-flags/define.js');
+if (!customElements.get('pulse-map')) customElements.define('pulse-map', PulseMap);

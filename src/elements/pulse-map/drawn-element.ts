@@ -4,8 +4,8 @@ import type { View } from '../../drawing/index.js';
 import type { Examination } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { PrintController } from '../shared/printing.js';
-import { RecordElement } from '../shared/record-element.js';
-import { TrailingController } from '../shared/trailing.js';
+import { isEmptyRecord, RecordElement } from '../shared/record-element.js';
+import { afterPaint, TrailingController } from '../shared/trailing.js';
 import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './export.js';
 import type { FigureView } from './figure.js';
 import { PAGE, renderSheet, SETTINGS } from './sheet.js';
@@ -25,6 +25,9 @@ export interface Frame {
 
 /** The map as far as it is a picture: when its reading is made, and what is taken away of it. */
 export abstract class DrawnElement extends RecordElement {
+  /** Fetches the element of the red flags, which brings the staging rules with it; the define module says from where. */
+  static loadFlags: () => Promise<unknown> = () => Promise.resolve();
+
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
   @property({ reflect: true }) view: View | 'auto' = 'auto';
   /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
@@ -84,6 +87,22 @@ export abstract class DrawnElement extends RecordElement {
     return this.#reading.value;
   }
 
+  /** Red flags are fetched after the first paint, or before it where there may be some to show, so that nothing moves then. */
+  protected override scheduleUpdate(): void | Promise<void> {
+    if (this.hasUpdated || !this.#lacksFlags || isEmptyRecord(this.examination))
+      return super.scheduleUpdate() as void;
+    return this.#loadFlags().then(() => super.scheduleUpdate() as void);
+  }
+
+  /** Settles when they are there, and when they cannot be had: then the next update tries again. */
+  async #loadFlags(): Promise<void> {
+    await (this.constructor as typeof DrawnElement).loadFlags().catch(() => undefined);
+  }
+
+  get #lacksFlags(): boolean {
+    return !this.noFlags && !customElements.get('limb-flags');
+  }
+
   /** When the present state is rendered, whatever is still to follow it. */
   protected rendered(): Promise<boolean> {
     return super.getUpdateComplete();
@@ -98,6 +117,7 @@ export abstract class DrawnElement extends RecordElement {
 
   protected override updated(changed: PropertyValues): void {
     super.updated(changed);
+    if (this.#lacksFlags) void afterPaint().then(() => this.#loadFlags());
     if (this.#print.printing) void this.#fit();
   }
 

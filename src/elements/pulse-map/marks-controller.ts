@@ -8,6 +8,7 @@ import {
   type TemplateResult,
 } from 'lit';
 import type { Layout } from '../../drawing/index.js';
+import { afterPaint } from '../shared/trailing.js';
 import type { FigureSkin } from './figure.js';
 import type { SkinHost, SkinTools } from './marks-tools.js';
 import type { Hand } from './pointer.js';
@@ -32,7 +33,7 @@ export class SkinController implements ReactiveController, FigureSkin {
   }
 
   hostUpdated(): void {
-    void this.load();
+    if (!this.#loading) void afterPaint().then(() => this.load());
   }
 
   /** Whether the figure can be painted with what the record holds. */

@@ -1,7 +1,7 @@
 import type { LitElement, ReactiveController } from 'lit';
 
 /** When the frame that is due now has been painted; in a page that is not shown, soon. */
-function afterPaint(): Promise<void> {
+export function afterPaint(): Promise<void> {
   return new Promise((resolve) => {
     if (document.visibilityState === 'hidden') setTimeout(resolve);
     else requestAnimationFrame(() => setTimeout(resolve));
