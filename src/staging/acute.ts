@@ -1,6 +1,7 @@
 import {
   ACUTE_CLASSES,
   type AcuteClass,
+  type Examination,
   type Movement,
   type Sensation,
   type VenousSignal,
@@ -142,4 +143,14 @@ export function acuteStage(
   }
   const [atLeast] = candidates;
   return { applies, ...derive(candidates, { grounds, missing, notes }), ...(atLeast && { atLeast }) };
+}
+
+/** The acute class of a limb with the clinician's own beside it. */
+export function acuteStageOf(
+  examination: Examination,
+  findings: LimbFindings,
+  settings: AcuteSettings = DEFAULT_ACUTE_SETTINGS,
+): AcuteStage {
+  const overrule = examination.staging?.[findings.kind]?.[findings.side]?.acute;
+  return { ...acuteStage(findings, settings), ...(overrule && { overrule }) };
 }

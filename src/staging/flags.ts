@@ -1,11 +1,10 @@
 import { PULSE_PLACES, type Side, SIDES } from '../anatomy/index.js';
 import { type Examination, pulseAt } from '../examination/index.js';
-import { limbThreats, pressureSettings } from '../pressures/index.js';
-import { ACUTE_TIMING } from './acute.js';
+import { limbThreats, type PressureSettings, pressureSettings } from '../pressures/index.js';
+import { type AcuteSettings, acuteStageOf, ACUTE_TIMING, DEFAULT_ACUTE_SETTINGS } from './acute.js';
 import { finalStage, given, ground, type Ground, type MissingCode } from './derived.js';
 import { type LimbFindings, groundAt, limbFindings, type StagedKind, woundGrounds } from './findings.js';
-import { DEFAULT_STAGING_SETTINGS, stageArm, stageLeg, type StagingSettings } from './stage.js';
-import { INFECTION_BOUNDS } from './wifi.js';
+import { INFECTION_BOUNDS } from './infection.js';
 
 /** How soon someone must see it: at once, the same day, within days. */
 export const URGENCIES = ['now', 'today', 'soon'] as const;
@@ -45,16 +44,19 @@ export interface RedFlag {
   readonly hours?: readonly [number, number];
 }
 
+/** Choices that flags depend on, where sources disagree. */
+export interface FlagSettings extends AcuteSettings {
+  readonly pressures?: Partial<PressureSettings>;
+}
+
 type Raised = Omit<RedFlag, 'limb' | 'missing'> & { missing?: readonly MissingCode[] };
 
 const absentGrounds = ({ absent }: LimbFindings): Ground[] =>
   absent.map((place) => groundAt('pulse-absent', place));
 
-function acuteFlags(examination: Examination, findings: LimbFindings, settings: StagingSettings): Raised[] {
+function acuteFlags(examination: Examination, findings: LimbFindings, settings: FlagSettings): Raised[] {
   if (findings.acute !== 'yes') return [];
-  const { kind, side } = findings;
-  const stage =
-    kind === 'leg' ? stageLeg(examination, side, settings).acute : stageArm(examination, side, settings);
+  const stage = acuteStageOf(examination, findings, settings);
   const certain = finalStage(stage);
   const atLeast = certain ?? stage.atLeast;
   const told = given(findings.symptom === 'tissue-loss', ground('symptom', { value: 'tissue-loss' }));
@@ -144,11 +146,11 @@ function skinFlags({ inspection, acute }: LimbFindings): Raised[] {
   return flags;
 }
 
-function chronicFlags(examination: Examination, findings: LimbFindings, settings: StagingSettings): Raised[] {
+function chronicFlags(examination: Examination, findings: LimbFindings, settings: FlagSettings): Raised[] {
   if (findings.acute === 'yes' || findings.kind === 'arm') return [];
   const { symptom, tissueLoss, side } = findings;
   const { pressures = {} } = examination;
-  const threats = limbThreats(pressures, side, tissueLoss, pressureSettings(settings.pressures)).map(
+  const threats = limbThreats(pressures, side, tissueLoss, pressureSettings(settings.pressures ?? {})).map(
     ({ measure, value, limit }) => ground(`${measure}-threat`, { value, limit }),
   );
   if (!tissueLoss && symptom !== 'rest-pain') {
@@ -215,8 +217,8 @@ function generalFlags(examination: Examination): RedFlag[] {
  * then is decided by local pathways and the clinician. An acutely threatened limb is flagged as soon as the findings
  * allow it, before everything is entered.
  */
-export function redFlags(examination: Examination, choices: Partial<StagingSettings> = {}): RedFlag[] {
-  const settings = { ...DEFAULT_STAGING_SETTINGS, ...choices };
+export function redFlags(examination: Examination, choices: Partial<FlagSettings> = {}): RedFlag[] {
+  const settings = { ...DEFAULT_ACUTE_SETTINGS, ...choices };
   const limbs = (['leg', 'arm'] as const).flatMap((kind) => SIDES.map((side) => ({ kind, side })));
   const flags = limbs.flatMap((limb): RedFlag[] => {
     const findings = limbFindings(examination, limb);

@@ -20,6 +20,7 @@ export {
 } from './findings.js';
 export * from './flags.js';
 export * from './fontaine.js';
+export * from './infection.js';
 export * from './rutherford.js';
 export * from './sources.js';
 export * from './stage.js';

@@ -1,6 +1,5 @@
 import type { Side } from '../anatomy/index.js';
 import type {
-  AcuteClass,
   Examination,
   FontaineStage,
   LegOverrules,
@@ -9,7 +8,7 @@ import type {
   WifiStage,
 } from '../examination/index.js';
 import type { PressureSettings } from '../pressures/index.js';
-import { type AcuteSettings, type AcuteStage, acuteStage, DEFAULT_ACUTE_SETTINGS } from './acute.js';
+import { type AcuteSettings, type AcuteStage, acuteStageOf, DEFAULT_ACUTE_SETTINGS } from './acute.js';
 import { type ChronicSettings, type ChronicStage, DEFAULT_CHRONIC_SETTINGS, fontaineOf } from './chronic.js';
 import { fontaineStage } from './fontaine.js';
 import { rutherfordStage } from './rutherford.js';
@@ -108,7 +107,7 @@ export function stageLeg(
   const [f, r] = [finalStage(fontaine), finalStage(rutherford)];
   return {
     side,
-    acute: withOverrule<AcuteClass, AcuteStage>(acuteStage(findings, settings), overrules.acute),
+    acute: acuteStageOf(examination, findings, settings),
     fontaine,
     rutherford,
     schemesDiffer: f !== undefined && r !== undefined && fontaineOf(r) !== f,
@@ -123,9 +122,5 @@ export function stageArm(
   choices: Partial<StagingSettings> = {},
 ): AcuteStage {
   const settings = { ...DEFAULT_STAGING_SETTINGS, ...choices };
-  const findings = limbFindings(examination, { kind: 'arm', side });
-  return withOverrule<AcuteClass, AcuteStage>(
-    acuteStage(findings, settings),
-    examination.staging?.arm?.[side]?.acute,
-  );
+  return acuteStageOf(examination, limbFindings(examination, { kind: 'arm', side }), settings);
 }

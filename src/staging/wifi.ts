@@ -8,6 +8,7 @@ import {
 import { indexOf, mmHgAt, numeratorOf, type PressureSettings, pressureSettings } from '../pressures/index.js';
 import { type Derived, derive, finalStage, given, ground, type Ground } from './derived.js';
 import type { LimbFindings } from './findings.js';
+import { INFECTION_BOUNDS } from './infection.js';
 import { STAGING_SOURCES } from './sources.js';
 
 export const WIFI_RISKS = ['very-low', 'low', 'moderate', 'high'] as const;
@@ -55,15 +56,6 @@ export const ISCHAEMIA_BOUNDS = {
   /** Above this index the toe or the oxygen pressure is used instead. */
   stiffAbove: 1.3,
   source: `${STAGING_SOURCES.mills2014}; stiff arteries and conflict rule from memory`,
-} as const;
-
-/** Grades of infection: how many local signs make one, how far redness reaches, how many signs of the whole body. */
-export const INFECTION_BOUNDS = {
-  signs: 2,
-  rednessOver: 0.5,
-  moderateOver: 2,
-  systemicSigns: 2,
-  source: `${STAGING_SOURCES.mills2014}; systemic signs from memory`,
 } as const;
 
 export interface WifiSettings {
