@@ -249,6 +249,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     part: two(['history', 'pulses'] as const, [0, 1, 3]),
     count: COUNTS,
     open: one(['history', 'pulses'] as const),
+    number: [[2.5], [2.5, 2]],
     summary: one([WHOLE]),
   },
 };

@@ -42,7 +42,7 @@ export function coldBody(host: BedsideHost<'cold-provocation'>): Body {
       <p class="hint">${words.usual(COLD_CHALLENGE.celsius, COLD_CHALLENGE.seconds)}</p>
     </div>
     <div class="timed">
-      ${bigTime(watch.elapsed, timer, words.since)}
+      ${bigTime(watch.elapsed, timer, words.since, host.words)}
       <button type="button" class="button solid wide" ?disabled=${!host.editable} @click=${main}>
         ${watch.running ? words.warm : words.start}
       </button>

@@ -260,6 +260,7 @@ export class BedsideTest extends PartElement<SidedResult> {
       unit,
       max,
       value,
+      shown: this.words.whole.number,
       disabled: !this.editable,
       refusal: this.refusals.get(key),
       complain: (typed) => this.words.bedside.refusedTime(typed, max, unit),

@@ -57,7 +57,9 @@ function release(host: BedsideHost<'hand-arch'>, artery: Artery): TemplateResult
     ${palm(host, artery)}
     <div>
       <h4 class="name">${words.hand.released[artery]}</h4>
-      <p class="big" role="timer">${seconds === undefined ? '–' : seconds.toFixed(1)}<span> s</span></p>
+      <p class="big" role="timer">
+        ${seconds === undefined ? '–' : host.words.whole.number(seconds, 1)}<span> s</span>
+      </p>
       <p class=${late || verdict === 'slow' || verdict === 'blocked' ? 'odd' : 'hint'}>${said}</p>
     </div>
     <div class="acts">

@@ -1,13 +1,19 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { type BedsideTestId, LONGEST_SECONDS } from '../../examination/index.js';
 import { large, toggles } from '../shared/choices.js';
+import type { PartMessages } from '../../locale/parts.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { BedsideHost, Body } from './host.js';
 
 /** The large time of a running test. */
-export function bigTime(ms: number, label: string, caption: string): TemplateResult {
+export function bigTime(
+  ms: number,
+  label: string,
+  caption: string,
+  { whole: { point } }: PartMessages,
+): TemplateResult {
   const [whole, tenth] = clockText(ms, true).split('.');
-  return html`<p class="huge" role="timer" aria-label=${label}>${whole}<small>.${tenth}</small></p>
+  return html`<p class="huge" role="timer" aria-label=${label}>${whole}<small>${point}${tenth}</small></p>
     <p class="hint centred">${caption}</p>`;
 }
 
@@ -70,7 +76,7 @@ export function timedBody(host: BedsideHost<TimedTestId>): Body {
   };
   const shown = watch.running || watch.elapsed > 0 ? watch.elapsed : (result.seconds ?? 0) * 1000;
   const template = html`<div class="timed">
-    ${bigTime(shown, words.timer, way.caption)}
+    ${bigTime(shown, words.timer, way.caption, host.words)}
     <button type="button" class="button solid wide" ?disabled=${!host.editable} @click=${main}>
       ${watch.running ? way.happened.word : way.start}
     </button>

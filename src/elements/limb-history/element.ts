@@ -153,6 +153,7 @@ export class LimbHistoryElement extends PartElement<HistoryPart> {
       quiet: true,
       unit,
       value: this.#told(kind, side)[field],
+      shown: this.words.whole.number,
       max,
       disabled: !this.editable,
       refusal: this.refusals.get(id),

@@ -157,6 +157,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
           quiet: true,
           unit,
           value: this.#found(kind, side)[field],
+          shown: this.words.whole.number,
           max,
           disabled: !this.editable,
           refusal: this.refusals.get(id),

@@ -194,7 +194,7 @@ export class LimbPressures extends PartElement<Pressures> {
     const letter = side === 'right' ? 'R' : 'L';
     if (!index) return html`<dd><b class="none">–</b><span>${letter}</span></dd>`;
     return html`<dd>
-      <b>${index.value?.toFixed(2) ?? '–'}</b>
+      <b>${index.value === undefined ? '–' : this.words.whole.number(index.value, 2)}</b>
       <span class=${odd ? 'odd' : ''}>${index.band ? `${letter}, ${words.band(index)}` : letter}</span>
     </dd>`;
   }
@@ -266,6 +266,7 @@ export class LimbPressures extends PartElement<Pressures> {
           label: words.minutes,
           unit: 'min',
           value: after?.minutes,
+          shown: this.words.whole.number,
           max: LONGEST_WALK,
           disabled: !this.editable,
           refusal: this.refusals.get('minutes'),

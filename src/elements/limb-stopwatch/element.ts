@@ -154,9 +154,10 @@ export class LimbStopwatch extends LitElement {
     const { running } = this.#watch;
     const shown = this.#watch.remaining ?? this.#watch.elapsed;
     const [whole, tenth] = clockText(shown, true).split('.');
+    const { point } = this.#words.whole;
     return html`
       <p class="time" part="time" role="timer" aria-label=${this.label || words.timer}>
-        ${whole}<small>.${tenth}</small>
+        ${whole}<small>${point}${tenth}</small>
       </p>
       ${this.label ? html`<p class="hint">${this.label}</p>` : nothing}
       <button
@@ -210,6 +211,7 @@ export class LimbStopwatch extends LitElement {
                 label: words.time,
                 unit: 's',
                 value: this.seconds,
+                shown: this.#words.whole.number,
                 max: LONGEST_SECONDS,
                 disabled: this.disabled,
                 refusal: this.refusal,
@@ -223,7 +225,7 @@ export class LimbStopwatch extends LitElement {
       ${
         watch.laps.length
           ? html`<ol class="laps" aria-label=${words.laps}>
-              ${watch.laps.map(({ at }, i) => html`<li><b>${i + 1}</b> ${clockText(at, true)}</li>`)}
+              ${watch.laps.map(({ at }, i) => html`<li><b>${i + 1}</b> ${clockText(at, true).replace('.', this.#words.whole.point)}</li>`)}
             </ol>`
           : nothing
       }`;

@@ -17,6 +17,8 @@ export interface NumberField {
   readonly quiet?: boolean;
   readonly unit?: string;
   readonly value: number | undefined;
+  /** A number as the language writes it. */
+  readonly shown: (value: number) => string;
   readonly max: number;
   readonly disabled: boolean;
   readonly refusal: Refusal | undefined;
@@ -47,7 +49,7 @@ export function numberField(f: NumberField): TemplateResult {
           class="field"
           inputmode="decimal"
           autocomplete="off"
-          .value=${live(f.refusal?.typed ?? (f.value === undefined ? '' : String(f.value)))}
+          .value=${live(f.refusal?.typed ?? (f.value === undefined ? '' : f.shown(f.value)))}
           aria-invalid=${f.refusal ? 'true' : nothing}
           aria-describedby=${f.refusal ? `refused-${f.id}` : nothing}
           ?disabled=${f.disabled}

@@ -14,7 +14,7 @@ import { context } from './context.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { map } from './map.js';
-import { sentence } from './phrases.js';
+import { decimal, sentence } from './phrases.js';
 import { pressures } from './pressures.js';
 import { staging } from './staging.js';
 
@@ -85,5 +85,7 @@ export const whole: WholeWords = {
   left: 'Links',
   notStated: 'Nicht angegeben',
   nothing: 'Noch nichts erfasst.',
+  point: ',',
+  number: decimal,
   summary,
 };

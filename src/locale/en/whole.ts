@@ -88,6 +88,10 @@ export const whole = {
   left: 'Left',
   notStated: 'Not stated',
   nothing: 'Nothing recorded yet.',
+  /** What stands between a number and its decimals. */
+  point: '.',
+  /** A number as one writes it, with `digits` to so many decimals. */
+  number: (value: number, digits?: number) => (digits === undefined ? String(value) : value.toFixed(digits)),
   summary,
 };
 export type WholeWords = typeof whole;

@@ -131,7 +131,7 @@ describe('the language of an element', () => {
     await press('Tab');
     await drawn(inspection);
     expect(inspection.value).to.deep.equal({ leg: { left: { refill: 4.5 } } });
-    expect(refill.value).to.equal('4,5');
+    expect(field(inspection, /^Rekapillarisierung, linkes Bein/).value).to.equal('4,5');
   });
 
   it('gives English and German by tag in the core', () => {
