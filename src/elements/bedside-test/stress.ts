@@ -118,7 +118,7 @@ function felt(host: BedsideHost<'arm-stress'>, now: () => number | undefined): T
     <thead>
       <tr>
         <td></td>
-        ${SIDES.map((side) => html`<th scope="col" aria-label=${anatomy.sides[side]}>${side === 'right' ? 'R' : 'L'}</th>`)}
+        ${SIDES.map((side) => html`<th scope="col" aria-label=${anatomy.sides[side]}>${anatomy.sideLetters[side]}</th>`)}
       </tr>
     </thead>
     <tbody>

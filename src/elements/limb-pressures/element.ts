@@ -129,7 +129,7 @@ export class LimbPressures extends PartElement<Pressures> {
       <thead>
         <tr>
           <td></td>
-          ${SIDES.map((side) => html`<th scope="col" aria-label=${whole[side]}>${side === 'right' ? 'R' : 'L'}</th>`)}
+          ${SIDES.map((side) => html`<th scope="col" aria-label=${whole[side]}>${whole.letters[side]}</th>`)}
         </tr>
       </thead>
       <tbody>
@@ -191,7 +191,7 @@ export class LimbPressures extends PartElement<Pressures> {
   #index(index: IndexReading | undefined, side: Side): TemplateResult {
     const { pressures: words } = this.words;
     const odd = index?.band !== undefined && index.band !== 'normal';
-    const letter = side === 'right' ? 'R' : 'L';
+    const letter = this.words.whole.letters[side];
     if (!index) return html`<dd><b class="none">–</b><span>${letter}</span></dd>`;
     return html`<dd>
       <b>${index.value === undefined ? '–' : this.words.whole.number(index.value, 2)}</b>

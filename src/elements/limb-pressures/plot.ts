@@ -15,7 +15,7 @@ function mark({ side, points }: PlotLine): TemplateResult[] {
 export function renderPlot(
   plot: PressurePlot,
   unit: PressureUnit,
-  { pressures: words }: PartMessages,
+  { pressures: words, whole }: PartMessages,
 ): TemplateResult | typeof nothing {
   if (!plot.lines.length) return nothing;
   const said = plot.lines.map((l) =>
@@ -37,7 +37,7 @@ export function renderPlot(
       )}
       ${plot.lines.map(
         (l) =>
-          svg`<g class=${l.side}><path class="line" d=${l.path}></path>${mark(l)}<text class="letter" x=${l.letter.x} y=${l.letter.y}>${l.side === 'right' ? 'R' : 'L'}</text></g>`,
+          svg`<g class=${l.side}><path class="line" d=${l.path}></path>${mark(l)}<text class="letter" x=${l.letter.x} y=${l.letter.y}>${whole.letters[l.side]}</text></g>`,
       )}
     </svg>
   </figure>`;

@@ -48,7 +48,7 @@ function group(
     ${SIDES.map(
       (side) =>
         html`<span class="side-head ${side}" aria-hidden="true"
-          ><b>${side === 'right' ? 'R' : 'L'}</b> ${whole[side]}</span
+          ><b>${whole.letters[side]}</b> ${whole[side]}</span
         >`,
     )}
     ${rows.map((row) => {

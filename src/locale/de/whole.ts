@@ -83,6 +83,7 @@ export const whole: WholeWords = {
   limb: 'Extremität',
   right: 'Rechts',
   left: 'Links',
+  letters: anatomy.sideLetters,
   notStated: 'Nicht angegeben',
   nothing: 'Noch nichts erfasst.',
   point: ',',

@@ -86,6 +86,8 @@ export const whole = {
   limb: 'Limb',
   right: 'Right',
   left: 'Left',
+  /** Letters that stand for the sides where there is least room, as on the figure. */
+  letters: anatomy.sideLetters,
   notStated: 'Not stated',
   nothing: 'Nothing recorded yet.',
   /** What stands between a number and its decimals. */
