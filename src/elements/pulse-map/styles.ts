@@ -21,6 +21,12 @@ export const mapStyles = css`
     padding: 8px 12px;
     border-block-end: 1px solid var(--_line);
   }
+  /* Between two buttons as on them a quick second tap must not zoom; two fingers may. */
+  .toolbar,
+  .carrying,
+  .chooser {
+    touch-action: manipulation;
+  }
   .toolbar .space {
     flex: 1;
   }

@@ -145,7 +145,9 @@ export abstract class RecordElement extends LitElement {
     const root = super.createRenderRoot();
     // Fields within would let their own input events out, which are none of the control's.
     root.addEventListener('input', stopPropagation);
-    root.append(this.#anchor());
+    // What a server put there in the meantime goes.
+    root.replaceChildren(this.#anchor());
+    this.renderOptions.renderBefore = null;
     return root;
   }
 
@@ -230,7 +232,10 @@ export abstract class RecordElement extends LitElement {
     anchor.tabIndex = -1;
     anchor.style.cssText =
       'position:absolute;inline-size:100%;block-size:1px;outline:none;pointer-events:none';
-    anchor.addEventListener('focus', () => this.focus());
+    anchor.addEventListener('focus', () => {
+      if (this.hasUpdated) this.focus();
+      else void this.updateComplete.then(() => this.focus());
+    });
     this.#anchored = anchor;
     return anchor;
   }
