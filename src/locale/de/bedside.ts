@@ -140,7 +140,7 @@ function said(bedside: Bedside): string[] {
 }
 
 export const bedside: BedsideWords = {
-  title: 'Tests am Krankenbett',
+  title: 'Klinische Tests',
   how: bedsideHow,
   named: (id, eponym) => (eponym ? `${bedsideHow[id].name} (${eponym})` : bedsideHow[id].name),
   sides: 'Seite',

@@ -193,7 +193,7 @@ const actions: Record<FlagCode, string> = {
   'threatening-pressure': 'An die Gefäßmedizin überweisen, nach dem örtlichen Pfad.',
 };
 
-const urgencies: Record<Urgency, string> = { now: 'Jetzt', today: 'Heute', soon: 'In Tagen' };
+const urgencies: Record<Urgency, string> = { now: 'Jetzt', today: 'Heute', soon: 'Binnen Tagen' };
 
 export const flags: FlagWords = {
   grounds,

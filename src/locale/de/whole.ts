@@ -21,8 +21,8 @@ import { staging } from './staging.js';
 const parts: Record<PartId, string> = {
   history: 'Anamnese',
   inspection: 'Inspektion und Palpation',
-  pulses: 'Pulse und Strömungsgeräusche',
-  bedside: 'Tests am Krankenbett',
+  pulses: 'Pulse und Geräusche',
+  bedside: 'Klinische Tests',
   pressures: 'Drücke',
   staging: 'Stadien',
   summary: 'Zusammenfassung',
