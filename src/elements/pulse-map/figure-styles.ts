@@ -19,6 +19,13 @@ export const figureStyles = css`
     touch-action: none;
     cursor: crosshair;
   }
+  /* What a hand never means is not searched at every move: body and arteries, and a site's glyph within its target. */
+  .ground,
+  .leaders,
+  .letters,
+  .site > :not(.target) {
+    pointer-events: none;
+  }
   /* Body and arteries are drawn in tenths of a figure unit; --_px is how many of these are one px, so that lines are as fine
      in an enlarged view as in the whole. Contours overlap, so the rim is painted before the fill that
      makes them one shape. */

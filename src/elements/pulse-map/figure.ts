@@ -146,7 +146,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
   const grow = layout.glyphScale > 1 ? ` scale(${layout.glyphScale.toFixed(2)})` : '';
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
       style=${styleMap({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${words.map.figure} data-view=${layout.view}>
-    <g transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
+    <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
     ${view.skin.layer(layout)}
     ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => letterLayer(view))}
     <g class="collaterals" transform=${shift}>${view.collaterals.map(
