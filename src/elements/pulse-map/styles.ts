@@ -218,6 +218,12 @@ export const mapStyles = css`
       padding: 16px;
     }
   }
+  /* The names of three parts in the longest language still stand in one row. */
+  @container (max-width: 319.98px) {
+    .group .button:not(.icon) {
+      padding-inline: 6px;
+    }
+  }
   @container (min-width: 1180px) {
     .main.beside {
       grid-template-columns: minmax(0, 1fr) 388px;
