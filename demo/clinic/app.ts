@@ -4,6 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import { aboutPage } from './about-page.js';
 import { ClinicStore } from './database.js';
 import { cause, day } from './format.js';
+import './language.js';
 import {
   editPage,
   failedPage,
@@ -102,6 +103,7 @@ export class ClinicApp extends LitElement {
           <a href=${hashOf({ page: 'patients' })} aria-current=${here('patients')}>Patients</a>
           <a href=${hashOf({ page: 'about' })} aria-current=${here('about')}>About this demonstration</a>
         </nav>
+        <language-choice></language-choice>
       </header>
       <p class="said" role="status">${this.said}</p>
       ${this.#content()}

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { examinationLanguage, LANGUAGE_CHANGE } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
 
 const EXTENTS: readonly (readonly [Extent, string])[] = [
@@ -18,6 +19,18 @@ export class ExaminationField extends LitElement {
   @property({ type: Boolean }) readOnly = false;
   @state() private chosen: Extent | undefined;
 
+  readonly #handleLanguage = (): void => this.requestUpdate();
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  }
+
   protected override createRenderRoot(): this {
     return this;
   }
@@ -29,18 +42,21 @@ export class ExaminationField extends LitElement {
   protected override render(): TemplateResult {
     const whole = (this.chosen ?? this.extent) === 'whole';
     const { value, readOnly } = this;
+    const language = examinationLanguage();
     return html`<div class="examination">
       <h2><label for="examination">${whole ? 'Examination of the limbs' : 'Pulses and bruits'}</label></h2>
       ${readOnly ? nothing : this.#choice()}
       ${
         whole
           ? html`<limb-examination
+              lang=${language}
               id="examination"
               name=${EXAMINATION_NAME}
               ?readonly=${readOnly}
               .value=${value}
             ></limb-examination>`
           : html`<pulse-map
+              lang=${language}
               id="examination"
               name=${EXAMINATION_NAME}
               ?readonly=${readOnly}

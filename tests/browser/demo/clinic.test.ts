@@ -198,6 +198,29 @@ describe('the clinic’s record', () => {
     await waitUntil(() => control()?.value === recorded, 'the whole examination again');
   });
 
+  it('speaks German in the examination when asked to, after a reload too, and loses nothing', async () => {
+    await mount('#/patients/lindqvist/visits/new');
+    await shows('New visit');
+    await click(await mapButton(/All 23 normal/));
+    const recorded = map().value;
+    const choice = (): HTMLSelectElement => app.querySelector('.language select') as HTMLSelectElement;
+    choice().focus();
+    await press('ArrowDown');
+    expect(choice().value).to.equal('de');
+    const speaks = (words: string) =>
+      waitUntil(() => map()?.shadowRoot?.textContent?.includes(words), `a map that says "${words}"`);
+    await speaks('Alle 23 erfasst');
+    expect(map().value).to.equal(recorded);
+    await waitUntil(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+
+    await reload();
+    await shows('New visit');
+    await speaks('Alle 23 erfasst');
+    choice().focus();
+    await press('ArrowUp');
+    await speaks('All 23 recorded');
+  });
+
   it('asks for what is required before it saves', async () => {
     await mount('#/patients/okafor/visits/new');
     await shows('New visit');
