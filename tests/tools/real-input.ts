@@ -111,6 +111,11 @@ export async function emulate({ media = '' as never, ...settings }: Media) {
   await executeServerCommand('real-media', { media, features });
 }
 
+/** Everything on the page as the browser tells it to assistive technology: its own roles, names by its own rules. */
+export async function accessibilityTree(): Promise<{ role: string; name: string }[]> {
+  return executeServerCommand('real-tree');
+}
+
 /** The element that has the focus, looked for through open shadow roots. */
 export function focused(): Element | null {
   let element = document.activeElement;

@@ -47,6 +47,13 @@ export function realInputPlugin() {
         await cdp.send('Emulation.setEmulatedMedia', payload);
         return true;
       }
+      if (command === 'real-tree') {
+        const cdp = await devtools(session);
+        const { nodes } = await cdp.send('Accessibility.getFullAXTree');
+        return nodes
+          .filter((node) => !node.ignored)
+          .map(({ role, name }) => ({ role: role?.value ?? '', name: name?.value ?? '' }));
+      }
       return undefined;
     },
   };

@@ -188,8 +188,7 @@ export const mapStyles = css`
   }
 
   @container (max-width: 1179.98px) {
-    .caption,
-    .scale .hint {
+    .caption {
       display: none;
     }
     .toolbar {

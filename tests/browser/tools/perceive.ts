@@ -21,7 +21,7 @@ function roleOf(element: Element): string | undefined {
 function textOf(node: Node): string {
   if (node.nodeType === Node.TEXT_NODE) return node.textContent ?? '';
   if (!(node instanceof Element)) return '';
-  if (node.getAttribute('aria-hidden') === 'true') return '';
+  if (node.getAttribute('aria-hidden') === 'true' || !node.checkVisibility()) return '';
   if (['style', 'script', 'select', 'textarea', 'input'].includes(node.localName)) return '';
   return [...node.childNodes].map(textOf).join(' ');
 }
