@@ -1,10 +1,9 @@
-import { LitElement } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
-import { type Fault, parseWith, patchAt, show } from '../../examination/index.js';
+import { parseWith, patchAt, show } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
-import { LANG, LanguageController } from './language.js';
+import { FormControl } from './form-control.js';
 
 /** Something typed that could not be taken: what it was, and the sentence that says why. */
 export interface Refusal {
@@ -16,30 +15,10 @@ export interface Refusal {
  * A form control whose value is one plain part of the record, with the habits of an `<input>`. What it shows is up to the
  * subclass. A value that cannot be read is listed in `faults`; what was there before stays.
  */
-export abstract class PartElement<T extends object> extends LitElement {
-  static readonly formAssociated = true;
-
-  /** Name under which the form submits the value. */
-  @property({ reflect: true }) name = '';
-  /** Nothing can be changed and nothing is submitted. */
-  @property({ type: Boolean, reflect: true }) disabled = false;
-  /** Nothing can be changed; the value is submitted. */
-  @property({ type: Boolean, reflect: true, attribute: 'readonly' }) readOnly = false;
-  /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
-  @property(LANG) override lang = '';
-
-  /** What is wrong with the value written last; empty when it was taken. */
-  @state() faults: readonly Fault[] = [];
+export abstract class PartElement<T extends object> extends FormControl {
   @state() protected refusals: ReadonlyMap<string, Refusal> = new Map();
-  @state() protected formDisabled = false;
-  protected readonly internals = this.attachInternals();
-  readonly #language = new LanguageController(this);
   #value: T | undefined;
   #dirty = false;
-
-  static override get observedAttributes(): string[] {
-    return [...super.observedAttributes, 'value'];
-  }
 
   /** The shape of the value. */
   protected abstract get schema(): z.ZodMiniType<T>;
@@ -54,48 +33,9 @@ export abstract class PartElement<T extends object> extends LitElement {
     this.#take(value);
   }
 
-  /** The value that reset returns to: the `value` attribute, as JSON. */
-  get defaultValue(): string {
-    return this.getAttribute('value') ?? '';
-  }
-
-  set defaultValue(value: string) {
-    this.setAttribute('value', value);
-  }
-
-  get form(): HTMLFormElement | null {
-    return this.internals.form;
-  }
-  get labels(): NodeList {
-    return this.internals.labels;
-  }
-  get validity(): ValidityState {
-    return this.internals.validity;
-  }
-  get validationMessage(): string {
-    return this.internals.validationMessage;
-  }
-  get willValidate(): boolean {
-    return this.internals.willValidate;
-  }
-  get type(): string {
-    return this.localName;
-  }
-  checkValidity(): boolean {
-    return this.internals.checkValidity();
-  }
-  reportValidity(): boolean {
-    return this.internals.reportValidity();
-  }
-
   override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
     super.attributeChangedCallback(name, old, now);
     if (name === 'value' && !this.#dirty) this.#take(now);
-  }
-
-  formDisabledCallback(disabled: boolean): void {
-    // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
-    this.formDisabled = disabled;
   }
 
   formResetCallback(): void {
@@ -115,19 +55,14 @@ export abstract class PartElement<T extends object> extends LitElement {
     [...(all ?? [])].find((control) => control.checkVisibility())?.focus(options);
   }
 
-  /** Whether a person may change the value. */
-  protected get editable(): boolean {
-    return !this.disabled && !this.formDisabled && !this.readOnly;
-  }
-
   /** The words of the parts, in the language in force. */
   protected get words(): PartMessages {
-    return partMessagesFor(this.#language.tag);
+    return partMessagesFor(this.language.tag);
   }
 
   /** The words shared with the map. */
   protected get mapWords(): Messages {
-    return messagesFor(this.#language.tag);
+    return messagesFor(this.language.tag);
   }
 
   /** Drops what no longer belongs after an edit, such as the place of an ulcer that is not there. */

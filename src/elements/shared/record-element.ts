@@ -1,16 +1,15 @@
-import { LitElement, type PropertyValues } from 'lit';
+import type { PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import {
   emptyExamination,
   type Examination,
-  type Fault,
   parseExamination,
   parseExaminationText,
   type Parsed,
   show,
 } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
-import { LANG, LanguageController } from './language.js';
+import { FormControl } from './form-control.js';
 import { RecordStore } from './record-store.js';
 import { RovingToolbar } from './roving-toolbar.js';
 
@@ -29,29 +28,13 @@ export function isEmptyRecord(examination: Examination): boolean {
  * Writing a value that cannot be read keeps what was there, lists what is wrong in `faults` and makes the control invalid
  * (`badInput`) until a readable value comes.
  */
-export abstract class RecordElement extends LitElement {
-  static readonly formAssociated = true;
-
-  /** Name under which the form submits the value. */
-  @property({ reflect: true }) name = '';
+export abstract class RecordElement extends FormControl {
   /** At least one finding must be recorded before the form can be submitted. */
   @property({ type: Boolean, reflect: true }) required = false;
-  /** Nothing can be changed and nothing is submitted. */
-  @property({ type: Boolean, reflect: true }) disabled = false;
-  /** Nothing can be changed; the value is submitted. */
-  @property({ type: Boolean, reflect: true, attribute: 'readonly' }) readOnly = false;
   /** Accessible name where no `<label>` gives one. */
   @property() label = '';
-  /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
-  @property(LANG) override lang = '';
-
-  /** What is wrong with the value written last; empty when it was taken. */
-  @state() faults: readonly Fault[] = [];
-  @state() protected formDisabled = false;
   @state() protected labelText = '';
 
-  protected readonly internals = this.attachInternals();
-  readonly #language = new LanguageController(this);
   #store = new RecordStore(emptyExamination());
   #dirty = false;
   #anchored: HTMLElement | undefined;
@@ -63,10 +46,6 @@ export abstract class RecordElement extends LitElement {
     this.#store.addEventListener('record-change', this.#onRecord);
     new RovingToolbar(this);
     this.#adopt();
-  }
-
-  static override get observedAttributes(): string[] {
-    return [...super.observedAttributes, 'value'];
   }
 
   /** The record with its undo. Elements given the same store edit the same record. */
@@ -102,40 +81,6 @@ export abstract class RecordElement extends LitElement {
     this.#take(value);
   }
 
-  /** The value that reset returns to: the `value` attribute. */
-  get defaultValue(): string {
-    return this.getAttribute('value') ?? '';
-  }
-
-  set defaultValue(value: string) {
-    this.setAttribute('value', value);
-  }
-
-  get form(): HTMLFormElement | null {
-    return this.internals.form;
-  }
-  get labels(): NodeList {
-    return this.internals.labels;
-  }
-  get validity(): ValidityState {
-    return this.internals.validity;
-  }
-  get validationMessage(): string {
-    return this.internals.validationMessage;
-  }
-  get willValidate(): boolean {
-    return this.internals.willValidate;
-  }
-  get type(): string {
-    return this.localName;
-  }
-  checkValidity(): boolean {
-    return this.internals.checkValidity();
-  }
-  reportValidity(): boolean {
-    return this.internals.reportValidity();
-  }
-
   override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
     super.attributeChangedCallback(name, old, now);
     if (name === 'value' && !this.#dirty) this.#take(now);
@@ -156,9 +101,8 @@ export abstract class RecordElement extends LitElement {
     this.#syncForm();
   }
 
-  formDisabledCallback(disabled: boolean): void {
-    // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
-    this.formDisabled = disabled;
+  override formDisabledCallback(disabled: boolean): void {
+    super.formDisabledCallback(disabled);
     this.#syncForm();
     // Reflecting the attribute calls this amid an update, in which a change would be lost.
     if (this.isUpdatePending) void this.updateComplete.then(() => this.requestUpdate());
@@ -189,14 +133,9 @@ export abstract class RecordElement extends LitElement {
     return this.disabled || this.formDisabled;
   }
 
-  /** Whether a person may change the record. */
-  protected get editable(): boolean {
-    return !this.barred && !this.readOnly;
-  }
-
   /** The words of the language in force. */
   protected get words(): Messages {
-    return messagesFor(this.#language.tag);
+    return messagesFor(this.language.tag);
   }
 
   /** Moves the focus into the control. */

@@ -1,0 +1,76 @@
+import { LitElement } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type { Fault } from '../../examination/index.js';
+import { LANG, LanguageController } from './language.js';
+
+/**
+ * What every form control of the library has in common with an `<input>`: its name, its states, its form, its validity. What the
+ * value is, and how it is read and reset, is up to the subclass.
+ */
+export abstract class FormControl extends LitElement {
+  static readonly formAssociated = true;
+
+  /** Name under which the form submits the value. */
+  @property({ reflect: true }) name = '';
+  /** Nothing can be changed and nothing is submitted. */
+  @property({ type: Boolean, reflect: true }) disabled = false;
+  /** Nothing can be changed; the value is submitted. */
+  @property({ type: Boolean, reflect: true, attribute: 'readonly' }) readOnly = false;
+  /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
+  @property(LANG) override lang = '';
+
+  /** What is wrong with the value written last; empty when it was taken. */
+  @state() faults: readonly Fault[] = [];
+  @state() protected formDisabled = false;
+
+  protected readonly internals = this.attachInternals();
+  protected readonly language = new LanguageController(this);
+
+  static override get observedAttributes(): string[] {
+    return [...super.observedAttributes, 'value'];
+  }
+
+  /** The value that reset returns to: the `value` attribute. */
+  get defaultValue(): string {
+    return this.getAttribute('value') ?? '';
+  }
+
+  set defaultValue(value: string) {
+    this.setAttribute('value', value);
+  }
+
+  get form(): HTMLFormElement | null {
+    return this.internals.form;
+  }
+  get labels(): NodeList {
+    return this.internals.labels;
+  }
+  get validity(): ValidityState {
+    return this.internals.validity;
+  }
+  get validationMessage(): string {
+    return this.internals.validationMessage;
+  }
+  get willValidate(): boolean {
+    return this.internals.willValidate;
+  }
+  get type(): string {
+    return this.localName;
+  }
+  checkValidity(): boolean {
+    return this.internals.checkValidity();
+  }
+  reportValidity(): boolean {
+    return this.internals.reportValidity();
+  }
+
+  formDisabledCallback(disabled: boolean): void {
+    // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
+    this.formDisabled = disabled;
+  }
+
+  /** Whether a person may change the value. */
+  protected get editable(): boolean {
+    return !this.disabled && !this.formDisabled && !this.readOnly;
+  }
+}
