@@ -19,5 +19,5 @@ export { LimbStopwatch } from './elements/limb-stopwatch/element.js';
 export { PulseMap } from './elements/pulse-map/element.js';
 export { PulseReading } from './elements/pulse-reading/element.js';
 export { OpenPlaceEvent } from './elements/pulse-reading/events.js';
-export { RecordElement } from './elements/shared/record-element.js';
-export { RecordChangeEvent, RecordStore } from './elements/shared/record-store.js';
+export { RecordElement } from './elements/common/record-element.js';
+export { RecordChangeEvent, RecordStore } from './elements/common/record-store.js';

@@ -148,6 +148,9 @@ function summary(runs, name) {
   return result;
 }
 
+/** Figures given as ratios to the controls, too. */
+const COMPARED = ['paintMs', 'tapP95Ms', 'cpuPerMoveMs'].flatMap((key) => [key, `${key}Slow`]);
+
 const ROWS = [
   ['module evaluated to painted, ms', 'paintMs'],
   ['key or tap to painted, p50, ms', 'tapP50Ms'],
@@ -198,7 +201,13 @@ try {
     results[name] = { ...summary(runs, name), memory: await memory(browser, origin, name, edits) };
   }
   const { map, ...controls } = results;
-  if (options.json) console.log(JSON.stringify({ rounds, load, ...map, ...controls }));
+  const ratios = Object.fromEntries(
+    Object.entries(controls).map(([name, control]) => [
+      name,
+      Object.fromEntries(COMPARED.map((key) => [key, rounded(map[key] / control[key], 2)])),
+    ]),
+  );
+  if (options.json) console.log(JSON.stringify({ rounds, load, ...map, ...controls, ratios }));
   else print(results, load);
 } finally {
   await browser.close();

@@ -1,7 +1,7 @@
 import { css, html, type TemplateResult } from 'lit';
 import { COLD_CHALLENGE, COLD_PHASES } from '../../bedside/index.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
-import { toggles } from '../shared/choices.js';
+import { toggles } from '../common/choices.js';
 import type { BedsideHost, Body } from './host.js';
 import { bigTime } from './timed.js';
 

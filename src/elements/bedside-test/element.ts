@@ -19,11 +19,11 @@ import {
   type Reason,
   REASONS,
 } from '../../examination/index.js';
-import { choices } from '../shared/choices.js';
-import { numberField, selectField, textField } from '../shared/fields.js';
-import { PartElement } from '../shared/part-element.js';
-import { partStyles } from '../shared/part-styles.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { choices } from '../common/choices.js';
+import { numberField, selectField, textField } from '../common/fields.js';
+import { PartElement } from '../common/part-element.js';
+import { partStyles } from '../common/part-styles.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { WatchController } from '../limb-stopwatch/watch-controller.js';
 import { Beat } from './beat.js';
 import { coldBody, coldStyles } from './cold.js';

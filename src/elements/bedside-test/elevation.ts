@@ -13,7 +13,7 @@ import {
   tickPath,
 } from '../../drawing/bedside-figures.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
-import { ICONS } from '../shared/icons.js';
+import { ICONS } from '../common/icons.js';
 import type { BedsideHost, Body } from './host.js';
 import type { ShinSensor } from './shin-sensor.js';
 

@@ -2,8 +2,8 @@ import { css, html, svg, type TemplateResult } from 'lit';
 import { FIST_SECONDS, releasedArtery } from '../../bedside/index.js';
 import { PALM, PALM_BOX, palmTransform } from '../../drawing/bedside-figures.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
-import { choices, optionsOf } from '../shared/choices.js';
-import { selectField } from '../shared/fields.js';
+import { choices, optionsOf } from '../common/choices.js';
+import { selectField } from '../common/fields.js';
 import type { BedsideHost, Body } from './host.js';
 
 type Artery = 'radial' | 'ulnar';

@@ -9,7 +9,7 @@ import {
   type OutletSymptom,
   SCALENE_WAYS,
 } from '../../examination/index.js';
-import { choices, large, optionsOf, toggles } from '../shared/choices.js';
+import { choices, large, optionsOf, toggles } from '../common/choices.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { BedsideHost, Body } from './host.js';
 

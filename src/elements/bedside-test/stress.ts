@@ -9,8 +9,8 @@ import {
   type OutletSymptom,
   type StopReason,
 } from '../../examination/index.js';
-import { choices, large, optionsOf } from '../shared/choices.js';
-import { selectField } from '../shared/fields.js';
+import { choices, large, optionsOf } from '../common/choices.js';
+import { selectField } from '../common/fields.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { Beat } from './beat.js';
 import type { BedsideHost, Body } from './host.js';

@@ -1,6 +1,6 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { type BedsideTestId, LONGEST_SECONDS } from '../../examination/index.js';
-import { large, toggles } from '../shared/choices.js';
+import { large, toggles } from '../common/choices.js';
 import type { PartMessages } from '../../locale/parts.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { BedsideHost, Body } from './host.js';

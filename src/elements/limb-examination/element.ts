@@ -11,11 +11,11 @@ import type { LimbHistoryElement } from '../limb-history/element.js';
 import type { LimbInspectionElement } from '../limb-inspection/element.js';
 import type { LimbPressures } from '../limb-pressures/element.js';
 import type { LimbStaging } from '../limb-staging/element.js';
-import { ICONS } from '../shared/icons.js';
-import { languageAt } from '../shared/language.js';
-import { partStyles } from '../shared/part-styles.js';
-import { RecordElement } from '../shared/record-element.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { ICONS } from '../common/icons.js';
+import { languageAt } from '../common/language.js';
+import { partStyles } from '../common/part-styles.js';
+import { RecordElement } from '../common/record-element.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { HistorySlice, PARTS, recordedIn } from './parts.js';
 import { examinationStyles } from './styles.js';
 

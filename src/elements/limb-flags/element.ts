@@ -3,9 +3,9 @@ import { property, state } from 'lit/decorators.js';
 import { emptyExamination, type Examination } from '../../examination/index.js';
 import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
 import { type RedFlag, redFlags, type StagingSettings } from '../../staging/index.js';
-import { ICONS } from '../shared/icons.js';
-import { LANG, LanguageController } from '../shared/language.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { ICONS } from '../common/icons.js';
+import { LANG, LanguageController } from '../common/language.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 
 const keyOf = ({ code, limb }: RedFlag): string => `${code} ${limb?.side ?? ''} ${limb?.kind ?? ''}`;
 

@@ -14,12 +14,12 @@ import {
   LONGEST_TEXT,
   patchAt,
 } from '../../examination/index.js';
-import { choices, optionsOf, toggles } from '../shared/choices.js';
-import { numberField, selectField, textField } from '../shared/fields.js';
-import { PartElement } from '../shared/part-element.js';
-import { partStyles } from '../shared/part-styles.js';
-import { type SidedRow, sidedRows, sidedRowStyles } from '../shared/sided-rows.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { choices, optionsOf, toggles } from '../common/choices.js';
+import { numberField, selectField, textField } from '../common/fields.js';
+import { PartElement } from '../common/part-element.js';
+import { partStyles } from '../common/part-styles.js';
+import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 
 type Kind = 'leg' | 'arm';
 /** More words than this are a list to choose from instead of buttons. */

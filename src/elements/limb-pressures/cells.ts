@@ -10,9 +10,9 @@ import {
 } from '../../examination/index.js';
 import { fromMmHg, toMmHg } from '../../pressures/index.js';
 import type { PartMessages } from '../../locale/parts.js';
-import { ICONS } from '../shared/icons.js';
-import { typedNumber } from '../shared/fields.js';
-import type { Refusal } from '../shared/part-element.js';
+import { ICONS } from '../common/icons.js';
+import { typedNumber } from '../common/fields.js';
+import type { Refusal } from '../common/part-element.js';
 
 /** One field of the table of pressures. */
 export interface PressureCell {

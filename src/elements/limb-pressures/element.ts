@@ -22,11 +22,11 @@ import {
   pressureSettings,
   readPressures,
 } from '../../pressures/index.js';
-import { choices } from '../shared/choices.js';
-import { numberField, refusalLine, selectField, textField } from '../shared/fields.js';
-import { PartElement } from '../shared/part-element.js';
-import { partStyles } from '../shared/part-styles.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { choices } from '../common/choices.js';
+import { numberField, refusalLine, selectField, textField } from '../common/fields.js';
+import { PartElement } from '../common/part-element.js';
+import { partStyles } from '../common/part-styles.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { cellStyles, pressureCell } from './cells.js';
 import { plotStyles, renderPlot } from './plot.js';
 import { pressureStyles } from './styles.js';

@@ -27,10 +27,10 @@ import {
   type StagingSettings,
   WIFI_TABLES_SOURCE,
 } from '../../staging/index.js';
-import { selectField, textField } from '../shared/fields.js';
-import { PartElement } from '../shared/part-element.js';
-import { partStyles } from '../shared/part-styles.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { selectField, textField } from '../common/fields.js';
+import { PartElement } from '../common/part-element.js';
+import { partStyles } from '../common/part-styles.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { stagingStyles } from './styles.js';
 
 type Kind = 'leg' | 'arm';

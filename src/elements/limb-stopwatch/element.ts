@@ -2,11 +2,11 @@ import { css, html, LitElement, nothing, type PropertyValues, type TemplateResul
 import { property, state } from 'lit/decorators.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
-import { numberField } from '../shared/fields.js';
-import { LANG, LanguageController } from '../shared/language.js';
-import type { Refusal } from '../shared/part-element.js';
-import { partStyles } from '../shared/part-styles.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { numberField } from '../common/fields.js';
+import { LANG, LanguageController } from '../common/language.js';
+import type { Refusal } from '../common/part-element.js';
+import { partStyles } from '../common/part-styles.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { clockText, WatchController } from './watch-controller.js';
 
 /**

@@ -15,8 +15,8 @@ import {
 } from '../../examination/index.js';
 import { GLYPH_SIZE } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
-import { glyphIcon, markIcon, shownForStep } from '../shared/glyph.js';
-import { ICONS } from '../shared/icons.js';
+import { glyphIcon, markIcon, shownForStep } from '../common/glyph.js';
+import { ICONS } from '../common/icons.js';
 
 /** Which part of the chooser is unfolded. */
 export type Unfolded = 'none' | 'bruit' | 'reasons' | 'doppler' | 'note';

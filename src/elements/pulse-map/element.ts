@@ -11,9 +11,9 @@ import {
 import { type Layout, placesIn, travel, type View } from '../../drawing/index.js';
 import { type Examination, type ScaleStep, setFields, unstatedPlaces } from '../../examination/index.js';
 import type { OpenPlaceEvent } from '../pulse-reading/events.js';
-import { glyphStyles } from '../shared/glyph.js';
-import { WidthController } from '../shared/width-controller.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { glyphStyles } from '../common/glyph.js';
+import { WidthController } from '../common/width-controller.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { renderAlso, renderLimbActs } from './also.js';
 import { ChooserController } from './chooser-controller.js';
 import { chooserStyles } from './chooser-styles.js';

@@ -22,7 +22,7 @@ import {
   TARGET_RADIUS,
 } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
-import { glyphParts } from '../shared/glyph.js';
+import { glyphParts } from '../common/glyph.js';
 import type { LegendItem } from './picture-legend.js';
 import type { DrawingPoint } from './site-finder.js';
 import type { SiteView } from './site-view.js';
@@ -54,7 +54,7 @@ function lesionLayer(marks: readonly LesionMark[], layout: Layout, words: Messag
     const x = number(p.x * layout.scale + layout.offsetX);
     const y = number(p.y * layout.scale + layout.offsetY);
     const angle = number((Math.atan2(p.ny, p.nx) * 180) / Math.PI);
-    const percent = mark.strength === undefined ? '' : `${Math.round(mark.strength * 100)}%`;
+    const percent = mark.strength === undefined ? '' : words.reading.percent(mark.strength);
     return svg`<g transform="translate(${x} ${y})" data-lesion=${`${mark.piece.key} ${mark.kind}`}>
       <title>${words.map.lesionMark(mark.kind, words.anatomy.piece(mark.piece.key), percent)}</title>
       <g transform="rotate(${angle})">${

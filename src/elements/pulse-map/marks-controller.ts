@@ -8,7 +8,7 @@ import {
   type TemplateResult,
 } from 'lit';
 import type { Layout } from '../../drawing/index.js';
-import { afterPaint } from '../shared/trailing.js';
+import { afterPaint } from '../common/trailing.js';
 import type { FigureSkin } from './figure.js';
 import type { SkinHost, SkinTools } from './marks-tools.js';
 import type { Hand } from './pointer.js';

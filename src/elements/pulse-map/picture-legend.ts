@@ -2,7 +2,7 @@ import { svg, type SVGTemplateResult } from 'lit';
 import { GLYPH_SIZE, LABEL_TYPE, type MarkKind } from '../../drawing/index.js';
 import { SCALES, type ScaleId } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import { glyphParts, markIcon, type Shown, shownForStep } from '../shared/glyph.js';
+import { glyphParts, markIcon, type Shown, shownForStep } from '../common/glyph.js';
 import type { SiteView } from './site-view.js';
 
 /** Sizes in px: the margin around, the height of a row, the gap between sign and words, and between items. */

@@ -20,7 +20,7 @@ import {
 } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
-import type { RecordStore } from '../shared/record-store.js';
+import type { RecordStore } from '../common/record-store.js';
 
 /** What was recorded last, for the status strip: a site with what is there now, or a sentence. */
 export interface Said {

@@ -10,7 +10,7 @@ import {
   type ScaleStep,
 } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import { type Shown, shownFor } from '../shared/glyph.js';
+import { type Shown, shownFor } from '../common/glyph.js';
 
 /** How a site appears: its glyph, its names, and how loud its label is. */
 export interface SiteView {

@@ -11,7 +11,7 @@ import {
 } from '../../drawing/index.js';
 import type { Examination, ScaleStep } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import { kept } from '../shared/kept.js';
+import { kept } from '../common/kept.js';
 import { type FigureView, renderFigure } from './figure.js';
 import { renderLegend } from './panels.js';
 import type { Hand } from './pointer.js';

@@ -25,8 +25,8 @@ import {
 } from '../../examination/index.js';
 import { GLYPH_SIZE } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
-import { glyphIcon, markIcon, shownFor } from '../shared/glyph.js';
-import { ICONS } from '../shared/icons.js';
+import { glyphIcon, markIcon, shownFor } from '../common/glyph.js';
+import { ICONS } from '../common/icons.js';
 
 export interface TableView {
   readonly examination: Examination;

@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep } from '../../examination/index.js';
 import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
-import { glyphIcon, shownForStep } from '../shared/glyph.js';
-import { ICONS } from '../shared/icons.js';
+import { glyphIcon, shownForStep } from '../common/glyph.js';
+import { ICONS } from '../common/icons.js';
 import type { Part } from './parts.js';
 
 /** What a carried pen leaves on a site: a grade, or that it could not be examined is left to the chooser. */

@@ -5,9 +5,9 @@ import { type DrawnFlow, drawnRecord, type LesionMark } from '../../drawing/inde
 import { emptyExamination, type Examination } from '../../examination/index.js';
 import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
-import { glyphStyles } from '../shared/glyph.js';
-import { LANG, LanguageController } from '../shared/language.js';
-import { controlStyles, tokenStyles } from '../shared/tokens.js';
+import { glyphStyles } from '../common/glyph.js';
+import { LANG, LanguageController } from '../common/language.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { limbLine, limbLineStyles } from './limb-line.js';
 import {
   beginsSection,

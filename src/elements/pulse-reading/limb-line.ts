@@ -10,7 +10,7 @@ import {
 import { BLOCK_BAR, blockLength, type DrawnFlow, type LesionMark, NARROWING } from '../../drawing/index.js';
 import { bruitAt, type Examination, pulseAt } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import { glyphParts, shownFor } from '../shared/glyph.js';
+import { glyphParts, shownFor } from '../common/glyph.js';
 
 const WIDTH = 362;
 const HEIGHT = 104;
