@@ -83,6 +83,8 @@ export class Stage {
   readonly #sites = kept(sitesIn);
   readonly #layout = kept(layoutOf);
   readonly #marks = kept(inView);
+  /** Asked once a width: a screen changes its height as its bars come and go, and the figure must not follow while one records. */
+  readonly #tallest = kept((_width: number) => tallest());
   readonly #collaterals = kept((all: readonly Collateral[], sites: Sites) =>
     all.filter(({ to }) => sites.has(placeKey(to))),
   );
@@ -93,7 +95,7 @@ export class Stage {
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
     return {
       ...hand,
-      layout: this.#layout(view, stage.width, stage.height ?? tallest(), sites, words),
+      layout: this.#layout(view, stage.width, stage.height ?? this.#tallest(stage.width), sites, words),
       collaterals: this.#collaterals(collaterals, sites),
       flow,
       marks: this.#marks(marks, view),

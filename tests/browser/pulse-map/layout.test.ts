@@ -2,7 +2,7 @@ import { expect } from '@open-wc/testing';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { LISTENING_PLACES, PLACES, PULSE_PLACES, setBruit, setPulse } from 'pulse-map/core';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
-import { press } from '../../tools/real-input.js';
+import { press, setViewport } from '../../tools/real-input.js';
 import { leastDistance, type NamedBox } from '../tools/boxes.js';
 import { badLabels, drawn, impossible, longest, RECORDS, viewsAt, WIDTHS } from '../tools/drawn.js';
 import { openMap, saidAll, settled, site } from '../tools/map.js';
@@ -147,6 +147,17 @@ describe('the control as a whole', () => {
     }
     observer.disconnect();
     expect(shifts).to.deep.equal([]);
+  });
+
+  it('moves no site when the screen changes its height between two findings, as a bar of the browser does', async () => {
+    const map = await openMap({ width: 900, height: 1300 });
+    const spots = (): string[] =>
+      drawn(map).targets.map(({ left, top }) => `${Math.round(left)} ${Math.round(top)}`);
+    const before = spots();
+    await setViewport({ width: 940, height: 1180 });
+    map.examination = restless();
+    await settled(map);
+    expect(spots()).to.deep.equal(before);
   });
 
   it('keeps the figure where it is while its parts open and a step is undone', async () => {
