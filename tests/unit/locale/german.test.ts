@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { type Limb, limbKey } from '../../../src/anatomy/index.js';
+import { type Examination, restNormal, setBruit, setPulse } from '../../../src/examination/index.js';
+import { readByRule } from '../../../src/localisation/index.js';
+import { de } from '../../../src/locale/de/register.js';
+import { examined, place } from '../../tools/examinations.js';
+
+// The terms are those of German vascular medicine (Becken-, Oberschenkel-, Unterschenkeletage; supra- and infragenual;
+// Strömungsgeräusch), the grammar that of any German grammar: common practice, from memory.
+
+const leads = (examination: Examination): string[] => de.rule.leads(readByRule(examination));
+const reasons = (examination: Examination, limb: Limb): string[] =>
+  de.rule.reasons(examination, readByRule(examination)[limbKey(limb)]);
+
+const FEET = {
+  'left posterior-tibial': 'absent',
+  'left dorsalis-pedis': 'absent',
+  'right posterior-tibial': 'absent',
+  'right dorsalis-pedis': 'absent',
+} as const;
+
+describe('the rule in German', () => {
+  it('names bounds after "zwischen", twins in the dative', () => {
+    expect(
+      leads(restNormal(examined({ 'left posterior-tibial': 'absent', 'left dorsalis-pedis': 'absent' }))),
+    ).toEqual(['Verschluss zwischen Poplitea links und den Fußpulsen links']);
+  });
+
+  it('takes the genitive after "oberhalb", and one of each gender for more than one', () => {
+    expect(leads(examined({ 'left popliteal': 'absent' }))).toEqual([
+      'Verschluss oberhalb der Poplitea links',
+    ]);
+    const weak = ['femoral', 'popliteal', 'posterior-tibial', 'dorsalis-pedis'];
+    const both = Object.fromEntries(
+      weak.flatMap((site) => ['left', 'right'].map((side) => [`${side} ${site}`, 'reduced' as const])),
+    );
+    expect(leads(restNormal(examined(both)))).toEqual([
+      'Stenose oberhalb beider Femoralispulse: an der Aortenbifurkation, oder je eine auf jeder Seite',
+    ]);
+    expect(leads(examined(FEET))).toEqual([
+      expect.stringMatching(
+        /^Verschluss oberhalb der Fußpulse beider Seiten: .*, oder je einer auf jeder Seite$/,
+      ),
+    ]);
+  });
+
+  it('gives an artery its article by its gender', () => {
+    expect(leads(restNormal(examined({ 'left posterior-tibial': 'absent' })))).toEqual([
+      'Verschluss allein des Truncus tibiofibularis links oder der Tibialis posterior links',
+    ]);
+  });
+
+  it('adds a second lesion with the article of its kind', () => {
+    const two = { 'left femoral': 'reduced', 'left popliteal': 'absent', ...FEET } as const;
+    const [first] = leads(
+      restNormal(examined({ ...two, 'right posterior-tibial': 'normal', 'right dorsalis-pedis': 'normal' })),
+    );
+    expect(first).toBe(
+      'Stenose zwischen Bauchaorta und Femoralis links; dazu ein Verschluss zwischen Femoralis links und Poplitea links',
+    );
+  });
+
+  it('says what was found and why a site says nothing', () => {
+    const examination = setPulse(
+      examined({ 'midline abdominal-aorta': 'normal', 'left popliteal': 'absent' }),
+      place('left femoral'),
+      { couldNotExamine: 'dressing' },
+    );
+    expect(reasons(examination, { side: 'left', kind: 'leg' })).toEqual([
+      'Bauchaorta tastbar, Poplitea links nicht tastbar. Dazwischen: Aortenbifurkation, Iliaca communis links, Iliaca externa links, Femoralis communis links, Femoralis superficialis links und Poplitea supragenual links. Femoralis links nicht untersuchbar (Verband); deshalb ist die Strecke weiter als nötig.',
+    ]);
+  });
+});
+
+describe('the map in German', () => {
+  it('says a site with all that is recorded there', () => {
+    const felt = examined({ 'left femoral': { grade: 'reduced', thrill: true, doppler: 'monophasic' } });
+    const { pulses, bruits, scale } = setBruit(felt, place('left femoral'), { bruit: 'systolic' });
+    expect(de.map.findings(pulses?.femoral?.left, bruits?.femoral?.left, scale)).toBe(
+      '1, abgeschwächt; Schwirren; Doppler monophasisch; systolisches Strömungsgeräusch',
+    );
+  });
+
+  it('says a side once for marks of the same side', () => {
+    expect(
+      de.marks.where([
+        { region: 'forefoot', side: 'left' },
+        { region: 'great-toe', side: 'left' },
+        { region: 'heel', side: 'right' },
+      ]),
+    ).toBe('Vorfuß, Großzehe links und Ferse rechts');
+  });
+});
+
+describe('the other parts in German', () => {
+  it('says hours and days in the dative', () => {
+    const onset = (hours: number) => de.history.limb({ hours });
+    expect([1, 5, 72].map(onset)).toEqual([['seit 1 Stunde'], ['seit 5 Stunden'], ['seit 3 Tagen']]);
+  });
+
+  it('says a segment with its sum and what it points to', () => {
+    expect(
+      de.pressures.segment(
+        {
+          code: 'drop',
+          side: 'left',
+          at: 'calf',
+          from: 'high-thigh',
+          mmHg: 50,
+          limit: 30,
+          strength: 'significant',
+          levels: ['femoro-popliteal'],
+        },
+        'kPa',
+      ),
+    ).toBe(
+      'Links: Abfall um 6,7 kPa zwischen Oberschenkel oben und Wade, bedeutsam; spricht für die Oberschenkeletage.',
+    );
+  });
+});
