@@ -44,7 +44,10 @@ export function parseWith<T extends z.ZodMiniType>(schema: T, input: unknown): P
     if (result.success) return { ok: true, value: result.data };
     return { ok: false, faults: faultsOf(input, result.error.issues, (path) => fieldsAt(schema, path)) };
   } catch {
-    return { ok: false, faults: [{ code: 'unreadable', path: [], found: typeof input, expected: ['plain JSON'] }] };
+    return {
+      ok: false,
+      faults: [{ code: 'unreadable', path: [], found: typeof input, expected: ['plain JSON'] }],
+    };
   }
 }
 

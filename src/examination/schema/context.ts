@@ -46,7 +46,14 @@ export const REVASCULARISATIONS = ['bypass', 'stent'] as const;
 export type Revascularisation = (typeof REVASCULARISATIONS)[number];
 
 /** Level of an amputation, least lost first. */
-export const LEG_AMPUTATIONS = ['toes', 'forefoot', 'below-knee', 'through-knee', 'above-knee', 'hip'] as const;
+export const LEG_AMPUTATIONS = [
+  'toes',
+  'forefoot',
+  'below-knee',
+  'through-knee',
+  'above-knee',
+  'hip',
+] as const;
 export type LegAmputation = (typeof LEG_AMPUTATIONS)[number];
 export const ARM_AMPUTATIONS = ['fingers', 'hand', 'below-elbow', 'above-elbow', 'shoulder'] as const;
 export type ArmAmputation = (typeof ARM_AMPUTATIONS)[number];
