@@ -351,7 +351,11 @@ export class PulseMap extends DrawnElement {
 
   #focusSite(key: PlaceKey): void {
     this.active = key;
-    void this.rendered().then(() => this.activeSite?.focus());
+    // In the table its button stands for the site.
+    const button = `.table [data-anchor="${key}"]`;
+    void this.rendered().then(() =>
+      (this.activeSite ?? this.renderRoot.querySelector<HTMLElement>(button))?.focus(),
+    );
   }
 
   readonly #openFromReading = (event: OpenPlaceEvent): void => {

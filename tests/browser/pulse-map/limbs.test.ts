@@ -1,0 +1,156 @@
+import { expect } from '@open-wc/testing';
+import type { PulseMap } from 'pulse-map/elements/pulse-map';
+import { VIEWS } from '../../../src/drawing/index.js';
+import { restNormal } from '../../../src/examination/index.js';
+import { examined } from '../../tools/examinations.js';
+import { click } from '../../tools/real-input.js';
+import { choose, chooser, openMap, openSite, saidAll, saidAt, settled, site, status } from '../tools/map.js';
+import { allByRole, byRole, nameOf, readableText } from '../tools/perceive.js';
+
+async function act(map: PulseMap, name: string): Promise<void> {
+  const fold = [...(map.shadowRoot?.querySelectorAll('summary') ?? [])].find(
+    (s) => nameOf(s) === 'Whole limbs',
+  );
+  if (!(fold?.parentElement as HTMLDetailsElement).open) await click(fold as Element);
+  await click(byRole(map, 'button', name));
+  await settled(map);
+}
+
+describe('acts on a whole limb', () => {
+  it('fill in what is blank from the other side, touch nothing stated, and are one step', async () => {
+    const map = await openMap({
+      examination: examined({
+        'right femoral': 'normal',
+        'right popliteal': 'reduced',
+        'right dorsalis-pedis': { couldNotExamine: 'dressing' },
+        'left popliteal': 'absent',
+      }),
+    });
+    await act(map, 'Rest of left leg as on the other side');
+    expect(saidAt(map, 'left femoral')).to.equal('2, normal');
+    expect(saidAt(map, 'left popliteal')).to.equal('0, absent');
+    expect(saidAt(map, 'left dorsalis pedis')).to.equal('could not examine: dressing');
+    expect(status(map)).to.match(/^Left leg filled in from the other side/);
+    map.undo();
+    await settled(map);
+    expect(saidAt(map, 'left femoral')).to.equal('not examined');
+  });
+
+  it('clear a limb and no other, in one step', async () => {
+    const map = await openMap({ examination: restNormal(examined({ 'left popliteal': 'absent' })) });
+    await act(map, 'Clear left leg');
+    expect(saidAt(map, 'left femoral')).to.equal('not examined');
+    expect(saidAt(map, 'right femoral')).to.equal('2, normal');
+    expect(saidAt(map, 'left radial')).to.equal('2, normal');
+    map.undo();
+    await settled(map);
+    expect(saidAt(map, 'left popliteal')).to.equal('0, absent');
+  });
+
+  it('say when there is nothing to change', async () => {
+    const map = await openMap();
+    await act(map, 'Clear right arm');
+    expect(status(map)).to.equal('Nothing to change on the right arm');
+  });
+});
+
+describe('a site as on the other side', () => {
+  it('takes everything but the note', async () => {
+    const map = await openMap({
+      examination: examined({ 'right femoral': { grade: 'reduced', thrill: true, note: 'scar' } }),
+    });
+    await openSite(map, 'left femoral');
+    await choose(map, 'button', 'Same as right');
+    expect(saidAt(map, 'left femoral')).to.equal('1, reduced; thrill');
+  });
+
+  it('is not offered in the midline', async () => {
+    const map = await openMap();
+    await openSite(map, 'abdominal aorta');
+    expect(allByRole(chooser(map) as HTMLElement, 'button', /^Same as/)).to.have.length(0);
+  });
+});
+
+describe('the views', () => {
+  it('are chosen by property, attribute and the list, and show their own sites', async () => {
+    const map = await openMap({ width: 1200 });
+    map.view = 'left-leg';
+    await settled(map);
+    expect(Object.keys(saidAll(map))).to.include.members([
+      'Left femoral',
+      'Abdominal aorta',
+      'Left dorsalis pedis',
+    ]);
+    expect(Object.keys(saidAll(map)).some((name) => /Right|radial/.test(name))).to.equal(false);
+    expect(map.getAttribute('view')).to.equal('left-leg');
+    map.setAttribute('view', 'right-hand');
+    await settled(map);
+    expect(Object.keys(saidAll(map))).to.deep.equal(['Right radial', 'Right ulnar']);
+    const list = byRole<HTMLSelectElement>(map, 'combobox', 'View');
+    expect(list.options).to.have.length(VIEWS.length + 1);
+    list.value = 'arms';
+    list.dispatchEvent(new Event('change'));
+    await settled(map);
+    expect(Object.keys(saidAll(map))).to.include('Left brachial');
+  });
+
+  it('record as the whole does', async () => {
+    const map = await openMap();
+    for (const [view, name] of [
+      ['left-foot', 'left dorsalis pedis'],
+      ['right-arm', 'right brachial'],
+      ['legs', 'abdominal aorta'],
+    ] as const) {
+      map.view = view;
+      await settled(map);
+      await openSite(map, name);
+      await choose(map, 'radio', '1, reduced');
+      expect(saidAt(map, name)).to.equal('1, reduced');
+    }
+  });
+
+  it('on a phone come one part at a time, and a site asked for brings its part', async () => {
+    const map = await openMap({ width: 360 });
+    expect(Object.keys(saidAll(map))).to.include('Left femoral');
+    await click(byRole(map, 'button', 'Right arm'));
+    await settled(map);
+    expect(Object.keys(saidAll(map))).to.include('Right radial');
+    expect(Object.keys(saidAll(map))).to.not.include('Left radial');
+    map.openPlace('left ulnar');
+    await settled(map);
+    expect(nameOf(chooser(map) as HTMLElement)).to.equal('Left ulnar');
+    expect(site(map, 'left ulnar')).to.exist;
+    map.openPlace('right popliteal');
+    await settled(map);
+    expect(site(map, 'right popliteal')).to.exist;
+  });
+});
+
+describe('an earlier record beside the present one', () => {
+  it('is told at every site, with what changed', async () => {
+    const map = await openMap({
+      examination: examined({ 'left femoral': 'absent', 'right femoral': 'normal' }),
+    });
+    map.compare = {
+      ...examined({ 'left femoral': 'normal', 'right femoral': 'normal' }),
+      examinedAt: '2026-01-05T09:00Z',
+    };
+    await settled(map);
+    expect(saidAt(map, 'left femoral')).to.equal('0, absent; earlier: 2, normal');
+    expect(saidAt(map, 'right femoral')).to.equal('2, normal; earlier: 2, normal');
+    expect(saidAt(map, 'left popliteal')).to.equal('not examined');
+    expect(readableText(map)).to.include('absent, was normal');
+    expect(readableText(map)).to.include('the earlier record, 5 January 2026');
+  });
+
+  it('is never part of the value, nor changed', async () => {
+    const map = await openMap();
+    const earlier = examined({ 'left femoral': 'normal' });
+    map.compare = earlier;
+    await settled(map);
+    expect(map.value).to.equal('');
+    await click(byRole(map, 'button', 'All 23 normal'));
+    expect(map.compare).to.equal(earlier);
+    expect(earlier).to.deep.equal(examined({ 'left femoral': 'normal' }));
+  });
+});
