@@ -44,7 +44,9 @@ const RECORDS: Readonly<Record<string, Examination>> = {
 async function reading(width: number, examination: Examination): Promise<PulseReading> {
   await setViewport({ width: width + 60, height: 900 });
   const frame = await fixture<HTMLElement>(
-    html`<div style="width:${width}px; background: Canvas"><pulse-reading .examination=${examination}></pulse-reading></div>`,
+    html`<div style="width:${width}px; background: Canvas">
+      <pulse-reading .examination=${examination}></pulse-reading>
+    </div>`,
   );
   const element = frame.querySelector('pulse-reading') as unknown as PulseReading;
   await element.updateComplete;
