@@ -1,7 +1,9 @@
-import { html, noChange, type TemplateResult } from 'lit';
+import { html, type TemplateResult } from 'lit';
 import { type Limb, LIMBS, SIDES } from '../../anatomy/index.js';
 import { ARM_DELAYS, type Delays, type Examination, LEG_DELAYS, ONSETS } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
+import { fold } from '../common/fold.js';
+import { renderSelect } from '../common/select.js';
 
 function choice<T extends string>(
   label: string,
@@ -11,18 +13,14 @@ function choice<T extends string>(
   notStated: string,
   pick: (value: T | undefined) => void,
 ): TemplateResult {
-  return html`<label
-    >${label}
-    <select
-      class="field"
-      ?disabled=${!editable}
-      .value=${chosen ?? ''}
-      @change=${(event: Event) => pick(((event.target as HTMLSelectElement).value || undefined) as T | undefined)}
-    >
-      <option value="" ?selected=${chosen === undefined}>${notStated}</option>
-      ${options.map(([value, text]) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`)}
-    </select>
-  </label>`;
+  return renderSelect<T | ''>({
+    label,
+    classes: ['', 'field'],
+    options: [['', notStated], ...options],
+    chosen: chosen ?? '',
+    disabled: !editable,
+    pick: (value) => pick(value || undefined),
+  });
 }
 
 function tidy<T extends object>(value: T): T | undefined {
@@ -42,37 +40,39 @@ export function renderAlso(
   const setDelays = (patch: Delays): void => set({ delays: tidy({ ...delays, ...patch }) });
   const open = examination.onset !== undefined || examination.delays !== undefined;
   // Opened once something stands there, and never closed under a person's hand.
-  return html`<details class="also" ?open=${open || noChange}>
-    <summary>${map.onsetAndDelays}</summary>
-    <div class="fields">
-      ${choice(
-        map.onset,
-        ONSETS.map((onset) => [onset, map.onsetWord(onset)] as const),
-        examination.onset,
-        editable,
-        map.notStated,
-        (onset) => set({ onset }),
-      )}
-      ${choice(
-        map.radioRadial,
-        ARM_DELAYS.map((delay) => [delay, map.radioRadialOptions[delay]] as const),
-        delays.radioRadial,
-        editable,
-        map.notStated,
-        (radioRadial) => setDelays({ radioRadial }),
-      )}
-      ${SIDES.map((side) =>
-        choice(
-          map.radioFemoral(words.anatomy.sides[side]),
-          LEG_DELAYS.map((delay) => [delay, map.radioFemoralOptions[delay]] as const),
-          delays.radioFemoral?.[side],
+  return fold(
+    map.onsetAndDelays,
+    open,
+    () =>
+      html`<div class="fields">
+        ${choice(
+          map.onset,
+          ONSETS.map((onset) => [onset, map.onsetWord(onset)] as const),
+          examination.onset,
           editable,
           map.notStated,
-          (delay) => setDelays({ radioFemoral: tidy({ ...delays.radioFemoral, [side]: delay }) }),
-        ),
-      )}
-    </div>
-  </details>`;
+          (onset) => set({ onset }),
+        )}
+        ${choice(
+          map.radioRadial,
+          ARM_DELAYS.map((delay) => [delay, map.radioRadialOptions[delay]] as const),
+          delays.radioRadial,
+          editable,
+          map.notStated,
+          (radioRadial) => setDelays({ radioRadial }),
+        )}
+        ${SIDES.map((side) =>
+          choice(
+            map.radioFemoral(words.anatomy.sides[side]),
+            LEG_DELAYS.map((delay) => [delay, map.radioFemoralOptions[delay]] as const),
+            delays.radioFemoral?.[side],
+            editable,
+            map.notStated,
+            (delay) => setDelays({ radioFemoral: tidy({ ...delays.radioFemoral, [side]: delay }) }),
+          ),
+        )}
+      </div>`,
+  );
 }
 
 /** Acts on a whole limb: fill what is blank from the other side, or take everything back. */
@@ -82,18 +82,20 @@ export function renderLimbActs(
   acts: { fill(limb: Limb): void; clear(limb: Limb): void },
 ): TemplateResult {
   const { map } = words;
-  return html`<details class="also">
-    <summary>${map.wholeLimbs}</summary>
-    <div class="limbs">
-      ${LIMBS.map(
-        (limb) =>
-          html`<button type="button" class="button" ?disabled=${!editable} @click=${() => acts.fill(limb)}>
-              ${map.fillLimb(limb)}
-            </button>
-            <button type="button" class="button" ?disabled=${!editable} @click=${() => acts.clear(limb)}>
-              ${map.clearLimb(limb)}
-            </button>`,
-      )}
-    </div>
-  </details>`;
+  return fold(
+    map.wholeLimbs,
+    false,
+    () =>
+      html`<div class="limbs">
+        ${LIMBS.map(
+          (limb) =>
+            html`<button type="button" class="button" ?disabled=${!editable} @click=${() => acts.fill(limb)}>
+                ${map.fillLimb(limb)}
+              </button>
+              <button type="button" class="button" ?disabled=${!editable} @click=${() => acts.clear(limb)}>
+                ${map.clearLimb(limb)}
+              </button>`,
+        )}
+      </div>`,
+  );
 }

@@ -1,13 +1,12 @@
 import {
-  html,
   type LitElement,
-  noChange,
   nothing,
   type ReactiveController,
   type SVGTemplateResult,
   type TemplateResult,
 } from 'lit';
 import type { Layout } from '../../drawing/index.js';
+import { fold } from '../common/fold.js';
 import { afterPaint } from '../common/trailing.js';
 import type { FigureSkin } from './figure.js';
 import type { SkinHost, SkinTools } from './marks-tools.js';
@@ -89,9 +88,6 @@ export class SkinController implements ReactiveController, FigureSkin {
   /** The list in words, opened where there is something in it and never closed under a person's hand. */
   list(): TemplateResult {
     const open = this.on || this.record.store().examination.marks !== undefined;
-    return html`<details class="also marks" part="marks" ?open=${open || noChange}>
-      <summary>${this.record.words().marks.title}</summary>
-      ${this.#tools?.list() ?? nothing}
-    </details>`;
+    return fold(this.record.words().marks.title, open, () => this.#tools?.list() ?? nothing, 'marks');
   }
 }

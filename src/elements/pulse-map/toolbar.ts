@@ -4,6 +4,7 @@ import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon, shownForStep } from '../common/glyph.js';
 import { ICONS } from '../common/icons.js';
+import { renderSelect } from '../common/select.js';
 import type { Part } from './parts.js';
 
 /** What a carried pen leaves on a site: a grade, or that it could not be examined is left to the chooser. */
@@ -121,37 +122,25 @@ function segments<T extends string>(
 }
 
 function scaleChoice({ words, scale, editable }: ToolbarView, acts: ToolbarActs): TemplateResult {
-  return html`<label class="scale"
-    ><span class="hint">${words.map.scale}</span>
-    <select
-      class="button"
-      ?disabled=${!editable}
-      .value=${scale}
-      @change=${(event: Event) => acts.scale((event.target as HTMLSelectElement).value as ScaleId)}
-    >
-      ${SCALE_IDS.map(
-        (id) => html`<option value=${id} ?selected=${id === scale}>${words.examination.scales[id]}</option>`,
-      )}
-    </select>
-  </label>`;
+  return renderSelect<ScaleId>({
+    label: words.map.scale,
+    classes: ['scale', 'button'],
+    options: SCALE_IDS.map((id) => [id, words.examination.scales[id]] as const),
+    chosen: scale,
+    disabled: !editable,
+    pick: acts.scale,
+  });
 }
 
 function viewChoice({ words, view, display }: ToolbarView, acts: ToolbarActs): TemplateResult {
-  const options = ['auto', ...VIEWS] as const;
-  return html`<label class="scale"
-    ><span class="hint">${words.map.viewLabel}</span>
-    <select
-      class="button"
-      ?disabled=${display === 'table'}
-      .value=${view}
-      @change=${(event: Event) => acts.view((event.target as HTMLSelectElement).value as View)}
-    >
-      ${options.map(
-        (option) =>
-          html`<option value=${option} ?selected=${option === view}>${words.map.views[option]}</option>`,
-      )}
-    </select>
-  </label>`;
+  return renderSelect<View | 'auto'>({
+    label: words.map.viewLabel,
+    classes: ['scale', 'button'],
+    options: (['auto', ...VIEWS] as const).map((option) => [option, words.map.views[option]] as const),
+    chosen: view,
+    disabled: display === 'table',
+    pick: acts.view,
+  });
 }
 
 function displayChoice({ words, display }: ToolbarView, acts: ToolbarActs): TemplateResult {

@@ -1,0 +1,52 @@
+import { html, noChange, nothing, type TemplateResult } from 'lit';
+import { AsyncDirective, directive } from 'lit/async-directive.js';
+import type { ChildPart } from 'lit/directive.js';
+
+type Content = () => unknown;
+
+/** Renders what is in a `<details>` from the first time on that it is open. */
+class OnceOpen extends AsyncDirective {
+  #details: HTMLDetailsElement | undefined;
+  #content: Content = () => nothing;
+  #opened = false;
+
+  override render(content: Content): unknown {
+    this.#content = content;
+    this.#opened ||= this.#details?.open ?? false;
+    return this.#opened ? content() : nothing;
+  }
+
+  override update(part: ChildPart, [content]: [Content]): unknown {
+    if (!this.#details) {
+      this.#details = part.parentNode as HTMLDetailsElement;
+      this.reconnected();
+    }
+    return this.render(content);
+  }
+
+  protected override disconnected(): void {
+    this.#details?.removeEventListener('toggle', this.#toggled);
+  }
+
+  protected override reconnected(): void {
+    this.#details?.addEventListener('toggle', this.#toggled);
+  }
+
+  readonly #toggled = (): void => {
+    if (!this.#opened) this.setValue(this.render(this.#content));
+  };
+}
+
+const onceOpen = directive(OnceOpen);
+
+/**
+ * A heading with something folded behind it, which costs nothing while nobody has opened it.
+ * @param open opens it; otherwise it stays as a person left it
+ * @param part its part and class, when it has one of its own
+ */
+export function fold(summary: string, open: boolean, content: Content, part = ''): TemplateResult {
+  return html`<details class="also ${part}" part=${part || nothing} ?open=${open || noChange}>
+    <summary>${summary}</summary>
+    ${onceOpen(content)}
+  </details>`;
+}
