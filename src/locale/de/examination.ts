@@ -14,7 +14,8 @@ import { list } from './phrases.js';
 
 const grades: Record<Grade, string> = {
   absent: 'fehlend',
-  reduced: 'abgeschwächt',
+  // Short enough to stand beside four others on a button; the sentences of the rule say "abgeschwächt tastbar".
+  reduced: 'schwach',
   normal: 'normal',
   bounding: 'hebend',
 };

@@ -81,8 +81,7 @@ export const map: MapWords = {
   note: 'Notiz',
   addNote: 'Notiz hinzufügen',
   siteTitle: placed,
-  // Four or five words stand side by side here, so the shorter one is taken.
-  gradeWord: (step) => sentence(step.grade === 'reduced' ? 'schwach' : gradeOf(step)),
+  gradeWord: (step) => sentence(gradeOf(step)),
   reasonWord: (reason) => sentence(examination.reasons[reason]),
   dopplerWord: (signal) => sentence(examination.dopplers[signal]),
   clear: 'Stelle leeren',

@@ -77,7 +77,7 @@ describe('the map in German', () => {
     const felt = examined({ 'left femoral': { grade: 'reduced', thrill: true, doppler: 'monophasic' } });
     const { pulses, bruits, scale } = setBruit(felt, place('left femoral'), { bruit: 'systolic' });
     expect(de.map.findings(pulses?.femoral?.left, bruits?.femoral?.left, scale)).toBe(
-      '1, abgeschwächt; Schwirren; Doppler monophasisch; systolisches Strömungsgeräusch',
+      '1, schwach; Schwirren; Doppler monophasisch; systolisches Strömungsgeräusch',
     );
   });
 
