@@ -45,6 +45,9 @@ const UNMEASURED = 820;
  * A map of the arteries of all four limbs on which one click, touch, pen or key records a pulse or a bruit; it shows where
  * the block is and why. A form control: it submits the record as JSON under its `name`.
  *
+ * It prints as one page of red flags, figure, table of findings and reading; `toSVG()` and `toPNG()` give the figure away as
+ * a picture.
+ *
  * @tag pulse-map
  * @attr value - The record as JSON; what a form reset returns to.
  * @fires input - A person changed the record.
