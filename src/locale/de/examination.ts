@@ -19,7 +19,7 @@ const grades: Record<Grade, string> = {
   normal: 'normal',
   bounding: 'hebend',
 };
-const INCREASED = 'verstärkt';
+const INCREASED = 'stark';
 
 const reasons: Record<Reason, string> = {
   dressing: 'Verband',

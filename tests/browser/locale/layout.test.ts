@@ -45,3 +45,20 @@ describe('German labels', () => {
     });
   }
 });
+
+describe('the German chooser', () => {
+  for (const width of [300, 360, 900]) {
+    it(`at ${width} px holds every word in its button, whatever is unfolded`, async () => {
+      const map = await openGerman(width, longest());
+      map.openPlace('left femoral');
+      await settled(map);
+      expect(byRole(map, 'dialog', 'Femoralis links')).to.exist;
+      for (const name of [/^Geräusch$/, /^Nicht untersuchbar/, /^Dopplersignal/]) {
+        const fold = byRole(map, 'button', name);
+        if (fold.getAttribute('aria-expanded') !== 'true') fold.click();
+        await settled(map);
+        expect(spilling(map), String(name)).to.deep.equal([]);
+      }
+    });
+  }
+});
