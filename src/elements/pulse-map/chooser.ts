@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { styleMap } from 'lit/directives/style-map.js';
 import { isListeningSite, isPulseSite, type Place } from '../../anatomy/index.js';
 import {
   type BruitFinding,
@@ -17,6 +16,7 @@ import { GLYPH_SIZE } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon, markIcon, shownForStep } from '../common/glyph.js';
 import { ICONS } from '../common/icons.js';
+import { styled } from '../common/styled.js';
 
 /** Which part of the chooser is unfolded. */
 export type Unfolded = 'none' | 'bruit' | 'reasons' | 'doppler' | 'note';
@@ -58,12 +58,7 @@ function radios<T extends string>(
   pick: (option: T) => void,
   columns: number,
 ): TemplateResult {
-  return html`<div
-    class="options"
-    role="radiogroup"
-    aria-label=${label}
-    style=${styleMap({ '--columns': columns })}
-  >
+  return html`<div class="options" role="radiogroup" aria-label=${label} ${styled({ '--columns': columns })}>
     ${options.map(
       (option, i) =>
         html`<button
@@ -87,7 +82,7 @@ function grades({ pulse, scale, words }: ChooserView, acts: ChooserActs): Templa
     class="grades ${steps.length > 4 ? 'five' : ''}"
     role="radiogroup"
     aria-label=${words.map.pulseOn(scale)}
-    style=${styleMap({ '--columns': steps.length })}
+    ${styled({ '--columns': steps.length })}
   >
     ${steps.map(
       (step, i) =>

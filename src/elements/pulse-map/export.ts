@@ -1,5 +1,6 @@
 import { render, svg } from 'lit';
 import type { ScaleId } from '../../examination/index.js';
+import { styled } from '../common/styled.js';
 import { type FigureView, renderFigure } from './figure.js';
 import { pictureLegend } from './picture-legend.js';
 
@@ -115,7 +116,7 @@ export function drawSVG(
   try {
     render(
       svg`<svg class="figure" viewBox="0 0 ${width} ${height}" width=${width} height=${height}><title>${title}</title><desc>${sentences.join('\n')}</desc>
-        <rect width=${width} height=${height} style="fill: var(--_paper)"></rect>${renderFigure(view)}${legend.template}</svg>`,
+        <rect width=${width} height=${height} ${styled({ fill: 'var(--_paper)' })}></rect>${renderFigure(view)}${legend.template}</svg>`,
       stage,
     );
     const root = stage.querySelector('svg') as SVGSVGElement;

@@ -1,7 +1,6 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { styleMap } from 'lit/directives/style-map.js';
 import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import {
   arteryPaths,
@@ -23,6 +22,7 @@ import {
 } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphParts } from '../common/glyph.js';
+import { styled } from '../common/styled.js';
 import type { LegendItem } from './picture-legend.js';
 import type { DrawingPoint } from './site-finder.js';
 import type { SiteView } from './site-view.js';
@@ -145,7 +145,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
   const shift = `translate(${number(layout.offsetX)} ${number(layout.offsetY)}) scale(${layout.scale.toFixed(4)})`;
   const grow = layout.glyphScale > 1 ? ` scale(${layout.glyphScale.toFixed(2)})` : '';
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
-      style=${styleMap({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${words.map.figure} data-view=${layout.view}>
+      ${styled({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${words.map.figure} data-view=${layout.view}>
     <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
     ${view.skin.layer(layout)}
     ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => letterLayer(view))}

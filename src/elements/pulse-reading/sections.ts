@@ -1,9 +1,9 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { styleMap } from 'lit/directives/style-map.js';
 import { limbKey, type LimbKey, pieceFromKey, piecesTo, type Place, placeKey } from '../../anatomy/index.js';
 import type { LimbDetail, LimbReading, LimbRule, NetworkReading, NextAct } from '../../localisation/index.js';
 import { voicesAgree } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
+import { styled } from '../common/styled.js';
 import { OpenPlaceEvent } from './events.js';
 
 export type ReadNetwork = NetworkReading & { status: 'read' };
@@ -29,7 +29,7 @@ function bar(
   return html`<li class="bar ${kind} ${first ? 'first' : ''}">
     <span>${name}</span>
     <span class="track" aria-hidden="true"
-      ><i style=${styleMap({ 'inline-size': percentWidth(probability) })}></i
+      ><i ${styled({ 'inline-size': percentWidth(probability) })}></i
     ></span>
     <span class="figure">${reading.percent(probability)}</span>
   </li>`;
@@ -152,9 +152,7 @@ export function evidenceSection(
         const width = `${((Math.abs(weight) / full) * 50).toFixed(1)}%`;
         const way = weight > 0 ? 'pro' : 'contra';
         return html`<li>
-          <span class="tick ${way}" aria-hidden="true"
-            ><i style=${styleMap({ 'inline-size': width })}></i
-          ></span>
+          <span class="tick ${way}" aria-hidden="true"><i ${styled({ 'inline-size': width })}></i></span>
           <span
             >${localisation.finding(finding)}<span class=${numbers ? 'hint weight' : 'hidden-visually'}
               >${numbers ? localisation.weight(weight) : `, ${weight > 0 ? localisation.for : localisation.against}`}</span
