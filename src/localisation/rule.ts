@@ -7,6 +7,7 @@ import {
   pieceAbove,
   piecesTo,
   type Place,
+  placeKey,
   PULSE_PLACES,
   stationsOf,
 } from '../anatomy/index.js';
@@ -189,6 +190,12 @@ export function readByRule(examination: Examination): RuleReading {
       },
     ]),
   ) as unknown as RuleReading;
+}
+
+/** Whether one pulse felt beyond puts two lesions of a limb in the same doubt, so that the reason need be told once only. */
+export function sameDoubt(one: RuleLesion, other: RuleLesion | undefined): boolean {
+  const [a, b] = [one.contradictedBy, other?.contradictedBy];
+  return !!a && !!b && placeKey(a) === placeKey(b) && one.refilled === other?.refilled;
 }
 
 /**

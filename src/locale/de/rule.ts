@@ -16,6 +16,7 @@ import {
   type RuleContradiction,
   type RuleLesion,
   type RuleReading,
+  sameDoubt,
   sameEverywhere,
 } from '../../localisation/rule.js';
 import type { RuleWords } from '../en/rule.js';
@@ -136,21 +137,25 @@ function where(one: RuleLesion, limb: LimbKey, alone: boolean): string {
 }
 
 /** "Verschluss zwischen Femoralis links und Poplitea links", with what speaks against it beyond. */
-function lesion(one: RuleLesion, limb: LimbKey, alone = true): string {
+function lesion(one: RuleLesion, limb: LimbKey, alone = true, because = true): string {
   const said = where(one, limb, alone);
   if (!one.contradictedBy) return said;
   const beyond = anatomy.place(one.contradictedBy);
-  return one.refilled
-    ? `${said}, jenseits davon ${beyond} schwach tastbar`
-    : `${KINDS[one.kind].doubtful} ${said}, denn jenseits davon ist ${beyond} voll tastbar`;
+  if (one.refilled) return because ? `${said}, jenseits davon ${beyond} schwach tastbar` : said;
+  return `${KINDS[one.kind].doubtful} ${said}${because ? `, denn jenseits davon ist ${beyond} voll tastbar` : ''}`;
 }
 
 /** Each lesion of a limb in words; an artery stands alone only where its twin is as strong as the pulse above. */
 function lesions({ limb, lesions: all }: LimbRule): { kind: RuleLesion['kind']; text: string }[] {
   const weak = new Set(all.filter((one) => !one.singleArtery).flatMap((one) => one.below));
-  return all.map((one) => ({
+  return all.map((one, i) => ({
     kind: one.kind,
-    text: lesion(one, limbKey(limb), !one.below.some((place) => weak.has(place))),
+    text: lesion(
+      one,
+      limbKey(limb),
+      !one.below.some((place) => weak.has(place)),
+      !sameDoubt(one, all[i + 1]),
+    ),
   }));
 }
 

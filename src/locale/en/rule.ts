@@ -16,6 +16,7 @@ import {
   type RuleContradiction,
   type RuleLesion,
   type RuleReading,
+  sameDoubt,
   sameEverywhere,
 } from '../../localisation/rule.js';
 import { anatomy } from './anatomy.js';
@@ -119,19 +120,20 @@ function where(one: RuleLesion, limb: LimbKey, alone: boolean): string {
 }
 
 /** "block between left femoral and left popliteal", with what speaks against it beyond. */
-function lesion(one: RuleLesion, limb: LimbKey, alone = true): string {
+function lesion(one: RuleLesion, limb: LimbKey, alone = true, because = true): string {
   const said = where(one, limb, alone);
   if (!one.contradictedBy) return said;
   const beyond = at(one.contradictedBy);
-  return one.refilled
-    ? `${said}, with ${beyond} weakly felt beyond it`
-    : `doubtful ${said}, since ${beyond} is felt in full beyond it`;
+  if (one.refilled) return because ? `${said}, with ${beyond} weakly felt beyond it` : said;
+  return `doubtful ${said}${because ? `, since ${beyond} is felt in full beyond it` : ''}`;
 }
 
 /** Each lesion of a limb in words; an artery stands alone only where its twin is as strong as the pulse above. */
 function lesions({ limb, lesions: all }: LimbRule): string[] {
   const weak = new Set(all.filter((one) => !one.singleArtery).flatMap((one) => one.below));
-  return all.map((one) => lesion(one, limbKey(limb), !one.below.some((place) => weak.has(place))));
+  return all.map((one, i) =>
+    lesion(one, limbKey(limb), !one.below.some((place) => weak.has(place)), !sameDoubt(one, all[i + 1])),
+  );
 }
 
 /** "Narrowing …, and a block …". */

@@ -194,6 +194,13 @@ describe('the bedside rule in English', () => {
     });
   });
 
+  it('tells a reason that two doubts have in common once, with the last of them', () => {
+    const weak = { 'right femoral': 'reduced', 'right popliteal': 'absent' } as const;
+    expect(said(weak, 'normal').leads).toEqual([
+      'Doubtful narrowing between the abdominal aorta and right femoral, and a doubtful block between right femoral and right popliteal, since right posterior tibial is felt in full beyond it',
+    ]);
+  });
+
   it('keeps a block with weak pulses beyond it', () => {
     expect(said({ 'left popliteal': 'absent', ...beyond('left', FOOT, 'reduced') }, 'normal').leads).toEqual([
       'Block between left femoral and left popliteal, with left posterior tibial weakly felt beyond it',
