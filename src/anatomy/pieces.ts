@@ -80,3 +80,20 @@ export function piecesTo(piece: Piece): Piece[] {
   for (let at: Piece | undefined = piece; at; at = feedingPiece(at)) path.unshift(at);
   return path;
 }
+
+/** Pieces as one names them, in order and once each: both parts of an artery are the artery, a part alone is the part. */
+export function namedStretches(
+  keys: readonly PieceKey[],
+): ({ readonly piece: Piece } | { readonly vessel: Vessel })[] {
+  const found = keys.flatMap((key) => pieceFromKey(key) ?? []);
+  const parts = (piece: Piece): number =>
+    found.filter((other) => vesselKey(other) === vesselKey(piece)).length;
+  const told = new Set<string>();
+  return found.flatMap((piece) => {
+    const whole = parts(piece) > 1;
+    const key = whole ? vesselKey(piece) : piece.key;
+    if (told.has(key)) return [];
+    told.add(key);
+    return [whole ? { vessel: { artery: piece.artery, side: piece.side } } : { piece }];
+  });
+}

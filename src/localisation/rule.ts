@@ -1,6 +1,7 @@
 import {
   levelOf,
   type Limb,
+  type LimbKey,
   limbKey,
   LIMBS,
   type Piece,
@@ -190,6 +191,27 @@ export function readByRule(examination: Examination): RuleReading {
       },
     ]),
   ) as unknown as RuleReading;
+}
+
+/** A limb with its first weak pulses. */
+export interface ExplainedLimb {
+  readonly limb: LimbKey;
+  readonly below: readonly PulsePlace[];
+}
+
+/** The limbs that one lesion would explain, each with its first weak pulses, in the fixed order of limbs. */
+export function limbsExplained(one: RuleLesion, limb: LimbKey): ExplainedLimb[] {
+  const order = LIMBS.map(limbKey);
+  return [
+    { limb, below: one.below },
+    ...one.sharedWith.map((key, i) => ({ limb: key, below: one.sharedBelow[i] ?? [] })),
+  ].sort((a, b) => order.indexOf(a.limb) - order.indexOf(b.limb));
+}
+
+/** Whether an artery is meant alone: its twin is as strong as the pulse above, so nothing above them both is weak too. */
+export function standsAlone(one: RuleLesion, { lesions }: LimbRule): boolean {
+  const weak = lesions.filter((other) => !other.singleArtery).flatMap((other) => other.below.map(placeKey));
+  return !one.below.some((place) => weak.includes(placeKey(place)));
 }
 
 /** Whether one pulse felt beyond puts two lesions of a limb in the same doubt, so that the reason need be told once only. */

@@ -1,16 +1,10 @@
-import {
-  limbKey,
-  type LimbKey,
-  pieceFromKey,
-  type PieceKey,
-  type SiteId,
-  vesselKey,
-} from '../../anatomy/index.js';
+import { limbKey, type LimbKey, type PieceKey, type SiteId } from '../../anatomy/index.js';
 import type { ActId, Assumption, Cause, FindingId, Muscle, State } from '../../localisation/index.js';
 import type { LocalisationWords } from '../en/localisation.js';
 import { anatomy, atLimb, pulseName, withArticle } from './anatomy.js';
 import { examination } from './examination.js';
 import { decimal, list, sentence } from './phrases.js';
+import { pieces as named } from './rule.js';
 
 const causes: Record<Cause, string> = {
   none: 'keine Arterienerkrankung',
@@ -38,17 +32,9 @@ const muscles: Record<Muscle, string> = {
   arm: 'Arm',
 };
 
-/** Several pieces as one names them: both parts of an artery are the artery. */
+/** Several pieces as one names them, as alternatives. */
 function pieces(keys: readonly PieceKey[]): string {
-  const first = keys[0] && pieceFromKey(keys[0]);
-  if (!first) return '';
-  const sameVessel = keys.every((key) => vesselKey(pieceFromKey(key) ?? first) === vesselKey(first));
-  return keys.length > 1 && sameVessel
-    ? anatomy.vessel(first)
-    : list(
-        keys.map((key) => anatomy.piece(key)),
-        'oder',
-      );
+  return list(named(keys), 'oder');
 }
 
 const DELAY = { right: 'rechts später', left: 'links später', both: 'beidseits', none: 'keine' };

@@ -1,15 +1,9 @@
-import {
-  limbKey,
-  type LimbKey,
-  pieceFromKey,
-  type PieceKey,
-  type Place,
-  vesselKey,
-} from '../../anatomy/index.js';
+import { limbKey, type LimbKey, type PieceKey, type Place } from '../../anatomy/index.js';
 import type { ActId, Answer, Assumption, Cause, FindingId, Muscle, State } from '../../localisation/index.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
 import { list, sentence } from './phrases.js';
+import { pieces as named } from './rule.js';
 
 const causes: Record<Cause, string> = {
   none: 'no arterial disease',
@@ -37,17 +31,9 @@ const muscles: Record<Muscle, string> = {
   arm: 'arm',
 };
 
-/** Several pieces as one names them: both parts of an artery are the artery. */
+/** Several pieces as one names them, as alternatives. */
 function pieces(keys: readonly PieceKey[]): string {
-  const first = keys[0] && pieceFromKey(keys[0]);
-  if (!first) return '';
-  const sameVessel = keys.every((key) => vesselKey(pieceFromKey(key) ?? first) === vesselKey(first));
-  return keys.length > 1 && sameVessel
-    ? anatomy.vessel(first)
-    : list(
-        keys.map((key) => anatomy.piece(key)),
-        'or',
-      );
+  return list(named(keys), 'or');
 }
 
 const DELAY = { right: 'right later', left: 'left later', both: 'on both sides', none: 'none' };

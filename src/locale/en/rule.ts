@@ -1,14 +1,13 @@
 import {
   isPulseSite,
-  LIMBS,
   type LimbKey,
   limbKey,
+  namedStretches,
   pieceFromKey,
   type PieceKey,
   type Place,
   PULSE_PLACES,
   type SiteId,
-  vesselKey,
 } from '../../anatomy/index.js';
 import { type Examination, type Grade, pulseAt } from '../../examination/index.js';
 import {
@@ -16,8 +15,10 @@ import {
   type RuleContradiction,
   type RuleLesion,
   type RuleReading,
+  limbsExplained,
   sameDoubt,
   sameEverywhere,
+  standsAlone,
 } from '../../localisation/rule.js';
 import { anatomy } from './anatomy.js';
 import { examination as words } from './examination.js';
@@ -57,28 +58,10 @@ function spot(places: readonly Place[]): string {
 }
 
 /** Arteries named once each, in order; both parts of one artery are the artery. */
-function pieces(keys: readonly PieceKey[]): string[] {
-  const whole = (key: PieceKey): boolean => {
-    const own = pieceFromKey(key);
-    return !!own && keys.filter((k) => vesselKey(pieceFromKey(k) ?? own) === vesselKey(own)).length > 1;
-  };
-  return [
-    ...new Set(
-      keys.map((key) => {
-        const own = pieceFromKey(key);
-        return own && whole(key) ? anatomy.vessel(own) : anatomy.piece(key);
-      }),
-    ),
-  ];
-}
-
-/** The limbs that one lesion would explain, each with its first weak pulses, in the fixed order of limbs. */
-function explained(one: RuleLesion, limb: LimbKey): { limb: LimbKey; below: readonly Place[] }[] {
-  const order = LIMBS.map(limbKey);
-  return [
-    { limb, below: one.below },
-    ...one.sharedWith.map((key, i) => ({ limb: key, below: one.sharedBelow[i] ?? [] })),
-  ].sort((a, b) => order.indexOf(a.limb) - order.indexOf(b.limb));
+export function pieces(keys: readonly PieceKey[]): string[] {
+  return namedStretches(keys).map((one) =>
+    'vessel' in one ? anatomy.vessel(one.vessel) : anatomy.piece(one.piece.key),
+  );
 }
 
 /** Where several limbs part; long stretches of the aorta in one word. */
@@ -95,7 +78,7 @@ function inShared(keys: readonly PieceKey[]): string {
 
 /** "block above both femoral pulses: at the aortic fork, or one on each side"; empty where no other limb shares the lesion. */
 function sharedLesion(one: RuleLesion, limb: LimbKey): string {
-  const all = explained(one, limb);
+  const all = limbsExplained(one, limb);
   const [a, b] = all.map(({ below }) => below);
   if (!a?.[0] || !b || a[0].side === 'midline') return '';
   const sites = (places: readonly Place[]) => places.map((place) => place.site).join();
@@ -129,11 +112,9 @@ function lesion(one: RuleLesion, limb: LimbKey, alone = true, because = true): s
 }
 
 /** Each lesion of a limb in words; an artery stands alone only where its twin is as strong as the pulse above. */
-function lesions({ limb, lesions: all }: LimbRule): string[] {
-  const weak = new Set(all.filter((one) => !one.singleArtery).flatMap((one) => one.below));
-  return all.map((one, i) =>
-    lesion(one, limbKey(limb), !one.below.some((place) => weak.has(place)), !sameDoubt(one, all[i + 1])),
-  );
+function lesions(rule: LimbRule): string[] {
+  const { limb, lesions: all } = rule;
+  return all.map((one, i) => lesion(one, limbKey(limb), standsAlone(one, rule), !sameDoubt(one, all[i + 1])));
 }
 
 /** "Narrowing …, and a block …". */
