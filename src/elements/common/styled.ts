@@ -19,4 +19,4 @@ class Styled extends Directive {
  * Sets style properties on the element it stands on, always the same ones. It never writes a `style` attribute, which a
  * strict content security policy forbids: Lit's own `styleMap` does so the first time.
  */
-export const styled = directive(Styled);
+export const styled: (styles: Styles) => unknown = directive(Styled);
