@@ -23,8 +23,8 @@ const nameOf = (path) => path.slice(path.lastIndexOf('/') + 1);
  * Bundles a module with what it imports on demand in chunks of its own. The package's own name leads to dist/.
  * @param {string} code of the module, resolved from the top of the project
  * @param {{ name?: string, leftOut?: RegExp }} [options] name of the resulting file; modules that stay outside, by their path
- * @returns {Promise<{ files: Map<string, string>, first: string[], later: string[] }>} every file by its name, and the code
- *   that is needed at once and on demand
+ * @returns {Promise<{ files: Map<string, string>, needed: (module?: string) => Set<string> }>} every file by its name, and
+ *   the names of those that the module needs at once, or that another one, given by the end of its path, does
  */
 export async function bundleInChunks(code, { name = 'entry', leftOut } = {}) {
   const { outputFiles, metafile } = await build({
@@ -47,15 +47,21 @@ export async function bundleInChunks(code, { name = 'entry', leftOut } = {}) {
   });
   const files = new Map(outputFiles.map(({ path, text }) => [nameOf(path), text]));
   const chunks = new Map(Object.entries(metafile.outputs).map(([path, chunk]) => [nameOf(path), chunk]));
-  const first = new Set();
-  const reach = (file) => {
-    if (first.has(file)) return;
-    first.add(file);
-    for (const { path, kind, external } of chunks.get(file).imports) {
-      if (kind === 'import-statement' && !external) reach(nameOf(path));
-    }
+  const needed = (module) => {
+    const found = new Set();
+    const reach = (file) => {
+      if (found.has(file)) return;
+      found.add(file);
+      for (const { path, kind, external } of chunks.get(file).imports) {
+        if (kind === 'import-statement' && !external) reach(nameOf(path));
+      }
+    };
+    const [start] = module
+      ? ([...chunks].find(([, { entryPoint }]) => entryPoint?.endsWith(module)) ?? [])
+      : [`${name}.js`];
+    if (!start) throw new Error(`bundle: found no chunk that begins with ${module}`);
+    reach(start);
+    return found;
   };
-  reach(`${name}.js`);
-  const texts = (wanted) => [...files].filter(([file]) => first.has(file) === wanted).map(([, text]) => text);
-  return { files, first: texts(true), later: texts(false) };
+  return { files, needed };
 }

@@ -24,6 +24,8 @@ const SLACK = 0.06;
 const MAP = `import 'pulse-map/elements/pulse-map/define';`;
 const LIT = /node_modules[\\/](lit|lit-html|lit-element|@lit)[\\/]/;
 const ENGINE = /dist[\\/]localisation[\\/]/;
+/** The module with which the map fetches the engine. */
+const READING = 'dist/elements/pulse-reading/limbs.js';
 
 if (!options.built) {
   const { status, stderr } = spawnSync(process.execPath, ['tests/tools/build.mjs'], {
@@ -39,45 +41,48 @@ if (!options.built) {
 const bytes = (texts) => texts.reduce((sum, text) => sum + Buffer.byteLength(text), 0);
 const gzip = (texts) => texts.reduce((sum, text) => sum + gzipSync(text, { level: 9 }).length, 0);
 
-const map = await bundleInChunks(MAP);
-const bare = await bundleInChunks(MAP, { leftOut: new RegExp(`${LIT.source}|${ENGINE.source}`) });
+/** The code of a bundle in three parts: what its first paint waits for, what a reading needs beside it, and the rest. */
+async function parts(code, { reading, ...options } = {}) {
+  const { files, needed } = await bundleInChunks(code, options);
+  const first = needed();
+  const withReading = reading ? needed(reading) : first;
+  const texts = (wanted) => [...files].filter(([name]) => wanted(name)).map(([, text]) => text);
+  return {
+    first: texts((name) => first.has(name)),
+    reading: texts((name) => !first.has(name) && withReading.has(name)),
+    rest: texts((name) => !first.has(name) && !withReading.has(name)),
+  };
+}
+
+const map = await parts(MAP, { reading: READING });
+const bare = await parts(MAP, { reading: READING, leftOut: new RegExp(`${LIT.source}|${ENGINE.source}`) });
 const all = [readFileSync(join(root, 'dist/pulse-map.bundle.js'), 'utf8')];
-const slider = await bundleInChunks(readFileSync(join(root, 'tests/bench/pages/slider.js'), 'utf8'));
-const worldMap = await bundleInChunks(readFileSync(join(root, 'tests/bench/pages/world-map.js'), 'utf8'));
+const slider = await parts(readFileSync(join(root, 'tests/bench/pages/slider.js'), 'utf8'));
+const worldMap = await parts(readFileSync(join(root, 'tests/bench/pages/world-map.js'), 'utf8'));
+
+/** Key of the result, title of its row, and the code. Map and engine are one thing, whenever the engine is fetched. */
+const MEASURED = [
+  ['map', 'the map alone', [...map.first, ...map.reading]],
+  ['mapFirstPaint', '  of it fetched before the first paint', map.first],
+  ['mapWithoutLitAndEngine', '  of it without Lit and the engine', [...bare.first, ...bare.reading]],
+  ['mapLater', 'chooser, table, skin, flags: after the paint', map.rest],
+  ['all', 'everything', all],
+  ['slider', 'slider of a component library', slider.first],
+  ['worldMap', 'world map by d3, with its data', worldMap.first],
+];
 
 const result = {
-  mapGzip: gzip(map.first),
-  mapLaterGzip: gzip(map.later),
-  mapWithoutLitAndEngineGzip: gzip(bare.first),
-  allGzip: gzip(all),
-  sliderGzip: gzip(slider.first),
-  worldMapGzip: gzip(worldMap.first),
-  bytes: {
-    map: bytes(map.first),
-    mapLater: bytes(map.later),
-    mapWithoutLitAndEngine: bytes(bare.first),
-    all: bytes(all),
-    slider: bytes(slider.first),
-    worldMap: bytes(worldMap.first),
-  },
+  ...Object.fromEntries(MEASURED.map(([key, , texts]) => [`${key}Gzip`, gzip(texts)])),
+  bytes: Object.fromEntries(MEASURED.map(([key, , texts]) => [key, bytes(texts)])),
 };
-
-const ROWS = [
-  ['the map alone', result.mapGzip, result.bytes.map],
-  ['  fetched after its first paint', result.mapLaterGzip, result.bytes.mapLater],
-  ['  without Lit and the engine', result.mapWithoutLitAndEngineGzip, result.bytes.mapWithoutLitAndEngine],
-  ['everything', result.allGzip, result.bytes.all],
-  ['slider of a component library', result.sliderGzip, result.bytes.slider],
-  ['world map by d3, with its data', result.worldMapGzip, result.bytes.worldMap],
-];
 
 if (options.json) {
   console.log(JSON.stringify(result));
 } else {
-  console.log(`${'kB'.padEnd(36)}${'gzipped'.padStart(9)}${'minified'.padStart(10)}`);
+  console.log(`${'kB'.padEnd(46)}${'gzipped'.padStart(9)}${'minified'.padStart(10)}`);
   const kB = (number) => (number / 1000).toFixed(1);
-  for (const [title, gzipped, minified] of ROWS)
-    console.log(title.padEnd(36) + kB(gzipped).padStart(9) + kB(minified).padStart(10));
+  for (const [key, title] of MEASURED)
+    console.log(title.padEnd(46) + kB(result[`${key}Gzip`]).padStart(9) + kB(result.bytes[key]).padStart(10));
 }
 
 if (options.check) {
