@@ -30,3 +30,11 @@ export function isHeard(finding: BruitFinding | undefined): boolean {
 export function unstatedPlaces(examination: Examination) {
   return PULSE_PLACES.filter((place) => !isStated(pulseAt(examination, place)));
 }
+
+/** Fields that say how or by whom, not what was found: a record with only these is empty. */
+const SETTINGS = new Set(['format', 'scale']);
+
+/** Whether anything has been recorded. */
+export function isEmptyRecord(examination: Examination): boolean {
+  return Object.keys(examination).every((key) => SETTINGS.has(key));
+}

@@ -3,6 +3,7 @@ import { property, state } from 'lit/decorators.js';
 import {
   emptyExamination,
   type Examination,
+  isEmptyRecord,
   parseExamination,
   parseExaminationText,
   type Parsed,
@@ -12,14 +13,6 @@ import { messagesFor, type Messages } from '../../locale/index.js';
 import { FormControl } from './form-control.js';
 import { RecordStore } from './record-store.js';
 import { RovingToolbar } from './roving-toolbar.js';
-
-/** Fields that say how or by whom, not what was found: a record with only these is empty. */
-const SETTINGS = new Set(['format', 'scale']);
-
-/** Whether anything has been recorded. */
-export function isEmptyRecord(examination: Examination): boolean {
-  return Object.keys(examination).every((key) => SETTINGS.has(key));
-}
 
 /**
  * A form control whose value is an examination as JSON, with the habits of an `<input>`. What it shows is up to the

@@ -8,9 +8,9 @@ import {
 import { isPulseSite, type Place, placeFromKey, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import { bruitAt, type Examination, pulseAt, stepForDigit } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import { type ChooserActs, renderChooser, type Unfolded } from './chooser.js';
+import type { ChooserActs, Unfolded } from './chooser.js';
+import { later } from './fetched.js';
 import { type KeyAct, keyAct } from './keys.js';
-import { placeChooser } from './place-chooser.js';
 import type { Recorder } from './recorder.js';
 
 export interface ChooserHost {
@@ -94,10 +94,10 @@ export class ChooserController implements ReactiveController {
   /** The panel of the open site. */
   template(): TemplateResult | typeof nothing {
     const { host, place, unfolded, pinned } = this;
-    if (!place) return nothing;
+    if (!place || !later.part) return nothing;
     const examination = host.examination();
     return html`<div @keydown=${this.keydown}>
-      ${renderChooser(
+      ${later.part.renderChooser(
         {
           place,
           pulse: pulseAt(examination, place),
@@ -248,11 +248,11 @@ export class ChooserController implements ReactiveController {
       return;
     }
     const own = this.#box(`[data-anchor="${this.open}"]`);
-    if (!own) return;
+    if (!own || !later.part) return;
     const others = [
       ...this.host.element.renderRoot.querySelectorAll(`[data-anchor]:not([data-anchor="${this.open}"])`),
     ];
-    const { left, top } = placeChooser(
+    const { left, top } = later.part.placeChooser(
       own,
       others.map((other) => other.getBoundingClientRect()),
       { width: panel.offsetWidth, height: panel.offsetHeight },

@@ -1,14 +1,18 @@
 import { type LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { View } from '../../drawing/index.js';
-import type { Examination } from '../../examination/index.js';
+import { type Examination, isEmptyRecord } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
+import { LaterController } from '../common/later.js';
+import { addStyles } from '../common/more-styles.js';
 import { PrintController } from '../common/printing.js';
-import { isEmptyRecord, RecordElement } from '../common/record-element.js';
-import { afterPaint, TrailingController } from '../common/trailing.js';
+import { RecordElement } from '../common/record-element.js';
+import { TrailingController } from '../common/trailing.js';
+import type { LimbFlags } from '../limb-flags/element.js';
+import { reader } from '../pulse-reading/reader.js';
 import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './export.js';
+import { later } from './fetched.js';
 import type { FigureView } from './figure.js';
-import { PAGE, renderSheet, SETTINGS } from './sheet.js';
 
 /** A figure that no hand is on. */
 const UNTOUCHED = { open: undefined, preview: undefined, dragged: [] } as const;
@@ -25,8 +29,8 @@ export interface Frame {
 
 /** The map as far as it is a picture: when its reading is made, and what is taken away of it. */
 export abstract class DrawnElement extends RecordElement {
-  /** Fetches the element of the red flags, which brings the staging rules with it; the define module says from where. */
-  static loadFlags: () => Promise<unknown> = () => Promise.resolve();
+  /** Makes the element of the red flags known, which comes later; the define module says how. */
+  static defineFlags: (element: typeof LimbFlags) => void = () => undefined;
 
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
   @property({ reflect: true }) view: View | 'auto' = 'auto';
@@ -37,8 +41,19 @@ export abstract class DrawnElement extends RecordElement {
 
   readonly #reading = new TrailingController(this, () => this.examination);
   readonly #print = new PrintController(this);
+  readonly #later = new LaterController(
+    this,
+    later,
+    () => this.showsLater,
+    () => this.notFetched(),
+  );
   /** How tightly the sheet is set. */
   #setting = 0;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.addEventListener('click', this.#hostClick);
+  }
 
   /**
    * The figure as it stands now as an SVG document of its own, which needs no style sheet, font or address outside it: body,
@@ -62,11 +77,12 @@ export abstract class DrawnElement extends RecordElement {
 
   /** What goes on paper in place of all else; nothing while nobody prints. */
   protected get sheet(): TemplateResult | typeof nothing {
-    if (!this.#print.printing) {
+    if (!this.#print.printing || !later.part) {
       this.#setting = 0;
       return nothing;
     }
     const { examination, words } = this;
+    const { SETTINGS, renderSheet } = later.part;
     this.#reading.value = examination;
     const { name: setting, ...frame } = SETTINGS[this.#setting] as (typeof SETTINGS)[number];
     const view = this.view === 'auto' ? 'whole' : this.view;
@@ -87,20 +103,19 @@ export abstract class DrawnElement extends RecordElement {
     return this.#reading.value;
   }
 
-  /** Red flags are fetched after the first paint, or before it where there may be some to show, so that nothing moves then. */
+  /** Whether there is something to show of what is fetched after the first paint. */
+  protected get showsLater(): boolean {
+    return !isEmptyRecord(this.examination);
+  }
+
+  /** Called when it is to be shown and cannot be had. */
+  protected abstract notFetched(): void;
+
+  /** What has something to show comes before the first paint, so that nothing moves then; all else follows it. */
   protected override scheduleUpdate(): void | Promise<void> {
-    if (this.hasUpdated || !this.#lacksFlags || isEmptyRecord(this.examination))
-      return super.scheduleUpdate() as void;
-    return this.#loadFlags().then(() => super.scheduleUpdate() as void);
-  }
-
-  /** Settles when they are there, and when they cannot be had: then the next update tries again. */
-  async #loadFlags(): Promise<void> {
-    await (this.constructor as typeof DrawnElement).loadFlags().catch(() => undefined);
-  }
-
-  get #lacksFlags(): boolean {
-    return !this.noFlags && !customElements.get('limb-flags');
+    const { missing } = this.#later;
+    if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
+    return missing.then(() => super.scheduleUpdate() as void);
   }
 
   /** When the present state is rendered, whatever is still to follow it. */
@@ -110,14 +125,23 @@ export abstract class DrawnElement extends RecordElement {
 
   protected override async getUpdateComplete(): Promise<boolean> {
     const done = await super.getUpdateComplete();
-    if (!this.#reading.settled) return done;
-    await this.#reading.settled;
+    const { missing } = this.#later;
+    if (!missing && !this.#reading.settled) return done;
+    await Promise.all([missing, this.#reading.settled]);
+    if (missing) this.requestUpdate();
     return super.getUpdateComplete();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (!later.part) return;
+    addStyles(this.renderRoot, later.part.laterStyles);
+    reader.part ??= later.part.limbs;
+    (this.constructor as typeof DrawnElement).defineFlags(later.part.LimbFlags);
   }
 
   protected override updated(changed: PropertyValues): void {
     super.updated(changed);
-    if (this.#lacksFlags) void afterPaint().then(() => this.#loadFlags());
     if (this.#print.printing) void this.#fit();
   }
 
@@ -126,7 +150,9 @@ export abstract class DrawnElement extends RecordElement {
     const sheet = this.renderRoot.querySelector('.sheet');
     const inner = sheet?.querySelectorAll<LitElement>('limb-flags, pulse-reading') ?? [];
     await Promise.all([...inner].map((element) => element.updateComplete));
-    if (!sheet || sheet.scrollHeight <= PAGE.height || this.#setting === SETTINGS.length - 1) return;
+    if (!sheet || !later.part) return;
+    const { PAGE, SETTINGS } = later.part;
+    if (sheet.scrollHeight <= PAGE.height || this.#setting === SETTINGS.length - 1) return;
     this.#setting++;
     this.requestUpdate();
   }
@@ -145,4 +171,9 @@ export abstract class DrawnElement extends RecordElement {
     };
     return drawSVG(this.renderRoot, { ...view, ...UNTOUCHED }, text, scheme);
   }
+
+  /** A click on the control's label comes as a click on the control itself: it moves the focus and changes nothing. */
+  readonly #hostClick = (event: Event): void => {
+    if (event.composedPath()[0] === this) this.focus();
+  };
 }

@@ -16,23 +16,20 @@ import { WidthController } from '../common/width-controller.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { renderAlso, renderLimbActs } from './also.js';
 import { ChooserController } from './chooser-controller.js';
-import { chooserStyles } from './chooser-styles.js';
 import { DrawnElement, type Frame } from './drawn-element.js';
+import { later } from './fetched.js';
 import type { FigureView } from './figure.js';
 import { figureStyles } from './figure-styles.js';
-import { renderHelp, renderRefused, renderStatus } from './panels.js';
+import { renderRefused, renderStatus } from './panels.js';
 import { type Half, halfIn, halfWith, NARROW, partsAt, partShown } from './parts.js';
 import { DrawingPointer } from './pointer.js';
 import { Recorder, type RecorderHost, type Said } from './recorder.js';
 import { type DrawingPoint, SiteFinder } from './site-finder.js';
 import { siteKeydown } from './site-keys.js';
 import { SkinController } from './marks-controller.js';
-import { sheetStyles } from './sheet-styles.js';
 import { renderStage, Stage } from './stage.js';
 import { mapStyles } from './styles.js';
-import { renderTable } from './table.js';
 import { tableActs } from './table-acts.js';
-import { tableStyles } from './table-styles.js';
 import { renderToolbar, type ToolbarActs } from './toolbar.js';
 
 /** From this width on the reading stands beside the figure, in a column of this width, in px. */
@@ -73,16 +70,7 @@ const UNMEASURED = 820;
  * @cssprop --pulse-map-font - Typeface.
  */
 export class PulseMap extends DrawnElement {
-  static override styles = [
-    tokenStyles,
-    controlStyles,
-    glyphStyles,
-    mapStyles,
-    figureStyles,
-    chooserStyles,
-    tableStyles,
-    sheetStyles,
-  ];
+  static override styles = [tokenStyles, controlStyles, glyphStyles, mapStyles, figureStyles];
 
   /** Whether the record is shown as figure or as table. */
   @property({ reflect: true }) display: 'figure' | 'table' = 'figure';
@@ -160,11 +148,6 @@ export class PulseMap extends DrawnElement {
     show: (half) => (this.half = half),
   });
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.addEventListener('click', this.#hostClick);
-  }
-
   /** Moves the focus to the active site. */
   override focus(options?: FocusOptions): void {
     if (this.barred) return;
@@ -201,9 +184,20 @@ export class PulseMap extends DrawnElement {
     return this.#narrow ? partShown(this.half, this.#width) : 'whole';
   }
 
-  protected override scheduleUpdate(): void | Promise<void> {
-    if (this.#skin.ready) return super.scheduleUpdate() as void;
-    return this.#skin.load().then(() => super.scheduleUpdate() as void);
+  protected override get showsLater(): boolean {
+    return super.showsLater || this.#asksForLater;
+  }
+
+  get #asksForLater(): boolean {
+    return this.help || this.display === 'table' || this.#chooser.open !== undefined;
+  }
+
+  protected override notFetched(): void {
+    if (!this.#asksForLater) return;
+    this.help = false;
+    this.display = 'figure';
+    this.#chooser.close(false);
+    this.said = { what: this.words.map.notFetched };
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -248,7 +242,7 @@ export class PulseMap extends DrawnElement {
         },
         this.#toolbarActs,
       )}
-      ${this.#skin.palette()} ${this.help ? renderHelp(words) : nothing}
+      ${this.#skin.palette()} ${this.help ? later.part?.renderHelp(words) : nothing}
       <div
         class="main ${this.#beside ? 'beside' : ''}"
         role="group"
@@ -295,8 +289,8 @@ export class PulseMap extends DrawnElement {
     );
   }
 
-  #table(): TemplateResult {
-    return renderTable(
+  #table(): TemplateResult | undefined {
+    return later.part?.renderTable(
       {
         examination: this.examination,
         earlier: this.compare ?? undefined,
@@ -384,11 +378,6 @@ export class PulseMap extends DrawnElement {
   readonly #focusin = (event: FocusEvent): void => {
     const key = this.#sites.of(event);
     if (key) this.active = key;
-  };
-
-  /** A click on the control's label comes as a click on the control itself: it moves the focus and changes nothing. */
-  readonly #hostClick = (event: Event): void => {
-    if (event.composedPath()[0] === this) this.focus();
   };
 }
 

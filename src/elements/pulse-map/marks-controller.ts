@@ -1,55 +1,28 @@
-import {
-  type LitElement,
-  nothing,
-  type ReactiveController,
-  type SVGTemplateResult,
-  type TemplateResult,
-} from 'lit';
+import { type LitElement, nothing, type SVGTemplateResult, type TemplateResult } from 'lit';
 import type { Layout } from '../../drawing/index.js';
 import { fold } from '../common/fold.js';
-import { afterPaint } from '../common/trailing.js';
 import type { FigureSkin } from './figure.js';
+import { later } from './fetched.js';
 import type { SkinHost, SkinTools } from './marks-tools.js';
 import type { Hand } from './pointer.js';
 import type { LegendItem } from './picture-legend.js';
 import type { Recorder, RecorderHost } from './recorder.js';
 
-/**
- * Marks on the skin. What draws and lists them comes in a chunk of its own: right after the first paint, or before it where
- * there are marks to be shown, so that nothing moves.
- */
-export class SkinController implements ReactiveController, FigureSkin {
-  #tools: SkinTools | undefined;
-  #loading: Promise<void> | undefined;
+/** Marks on the skin, as far as what draws and lists them has been fetched. */
+export class SkinController implements FigureSkin {
+  #made: SkinTools | undefined;
 
   constructor(
     private readonly element: LitElement,
     private readonly record: RecorderHost,
     private readonly recorder: Recorder,
     private readonly host: SkinHost,
-  ) {
-    element.addController(this);
-  }
+  ) {}
 
-  hostUpdated(): void {
-    if (!this.#loading) void afterPaint().then(() => this.load());
-  }
-
-  /** Whether the figure can be painted with what the record holds. */
-  get ready(): boolean {
-    return this.#tools !== undefined || !this.record.store().examination.marks?.length;
-  }
-
-  /** Fetches the tools once; settles when they are there, and when they cannot be had. */
-  load(): Promise<void> {
-    this.#loading ??= import('./marks-tools.js').then(
-      ({ SkinTools }) => {
-        this.#tools = new SkinTools(this.element, this.record, this.recorder, this.host);
-        this.element.requestUpdate();
-      },
-      () => undefined,
-    );
-    return this.#loading;
+  get #tools(): SkinTools | undefined {
+    if (!this.#made && later.part && this.element.isConnected)
+      this.#made = new later.part.SkinTools(this.element, this.record, this.recorder, this.host);
+    return this.#made;
   }
 
   get on(): boolean {
@@ -61,11 +34,9 @@ export class SkinController implements ReactiveController, FigureSkin {
   }
 
   toggle(): void {
-    void this.load().then(() => {
-      if (this.#tools) return this.#tools.toggle();
-      // What failed may work the next time.
-      this.#loading = undefined;
-      this.record.said({ what: this.record.words().marks.failed });
+    void later.load().then(() => {
+      if (this.#tools) this.#tools.toggle();
+      else this.record.said({ what: this.record.words().map.notFetched });
     });
   }
 

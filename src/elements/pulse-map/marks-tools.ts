@@ -1,5 +1,4 @@
 import {
-  adoptStyles,
   type LitElement,
   nothing,
   svg,
@@ -29,7 +28,6 @@ import {
 import { keyAct } from './keys.js';
 import { type PaletteView, renderPalette, renderSkinList, type SkinActs } from './marks-panels.js';
 import { SkinPointer } from './marks-pointer.js';
-import { skinStyles } from './marks-styles.js';
 import { halfOf, skinIcon, skinLayer } from './marks-view.js';
 import type { LegendItem } from './picture-legend.js';
 import type { Recorder, RecorderHost } from './recorder.js';
@@ -78,8 +76,6 @@ export class SkinTools implements ReactiveController {
     private readonly recorder: Recorder,
     private readonly host: SkinHost,
   ) {
-    const { elementStyles } = element.constructor as typeof LitElement;
-    adoptStyles(element.renderRoot as ShadowRoot, [...elementStyles, skinStyles]);
     element.addController(this);
     this.hand = new SkinPointer(element, {
       surface: () => host.surface(),

@@ -15,22 +15,6 @@ export function renderRefused(faults: readonly Fault[], words: Messages): Templa
   </div>`;
 }
 
-/** The list of keys. */
-export function renderHelp(words: Messages): TemplateResult {
-  return html`<section class="help" aria-label=${words.map.help}>
-    <b>${words.map.help}</b>
-    <dl>
-      ${[...words.map.keys, ...words.marks.keys].map(
-        ([key, does]) =>
-          html`<div>
-            <dt>${key}</dt>
-            <dd>${does}</dd>
-          </div>`,
-      )}
-    </dl>
-  </section>`;
-}
-
 /** What the codes on a narrow figure stand for. */
 export function renderLegend(layout: Layout, { anatomy, map }: Messages): TemplateResult {
   const sites = [...new Set(layout.sites.map(({ place }) => place.site))];

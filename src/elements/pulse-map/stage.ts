@@ -2,16 +2,18 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { type PlaceKey, placeKey } from '../../anatomy/index.js';
 import {
   type Collateral,
-  drawnRecord,
+  drawnFlow,
+  type DrawnRecord,
   type Layout,
   layOut,
   type LesionMark,
   placesIn,
   type View,
 } from '../../drawing/index.js';
-import type { Examination, ScaleStep } from '../../examination/index.js';
+import { type Examination, remembered, type ScaleStep } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import { kept } from '../common/kept.js';
+import { reader } from '../pulse-reading/reader.js';
 import { type FigureView, renderFigure } from './figure.js';
 import { renderLegend } from './panels.js';
 import type { Hand } from './pointer.js';
@@ -54,6 +56,13 @@ function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
 
 type Sites = ReadonlyMap<PlaceKey, SiteView>;
 
+/** What is drawn of a record before anything can read it: flow as it is felt, no block. */
+const unread = remembered((examination: Examination): DrawnRecord => ({
+  marks: [],
+  flow: drawnFlow(examination, []),
+  collaterals: [],
+}));
+
 function sitesIn(
   view: View,
   examination: Examination,
@@ -91,7 +100,7 @@ export class Stage {
 
   view(stage: StageView, hand: HandState): FigureView {
     const { view, examination, words, painting, earlier } = stage;
-    const { marks, flow, collaterals } = drawnRecord(stage.read);
+    const { marks, flow, collaterals } = (reader.part?.drawnRecord ?? unread)(stage.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
     return {
       ...hand,

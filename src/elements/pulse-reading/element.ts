@@ -1,24 +1,15 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
-import { limbKey, type LimbKey, placeFromKey } from '../../anatomy/index.js';
-import { type DrawnFlow, drawnRecord, type LesionMark } from '../../drawing/index.js';
-import { emptyExamination, type Examination } from '../../examination/index.js';
-import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
+import { placeFromKey } from '../../anatomy/index.js';
+import { emptyExamination, type Examination, isEmptyRecord } from '../../examination/index.js';
+import { readByRule } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
-import { glyphStyles } from '../common/glyph.js';
 import { LANG, LanguageController } from '../common/language.js';
+import { LaterController } from '../common/later.js';
+import { addStyles } from '../common/more-styles.js';
+import { openButton } from './open-button.js';
+import { reader } from './reader.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
-import { limbLine, limbLineStyles } from './limb-line.js';
-import {
-  beginsSection,
-  downstreamSection,
-  evidenceSection,
-  firmSection,
-  nextSection,
-  numbersSection,
-  openButton,
-  type ReadNetwork,
-} from './sections.js';
 import { readingStyles } from './styles.js';
 
 /**
@@ -33,7 +24,7 @@ import { readingStyles } from './styles.js';
  * @cssprop --pulse-map-paper - Ground of the panel.
  */
 export class PulseReading extends LitElement {
-  static override styles = [tokenStyles, controlStyles, glyphStyles, limbLineStyles, readingStyles];
+  static override styles = [tokenStyles, controlStyles, readingStyles];
 
   /** The record to read. */
   @property({ attribute: false }) examination: Examination = emptyExamination();
@@ -45,14 +36,41 @@ export class PulseReading extends LitElement {
   @property(LANG) override lang = '';
 
   readonly #language = new LanguageController(this);
+  readonly #later = new LaterController(this, reader, () => !isEmptyRecord(this.examination));
+
+  /** Where there is something to read, the first thing painted is the whole reading. */
+  protected override scheduleUpdate(): void | Promise<void> {
+    const { missing } = this.#later;
+    if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
+    return missing.then(() => super.scheduleUpdate() as void);
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const done = await super.getUpdateComplete();
+    const { missing } = this.#later;
+    if (!missing) return done;
+    await missing;
+    this.requestUpdate();
+    return super.getUpdateComplete();
+  }
 
   protected override render(): TemplateResult {
     const words = messagesFor(this.#language.tag);
-    const reading = readExamination(this.examination);
-    const { network } = reading;
-    const blank = network.status === 'nothing-examined' && !anythingGraded(this.examination);
     const caution = html`<section class="caution">${words.map.caution}</section>`;
-    return html`<div class="all">${blank ? this.#start(words) : this.#limbs(reading, words)}${caution}</div>`;
+    return html`<div class="all">${this.#said(words) ?? this.#start(words)}${caution}</div>`;
+  }
+
+  /** The reading; the bedside rule's sentences alone while the rest is on its way. */
+  #said(words: Messages): TemplateResult | undefined {
+    const { examination, numbers, brief } = this;
+    if (isEmptyRecord(examination)) return undefined;
+    if (!reader.part)
+      return html`<section>
+        ${words.rule.leads(readByRule(examination)).map((lead) => html`<h3 part="lead">${lead}</h3>`)}
+      </section>`;
+    addStyles(this.renderRoot, reader.part.limbStyles);
+    const toggleNumbers = (): void => void (this.numbers = !this.numbers);
+    return reader.part.renderLimbs({ examination, numbers, brief, words, toggleNumbers });
   }
 
   #start(words: Messages): TemplateResult {
@@ -75,137 +93,6 @@ export class PulseReading extends LitElement {
             </section>`
           : nothing
       }`;
-  }
-
-  #limbs(reading: Reading, words: Messages): TemplateResult {
-    const { examination } = this;
-    const network = reading.network.status === 'read' ? reading.network : undefined;
-    const { marks, flow } = drawnRecord(examination);
-    const all = Object.values(reading.rule);
-    const talking = all.filter((rule) => {
-      const limb = network?.limbs[limbKey(rule.limb)];
-      return rule.outcome === 'lesion' || rule.contradictions.length > 0 || (limb?.examined && limb.first);
-    });
-    const everywhere = talking.length ? words.rule.everywhere(reading.rule) : '';
-    return html`${this.#impossible(reading, words)}
-    ${everywhere ? html`<section class="wide"><h3 part="lead">${everywhere}</h3></section>` : nothing}
-    ${
-      talking.length
-        ? talking.map((rule) => this.#limb(rule, network, marks, flow, words))
-        : html`<section>
-            ${words.rule.leads(reading.rule).map((lead) => html`<h3 part="lead">${lead}</h3>`)}
-          </section>`
-    }
-    ${this.#others(all, talking, network, words)} ${network ? nextSection(network.next, words) : nothing}
-    ${network ? this.#numbers(network, talking, words) : nothing}`;
-  }
-
-  /** Findings that no state of the arteries explains. */
-  #impossible({ network }: Reading, words: Messages): TemplateResult | typeof nothing {
-    if (network.status !== 'impossible') return nothing;
-    return html`<section class="check">
-      <h4>${words.rule.checkAgain}</h4>
-      <p>${words.localisation.impossible} ${words.localisation.impossibleWhy(network.conflicting)}</p>
-    </section>`;
-  }
-
-  #limb(
-    rule: LimbRule,
-    network: ReadNetwork | undefined,
-    marks: readonly LesionMark[],
-    flow: readonly DrawnFlow[],
-    words: Messages,
-  ): TemplateResult {
-    const { examination } = this;
-    const key = limbKey(rule.limb);
-    const limb = network?.limbs[key].examined ? network.limbs[key] : undefined;
-    const detail = network?.detail[key];
-    return html`<section data-limb=${key}>
-      <h3 part="lead">${words.rule.lead(rule)}</h3>
-      ${this.brief ? nothing : this.#picture(rule, marks, flow, words)}
-      ${words.rule
-        .reasons(examination, rule)
-        .map((reason) => html`<p class="why"><b>${words.rule.heading}:</b> ${reason}</p>`)}
-      ${limb ? beginsSection(limb, rule, words) : nothing}
-      ${limb && network ? downstreamSection(network, limb, rule, words) : nothing}
-      ${detail && !this.brief ? evidenceSection(detail, this.numbers, words) : nothing}
-      ${this.#contradictions(rule, words)}
-      ${detail ? firmSection(detail, rule.unstated.length, key, words) : nothing}
-    </section>`;
-  }
-
-  /** The limb laid flat. */
-  #picture(
-    rule: LimbRule,
-    marks: readonly LesionMark[],
-    flow: readonly DrawnFlow[],
-    words: Messages,
-  ): TemplateResult {
-    const key = limbKey(rule.limb);
-    return html`<figure>
-      <figcaption class="hint">${words.reading.limbTitle(rule.limb)}</figcaption>
-      ${limbLine(
-        this.examination,
-        rule.limb,
-        marks.filter((mark) => mark.limb === key),
-        flow,
-        words,
-      )}
-    </figure>`;
-  }
-
-  #contradictions(rule: LimbRule, words: Messages): TemplateResult | typeof nothing {
-    if (!rule.contradictions.length) return nothing;
-    return html`<div class="check part">
-      <h4>${words.rule.checkAgain}</h4>
-      ${rule.contradictions.map(
-        (c) =>
-          html`<p>${words.rule.contradiction(c)}</p>
-            <p class="row">
-              ${[c.weaker, c.stronger].map((place) =>
-                openButton(place, words.reading.open(place), words.reading.open(place)),
-              )}
-            </p>`,
-      )}
-    </div>`;
-  }
-
-  /** The limbs in which nothing is wrong so far, in a line each. */
-  #others(
-    all: readonly LimbRule[],
-    told: readonly LimbRule[],
-    network: ReadNetwork | undefined,
-    words: Messages,
-  ): TemplateResult | typeof nothing {
-    const rest = all.filter((rule) => !told.includes(rule) && rule.outcome !== 'nothing');
-    if (!rest.length) return nothing;
-    return html`<section>
-      <h4>${told.length ? words.reading.elsewhere : words.localisation.begins}</h4>
-      <ul class="others">
-        ${rest.map((rule) => {
-          const limb = network?.limbs[limbKey(rule.limb)];
-          const shown = limb?.examined ? ` ${words.reading.noBlock(limb.nothing)}` : '';
-          return html`<li data-limb=${limbKey(rule.limb)}>
-            ${words.rule.lead(rule)}.<span class="hint">${shown}</span>
-          </li>`;
-        })}
-      </ul>
-    </section>`;
-  }
-
-  #numbers(network: ReadNetwork, told: readonly LimbRule[], words: Messages): TemplateResult {
-    const keys = told.map((rule): LimbKey => limbKey(rule.limb));
-    return html`<section class="toggle">
-        <button
-          type="button"
-          class="button"
-          aria-pressed=${this.numbers ? 'true' : 'false'}
-          @click=${() => (this.numbers = !this.numbers)}
-        >
-          ${words.localisation.numbers}
-        </button>
-      </section>
-      ${this.numbers ? numbersSection(network, keys, words) : nothing}`;
   }
 }
 

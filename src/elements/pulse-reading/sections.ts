@@ -1,10 +1,10 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { limbKey, type LimbKey, pieceFromKey, piecesTo, type Place, placeKey } from '../../anatomy/index.js';
+import { limbKey, type LimbKey, pieceFromKey, piecesTo } from '../../anatomy/index.js';
 import type { LimbDetail, LimbReading, LimbRule, NetworkReading, NextAct } from '../../localisation/index.js';
 import { voicesAgree } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import { styled } from '../common/styled.js';
-import { OpenPlaceEvent } from './events.js';
+import { openButton } from './open-button.js';
 
 export type ReadNetwork = NetworkReading & { status: 'read' };
 
@@ -185,19 +185,6 @@ export function firmSection(
       <span>${localisation.firm(firm.grade, firm.overturned, unstated, limb)}</span>
     </p>
   </div>`;
-}
-
-/** A button that opens a site on the map around or beside. */
-export function openButton(place: Place, name: string, text: string): TemplateResult {
-  return html`<button
-    type="button"
-    class="button"
-    data-place=${placeKey(place)}
-    aria-label=${name}
-    @click=${(event: Event) => event.currentTarget?.dispatchEvent(new OpenPlaceEvent(place))}
-  >
-    ${text}
-  </button>`;
 }
 
 /** The act that would tell most. */

@@ -67,6 +67,8 @@ export const map: MapWords = {
   figureView: 'Figur',
   tableView: 'Tabelle',
   more: 'Skala, Tabelle, Hilfe',
+  notFetched:
+    'Dieser Teil der Karte konnte nicht geladen werden. Verbindung prüfen und noch einmal versuchen.',
   help: 'Hilfe und Tasten',
   close: 'Schließen',
   pin: 'Für mehrere Einträge offen halten',

@@ -96,7 +96,6 @@ export const marks: typeof enMarks = {
   offSkin: 'Nichts erfasst: Das war neben dem Körper.',
   tooSmall: 'Nichts erfasst: eine Fläche umfahren oder eine Linie ziehen.',
   full: (most) => `Nichts erfasst: Eine Aufzeichnung fasst höchstens ${most} Markierungen.`,
-  failed: 'Die Zeichenwerkzeuge konnten nicht geladen werden. Verbindung prüfen und noch einmal versuchen.',
   tool: 'Haut markieren',
   toolShort: 'Haut',
   toolRest: 'markieren',

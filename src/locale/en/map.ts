@@ -75,6 +75,7 @@ export const map = {
   figureView: 'Figure',
   tableView: 'Table',
   more: 'Scale, table, help',
+  notFetched: 'This part of the map could not be fetched. Check the connection and try again.',
   help: 'Help and keys',
   close: 'Close',
   pin: 'Keep open for several entries',

@@ -98,7 +98,6 @@ export const marks = {
   offSkin: 'Nothing recorded: that was off the body.',
   tooSmall: 'Nothing recorded: draw round an area, or along a line.',
   full: (most: number) => `Nothing recorded: a record holds at most ${most} marks.`,
-  failed: 'The tools to draw with could not be fetched. Check the connection and try again.',
   tool: 'Draw on the skin',
   toolShort: 'Draw',
   toolRest: 'on the skin',

@@ -30,7 +30,7 @@ async function shiftsOf(examination: Examination, width: number): Promise<{ sum:
   });
   observer.observe({ type: 'layout-shift', buffered: true });
   await customElements.whenDefined('limb-flags');
-  await import('../../../src/elements/pulse-map/marks-tools.js');
+  await import('../../../src/elements/pulse-map/later.js');
   for (let i = 0; i < 4; i++) await painted();
   observer.disconnect();
   return { sum, map };

@@ -1,7 +1,7 @@
 // The skin of the figure under a hand: points are given in units of the figure, whatever its size on the screen.
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 // Fetched beforehand, so that no test waits for the chunk that a map fetches after its first paint.
-import '../../../src/elements/pulse-map/marks-tools.js';
+import '../../../src/elements/pulse-map/later.js';
 import { regionShape, type SkinRegionId } from '../../../src/anatomy/index.js';
 import {
   addMark,

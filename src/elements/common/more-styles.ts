@@ -1,0 +1,9 @@
+import type { CSSResult } from 'lit';
+
+/** Adds style sheets that came with a later chunk to a shadow root, once each. */
+export function addStyles(root: HTMLElement | DocumentFragment, styles: readonly CSSResult[]): void {
+  const { adoptedStyleSheets } = root as ShadowRoot;
+  for (const { styleSheet } of styles) {
+    if (styleSheet && !adoptedStyleSheets.includes(styleSheet)) adoptedStyleSheets.push(styleSheet);
+  }
+}

@@ -1,0 +1,157 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { limbKey, type LimbKey } from '../../anatomy/index.js';
+import { drawnRecord } from '../../drawing/index.js';
+import type { Examination } from '../../examination/index.js';
+import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
+import type { Messages } from '../../locale/index.js';
+import { glyphStyles } from '../common/glyph.js';
+import { limbLine, limbLineStyles } from './limb-line.js';
+import { openButton } from './open-button.js';
+import {
+  beginsSection,
+  downstreamSection,
+  evidenceSection,
+  firmSection,
+  nextSection,
+  numbersSection,
+  type ReadNetwork,
+} from './sections.js';
+
+export { drawnRecord };
+
+export const limbStyles = [glyphStyles, limbLineStyles];
+
+export interface LimbsView {
+  readonly examination: Examination;
+  readonly brief: boolean;
+  readonly numbers: boolean;
+  readonly words: Messages;
+  /** Shows or hides the figures behind the words. */
+  toggleNumbers(): void;
+}
+
+/** What both voices say, limb by limb; nothing where they have nothing to go by. */
+export function renderLimbs(view: LimbsView): TemplateResult | undefined {
+  const reading = readExamination(view.examination);
+  const blank = reading.network.status === 'nothing-examined' && !anythingGraded(view.examination);
+  return blank ? undefined : limbs(reading, view);
+}
+
+function limbs(reading: Reading, view: LimbsView): TemplateResult {
+  const { words } = view;
+  const network = reading.network.status === 'read' ? reading.network : undefined;
+  const all = Object.values(reading.rule);
+  const talking = all.filter((rule) => {
+    const limb = network?.limbs[limbKey(rule.limb)];
+    return rule.outcome === 'lesion' || rule.contradictions.length > 0 || (limb?.examined && limb.first);
+  });
+  const everywhere = talking.length ? words.rule.everywhere(reading.rule) : '';
+  return html`${impossible(reading, words)}
+  ${everywhere ? html`<section class="wide"><h3 part="lead">${everywhere}</h3></section>` : nothing}
+  ${
+    talking.length
+      ? talking.map((rule) => oneLimb(rule, network, view))
+      : html`<section>
+          ${words.rule.leads(reading.rule).map((lead) => html`<h3 part="lead">${lead}</h3>`)}
+        </section>`
+  }
+  ${others(all, talking, network, words)} ${network ? nextSection(network.next, words) : nothing}
+  ${network ? numbers(network, talking, view) : nothing}`;
+}
+
+/** Findings that no state of the arteries explains. */
+function impossible({ network }: Reading, words: Messages): TemplateResult | typeof nothing {
+  if (network.status !== 'impossible') return nothing;
+  return html`<section class="check">
+    <h4>${words.rule.checkAgain}</h4>
+    <p>${words.localisation.impossible} ${words.localisation.impossibleWhy(network.conflicting)}</p>
+  </section>`;
+}
+
+function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsView): TemplateResult {
+  const { examination, words, brief } = view;
+  const key = limbKey(rule.limb);
+  const limb = network?.limbs[key].examined ? network.limbs[key] : undefined;
+  const detail = network?.detail[key];
+  return html`<section data-limb=${key}>
+    <h3 part="lead">${words.rule.lead(rule)}</h3>
+    ${brief ? nothing : picture(rule, view)}
+    ${words.rule
+      .reasons(examination, rule)
+      .map((reason) => html`<p class="why"><b>${words.rule.heading}:</b> ${reason}</p>`)}
+    ${limb ? beginsSection(limb, rule, words) : nothing}
+    ${limb && network ? downstreamSection(network, limb, rule, words) : nothing}
+    ${detail && !brief ? evidenceSection(detail, view.numbers, words) : nothing}
+    ${contradictions(rule, words)} ${detail ? firmSection(detail, rule.unstated.length, key, words) : nothing}
+  </section>`;
+}
+
+/** The limb laid flat. */
+function picture(rule: LimbRule, { examination, words }: LimbsView): TemplateResult {
+  const key = limbKey(rule.limb);
+  const { marks, flow } = drawnRecord(examination);
+  return html`<figure>
+    <figcaption class="hint">${words.reading.limbTitle(rule.limb)}</figcaption>
+    ${limbLine(
+      examination,
+      rule.limb,
+      marks.filter((mark) => mark.limb === key),
+      flow,
+      words,
+    )}
+  </figure>`;
+}
+
+function contradictions(rule: LimbRule, words: Messages): TemplateResult | typeof nothing {
+  if (!rule.contradictions.length) return nothing;
+  return html`<div class="check part">
+    <h4>${words.rule.checkAgain}</h4>
+    ${rule.contradictions.map(
+      (c) =>
+        html`<p>${words.rule.contradiction(c)}</p>
+          <p class="row">
+            ${[c.weaker, c.stronger].map((place) =>
+              openButton(place, words.reading.open(place), words.reading.open(place)),
+            )}
+          </p>`,
+    )}
+  </div>`;
+}
+
+/** The limbs in which nothing is wrong so far, in a line each. */
+function others(
+  all: readonly LimbRule[],
+  told: readonly LimbRule[],
+  network: ReadNetwork | undefined,
+  words: Messages,
+): TemplateResult | typeof nothing {
+  const rest = all.filter((rule) => !told.includes(rule) && rule.outcome !== 'nothing');
+  if (!rest.length) return nothing;
+  return html`<section>
+    <h4>${told.length ? words.reading.elsewhere : words.localisation.begins}</h4>
+    <ul class="others">
+      ${rest.map((rule) => {
+        const limb = network?.limbs[limbKey(rule.limb)];
+        const shown = limb?.examined ? ` ${words.reading.noBlock(limb.nothing)}` : '';
+        return html`<li data-limb=${limbKey(rule.limb)}>
+          ${words.rule.lead(rule)}.<span class="hint">${shown}</span>
+        </li>`;
+      })}
+    </ul>
+  </section>`;
+}
+
+function numbers(network: ReadNetwork, told: readonly LimbRule[], view: LimbsView): TemplateResult {
+  const keys = told.map((rule): LimbKey => limbKey(rule.limb));
+  return html`<section class="toggle">
+      <button
+        type="button"
+        class="button"
+        aria-pressed=${view.numbers ? 'true' : 'false'}
+        @click=${() => view.toggleNumbers()}
+      >
+        ${view.words.localisation.numbers}
+      </button>
+    </section>
+    ${view.numbers ? numbersSection(network, keys, view.words) : nothing}`;
+}
