@@ -12,6 +12,12 @@ export const mapStyles = css`
   :host([hidden]) {
     display: none;
   }
+  /* Each painted on its own: what opens over the figure, or changes beside it, does not have it painted again. */
+  .toolbar,
+  .figure,
+  .reading {
+    isolation: isolate;
+  }
   .toolbar,
   .carrying {
     display: flex;
