@@ -76,6 +76,32 @@ for (const path of elements) {
   if (!defined.includes(path))
     faults.push(`custom-elements.json: found no tag for ${path}, expected one from its define module`);
 }
+const declarations = manifest.modules.flatMap((module) => module.declarations ?? []).filter((d) => d.tagName);
+/** What a text says between the quotes of a capture, once each. */
+const said = (paths, pattern) => [
+  ...new Set(
+    paths.flatMap((path) =>
+      [...readFileSync(join(dist, path), 'utf8').matchAll(pattern)].flatMap(([, names]) => names.split(' ')),
+    ),
+  ),
+];
+// The palette makes most names of custom properties as it runs.
+const { PALETTE } = await import(pathToFileURL(join(dist, 'drawing/palette.js')).href);
+const written = said(modules, /var\(\s*(--pulse-map-[a-z]+(?:-[\w]+)*)\s*,/g);
+const properties = [...Object.keys(PALETTE).map((token) => `--pulse-map-${token}`), ...written];
+for (const { tagName, cssProperties = [], cssParts = [] } of declarations) {
+  for (const name of properties) {
+    if (!cssProperties.some((property) => property.name === name && property.description))
+      faults.push(
+        `custom-elements.json, ${tagName}: found no custom property ${name}, expected it described`,
+      );
+  }
+  const own = modules.filter((path) => path.startsWith(`elements/${tagName}/`));
+  for (const name of said(own, /\bpart="([a-z ]+)"/g)) {
+    if (!cssParts.some((part) => part.name === name && part.description))
+      faults.push(`custom-elements.json, ${tagName}: found no part ${name}, expected it described`);
+  }
+}
 // A bundler may drop a define module when package.json forgets that it has a side effect.
 const bundled = readFileSync(join(dist, 'pulse-map.bundle.js'), 'utf8');
 for (const { name } of definitions) {

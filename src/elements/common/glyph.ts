@@ -96,31 +96,31 @@ export const glyphStyles = css`
   .glyph .halo {
     fill: var(--_halo, var(--_body));
     stroke: var(--_halo, var(--_body));
-    stroke-width: 7.5;
+    stroke-width: calc(var(--_stroke) * 7.5px);
   }
   .glyph .mark-halo {
     stroke: var(--_halo, var(--_body));
-    stroke-width: 5;
+    stroke-width: calc(var(--_stroke) * 5px);
   }
   .glyph .numeral {
-    stroke-width: 2;
+    stroke-width: calc(var(--_stroke) * 2px);
   }
   .mark,
   .glyph .mark {
     stroke: var(--_ink);
-    stroke-width: 2;
+    stroke-width: calc(var(--_stroke) * 2px);
   }
   .g-not-examined .dash {
     fill: var(--_paper);
     stroke: var(--_mute);
-    stroke-width: 1.7;
+    stroke-width: calc(var(--_stroke) * 1.7px);
     stroke-dasharray: 2.35 2.05;
     stroke-linecap: butt;
   }
   .g-normal .line {
     fill: var(--_paper);
     stroke: var(--_pulse);
-    stroke-width: 2;
+    stroke-width: calc(var(--_stroke) * 2px);
   }
   .g-normal .numeral {
     stroke: var(--_pulse);
@@ -128,7 +128,7 @@ export const glyphStyles = css`
   .g-bounding .line {
     fill: var(--_paper);
     stroke: var(--_pulse);
-    stroke-width: 1.6;
+    stroke-width: calc(var(--_stroke) * 1.6px);
   }
   .g-bounding .fill {
     fill: var(--_pulse);
@@ -139,7 +139,7 @@ export const glyphStyles = css`
   .g-reduced .fill {
     fill: var(--_weak);
     stroke: var(--_weak-edge);
-    stroke-width: 1.8;
+    stroke-width: calc(var(--_stroke) * 1.8px);
   }
   .g-reduced .numeral {
     stroke: var(--_weak-ink);
@@ -153,14 +153,14 @@ export const glyphStyles = css`
   .g-could-not .line {
     fill: var(--_paper);
     stroke: var(--_mute);
-    stroke-width: 1.8;
+    stroke-width: calc(var(--_stroke) * 1.8px);
   }
   .g-could-not .bar {
     stroke: var(--_mute);
-    stroke-width: 2.2;
+    stroke-width: calc(var(--_stroke) * 2.2px);
   }
   .g-listen .bar {
     stroke: var(--_mute);
-    stroke-width: 1.6;
+    stroke-width: calc(var(--_stroke) * 1.6px);
   }
 `;

@@ -19,6 +19,7 @@ export const tokenStyles = css`
     /* Which way a line of words runs: 1 to the right, -1 to the left. */
     --_way: 1;
     --_radius: var(--pulse-map-radius, 8px);
+    --_stroke: var(--pulse-map-stroke, 1);
     --_font: var(
       --pulse-map-font,
       -apple-system,

@@ -17,8 +17,6 @@ const keyOf = ({ code, limb }: RedFlag): string => `${code} ${limb?.side ?? ''} 
  * @tag limb-flags
  * @csspart banner - The whole banner.
  * @csspart flag - One flag.
- * @cssprop --pulse-map-danger - Colour of the flags, used for nothing else.
- * @cssprop --pulse-map-danger-soft - Their ground.
  */
 export class LimbFlags extends LitElement {
   static override styles = [

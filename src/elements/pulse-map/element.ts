@@ -50,6 +50,13 @@ const UNMEASURED = 820;
  * @fires input - A person changed the record.
  * @fires change - A person changed the record.
  * @csspart figure - The drawing.
+ * @csspart body - The body of the drawing.
+ * @csspart artery - Its arteries, by depth.
+ * @csspart labels - Names of the sites and what was found there; their font and colour are inherited.
+ * @csspart leaders - The lines from names to sites.
+ * @csspart letters - The letters of the sides.
+ * @csspart blocks - Likely blocks and narrowings.
+ * @csspart collaterals - Likely ways round a block.
  * @csspart site - A site on the drawing.
  * @csspart toolbar - The row of tools.
  * @csspart chooser - The panel beside an open site.
@@ -57,17 +64,8 @@ const UNMEASURED = 820;
  * @csspart mark - A mark on the skin of the drawing.
  * @csspart marks - The marks in words.
  * @csspart status - The strip that says what was recorded last.
+ * @csspart table - The table of findings.
  * @csspart reading - The panel that says where the block is.
- * @cssprop --pulse-map-paper - Ground of the map.
- * @cssprop --pulse-map-ink - Text and marks.
- * @cssprop --pulse-map-body - Fill of the body.
- * @cssprop --pulse-map-vessel - Arteries near the skin.
- * @cssprop --pulse-map-pulse - Normal pulses.
- * @cssprop --pulse-map-weak - Reduced pulses.
- * @cssprop --pulse-map-gone - Absent pulses and blocks.
- * @cssprop --pulse-map-danger - Red flags, and nothing else.
- * @cssprop --pulse-map-focus - Focus and the open site.
- * @cssprop --pulse-map-font - Typeface.
  */
 export class PulseMap extends DrawnElement {
   static override styles = [tokenStyles, controlStyles, glyphStyles, mapStyles, figureStyles];

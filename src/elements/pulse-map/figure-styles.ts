@@ -32,7 +32,7 @@ export const figureStyles = css`
   .body {
     fill: var(--_body);
     stroke: var(--_body-edge);
-    stroke-width: calc(var(--_px) * 2);
+    stroke-width: calc(var(--_px) * var(--_stroke) * 2px);
     stroke-linejoin: round;
     paint-order: stroke;
   }
@@ -40,7 +40,7 @@ export const figureStyles = css`
   .knees {
     fill: none;
     stroke: var(--_body-edge);
-    stroke-width: calc(var(--_px) * 1.25);
+    stroke-width: calc(var(--_px) * var(--_stroke) * 1.25px);
     stroke-linecap: round;
   }
   .knees {
@@ -51,7 +51,7 @@ export const figureStyles = css`
     fill: var(--_body);
     fill-opacity: 0.75;
     stroke: var(--_body-edge);
-    stroke-width: calc(var(--_px) * 1.25);
+    stroke-width: calc(var(--_px) * var(--_stroke) * 1.25px);
   }
   .artery {
     fill: var(--_vessel);
@@ -63,33 +63,35 @@ export const figureStyles = css`
   .hollow {
     fill: var(--_body);
     stroke: var(--_mute);
-    stroke-width: calc(var(--_px) * 1.5);
+    stroke-width: calc(var(--_px) * var(--_stroke) * 1.5px);
     paint-order: stroke;
   }
   .leaders path {
     fill: none;
     stroke: var(--_edge);
-    stroke-width: 1;
+    stroke-width: calc(var(--_stroke) * 1px);
     stroke-opacity: 0.7;
     stroke-linejoin: round;
   }
   .leaders .open {
     stroke: var(--_focus);
-    stroke-width: 2;
+    stroke-width: calc(var(--_stroke) * 2px);
     stroke-opacity: 1;
   }
-  .letters text {
+  .letters {
     font: 600 22px var(--_font);
     fill: var(--_ink-2);
   }
-  .label {
-    cursor: pointer;
+  .labels {
     font: 400 14px var(--_font);
     fill: var(--_ink);
     paint-order: stroke;
     stroke: var(--_paper);
     stroke-width: 3px;
     stroke-linejoin: round;
+  }
+  .label {
+    cursor: pointer;
   }
   .label.quiet {
     fill: var(--_ink-2);
@@ -98,7 +100,7 @@ export const figureStyles = css`
     font-weight: 600;
   }
   .label.finding {
-    font-size: 13px;
+    font-size: calc(13em / 14);
   }
   .site {
     cursor: pointer;
@@ -114,21 +116,21 @@ export const figureStyles = css`
   }
   .site.preview .ring {
     stroke: var(--_edge);
-    stroke-width: 1.5;
+    stroke-width: calc(var(--_stroke) * 1.5px);
   }
   .site.open .ring {
     fill: var(--_paper);
     stroke: var(--_focus);
-    stroke-width: 3;
+    stroke-width: calc(var(--_stroke) * 3px);
   }
   .site:focus-visible .ring {
     stroke: var(--_focus);
-    stroke-width: 3;
+    stroke-width: calc(var(--_stroke) * 3px);
   }
   .drag {
     fill: none;
     stroke: var(--_focus);
-    stroke-width: 2;
+    stroke-width: calc(var(--_stroke) * 2px);
     stroke-dasharray: 6 5;
     pointer-events: none;
   }
@@ -142,7 +144,7 @@ export const figureStyles = css`
   .collateral {
     fill: none;
     stroke: var(--_vessel);
-    stroke-width: 2;
+    stroke-width: calc(var(--_stroke) * 2px);
     stroke-dasharray: 1 5;
     stroke-linecap: round;
   }
@@ -151,7 +153,7 @@ export const figureStyles = css`
   }
   .lesions .gap.wedges {
     stroke: var(--_body);
-    stroke-width: 5;
+    stroke-width: calc(var(--_stroke) * 5px);
   }
   .lesions .bar {
     fill: var(--_gone);

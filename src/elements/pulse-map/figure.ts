@@ -40,14 +40,14 @@ function polyline(points: readonly Point[]): string {
 function bodyLayer(flow: readonly DrawnFlow[], arms: boolean): SVGTemplateResult {
   const { body, hints, knees, heart } = silhouetteOf(arms);
   const { behind, deep, trunk, near, hollow } = arteryPaths(flow, arms);
-  return svg`<g transform="scale(.1)"><path class="body" d=${body}></path><path class="hints" d=${hints}></path>
-    <path class="artery behind" d=${behind}></path><path class="knees" d=${knees}></path>
-    <path class="artery deep" d=${deep}></path><path class="artery trunk" d=${trunk}></path>
-    <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery near" d=${near}></path></g>`;
+  return svg`<g transform="scale(.1)"><path class="body" part="body" d=${body}></path><path class="hints" d=${hints}></path>
+    <path class="artery behind" part="artery" d=${behind}></path><path class="knees" d=${knees}></path>
+    <path class="artery deep" part="artery" d=${deep}></path><path class="artery trunk" part="artery" d=${trunk}></path>
+    <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery near" part="artery" d=${near}></path></g>`;
 }
 
 function lesionLayer(marks: readonly LesionMark[], layout: Layout, words: Messages): SVGTemplateResult {
-  return svg`<g class="lesions">${marks.map((mark) => {
+  return svg`<g class="lesions" part="blocks">${marks.map((mark) => {
     const length = blockLength(mark.strength);
     if (length === 0) return nothing;
     const p = sampleAt(courseOf(mark.piece), mark.at);
@@ -106,7 +106,7 @@ function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
   ): SVGTemplateResult =>
     svg`<text class="label ${sites.get(key)?.weight ?? ''}${kind}" data-place=${key} text-anchor=${anchor} x=${number(x)} y=${number(y + down)} .textContent=${said}></text>`;
   const name = ({ site }: Place): string => (codes ? words.anatomy.codes[site] : words.map.siteShort(site));
-  return svg`<g aria-hidden="true">${layout.labels.map((label) => text(label, name(label.place), '', 5))}${layout.labels.flatMap(
+  return svg`<g class="labels" part="labels" aria-hidden="true">${layout.labels.map((label) => text(label, name(label.place), '', 5))}${layout.labels.flatMap(
     (label) =>
       (layout.findings.get(label.key) ?? []).map((line, i) =>
         text(label, line, ' finding', 5 + FINDING_STEP * (i + 1)),
@@ -127,13 +127,13 @@ function leaderLayer({ layout, open }: FigureView): SVGTemplateResult {
       .filter(which)
       .map(({ leader }) => polyline(leader))
       .join('');
-  return svg`<g class="leaders" aria-hidden="true">
+  return svg`<g class="leaders" part="leaders" aria-hidden="true">
     <path d=${leaders(({ key }) => key !== open)}></path><path class="open" d=${leaders(({ key }) => key === open)}></path>
   </g>`;
 }
 
 function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
-  return svg`<g class="letters" aria-hidden="true">${layout.letters.map(
+  return svg`<g class="letters" part="letters" aria-hidden="true">${layout.letters.map(
     ({ side, x, y }) =>
       svg`<text x=${number(x)} y=${y} text-anchor="middle">${words.anatomy.sideLetters[side]}</text>`,
   )}</g>`;
@@ -149,7 +149,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
     <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
     ${view.skin.layer(layout)}
     ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => letterLayer(view))}
-    <g class="collaterals" transform=${shift}>${view.collaterals.map(
+    <g class="collaterals" part="collaterals" transform=${shift}>${view.collaterals.map(
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>
     ${guard([view.marks, layout, words], () => lesionLayer(view.marks, layout, words))}

@@ -20,8 +20,6 @@ import { readingStyles } from './styles.js';
  * @tag pulse-reading
  * @fires open-place - A person wants to see or fill in a site; `event.place` names it.
  * @csspart lead - The sentence of a limb.
- * @cssprop --pulse-map-ink - Colour of the text.
- * @cssprop --pulse-map-paper - Ground of the panel.
  */
 export class PulseReading extends LitElement {
   static override styles = [tokenStyles, controlStyles, readingStyles];

@@ -65,7 +65,7 @@ describe('toSVG', () => {
     const { documentElement } = parsed(text);
     expect(documentElement.localName).to.equal('svg');
     expect(documentElement.querySelectorAll('style, image, use, foreignObject, script, a')).to.have.length(0);
-    expect(text).not.to.match(/var\(|https?:(?!\/\/www\.w3\.org\/2000\/svg)|url\((?!#)/);
+    expect(text).not.to.match(/(var|calc|light-dark)\(|https?:(?!\/\/www\.w3\.org\/2000\/svg)|url\((?!#)/);
     const names = [...documentElement.querySelectorAll('*')].flatMap((element) =>
       element.getAttributeNames(),
     );
