@@ -107,9 +107,8 @@ export function drawSVG(
   scheme: 'light' | 'dark',
 ): { readonly text: string; readonly width: number; readonly height: number } {
   const { width } = view.layout;
-  const more = view.skin.legend();
-  const legend = pictureLegend(view.sites.values(), scale, view.layout.height + 8, width, view.words, more);
-  const height = Math.ceil(view.layout.height + 8 + legend.height);
+  const legend = pictureLegend(view, scale, 8);
+  const height = Math.ceil(view.layout.height + legend.height);
   const stage = document.createElement('div');
   stage.style.cssText = `position: absolute; inline-size: 0; block-size: 0; overflow: hidden; visibility: hidden; color-scheme: ${scheme}`;
   place.append(stage);

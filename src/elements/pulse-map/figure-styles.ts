@@ -66,6 +66,9 @@ export const figureStyles = css`
     stroke-width: calc(var(--_px) * var(--_stroke) * 1.5px);
     paint-order: stroke;
   }
+  .hollow.sign {
+    stroke-width: calc(var(--_stroke) * 1.5px);
+  }
   .leaders path {
     fill: none;
     stroke: var(--_edge);

@@ -23,7 +23,6 @@ import {
 import type { Messages } from '../../locale/index.js';
 import { glyphParts } from '../common/glyph.js';
 import { styled } from '../common/styled.js';
-import type { LegendItem } from './picture-legend.js';
 import type { DrawingPoint } from './site-finder.js';
 import type { SiteView } from './site-view.js';
 
@@ -66,6 +65,12 @@ function lesionLayer(marks: readonly LesionMark[], layout: Layout, words: Messag
       ${percent ? svg`<text class="percent" x=${mark.limb.startsWith('right') ? -20 : 20} y="5" text-anchor=${mark.limb.startsWith('right') ? 'end' : 'start'}>${percent}</text>` : nothing}
     </g>`;
   })}</g>`;
+}
+
+/** A sign of a picture's legend and what it means. */
+export interface LegendItem {
+  readonly sign: SVGTemplateResult | undefined;
+  readonly text: string;
 }
 
 /** What is drawn on the skin. */

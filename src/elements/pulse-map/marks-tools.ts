@@ -29,7 +29,7 @@ import { keyAct } from './keys.js';
 import { type PaletteView, renderPalette, renderSkinList, type SkinActs } from './marks-panels.js';
 import { SkinPointer } from './marks-pointer.js';
 import { halfOf, skinIcon, skinLayer } from './marks-view.js';
-import type { LegendItem } from './picture-legend.js';
+import type { LegendItem } from './figure.js';
 import type { Recorder, RecorderHost } from './recorder.js';
 import type { Half } from './parts.js';
 import type { DrawingPoint } from './site-finder.js';

@@ -1,9 +1,16 @@
 import { svg, type SVGTemplateResult } from 'lit';
-import { GLYPH_SIZE, LABEL_TYPE, type MarkKind } from '../../drawing/index.js';
+import {
+  BLOCK_BAR,
+  blockLength,
+  GLYPH_SIZE,
+  LABEL_TYPE,
+  type MarkKind,
+  NARROWING,
+} from '../../drawing/index.js';
 import { SCALES, type ScaleId } from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
+import { large } from '../common/choices.js';
 import { glyphParts, markIcon, type Shown, shownForStep } from '../common/glyph.js';
-import type { SiteView } from './site-view.js';
+import type { FigureView, LegendItem } from './figure.js';
 
 /** Sizes in px: the margin around, the height of a row, the gap between sign and words, and between items. */
 const MARGIN = 16;
@@ -12,19 +19,40 @@ const GAP = 6;
 const BETWEEN = 20;
 const SIGN = GLYPH_SIZE.legend;
 
-/** A sign and what it means. */
-export interface LegendItem {
-  readonly sign: SVGTemplateResult | undefined;
-  readonly text: string;
-}
-
 function glyph(shown: Shown, text: string): LegendItem {
   return { sign: svg`<g transform="scale(${SIGN / 24})">${glyphParts(shown)}</g>`, text };
 }
 
+/** What is drawn on the arteries, as far as the picture has it. */
+function arteryItems({ marks, flow, collaterals, words: { map } }: FigureView): LegendItem[] {
+  const drawn = marks.filter(({ strength }) => blockLength(strength) > 0);
+  const half = SIGN / 2;
+  const { width, shortest } = BLOCK_BAR;
+  const block = svg`<rect class="bar" x=${half - width / 2} y=${half - shortest / 2} width=${width} height=${shortest} rx="1"></rect>`;
+  const wedges = svg`<path class="bar" transform="translate(${half} ${half}) scale(.65)" d=${NARROWING}></path>`;
+  const lesion = (kind: 'block' | 'narrowing', sign: SVGTemplateResult): LegendItem[] =>
+    drawn.some((mark) => mark.kind === kind)
+      ? [{ sign: svg`<g class="lesions">${sign}</g>`, text: map.likely[kind] }]
+      : [];
+  const line = (name: string, d: string, text: string, has: boolean): LegendItem[] =>
+    has ? [{ sign: svg`<path class="sign ${name}" d=${d}></path>`, text }] : [];
+  return [
+    ...lesion('block', block),
+    ...lesion('narrowing', wedges),
+    ...line(
+      'hollow',
+      `M0 ${half - 3}H${SIGN}V${half + 3}H0Z`,
+      map.noFlow,
+      flow.some((one) => one.flow === 'none'),
+    ),
+    ...line('collateral', `M0 ${half}H${SIGN}`, map.collaterals, collaterals.length > 0),
+  ];
+}
+
 /** The scale in use, and every sign that the picture has beside it. */
-function items(sites: Iterable<SiteView>, scale: ScaleId, { examination, map }: Messages): LegendItem[] {
-  const shown = [...sites].map((site) => site.shown);
+function items(view: FigureView, scale: ScaleId): LegendItem[] {
+  const { examination, map } = view.words;
+  const shown = [...view.sites.values()].map((site) => site.shown);
   const has = (kind: Shown['kind']): boolean => shown.some((one) => one.kind === kind);
   const plain = (kind: Shown['kind'], text: string): LegendItem[] =>
     has(kind) ? [glyph({ kind, numeral: null, marks: [] }, text)] : [];
@@ -35,34 +63,38 @@ function items(sites: Iterable<SiteView>, scale: ScaleId, { examination, map }: 
     ...SCALES[scale].steps.map((step) => glyph(shownForStep(step), examination.step(step))),
     ...plain('could-not', map.couldNotExamine),
     ...plain('not-examined', examination.notExamined),
-    ...mark('systolic', `${map.bruit}, ${map.bruitOptions.systolic}`),
-    ...mark('continuous', `${map.bruit}, ${map.bruitOptions.continuous}`),
+    ...mark('systolic', examination.bruits.systolic),
+    ...mark('continuous', examination.bruits.continuous),
     ...mark('thrill', map.thrill),
     ...mark('expansile', map.expansile),
+    ...arteryItems(view),
+    ...view.skin.legend(),
   ];
 }
 
-/** The legend under a picture of the figure, in as many rows as its width asks for. */
+/**
+ * The legend under a picture of the figure, in as many rows as its width asks for.
+ * @param gap between figure and legend in px
+ */
 export function pictureLegend(
-  sites: Iterable<SiteView>,
+  view: FigureView,
   scale: ScaleId,
-  top: number,
-  width: number,
-  words: Messages,
-  more: readonly LegendItem[],
+  gap: number,
 ): { readonly template: SVGTemplateResult; readonly height: number } {
+  const { width, height } = view.layout;
+  const top = height + gap;
   let x = MARGIN;
   let row = 0;
-  const placed = [...items(sites, scale, words), ...more].map(({ sign, text }) => {
+  const placed = items(view, scale).map(({ sign, text }) => {
     const lead = sign ? SIGN + GAP : 0;
     const wide = lead + text.length * LABEL_TYPE.perLetter;
     if (x > MARGIN && x + wide > width - MARGIN) {
       x = MARGIN;
       row++;
     }
-    const item = svg`<g transform="translate(${x} ${top + row * ROW})">${sign}<text class="label" x=${lead} y="15">${text}</text></g>`;
+    const item = svg`<g transform="translate(${x} ${top + row * ROW})">${sign}<text class="label" x=${lead} y="15">${large(text)}</text></g>`;
     x += wide + BETWEEN;
     return item;
   });
-  return { template: svg`<g>${placed}</g>`, height: (row + 1) * ROW + MARGIN / 2 };
+  return { template: svg`<g class="labels">${placed}</g>`, height: gap + (row + 1) * ROW + MARGIN / 2 };
 }

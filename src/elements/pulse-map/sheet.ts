@@ -68,15 +68,8 @@ function facts({ examination, words }: SheetView): TemplateResult {
 export function renderSheet(view: SheetView): TemplateResult {
   const { figure, examination, words, title } = view;
   const { layout } = figure;
-  const legend = pictureLegend(
-    figure.sites.values(),
-    examination.scale,
-    layout.height + 4,
-    layout.width,
-    words,
-    figure.skin.legend(),
-  );
-  const height = Math.ceil(layout.height + 4 + legend.height);
+  const legend = pictureLegend(figure, examination.scale, 4);
+  const height = Math.ceil(layout.height + legend.height);
   const about = [words.map.when(examination.examinedAt), examination.examiner].filter(Boolean);
   return html`<section class="sheet ${view.setting}" aria-label=${title}>
     ${view.flags ? html`<limb-flags .examination=${examination} lang=${view.lang || nothing}></limb-flags>` : nothing}

@@ -46,6 +46,8 @@ const TINY: Partial<Record<SiteId, string>> = {
   'dorsalis-pedis': 'Dors. pedis',
 };
 
+const likely = { block: 'Wahrscheinlicher Verschluss', narrowing: 'Wahrscheinliche Stenose' };
+
 const placed = (place: Place): string => sentence(anatomy.place(place));
 
 export const map: MapWords = {
@@ -190,8 +192,10 @@ export const map: MapWords = {
   legend: 'Legende',
   caution:
     'Unterstützt das ärztliche Urteil und ist keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
-  lesionMark: (kind, where, percent) =>
-    `${kind === 'block' ? 'Wahrscheinlicher Verschluss' : 'Wahrscheinliche Stenose'}: ${where}${percent && `, ${percent}`}`,
+  likely,
+  noFlow: 'Kein Fluss zu erwarten',
+  collaterals: 'Mögliche Kollateralen',
+  lesionMark: (kind, where, percent) => `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
   siteTiny: (site) => TINY[site] ?? anatomy.sites[site],
   siteShort: (site) => anatomy.sites[site],
   keys: [

@@ -55,6 +55,8 @@ const TINY: Partial<Record<SiteId, string>> = {
   'dorsalis-pedis': 'Dors. pedis',
 };
 
+const likely = { block: 'Likely block', narrowing: 'Likely narrowing' };
+
 export const map = {
   figure: 'Arteries of the body, seen from the front; the patient’s right is on the left of the drawing',
   /** Short name of the control where the page gives it none. */
@@ -219,10 +221,13 @@ export const map = {
   legend: 'Legend',
   caution:
     'Supports a clinician’s judgement; it is not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
+  /** What is drawn on the arteries, for the legend of a picture. */
+  likely,
+  noFlow: 'No flow expected',
+  collaterals: 'Possible collaterals',
   /** Title of a mark on the figure. */
   lesionMark: (kind: 'block' | 'narrowing', where: string, percent: string) =>
-    `Likely ${kind}: ${where}${percent && `, ${percent}`}`,
-  /** Site names as they stand beside the figure. */
+    `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
   /** Site names where there is least room. */
   siteTiny: (site: SiteId) => TINY[site] ?? SHORT[site] ?? sentence(anatomy.sites[site]),
   siteShort: (site: SiteId) => SHORT[site] ?? sentence(anatomy.sites[site]),

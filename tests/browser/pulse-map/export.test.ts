@@ -90,9 +90,9 @@ describe('toSVG', () => {
     const labels = (map: PulseMap): (string | null)[] =>
       [...parsed(map.toSVG()).querySelectorAll('text')].map(({ textContent }) => textContent);
     const map = await openMap({ examination: SICK });
-    expect(labels(map)).to.include.members(['Scale 0 to 3:', '0, absent', '2, normal', 'not examined']);
-    expect(labels(map)).to.include('Bruit, Systolic');
-    expect(labels(map)).not.to.include('Thrill');
+    expect(labels(map)).to.include.members(['Scale 0 to 3:', '0, absent', '2, normal', 'Not examined']);
+    expect(labels(map)).to.include.members(['Systolic bruit', 'Likely block', 'No flow expected']);
+    for (const absent of ['Thrill', 'Possible collaterals']) expect(labels(map)).not.to.include(absent);
     map.value = { ...SICK, scale: '0-4' };
     await settled(map);
     expect(labels(map)).to.include.members(['Scale 0 to 4:', '4, bounding']);
