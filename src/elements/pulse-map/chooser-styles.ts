@@ -4,7 +4,7 @@ export const chooserStyles = css`
   .chooser {
     position: fixed;
     inset: auto;
-    inline-size: 328px;
+    inline-size: 344px;
     max-inline-size: calc(100vw - 16px);
     max-block-size: calc(100dvh - 16px);
     overflow: auto;
