@@ -126,6 +126,21 @@ export const Dark: Story = {
     html`<div style="color-scheme: dark; background: #12151a; padding: 16px">${map(args)}</div>`,
 };
 
+/** For the back row of a lecture hall: thicker lines by a custom property, heavier names by a part. */
+export const LectureHall: Story = {
+  args: { value: of(oneBlock) },
+  render: (args) =>
+    html`<style>
+        .hall pulse-map {
+          --pulse-map-stroke: 1.7;
+        }
+        .hall pulse-map::part(labels) {
+          font-weight: 600;
+        }
+      </style>
+      <div class="hall">${map(args)}</div>`,
+};
+
 /** In a narrow column arms and legs take turns, with short codes and a legend. */
 export const Small: Story = {
   args: { value: of(oneBlock) },

@@ -22,6 +22,7 @@ const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
   Disabled: /Block between left femoral and left popliteal/,
   Invalid: /grade: found 7/,
   Dark: /Block between left femoral and left popliteal/,
+  LectureHall: /Block between left femoral and left popliteal/,
   Small: /Block between left femoral and left popliteal/,
   InAForm: /Nothing examined yet/,
 };
