@@ -42,6 +42,8 @@ export interface Layout {
 /** Sizes of type in px. Widths are estimated from the count of letters, generously, so that text never touches. */
 export const LABEL_TYPE = { size: 14, finding: 13, perLetter: 7.5, perCodeLetter: 11 } as const;
 const PAD = 8;
+/** What a figure is higher than the room given to it, in px. */
+export const OVER_HEIGHT = 2 * PAD;
 /** Glyphs grow with an enlarged figure up to this factor. */
 const LARGEST_GLYPH = 1.5;
 /** Farthest label lane and farthest finger from the axis on the whole figure, in figure units. */
@@ -129,7 +131,7 @@ export function layOut(
   const scale = Math.max(0.1, naming === 'names' ? named : scaleFor('codes'));
 
   const onOneSide = Math.max(...SIDES.map((side) => places.filter((p) => sideOf(p, only) === side).length));
-  const drawnHeight = crop.height * scale + 2 * PAD;
+  const drawnHeight = crop.height * scale + OVER_HEIGHT;
   const height = Math.round(whole ? drawnHeight : Math.max(drawnHeight, leastHeight(onOneSide)));
   const drawn = crop.width * scale;
   const free = width - drawn;

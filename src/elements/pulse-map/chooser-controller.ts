@@ -252,15 +252,17 @@ export class ChooserController implements ReactiveController {
     const others = [
       ...this.host.element.renderRoot.querySelectorAll(`[data-anchor]:not([data-anchor="${this.open}"])`),
     ];
+    // Its own measures are those before it is enlarged on a wall.
+    const zoom = panel.currentCSSZoom ?? 1;
     const { left, top } = later.part.placeChooser(
       own,
       others.map((other) => other.getBoundingClientRect()),
-      { width: panel.offsetWidth, height: panel.offsetHeight },
+      { width: panel.offsetWidth * zoom, height: panel.offsetHeight * zoom },
       { width: document.documentElement.clientWidth, height: window.innerHeight },
       this.open?.startsWith('right') ? -1 : 1,
     );
-    panel.style.left = `${left}px`;
-    panel.style.top = `${top}px`;
+    panel.style.left = `${left / zoom}px`;
+    panel.style.top = `${top / zoom}px`;
   }
 
   /** The sheet covers the foot of a narrow screen; the page is scrolled so that the open site stays seen above it. */

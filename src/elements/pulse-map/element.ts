@@ -21,7 +21,16 @@ import { later } from './fetched.js';
 import type { FigureView } from './figure.js';
 import { figureStyles } from './figure-styles.js';
 import { renderRefused, renderStatus } from './panels.js';
-import { type Half, halfIn, halfWith, NARROW, partsAt, partShown } from './parts.js';
+import {
+  aroundFigure,
+  type Half,
+  halfIn,
+  halfWith,
+  NARROW,
+  partsAt,
+  partShown,
+  readingRoom,
+} from './parts.js';
 import { DrawingPointer } from './pointer.js';
 import { Recorder, type RecorderHost, type Said } from './recorder.js';
 import { type DrawingPoint, SiteFinder } from './site-finder.js';
@@ -32,9 +41,6 @@ import { mapStyles } from './styles.js';
 import { tableActs } from './table-acts.js';
 import { renderToolbar, type ToolbarActs } from './toolbar.js';
 
-/** From this width on the reading stands beside the figure, in a column of this width, in px. */
-const BESIDE = 1180;
-const READING_WIDTH = 389;
 /** Width assumed until the element has one. */
 const UNMEASURED = 820;
 
@@ -174,7 +180,7 @@ export class PulseMap extends DrawnElement {
   }
 
   get #beside(): boolean {
-    return this.#width >= BESIDE && !this.noReading;
+    return readingRoom(this.#width) > 0 && !this.noReading;
   }
 
   get #view(): View {
@@ -234,7 +240,7 @@ export class PulseMap extends DrawnElement {
           help: this.help,
           more: this.more,
           narrow: this.#narrow,
-          wide: this.#width >= BESIDE,
+          wide: readingRoom(this.#width) > 0,
           view: this.view,
           words,
         },
@@ -271,12 +277,13 @@ export class PulseMap extends DrawnElement {
 
   protected override figureView(frame?: Frame): FigureView {
     const { examination, words, carried, painting, active, preview, dragged, editable, barred } = this;
-    const own = this.#beside ? this.#width - READING_WIDTH : this.#width;
+    const own = this.#beside ? this.#width - readingRoom(this.#width) : this.#width;
     return (frame ? new Stage() : this.#stage).view(
       {
         view: frame?.view ?? this.#view,
         width: frame?.width ?? own,
         height: frame?.height,
+        around: aroundFigure(this.#width),
         examination,
         read: this.read,
         earlier: this.compare ?? undefined,

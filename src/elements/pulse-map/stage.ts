@@ -7,6 +7,7 @@ import {
   type Layout,
   layOut,
   type LesionMark,
+  OVER_HEIGHT,
   placesIn,
   type View,
 } from '../../drawing/index.js';
@@ -21,12 +22,17 @@ import { type Painting, type SiteView, siteView } from './site-view.js';
 
 /** Least greatest height of the figure in px: high enough for a target of 44 px at every site. */
 const TALL = 860;
-/** What else of the element wants to be seen on the same screen, in px. */
-const AROUND = 130;
-
 /** Greatest height of the figure: a tall screen, a wall say, is used. */
-function tallest(): number {
-  return Math.max(TALL, window.innerHeight - AROUND);
+function tallest(around: number): number {
+  return Math.max(TALL, window.innerHeight - around);
+}
+
+/** Room in px, both ways, from which on the figure grows as one piece, names and glyphs with it: on a wall they are read from afar. */
+const WALL = 1000;
+const MOST_ENLARGED = 2.5;
+
+function enlargement(width: number, height: number): number {
+  return Math.min(MOST_ENLARGED, Math.max(1, Math.min(width, height) / WALL));
 }
 
 /** What decides how the figure looks, beside what the hand is doing on it just now. */
@@ -36,6 +42,8 @@ export interface StageView {
   readonly width: number;
   /** Greatest height of the figure in px, where it is not that of the screen. */
   readonly height: number | undefined;
+  /** Height of what else is to be seen on the screen, in px. */
+  readonly around: number;
   readonly examination: Examination;
   /** The record whose reading is drawn. */
   readonly read: Examination;
@@ -93,7 +101,7 @@ export class Stage {
   readonly #layout = kept(layoutOf);
   readonly #marks = kept(inView);
   /** Asked once a width: a screen changes its height as its bars come and go, and the figure must not follow while one records. */
-  readonly #tallest = kept((_width: number) => tallest());
+  readonly #tallest = kept((_width: number, around: number) => tallest(around));
   readonly #collaterals = kept((all: readonly Collateral[], sites: Sites) =>
     all.filter(({ to }) => sites.has(placeKey(to))),
   );
@@ -102,9 +110,12 @@ export class Stage {
     const { view, examination, words, painting, earlier } = stage;
     const { marks, flow, collaterals } = (reader.part?.drawnRecord ?? unread)(stage.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
+    const height = stage.height ?? this.#tallest(stage.width, stage.around);
+    // It is laid out smaller, and fills its room all the same.
+    const by = enlargement(stage.width, height);
     return {
       ...hand,
-      layout: this.#layout(view, stage.width, stage.height ?? this.#tallest(stage.width), sites, words),
+      layout: this.#layout(view, stage.width / by, (height + OVER_HEIGHT) / by - OVER_HEIGHT, sites, words),
       collaterals: this.#collaterals(collaterals, sites),
       flow,
       marks: this.#marks(marks, view),

@@ -1,4 +1,10 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { COLUMNS, READING_WIDTH } from './parts.js';
+
+const columns = COLUMNS.map(
+  ({ from, high, grow }) =>
+    `@media (min-height:${high}px){@container (min-width:${from}px){.main.beside{grid-template-columns:minmax(0,1fr) ${READING_WIDTH * grow}px}.toolbar,.beside .reading,.beside .status,.beside .also,.chooser{zoom:${grow}}}}`,
+).join('');
 
 export const mapStyles = css`
   :host {
@@ -229,10 +235,8 @@ export const mapStyles = css`
       padding-inline: 6px;
     }
   }
-  @container (min-width: 1180px) {
-    .main.beside {
-      grid-template-columns: minmax(0, 1fr) 388px;
-    }
+  ${unsafeCSS(columns)}
+  @container (min-width: ${unsafeCSS(COLUMNS[0].from)}px) {
     .beside > :first-child {
       position: sticky;
       inset-block-start: 0;

@@ -2,11 +2,12 @@ import { expect } from '@open-wc/testing';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { LISTENING_PLACES, PLACES, PULSE_PLACES, setBruit, setPulse } from 'pulse-map/core';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
-import { press, setViewport } from '../../tools/real-input.js';
+import { click, press, setViewport } from '../../tools/real-input.js';
 import { leastDistance, type NamedBox } from '../tools/boxes.js';
 import { badLabels, drawn, impossible, longest, RECORDS, viewsAt, WIDTHS } from '../tools/drawn.js';
-import { openMap, saidAll, settled, site } from '../tools/map.js';
-import { allByRole, everything } from '../tools/perceive.js';
+import { chooser, openMap, saidAll, settled, site } from '../tools/map.js';
+import { allByRole, byRole, everything } from '../tools/perceive.js';
+import { figureOf } from '../tools/skin.js';
 
 /** From here on the reading stands beside the figure and every target has its full size. */
 const DEFAULT_WIDTH = 1180;
@@ -34,6 +35,49 @@ describe('labels', () => {
       expect(await badLabels(map, width)).to.deep.equal([]);
     });
   }
+});
+
+describe('a map on a wall', () => {
+  const WALL = { width: 3400, height: 2000 };
+
+  it('is the one of a projector, larger: names, signs, tools and reading grow with the figure', async () => {
+    const measure = async (size: { width: number; height: number }): Promise<number[]> => {
+      const map = await openMap(size);
+      const parts = [
+        figureOf(map).querySelector('.label') as Element,
+        figureOf(map).querySelector('.glyph') as Element,
+        byRole(map, 'button', 'Table'),
+        byRole(map, 'button', 'Open right femoral'),
+      ];
+      return parts.map(
+        (part) => part.getBoundingClientRect().height / figureOf(map).getBoundingClientRect().height,
+      );
+    };
+    const usual = await measure({ width: 1880, height: 1080 });
+    (await measure(WALL)).forEach((share, i) =>
+      expect(share / usual[i]!, String(i)).to.be.within(0.85, 1.15),
+    );
+  });
+
+  it('keeps its labels apart, fits the screen, and opens a chooser on it, beside the site', async () => {
+    const map = await openMap({ ...WALL, examination: longest() });
+    expect(await badLabels(map, WALL.width)).to.deep.equal([]);
+    map.view = 'auto';
+    await settled(map);
+    const { top } = byRole(map, 'toolbar', 'Pulse map tools').getBoundingClientRect();
+    const { bottom } = allByRole(map, 'status')[0]!.getBoundingClientRect();
+    expect(bottom - top, 'tools, figure and status strip').to.be.at.most(window.innerHeight);
+    for (const name of ['right dorsalis pedis', 'left superficial temporal']) {
+      await click(site(map, name));
+      await settled(map);
+      const box = chooser(map)!.getBoundingClientRect();
+      expect(box.width, 'larger, too').to.be.above(500);
+      expect(box.top).to.be.at.least(0);
+      expect(box.bottom).to.be.at.most(window.innerHeight);
+      const own = site(map, name).getBoundingClientRect();
+      expect(box.right <= own.left || box.left >= own.right, name).to.equal(true);
+    }
+  });
 });
 
 describe('targets', () => {

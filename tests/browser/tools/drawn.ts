@@ -42,12 +42,15 @@ export function drawn(map: PulseMap) {
   const root = map.shadowRoot as ShadowRoot;
   const label = (text: Element): string =>
     `"${text.textContent?.trim()}" of ${(text as HTMLElement).dataset.place}`;
+  const figure = root.querySelector('.figure') as SVGSVGElement;
+  const enlarged = figure.getBoundingClientRect().width / figure.viewBox.baseVal.width;
+  // A line of text is as high as its font's box, which is a little more than its letters.
+  const spare = 1.5 * enlarged;
   return {
-    svg: boxOf(root.querySelector('.figure') as Element, 'drawing'),
-    // A line of text is as high as its font's box, which is a little more than its letters.
-    labels: [...root.querySelectorAll('.label')].map((text) => boxOf(text, label(text), 1.5)),
+    svg: boxOf(figure, 'drawing'),
+    labels: [...root.querySelectorAll('.label')].map((text) => boxOf(text, label(text), spare)),
     letters: [...root.querySelectorAll('.letters text')].map((text) =>
-      boxOf(text, `letter ${text.textContent}`, 1.5),
+      boxOf(text, `letter ${text.textContent}`, spare),
     ),
     glyphs: [...root.querySelectorAll('[part~=site] .glyph')].flatMap((glyph) =>
       [...glyph.querySelectorAll('path:not(.halo, .mark-halo)')].map((path) =>
