@@ -67,6 +67,7 @@ export const figureStyles = css`
     paint-order: stroke;
   }
   .hollow.sign {
+    paint-order: normal;
     stroke-width: calc(var(--_stroke) * 1.5px);
   }
   .leaders path {
