@@ -37,7 +37,7 @@ export const PALETTE = {
   gone: { light: '#2C1F73', dark: '#DDD8FF' },
   /** Numerals on absent pulses. */
   'gone-ink': { light: '#FFFFFF', dark: '#15103A' },
-  /** Sites not examined, arteries without flow, what is disabled. */
+  /** Sites not examined, arteries without a pulse, what is disabled. */
   mute: { light: '#5E6570', dark: '#9AA3AE' },
   /** Red flags, and nothing else. */
   danger: { light: '#B0201A', dark: '#FF938A' },

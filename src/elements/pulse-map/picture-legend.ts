@@ -42,7 +42,7 @@ function arteryItems({ marks, flow, collaterals, words: { map } }: FigureView): 
     ...line(
       'hollow',
       `M0 ${half - 3}H${SIGN}V${half + 3}H0Z`,
-      map.noFlow,
+      map.noPulse,
       flow.some((one) => one.flow === 'none'),
     ),
     ...line('collateral', `M0 ${half}H${SIGN}`, map.collaterals, collaterals.length > 0),

@@ -193,7 +193,7 @@ export const map: MapWords = {
   caution:
     'Unterstützt das ärztliche Urteil und ist keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
   likely,
-  noFlow: 'Kein Fluss zu erwarten',
+  noPulse: 'Kein Puls zu erwarten',
   collaterals: 'Mögliche Kollateralen',
   lesionMark: (kind, where, percent) => `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
   siteTiny: (site) => TINY[site] ?? anatomy.sites[site],

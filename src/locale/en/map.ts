@@ -223,7 +223,7 @@ export const map = {
     'Supports a clinician’s judgement; it is not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
   /** What is drawn on the arteries, for the legend of a picture. */
   likely,
-  noFlow: 'No flow expected',
+  noPulse: 'No pulse expected',
   collaterals: 'Possible collaterals',
   /** Title of a mark on the figure. */
   lesionMark: (kind: 'block' | 'narrowing', where: string, percent: string) =>

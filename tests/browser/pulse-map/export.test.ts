@@ -91,7 +91,7 @@ describe('toSVG', () => {
       [...parsed(map.toSVG()).querySelectorAll('text')].map(({ textContent }) => textContent);
     const map = await openMap({ examination: SICK });
     expect(labels(map)).to.include.members(['Scale 0 to 3:', '0, absent', '2, normal', 'Not examined']);
-    expect(labels(map)).to.include.members(['Systolic bruit', 'Likely block', 'No flow expected']);
+    expect(labels(map)).to.include.members(['Systolic bruit', 'Likely block', 'No pulse expected']);
     for (const absent of ['Thrill', 'Possible collaterals']) expect(labels(map)).not.to.include(absent);
     map.value = { ...SICK, scale: '0-4' };
     await settled(map);
