@@ -28,7 +28,9 @@ function unitCounts() {
   const unloaded = report.testResults.filter(
     (file) => file.status === 'failed' && !file.assertionResults.some((test) => test.status === 'failed'),
   ).length;
-  return { passed: report.numPassedTests, failed: report.numFailedTests + unloaded };
+  // A test that is left out proves nothing: it counts as failed.
+  const leftOut = report.numPendingTests + report.numTodoTests;
+  return { passed: report.numPassedTests, failed: report.numFailedTests + unloaded + leftOut };
 }
 
 /** Each step: what it runs, in order; `counts` where its tests are counted one by one. */
