@@ -73,8 +73,10 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
   const key = limbKey(rule.limb);
   const limb = network?.limbs[key].examined ? network.limbs[key] : undefined;
   const detail = network?.detail[key];
+  // A lesion that is more likely none must not be headlined as found.
+  const ruleAlone = limb && !limb.first && rule.lesions.length > 0;
   return html`<section data-limb=${key}>
-    <h3 part="lead">${words.rule.lead(rule)}</h3>
+    <h3 part="lead">${ruleAlone ? `${words.rule.heading}: ` : nothing}${words.rule.lead(rule)}</h3>
     ${brief ? nothing : picture(rule, view)}
     ${words.rule
       .reasons(examination, rule)

@@ -61,6 +61,17 @@ describe('pulse-reading', () => {
     expect(text(element)).to.include('Check again');
   });
 
+  it('headlines a block as the rule’s alone where none is more likely, and as found where both voices see it', async () => {
+    const headline = async (record: Examination): Promise<string> =>
+      ((await reading(record)).shadowRoot?.querySelector('[part=lead]')?.textContent ?? '').trim();
+    const place = { site: 'posterior-tibial', side: 'left' } as const;
+    const oneFootPulse = setPulse(records.normal, place, { grade: 'absent' });
+    const network = localise(oneFootPulse);
+    expect(network.status === 'read' && network.limbs['left leg'].nothing).to.be.above(0.5);
+    expect(await headline(oneFootPulse)).to.match(/^Bedside rule: Block of the left/);
+    expect(await headline(records.oneBlock)).to.match(/^Block between left femoral/);
+  });
+
   it('asks a map around it to open the site that it wants checked', async () => {
     const element = await reading(records.contradiction);
     const asked: string[] = [];
