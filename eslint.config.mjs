@@ -2,9 +2,9 @@ import js from '@eslint/js';
 import globals from 'globals';
 import { configs as lit } from 'eslint-plugin-lit';
 import tseslint from 'typescript-eslint';
-import { layers } from './tests/tools/lint/layers.mjs';
-import { noCircles } from './tests/tools/lint/no-circles.mjs';
-import { zodImport } from './tests/tools/lint/zod-import.mjs';
+import { layers } from './.tools/lint/layers.mjs';
+import { noCircles } from './.tools/lint/no-circles.mjs';
+import { zodImport } from './.tools/lint/zod-import.mjs';
 
 const house = { rules: { layers, 'no-circles': noCircles, 'zod-import': zodImport } };
 

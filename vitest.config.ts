@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config';
-import { ownName } from './tests/tools/own-name.mjs';
+import { ownName } from './.tools/own-name.mjs';
 
 export default defineConfig({
   resolve: { alias: ownName },

@@ -2,8 +2,8 @@ import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
-import { BROWSER_FLAGS, findBrowser } from './tests/tools/find-browser.mjs';
-import { ownNamePlugin } from './tests/tools/own-name.mjs';
+import { BROWSER_FLAGS, findBrowser } from './.tools/find-browser.mjs';
+import { ownNamePlugin } from './.tools/own-name.mjs';
 import { countReporter } from './tests/tools/wtr-count-reporter.mjs';
 import { realInputPlugin } from './tests/tools/wtr-real-input.mjs';
 

@@ -1,5 +1,5 @@
 import type { StorybookConfig } from '@storybook/web-components-vite';
-import { ownName } from '../tests/tools/own-name.mjs';
+import { ownName } from '../.tools/own-name.mjs';
 
 const config: StorybookConfig = {
   framework: '@storybook/web-components-vite',

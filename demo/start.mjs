@@ -1,6 +1,6 @@
 // `npm start`: installs what is missing, builds the demo and serves it on this machine until stopped.
 import { fileURLToPath } from 'node:url';
-import { installMissing } from '../tests/tools/install.mjs';
+import { installMissing } from '../.tools/install.mjs';
 
 installMissing();
 const { build, preview } = await import('vite');

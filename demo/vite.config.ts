@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
-import { ownName } from '../tests/tools/own-name.mjs';
+import { ownName } from '../.tools/own-name.mjs';
 
 const folder = fileURLToPath(new URL('.', import.meta.url));
 

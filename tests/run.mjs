@@ -4,8 +4,8 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { browserOrInstall } from './tools/install-browser.mjs';
-import { installMissing, quietEnv, root } from './tools/install.mjs';
+import { browserOrInstall } from '../.tools/install-browser.mjs';
+import { installMissing, quietEnv, root } from '../.tools/install.mjs';
 
 const STEP_MINUTES = 15;
 const scratch = mkdtempSync(join(tmpdir(), 'pulse-map-'));
@@ -65,7 +65,7 @@ const STEPS = {
   build: {
     title: 'build and package',
     commands: [
-      ['tests/tools/build.mjs'],
+      ['.tools/build.mjs'],
       [bin('publint/src/cli.js'), '--strict'],
       [
         bin('@arethetypeswrong/cli/dist/index.js'),
@@ -76,7 +76,7 @@ const STEPS = {
         '--format',
         'ascii',
       ],
-      ['tests/tools/check-package.mjs'],
+      ['.tools/check-package.mjs'],
       ['tests/bench/size.mjs', '--built', '--check'],
       [bin('vite/bin/vite.js'), 'build', '--config', 'demo/vite.config.ts'],
     ],
@@ -84,7 +84,7 @@ const STEPS = {
   storybook: {
     title: 'Storybook build',
     commands: [
-      ['tests/tools/build.mjs', 'manifest'],
+      ['.tools/build.mjs', 'manifest'],
       [bin('storybook/dist/bin/dispatcher.js'), 'build', '--quiet', '--disable-telemetry'],
     ],
   },

@@ -11,8 +11,8 @@ import { availableParallelism, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { launch } from 'puppeteer-core';
-import { BROWSER_FLAGS } from '../tools/find-browser.mjs';
-import { browserOrInstall } from '../tools/install-browser.mjs';
+import { BROWSER_FLAGS } from '../../.tools/find-browser.mjs';
+import { browserOrInstall } from '../../.tools/install-browser.mjs';
 import { bundleInChunks, root } from './bundle.mjs';
 import { draw, hover, memory, must, open, SLOWDOWN, taps } from './measure.mjs';
 
@@ -53,7 +53,7 @@ const page = (name) => `<!doctype html><html lang="en"><head><meta charset="utf-
 </script></body></html>`;
 
 function build() {
-  const { status, stderr } = spawnSync(process.execPath, ['tests/tools/build.mjs'], {
+  const { status, stderr } = spawnSync(process.execPath, ['.tools/build.mjs'], {
     cwd: root,
     encoding: 'utf8',
   });

@@ -28,7 +28,7 @@ const ENGINE = /dist[\\/]localisation[\\/]/;
 const READING = 'dist/elements/pulse-reading/limbs.js';
 
 if (!options.built) {
-  const { status, stderr } = spawnSync(process.execPath, ['tests/tools/build.mjs'], {
+  const { status, stderr } = spawnSync(process.execPath, ['.tools/build.mjs'], {
     cwd: root,
     encoding: 'utf8',
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { compactTemplates } from '../../tools/compact-templates.mjs';
+import { compactTemplates } from '../../../.tools/compact-templates.mjs';
 
 describe('compactTemplates', () => {
   it('leaves one space wherever HTML had white space, since it may part two words', () => {

@@ -2,11 +2,12 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ESLint, Linter } from 'eslint';
+import { getFileInfo } from 'prettier';
 import tseslint from 'typescript-eslint';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { layers } from '../../tools/lint/layers.mjs';
-import { noCircles } from '../../tools/lint/no-circles.mjs';
-import { zodImport } from '../../tools/lint/zod-import.mjs';
+import { layers } from '../../../.tools/lint/layers.mjs';
+import { noCircles } from '../../../.tools/lint/no-circles.mjs';
+import { zodImport } from '../../../.tools/lint/zod-import.mjs';
 
 // A source folder of our own, so that the rules can be tried on files the project does not have.
 let src = '';
@@ -105,6 +106,15 @@ describe('the zod rule', () => {
 });
 
 describe("the project's own configuration", () => {
+  it('covers the folders whose names begin with a dot', async () => {
+    const eslint = new ESLint();
+    for (const path of ['.tools/build.mjs', '.tools/lint/layers.mjs', '.storybook/main.ts']) {
+      expect(await eslint.isPathIgnored(path), path).toBe(false);
+      const { ignored } = await getFileInfo(path, { ignorePath: '.prettierignore' });
+      expect(ignored, path).toBe(false);
+    }
+  });
+
   async function rulesBroken(path: string, code: string): Promise<(string | null)[]> {
     const eslint = new ESLint();
     const [result] = await eslint.lintText(code, { filePath: path });

@@ -2,8 +2,8 @@ import { chmodSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { findBrowser } from '../../tools/find-browser.mjs';
-import { ownName } from '../../tools/own-name.mjs';
+import { findBrowser } from '../../../.tools/find-browser.mjs';
+import { ownName } from '../../../.tools/own-name.mjs';
 
 const text = (path: string) => readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8');
 const pkg = JSON.parse(text('package.json')) as {

@@ -2,7 +2,7 @@
 // tsconfig.json says the same to TypeScript ("paths").
 import { fileURLToPath } from 'node:url';
 
-const src = fileURLToPath(new URL('../../src', import.meta.url)).replaceAll('\\', '/');
+const src = fileURLToPath(new URL('../src', import.meta.url)).replaceAll('\\', '/');
 
 /** For vite and vitest (`resolve.alias`). */
 export const ownName = [

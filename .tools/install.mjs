@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-export const root = fileURLToPath(new URL('../..', import.meta.url));
+export const root = fileURLToPath(new URL('..', import.meta.url));
 
 /** Surroundings for what we start: no browser downloads, nothing sent home. */
 export const quietEnv = {

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
+const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'dist');
 const pkg = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const faults = [];
@@ -121,6 +121,7 @@ const names = packed.map((file) => file.path);
 for (const name of [
   'package.json',
   'README.md',
+  'CHANGELOG.md',
   'LICENSE',
   'dist/index.js',
   'dist/core.js',
@@ -129,7 +130,7 @@ for (const name of [
   if (!names.includes(name)) faults.push(`the tarball lacks ${name}`);
 }
 for (const name of names) {
-  if (!/^(dist\/.*\.(js|d\.ts|json|txt)|package\.json|README\.md|LICENSE)$/.test(name))
+  if (!/^(dist\/.*\.(js|d\.ts|json|txt)|package\.json|README\.md|CHANGELOG\.md|LICENSE)$/.test(name))
     faults.push(`the tarball holds ${name}`);
 }
 

@@ -1,6 +1,6 @@
 // Builds what is published into dist/: modules with declarations and compact templates, the custom elements manifest, one
 // self-contained file, and a file of words for each further language.
-// `node tests/tools/build.mjs manifest` makes the manifest alone (Storybook reads it).
+// `node .tools/build.mjs manifest` makes the manifest alone (Storybook reads it).
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { compactTemplates } from './compact-templates.mjs';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
+const root = fileURLToPath(new URL('..', import.meta.url));
 const inRoot = (path) => join(root, path);
 
 function run(script, ...args) {
