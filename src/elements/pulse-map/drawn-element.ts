@@ -10,9 +10,9 @@ import { RecordElement } from '../common/record-element.js';
 import { TrailingController } from '../common/trailing.js';
 import type { LimbFlags } from '../limb-flags/element.js';
 import { reader } from '../pulse-reading/reader.js';
-import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './export.js';
+import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './picture/export.js';
 import { later } from './fetched.js';
-import type { FigureView } from './figure.js';
+import type { FigureView } from './figure/render.js';
 
 /** A figure that no hand is on. */
 const UNTOUCHED = { open: undefined, preview: undefined, dragged: [] } as const;

@@ -14,13 +14,13 @@ import type { OpenPlaceEvent } from '../pulse-reading/events.js';
 import { glyphStyles } from '../common/glyph.js';
 import { WidthController } from '../common/width-controller.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
-import { renderAlso, renderLimbActs } from './also.js';
-import { ChooserController } from './chooser-controller.js';
+import { renderAlso, renderLimbActs } from './onset-and-delays.js';
+import { ChooserController } from './chooser/controller.js';
 import { DrawnElement, type Frame } from './drawn-element.js';
 import { later } from './fetched.js';
-import type { FigureView } from './figure.js';
-import { figureStyles } from './figure-styles.js';
-import { renderRefused, renderStatus } from './panels.js';
+import type { FigureView } from './figure/render.js';
+import { figureStyles } from './figure/styles.js';
+import { renderRefused, renderStatus } from './status.js';
 import {
   aroundFigure,
   type Half,
@@ -30,15 +30,15 @@ import {
   partsAt,
   partShown,
   readingRoom,
-} from './parts.js';
-import { DrawingPointer } from './pointer.js';
+} from './crops.js';
+import { DrawingPointer } from './hand/site-pointer.js';
 import { Recorder, type RecorderHost, type Said } from './recorder.js';
-import { type DrawingPoint, SiteFinder } from './site-finder.js';
-import { siteKeydown } from './site-keys.js';
-import { SkinController } from './marks-controller.js';
-import { renderStage, Stage } from './stage.js';
+import { type DrawingPoint, SiteFinder } from './hand/site-finder.js';
+import { siteKeydown } from './hand/site-keys.js';
+import { SkinController } from './skin/controller.js';
+import { renderStage, Stage } from './figure/figure-view.js';
 import { mapStyles } from './styles.js';
-import { tableActs } from './table-acts.js';
+import { tableActs } from './table/acts.js';
 import { renderToolbar, type ToolbarActs } from './toolbar.js';
 
 /** Width assumed until the element has one. */

@@ -1,5 +1,5 @@
 import { css, unsafeCSS } from 'lit';
-import { COLUMNS, READING_WIDTH } from './parts.js';
+import { COLUMNS, READING_WIDTH } from './crops.js';
 
 const columns = COLUMNS.map(
   ({ from, high, grow }) =>

@@ -5,7 +5,7 @@ import type { Messages } from '../../locale/index.js';
 import { glyphIcon, shownForStep } from '../common/glyph.js';
 import { ICONS } from '../common/icons.js';
 import { renderSelect } from '../common/select.js';
-import type { Part } from './parts.js';
+import type { Part } from './crops.js';
 
 /** What a carried pen leaves on a site: a grade, or that it could not be examined is left to the chooser. */
 export type Carried = ScaleStep | undefined;

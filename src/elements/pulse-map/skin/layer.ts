@@ -8,11 +8,11 @@ import {
   type MarkShape,
   type Point,
   showsArms,
-} from '../../drawing/index.js';
-import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../../examination/index.js';
-import { SKIN_REGIONS } from '../../anatomy/index.js';
-import type { Messages } from '../../locale/index.js';
-import type { Half } from './parts.js';
+} from '../../../drawing/index.js';
+import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../../../examination/index.js';
+import { SKIN_REGIONS } from '../../../anatomy/index.js';
+import type { Messages } from '../../../locale/index.js';
+import type { Half } from '../crops.js';
 
 /** What the marks on the figure look like just now. */
 export interface SkinView {

@@ -10,7 +10,7 @@ import {
   SITE_IDS,
   type SiteId,
   siteDefinition,
-} from '../../anatomy/index.js';
+} from '../../../anatomy/index.js';
 import {
   bruitAt,
   type BruitFinding,
@@ -22,11 +22,11 @@ import {
   SCALES,
   type ScaleStep,
   stepOf,
-} from '../../examination/index.js';
-import { GLYPH_SIZE } from '../../drawing/index.js';
-import type { Messages } from '../../locale/index.js';
-import { glyphIcon, markIcon, shownFor } from '../common/glyph.js';
-import { ICONS } from '../common/icons.js';
+} from '../../../examination/index.js';
+import { GLYPH_SIZE } from '../../../drawing/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { glyphIcon, markIcon, shownFor } from '../../common/glyph.js';
+import { ICONS } from '../../common/icons.js';
 
 export interface TableView {
   readonly examination: Examination;

@@ -1,8 +1,8 @@
 import { render, svg } from 'lit';
-import type { ScaleId } from '../../examination/index.js';
-import { styled } from '../common/styled.js';
-import { type FigureView, renderFigure } from './figure.js';
-import { pictureLegend } from './picture-legend.js';
+import type { ScaleId } from '../../../examination/index.js';
+import { styled } from '../../common/styled.js';
+import { type FigureView, renderFigure } from '../figure/render.js';
+import { pictureLegend } from './legend.js';
 
 /** How a picture of the figure is wanted. */
 export interface PictureOptions {

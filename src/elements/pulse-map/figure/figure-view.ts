@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { type PlaceKey, placeKey } from '../../anatomy/index.js';
+import { type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
   type Collateral,
   drawnFlow,
@@ -10,14 +10,14 @@ import {
   OVER_HEIGHT,
   placesIn,
   type View,
-} from '../../drawing/index.js';
-import { type Examination, remembered, type ScaleStep } from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
-import { kept } from '../common/kept.js';
-import { reader } from '../pulse-reading/reader.js';
-import { type FigureView, renderFigure } from './figure.js';
-import { renderLegend } from './panels.js';
-import type { Hand } from './pointer.js';
+} from '../../../drawing/index.js';
+import { type Examination, remembered, type ScaleStep } from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { kept } from '../../common/kept.js';
+import { reader } from '../../pulse-reading/reader.js';
+import { type FigureView, renderFigure } from './render.js';
+import { renderCodeLegend } from './code-legend.js';
+import type { Hand } from '../hand/site-pointer.js';
 import { type Painting, type SiteView, siteView } from './site-view.js';
 
 /** Least greatest height of the figure in px: high enough for a target of 44 px at every site. */
@@ -151,7 +151,7 @@ export function renderStage(
     >
       ${renderFigure(view)}
     </div>
-    ${view.layout.naming === 'codes' ? renderLegend(view.layout, view.words) : nothing}`;
+    ${view.layout.naming === 'codes' ? renderCodeLegend(view.layout, view.words) : nothing}`;
 }
 
 function preventDefault(event: Event): void {

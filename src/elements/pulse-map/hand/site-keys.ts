@@ -1,5 +1,5 @@
-import { type Place, placeFromKey, type PlaceKey, placeKey } from '../../anatomy/index.js';
-import { travel } from '../../drawing/index.js';
+import { type Place, placeFromKey, type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { travel } from '../../../drawing/index.js';
 import { type KeyAct, keyAct } from './keys.js';
 import type { SiteFinder } from './site-finder.js';
 

@@ -8,9 +8,9 @@ import {
 } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { DirectiveResult } from 'lit/directive.js';
-import type { SkinPlace } from '../../anatomy/index.js';
-import { regionShape } from '../../anatomy/index.js';
-import { type Layout, markAt, type Point, strokePoints } from '../../drawing/index.js';
+import type { SkinPlace } from '../../../anatomy/index.js';
+import { regionShape } from '../../../anatomy/index.js';
+import { type Layout, markAt, type Point, strokePoints } from '../../../drawing/index.js';
 import {
   addMark,
   changeMark,
@@ -24,15 +24,15 @@ import {
   moveMark,
   removeMarks,
   skinMarks,
-} from '../../examination/index.js';
-import { keyAct } from './keys.js';
-import { type PaletteView, renderPalette, renderSkinList, type SkinActs } from './marks-panels.js';
-import { SkinPointer } from './marks-pointer.js';
-import { halfOf, skinIcon, skinLayer } from './marks-view.js';
-import type { LegendItem } from './figure.js';
-import type { Recorder, RecorderHost } from './recorder.js';
-import type { Half } from './parts.js';
-import type { DrawingPoint } from './site-finder.js';
+} from '../../../examination/index.js';
+import { keyAct } from '../hand/keys.js';
+import { type PaletteView, renderPalette, renderSkinList, type SkinActs } from './panels.js';
+import { SkinPointer } from './pointer.js';
+import { halfOf, skinIcon, skinLayer } from './layer.js';
+import type { LegendItem } from '../figure/render.js';
+import type { Recorder, RecorderHost } from '../recorder.js';
+import type { Half } from '../crops.js';
+import type { DrawingPoint } from '../hand/site-finder.js';
 
 export interface SkinHost {
   surface(): SVGSVGElement | null;

@@ -6,11 +6,11 @@ import {
   LABEL_TYPE,
   type MarkKind,
   NARROWING,
-} from '../../drawing/index.js';
-import { SCALES, type ScaleId } from '../../examination/index.js';
-import { large } from '../common/choices.js';
-import { glyphParts, markIcon, type Shown, shownForStep } from '../common/glyph.js';
-import type { FigureView, LegendItem } from './figure.js';
+} from '../../../drawing/index.js';
+import { SCALES, type ScaleId } from '../../../examination/index.js';
+import { large } from '../../common/choices.js';
+import { glyphParts, markIcon, type Shown, shownForStep } from '../../common/glyph.js';
+import type { FigureView, LegendItem } from '../figure/render.js';
 
 /** Sizes in px: the margin around, the height of a row, the gap between sign and words, and between items. */
 const MARGIN = 16;

@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { erases, PenWatch, samplesOf } from './pen.js';
-import type { Hand } from './pointer.js';
-import type { DrawingPoint } from './site-finder.js';
+import { erases, PenWatch, samplesOf } from '../hand/pen.js';
+import type { Hand } from '../hand/site-pointer.js';
+import type { DrawingPoint } from '../hand/site-finder.js';
 
 /** What the skin offers to the hand that draws on it. */
 export interface SkinTarget {

@@ -5,13 +5,13 @@ import {
   type ReactiveControllerHost,
   type TemplateResult,
 } from 'lit';
-import { isPulseSite, type Place, placeFromKey, type PlaceKey, placeKey } from '../../anatomy/index.js';
-import { bruitAt, type Examination, pulseAt, stepForDigit } from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
-import type { ChooserActs, Unfolded } from './chooser.js';
-import { later } from './fetched.js';
-import { type KeyAct, keyAct } from './keys.js';
-import type { Recorder } from './recorder.js';
+import { isPulseSite, type Place, placeFromKey, type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { bruitAt, type Examination, pulseAt, stepForDigit } from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
+import type { ChooserActs, Unfolded } from './panel.js';
+import { later } from '../fetched.js';
+import { type KeyAct, keyAct } from '../hand/keys.js';
+import type { Recorder } from '../recorder.js';
 
 export interface ChooserHost {
   readonly element: ReactiveControllerHost & { readonly renderRoot: HTMLElement | DocumentFragment };

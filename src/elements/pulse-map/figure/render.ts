@@ -1,7 +1,7 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
+import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
   arteryPaths,
   BLOCK_BAR,
@@ -19,11 +19,11 @@ import {
   showsArms,
   silhouetteOf,
   TARGET_RADIUS,
-} from '../../drawing/index.js';
-import type { Messages } from '../../locale/index.js';
-import { glyphParts } from '../common/glyph.js';
-import { styled } from '../common/styled.js';
-import type { DrawingPoint } from './site-finder.js';
+} from '../../../drawing/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { glyphParts } from '../../common/glyph.js';
+import { styled } from '../../common/styled.js';
+import type { DrawingPoint } from '../hand/site-finder.js';
 import type { SiteView } from './site-view.js';
 
 /** Body and arteries are drawn in tenths of a figure unit. */

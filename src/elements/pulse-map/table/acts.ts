@@ -1,5 +1,5 @@
-import { type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
-import type { Recorder } from './recorder.js';
+import { type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import type { Recorder } from '../recorder.js';
 import type { TableActs } from './table.js';
 
 /** What the cells of the table do to the record. */

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Layout } from '../../drawing/index.js';
 import type { Fault, ScaleId } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { Said } from './recorder.js';
@@ -13,16 +12,6 @@ export function renderRefused(faults: readonly Fault[], words: Messages): Templa
       ${faults.map((fault) => html`<li>${words.examination.fault(fault)}</li>`)}
     </ul>
   </div>`;
-}
-
-/** What the codes on a narrow figure stand for. */
-export function renderLegend(layout: Layout, { anatomy, map }: Messages): TemplateResult {
-  const sites = [...new Set(layout.sites.map(({ place }) => place.site))];
-  return html`<p class="legend">
-    <span class="hidden-visually">${map.legend}: </span>${sites.map(
-      (site) => html`<span><b>${anatomy.codes[site]}</b> ${map.siteShort(site)}</span>`,
-    )}
-  </p>`;
 }
 
 /** The strip under the figure: what was recorded last, spoken too; how far the examination is; the scale. */

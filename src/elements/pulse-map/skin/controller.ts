@@ -1,11 +1,11 @@
 import { type LitElement, nothing, type SVGTemplateResult, type TemplateResult } from 'lit';
-import type { Layout } from '../../drawing/index.js';
-import { fold } from '../common/fold.js';
-import { later } from './fetched.js';
-import type { SkinHost, SkinTools } from './marks-tools.js';
-import type { Hand } from './pointer.js';
-import type { FigureSkin, LegendItem } from './figure.js';
-import type { Recorder, RecorderHost } from './recorder.js';
+import type { Layout } from '../../../drawing/index.js';
+import { fold } from '../../common/fold.js';
+import { later } from '../fetched.js';
+import type { SkinHost, SkinTools } from './tools.js';
+import type { Hand } from '../hand/site-pointer.js';
+import type { FigureSkin, LegendItem } from '../figure/render.js';
+import type { Recorder, RecorderHost } from '../recorder.js';
 
 /** Marks on the skin, as far as what draws and lists them has been fetched. */
 export class SkinController implements FigureSkin {

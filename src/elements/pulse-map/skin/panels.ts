@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { SKIN_PLACES, SKIN_REGIONS, type SkinPlace } from '../../anatomy/index.js';
-import { type Mark, MARK_FORMS, MARK_KINDS, type MarkKind, markRegions } from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
-import { markName, skinIcon, type SkinView } from './marks-view.js';
+import { SKIN_PLACES, SKIN_REGIONS, type SkinPlace } from '../../../anatomy/index.js';
+import { type Mark, MARK_FORMS, MARK_KINDS, type MarkKind, markRegions } from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { markName, skinIcon, type SkinView } from './layer.js';
 
 export interface PaletteView extends SkinView {
   readonly kind: MarkKind;

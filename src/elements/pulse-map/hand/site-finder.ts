@@ -1,5 +1,5 @@
-import { type PlaceKey, placeKey } from '../../anatomy/index.js';
-import { type Layout, nearestSite, TARGET_RADIUS } from '../../drawing/index.js';
+import { type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { type Layout, nearestSite, TARGET_RADIUS } from '../../../drawing/index.js';
 
 /** A point in px of the drawing, whatever the page does to its size. */
 export interface DrawingPoint {

@@ -1,4 +1,4 @@
-import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
+import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
   bruitAt,
   type BruitFinding,
@@ -8,9 +8,9 @@ import {
   type PulseFinding,
   type ScaleId,
   type ScaleStep,
-} from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
-import { type Shown, shownFor } from '../common/glyph.js';
+} from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { type Shown, shownFor } from '../../common/glyph.js';
 
 /** How a site appears: its glyph, its names, and how loud its label is. */
 export interface SiteView {

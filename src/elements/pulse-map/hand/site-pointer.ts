@@ -1,5 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { oppositeSide, placeFromKey, type PlaceKey, placeKey } from '../../anatomy/index.js';
+import { oppositeSide, placeFromKey, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import { erases, PenWatch, samplesOf } from './pen.js';
 import type { DrawingPoint, SiteFinder } from './site-finder.js';
 

@@ -1,9 +1,9 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { type Place, PLACES, type Side, SIDES, SITE_IDS, type SiteId } from '../../anatomy/index.js';
-import { bruitAt, type Examination, pulseAt } from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
-import { type FigureView, renderFigure } from './figure.js';
-import { pictureLegend } from './picture-legend.js';
+import { type Place, PLACES, type Side, SIDES, SITE_IDS, type SiteId } from '../../../anatomy/index.js';
+import { bruitAt, type Examination, pulseAt } from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { type FigureView, renderFigure } from '../figure/render.js';
+import { pictureLegend } from '../picture/legend.js';
 
 /** A page of A4 within margins of 12 mm, in px. Printers give a little more or less. */
 export const PAGE = { width: 703, height: 1010 } as const;

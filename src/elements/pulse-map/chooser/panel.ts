@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { isListeningSite, isPulseSite, type Place } from '../../anatomy/index.js';
+import { isListeningSite, isPulseSite, type Place } from '../../../anatomy/index.js';
 import {
   type BruitFinding,
   BRUITS,
@@ -11,12 +11,12 @@ import {
   type ScaleId,
   stepOf,
   type ScaleStep,
-} from '../../examination/index.js';
-import { GLYPH_SIZE } from '../../drawing/index.js';
-import type { Messages } from '../../locale/index.js';
-import { glyphIcon, markIcon, shownForStep } from '../common/glyph.js';
-import { ICONS } from '../common/icons.js';
-import { styled } from '../common/styled.js';
+} from '../../../examination/index.js';
+import { GLYPH_SIZE } from '../../../drawing/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { glyphIcon, markIcon, shownForStep } from '../../common/glyph.js';
+import { ICONS } from '../../common/icons.js';
+import { styled } from '../../common/styled.js';
 
 /** Which part of the chooser is unfolded. */
 export type Unfolded = 'none' | 'bruit' | 'reasons' | 'doppler' | 'note';

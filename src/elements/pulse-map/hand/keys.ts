@@ -1,4 +1,4 @@
-import type { Direction } from '../../drawing/index.js';
+import type { Direction } from '../../../drawing/index.js';
 
 /** What a key on a site means. */
 export type KeyAct =

@@ -1,0 +1,13 @@
+import { html, type TemplateResult } from 'lit';
+import type { Layout } from '../../../drawing/index.js';
+import type { Messages } from '../../../locale/index.js';
+
+/** What the codes on a narrow figure stand for. */
+export function renderCodeLegend(layout: Layout, { anatomy, map }: Messages): TemplateResult {
+  const sites = [...new Set(layout.sites.map(({ place }) => place.site))];
+  return html`<p class="legend">
+    <span class="hidden-visually">${map.legend}: </span>${sites.map(
+      (site) => html`<span><b>${anatomy.codes[site]}</b> ${map.siteShort(site)}</span>`,
+    )}
+  </p>`;
+}
