@@ -51,6 +51,9 @@ const DEFINITIONS = {
 } as const satisfies Record<string, { occurs: Occurrence; from: unknown; joinedBy?: string }>;
 
 export type ArteryId = keyof typeof DEFINITIONS;
+export type MidlineArteryId = {
+  [A in ArteryId]: (typeof DEFINITIONS)[A]['occurs'] extends 'midline' ? A : never;
+}[ArteryId];
 export const ARTERIES: Readonly<Record<ArteryId, ArteryDefinition>> = DEFINITIONS;
 export const ARTERY_IDS = Object.keys(DEFINITIONS) as ArteryId[];
 

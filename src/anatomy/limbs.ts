@@ -1,5 +1,12 @@
 import { SIDES, type Side } from './sides.js';
-import type { Place, PulseSiteId } from './sites.js';
+import {
+  type Place,
+  placesUpstream,
+  PULSE_PLACES,
+  type PulseSiteId,
+  type Region,
+  siteDefinition,
+} from './sites.js';
 
 /** What a reading is given for: each arm, each leg, and each side of neck and head. */
 export const LIMB_KINDS = ['leg', 'arm', 'head'] as const;
@@ -16,16 +23,26 @@ export function limbKey(limb: Limb): LimbKey {
   return `${limb.side} ${limb.kind}`;
 }
 
-/** The pulse sites of a limb from the trunk outward; the last entry of arm and leg is a pair of twins. */
-const WAYS: Record<LimbKind, readonly PulseSiteId[][]> = {
-  leg: [['abdominal-aorta'], ['femoral'], ['popliteal'], ['posterior-tibial', 'dorsalis-pedis']],
-  arm: [['subclavian'], ['axillary'], ['brachial'], ['radial', 'ulnar']],
-  head: [['carotid'], ['superficial-temporal']],
-};
+/** The limb in whose line the pulses of a region are felt: that of the trunk lies on the way to both legs. */
+const LIMB_OF: Readonly<Record<Region, LimbKind>> = { head: 'head', arm: 'arm', trunk: 'leg', leg: 'leg' };
 
-/** The pulse places of a limb, station by station from the trunk outward; two at a station are twins fed by one artery. */
-export function stationsOf({ side, kind }: Limb): Place<PulseSiteId>[][] {
-  return WAYS[kind].map((sites) =>
-    sites.map((site) => ({ site, side: site === 'abdominal-aorta' ? 'midline' : side })),
+function stations({ side, kind }: Limb): Place<PulseSiteId>[][] {
+  const own = PULSE_PLACES.filter(
+    (place) =>
+      LIMB_OF[siteDefinition(place.site).region] === kind &&
+      (place.side === side || place.side === 'midline'),
   );
+  const found: Place<PulseSiteId>[][] = [];
+  for (const place of own) (found[placesUpstream(place, own).length] ??= []).push(place);
+  return found;
+}
+
+const STATIONS = new Map(LIMBS.map((limb) => [limbKey(limb), stations(limb)]));
+
+/**
+ * The pulse places of a limb, station by station from the trunk outward. Places at one station are fed by the place before
+ * them, each through an artery of its own; there may be any number of them.
+ */
+export function stationsOf(limb: Limb): readonly (readonly Place<PulseSiteId>[])[] {
+  return STATIONS.get(limbKey(limb)) ?? [];
 }

@@ -1,6 +1,6 @@
 import { type ArteryId, childVessels, parentVessel, type Vessel, vesselKey, VESSELS } from './arteries.js';
 import type { Laterality } from './sides.js';
-import { type Place, PULSE_PLACES, type PulseSiteId, PULSE_SITES, vesselOf } from './sites.js';
+import { type Place, PULSE_PLACES, type PulseSiteId, siteDefinition, vesselOf } from './sites.js';
 
 /** Which stretch of its artery a piece is: the whole, or the part before or beyond the pulse site on it. */
 export type Stretch = 'whole' | 'proximal' | 'distal';
@@ -23,12 +23,14 @@ export interface Piece {
 
 export type PieceKey = `${Laterality} ${ArteryId}` | `${Laterality} ${ArteryId} ${'proximal' | 'distal'}`;
 
+const PULSE_ON = new Map(PULSE_PLACES.map((place) => [vesselKey(vesselOf(place)), place]));
+
 function cut(vessel: Vessel): Piece[] {
-  const place = PULSE_PLACES.find((p) => vesselKey(vesselOf(p)) === vesselKey(vessel));
+  const place = PULSE_ON.get(vesselKey(vessel));
   const base = { artery: vessel.artery, side: vessel.side };
   const key = vesselKey(vessel);
   if (!place) return [{ ...base, key, stretch: 'whole', from: 0, to: 1 }];
-  const at = PULSE_SITES[place.site].at;
+  const { at } = siteDefinition(place.site);
   return [
     { ...base, key: `${key} proximal`, stretch: 'proximal', from: 0, to: at, endsAt: place.site },
     { ...base, key: `${key} distal`, stretch: 'distal', from: at, to: 1 },

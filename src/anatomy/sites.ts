@@ -1,78 +1,110 @@
-import { type ArteryId, type Occurrence, sidesOf, type Vessel } from './arteries.js';
+import {
+  ARTERIES,
+  type ArteryId,
+  type MidlineArteryId,
+  type Occurrence,
+  pathTo,
+  sidesOf,
+  type Vessel,
+  vesselKey,
+} from './arteries.js';
 import type { Laterality } from './sides.js';
 
 /** The parts of the body that an examination is reported by. */
 export const REGIONS = ['head', 'arm', 'trunk', 'leg'] as const;
 export type Region = (typeof REGIONS)[number];
 
-export interface SiteDefinition {
-  readonly occurs: Exclude<Occurrence, 'right'>;
+/** Where the label of a site stands on the whole figure, where that differs from the habit of its region. */
+export interface SiteLabel {
+  /** The labels among which it is moved apart: above the hand, between arm and trunk, or below the hand. */
+  readonly group?: 'upper' | 'inner' | 'lower';
+  /** Figure units right of the axis on the patient's left; `over` and `under` stand at the site. */
+  readonly lane?: number | 'over' | 'under';
+  /** How far above its site the label stands, in figure units; below it when negative. */
+  readonly rise?: number;
+}
+
+interface SiteRow {
   readonly artery: ArteryId;
   /** Where on the artery, as a fraction of its length from its origin. */
   readonly at: number;
   readonly region: Region;
+  /** A pulse is felt here. */
+  readonly felt?: true;
+  /** One listens here for a bruit. */
+  readonly heard?: true;
+  /** Sites of one row are beside each other for the arrow keys, as are all that follow the same site downstream. */
+  readonly row?: 'neck' | 'waist';
+  readonly label?: SiteLabel;
 }
 
 /**
- * Where a pulse is felt, in the order of examination: from the trunk outward, head and arms before the legs.
- * Landmark and technique are words and live in the locale.
+ * Every site, in the order of examination: from the trunk outward, head and arms before the legs. All else is derived from
+ * this table: lists, the record's fields, the stations of a limb, the travel of the arrow keys, the places of labels.
+ * Names, landmarks and techniques are words and live in the locale.
  */
-const PULSE_DEFINITIONS = {
-  'superficial-temporal': { occurs: 'paired', artery: 'superficial-temporal', at: 0.45, region: 'head' },
-  carotid: { occurs: 'paired', artery: 'common-carotid', at: 0.65, region: 'head' },
-  subclavian: { occurs: 'paired', artery: 'subclavian', at: 0.86, region: 'arm' },
-  axillary: { occurs: 'paired', artery: 'axillary', at: 0.72, region: 'arm' },
-  brachial: { occurs: 'paired', artery: 'brachial', at: 0.72, region: 'arm' },
-  radial: { occurs: 'paired', artery: 'radial', at: 0.84, region: 'arm' },
-  ulnar: { occurs: 'paired', artery: 'ulnar', at: 0.97, region: 'arm' },
-  'abdominal-aorta': { occurs: 'midline', artery: 'infrarenal-aorta', at: 0.35, region: 'trunk' },
-  femoral: { occurs: 'paired', artery: 'common-femoral', at: 0.6, region: 'leg' },
-  popliteal: { occurs: 'paired', artery: 'popliteal', at: 0.5, region: 'leg' },
-  'posterior-tibial': { occurs: 'paired', artery: 'posterior-tibial', at: 0.85, region: 'leg' },
-  'dorsalis-pedis': { occurs: 'paired', artery: 'dorsalis-pedis', at: 0.45, region: 'leg' },
-} as const satisfies Record<string, SiteDefinition>;
+// prettier-ignore
+const SITES = {
+  'superficial-temporal': { artery: 'superficial-temporal', at: 0.45, region: 'head', felt: true },
+  carotid: { artery: 'common-carotid', at: 0.65, region: 'head', felt: true, heard: true, row: 'neck' },
+  subclavian: { artery: 'subclavian', at: 0.86, region: 'arm', felt: true, heard: true, row: 'neck' },
+  axillary: { artery: 'axillary', at: 0.72, region: 'arm', felt: true, heard: true },
+  brachial: { artery: 'brachial', at: 0.72, region: 'arm', felt: true, label: { rise: 66 } },
+  radial: { artery: 'radial', at: 0.84, region: 'arm', felt: true, label: { lane: 'over', rise: 92 } },
+  ulnar: { artery: 'ulnar', at: 0.97, region: 'arm', felt: true, label: { group: 'lower', lane: 'under', rise: -158 } },
+  'abdominal-aorta': { artery: 'infrarenal-aorta', at: 0.35, region: 'trunk', felt: true, heard: true, row: 'waist' },
+  renal: { artery: 'renal', at: 0.95, region: 'trunk', heard: true, row: 'waist' },
+  iliac: { artery: 'external-iliac', at: 0.25, region: 'leg', heard: true, label: { group: 'inner', lane: 790 } },
+  femoral: { artery: 'common-femoral', at: 0.6, region: 'leg', felt: true, heard: true, label: { rise: -118 } },
+  'adductor-canal': { artery: 'superficial-femoral', at: 0.72, region: 'leg', heard: true },
+  popliteal: { artery: 'popliteal', at: 0.5, region: 'leg', felt: true, heard: true },
+  'posterior-tibial': { artery: 'posterior-tibial', at: 0.85, region: 'leg', felt: true },
+  'dorsalis-pedis': { artery: 'dorsalis-pedis', at: 0.45, region: 'leg', felt: true },
+} as const satisfies Readonly<Record<string, SiteRow>>;
 
-/** Where one listens for a bruit, in the order of examination. */
-const LISTENING_DEFINITIONS = {
-  carotid: { occurs: 'paired', artery: 'common-carotid', at: 0.65, region: 'head' },
-  subclavian: { occurs: 'paired', artery: 'subclavian', at: 0.86, region: 'arm' },
-  axillary: { occurs: 'paired', artery: 'axillary', at: 0.72, region: 'arm' },
-  'abdominal-aorta': { occurs: 'midline', artery: 'infrarenal-aorta', at: 0.35, region: 'trunk' },
-  renal: { occurs: 'paired', artery: 'renal', at: 0.95, region: 'trunk' },
-  iliac: { occurs: 'paired', artery: 'external-iliac', at: 0.25, region: 'leg' },
-  femoral: { occurs: 'paired', artery: 'common-femoral', at: 0.6, region: 'leg' },
-  'adductor-canal': { occurs: 'paired', artery: 'superficial-femoral', at: 0.72, region: 'leg' },
-  popliteal: { occurs: 'paired', artery: 'popliteal', at: 0.5, region: 'leg' },
-} as const satisfies Record<string, SiteDefinition>;
+type Sites = typeof SITES;
+type SitesWhere<Property> = { [S in keyof Sites]: Sites[S] extends Property ? S : never }[keyof Sites];
 
-export type PulseSiteId = keyof typeof PULSE_DEFINITIONS;
-export type ListeningSiteId = keyof typeof LISTENING_DEFINITIONS;
 /** Any place on the map: a pulse is felt there, or a bruit listened for, or both. */
-export type SiteId = PulseSiteId | ListeningSiteId;
+export type SiteId = keyof Sites;
+export type PulseSiteId = SitesWhere<{ felt: true }>;
+export type ListeningSiteId = SitesWhere<{ heard: true }>;
+/** Sites of which there is one, in the midline. */
+export type MidlineSiteId = SitesWhere<{ artery: MidlineArteryId }>;
 
-export const PULSE_SITES: Readonly<Record<PulseSiteId, SiteDefinition>> = PULSE_DEFINITIONS;
-export const LISTENING_SITES: Readonly<Record<ListeningSiteId, SiteDefinition>> = LISTENING_DEFINITIONS;
-export const PULSE_SITE_IDS = Object.keys(PULSE_DEFINITIONS) as PulseSiteId[];
-export const LISTENING_SITE_IDS = Object.keys(LISTENING_DEFINITIONS) as ListeningSiteId[];
+/** A row of the table of sites, with the sides on which the site exists: those of its artery. */
+export interface SiteDefinition extends SiteRow {
+  readonly occurs: Occurrence;
+}
 
-/** Every place on the map in the order of the table: proximal to distal, head first. */
-export const SITE_IDS: readonly SiteId[] = [
-  'superficial-temporal',
-  'carotid',
-  'subclavian',
-  'axillary',
-  'brachial',
-  'radial',
-  'ulnar',
-  'abdominal-aorta',
-  'renal',
-  'iliac',
-  'femoral',
-  'adductor-canal',
-  'popliteal',
-  'posterior-tibial',
-  'dorsalis-pedis',
-];
+/** Every site on the map in the order of examination: proximal to distal, head first. */
+export const SITE_IDS = Object.keys(SITES) as readonly SiteId[];
+
+const DEFINITIONS = Object.fromEntries(
+  SITE_IDS.map((site) => [site, { ...SITES[site], occurs: ARTERIES[SITES[site].artery].occurs }]),
+) as Readonly<Record<SiteId, SiteDefinition>>;
+
+/** Where a site lies, and whether it is felt, heard or both. */
+export function siteDefinition(site: SiteId): SiteDefinition {
+  return DEFINITIONS[site];
+}
+
+export function isPulseSite(site: string): site is PulseSiteId {
+  return Object.hasOwn(SITES, site) && siteDefinition(site as SiteId).felt === true;
+}
+
+export function isListeningSite(site: string): site is ListeningSiteId {
+  return Object.hasOwn(SITES, site) && siteDefinition(site as SiteId).heard === true;
+}
+
+export function isMidlineSite(site: SiteId): site is MidlineSiteId {
+  return siteDefinition(site).occurs === 'midline';
+}
+
+/** The sites where a pulse is felt, in the order of examination. */
+export const PULSE_SITE_IDS = SITE_IDS.filter(isPulseSite);
+/** The sites where one listens for a bruit, in the order of examination. */
+export const LISTENING_SITE_IDS = SITE_IDS.filter(isListeningSite);
 
 /** One place on one side of one patient. */
 export interface Place<S extends SiteId = SiteId> {
@@ -87,29 +119,16 @@ export function placeKey(place: Place): PlaceKey {
   return `${place.side} ${place.site}`;
 }
 
-export function isPulseSite(site: string): site is PulseSiteId {
-  return Object.hasOwn(PULSE_DEFINITIONS, site);
-}
-
-export function isListeningSite(site: string): site is ListeningSiteId {
-  return Object.hasOwn(LISTENING_DEFINITIONS, site);
-}
-
-/** The anatomy of a place, whether felt, heard or both (both share one definition of the artery). */
-export function siteDefinition(site: SiteId): SiteDefinition {
-  return isPulseSite(site) ? PULSE_SITES[site] : LISTENING_SITES[site as ListeningSiteId];
-}
-
-function places<S extends SiteId>(ids: readonly S[]): readonly Place<S>[] {
-  return ids.flatMap((site) => sidesOf(siteDefinition(site).occurs).map((side) => ({ site, side })));
-}
-
-/** The 23 places where a pulse is felt, in the order of examination, right before left. */
-export const PULSE_PLACES = places(PULSE_SITE_IDS);
-/** The 17 places where one listens, in the order of examination, right before left. */
-export const LISTENING_PLACES = places(LISTENING_SITE_IDS);
-/** Every place on the map. */
-export const PLACES = places(SITE_IDS);
+/** Every place on the map, in the order of examination, right before left. */
+export const PLACES: readonly Place[] = SITE_IDS.flatMap((site) =>
+  sidesOf(siteDefinition(site).occurs).map((side) => ({ site, side })),
+);
+/** The places where a pulse is felt, in the order of examination, right before left. */
+export const PULSE_PLACES = PLACES.filter((place): place is Place<PulseSiteId> => isPulseSite(place.site));
+/** The places where one listens, in the order of examination, right before left. */
+export const LISTENING_PLACES = PLACES.filter((place): place is Place<ListeningSiteId> =>
+  isListeningSite(place.site),
+);
 
 const KNOWN_PLACES = new Map<string, Place>(PLACES.map((place) => [placeKey(place), place]));
 
@@ -121,4 +140,24 @@ export function placeFromKey(key: string): Place | undefined {
 /** The vessel a place lies on. */
 export function vesselOf({ site, side }: Place): Vessel {
   return { artery: siteDefinition(site).artery, side };
+}
+
+const WAYS = new Map(PLACES.map((place) => [place, pathTo(vesselOf(place)).map(vesselKey)]));
+const wayTo = (place: Place): readonly string[] => WAYS.get(place) ?? pathTo(vesselOf(place)).map(vesselKey);
+
+/** How far from the heart a place lies on the way that leads to `place`: whole vessels, then the fraction of its own. */
+function depthOnWay(other: Place, way: readonly string[]): number {
+  const vessels = way.indexOf(vesselKey(vesselOf(other)));
+  return vessels < 0 ? -1 : vessels + siteDefinition(other.site).at;
+}
+
+/** The places that the blood passes on its way from the heart to this one, nearest to the heart first; itself not counted. */
+export function placesUpstream<P extends Place>(place: Place, among: readonly P[]): P[] {
+  const way = wayTo(place);
+  const own = depthOnWay(place, way);
+  return among
+    .map((other) => ({ other, depth: depthOnWay(other, way) }))
+    .filter(({ depth }) => depth >= 0 && depth < own)
+    .sort((a, b) => a.depth - b.depth)
+    .map(({ other }) => other);
 }

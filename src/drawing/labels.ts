@@ -1,4 +1,13 @@
-import { type Place, type PlaceKey, placeKey, type Side, type SiteId } from '../anatomy/index.js';
+import {
+  type Place,
+  type PlaceKey,
+  placeKey,
+  type Region,
+  type Side,
+  siteDefinition,
+  type SiteId,
+  type SiteLabel,
+} from '../anatomy/index.js';
 import { linesCross } from './crossing.js';
 import { AXIS } from './figure.js';
 import type { Point } from './geometry.js';
@@ -25,39 +34,23 @@ export interface PlacedLabel {
   readonly leader: readonly Point[];
 }
 
-/** Lines of one side among which labels are moved apart: above the hand, below it, and between arm and trunk. */
-type Group = 'upper' | 'inner' | 'lower';
-
-interface Hint {
-  readonly group: Group;
-  /** Where the label stands, in figure units right of the axis on the patient's left; `over` and `under` stand at the site. */
-  readonly lane: number | 'over' | 'under';
-  /** How far above its site the label stands, in figure units; below it when negative. */
-  readonly rise?: number;
-}
+type Group = NonNullable<SiteLabel['group']>;
+type Hint = SiteLabel & Required<Pick<SiteLabel, 'group' | 'lane'>>;
 
 const WHOLE_LANE = 930;
-/**
- * Where labels stand on the whole figure: beside head and legs close to the body, between arm and trunk, or above and below
- * the wrist.
- */
-const WHOLE_HINTS: Readonly<Record<SiteId, Hint>> = {
-  'superficial-temporal': { group: 'upper', lane: WHOLE_LANE },
-  carotid: { group: 'upper', lane: WHOLE_LANE },
-  subclavian: { group: 'upper', lane: WHOLE_LANE },
-  axillary: { group: 'upper', lane: WHOLE_LANE },
-  brachial: { group: 'upper', lane: WHOLE_LANE, rise: 66 },
-  radial: { group: 'upper', lane: 'over', rise: 92 },
-  ulnar: { group: 'lower', lane: 'under', rise: -158 },
-  'abdominal-aorta': { group: 'inner', lane: 752 },
-  renal: { group: 'inner', lane: 752 },
-  iliac: { group: 'inner', lane: 790 },
-  femoral: { group: 'lower', lane: WHOLE_LANE, rise: -118 },
-  'adductor-canal': { group: 'lower', lane: WHOLE_LANE },
-  popliteal: { group: 'lower', lane: WHOLE_LANE },
-  'posterior-tibial': { group: 'lower', lane: WHOLE_LANE },
-  'dorsalis-pedis': { group: 'lower', lane: WHOLE_LANE },
+/** Where the labels of a region stand on the whole figure, unless a site says otherwise: close to the body, or between arm and trunk. */
+const WHOLE_HINTS: Readonly<Record<Region, Hint>> = {
+  head: { group: 'upper', lane: WHOLE_LANE },
+  arm: { group: 'upper', lane: WHOLE_LANE },
+  trunk: { group: 'inner', lane: 752 },
+  leg: { group: 'lower', lane: WHOLE_LANE },
 };
+
+function wholeHint(site: SiteId): Hint {
+  const { region, label } = siteDefinition(site);
+  return { ...WHOLE_HINTS[region], ...label };
+}
+
 /** How far down the whole figure each group may stand, in figure units, so that no label lies over a hand. */
 const WHOLE_BOUNDS: Readonly<Record<Group, readonly [top: number, bottom: number]>> = {
   upper: [0, 528],
@@ -167,7 +160,7 @@ export function placeLabels(
     const { place, x, y } = site;
     const side = sideOf(place, frame.only);
     const sign = side === 'left' ? 1 : -1;
-    const { group, lane, rise = 0 } = whole ? WHOLE_HINTS[place.site] : { group: 'edge', lane: 0 };
+    const { group, lane, rise = 0 } = whole ? wholeHint(place.site) : { group: 'edge', lane: 0 };
     const wanted: Wanted = {
       ...site,
       wantedY: y - rise * frame.scale,

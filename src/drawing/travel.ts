@@ -1,69 +1,52 @@
-import {
-  feedingPiece,
-  piecesOf,
-  type Place,
-  placeKey,
-  PLACES,
-  siteDefinition,
-  vesselOf,
-} from '../anatomy/index.js';
+import { type Place, placeKey, PLACES, placesUpstream, siteDefinition } from '../anatomy/index.js';
 import { positionOf } from './vessels.js';
 
 export type Direction = 'up' | 'down' | 'left' | 'right' | 'next' | 'previous';
 
-/** Sites that lie beside each other on one height of the body and are travelled as one row. */
-const ROWS: readonly (readonly string[])[] = [
-  ['carotid', 'subclavian'],
-  ['radial', 'ulnar'],
-  ['abdominal-aorta', 'renal'],
-  ['posterior-tibial', 'dorsalis-pedis'],
-];
-
-/** A key of the artery piece a place lies on and how far along the tree that is. */
-function upstream(place: Place): Place | undefined {
-  const pieces = piecesOf(vesselOf(place));
-  const { at } = siteDefinition(place.site);
-  const own = pieces.find((piece) => at <= piece.to) ?? pieces.at(-1);
-  const before = (other: Place, limit: number): boolean => siteDefinition(other.site).at < limit;
-  for (let piece = own, limit = at; piece; piece = feedingPiece(piece), limit = 2) {
-    const key = piece;
-    const here = PLACES.filter((other) => {
-      const vessel = vesselOf(other);
-      return (
-        vessel.artery === key.artery && vessel.side === key.side && other !== place && before(other, limit)
-      );
-    }).sort((a, b) => siteDefinition(b.site).at - siteDefinition(a.site).at);
-    if (here[0]) return here[0];
-  }
-  return undefined;
+/** What the arrow keys need to know of places. */
+export interface TravelChart<P> {
+  /** The nearest place upstream, or undefined for one fed straight from the heart. */
+  upstream(place: P): P | undefined;
+  /** Names of the groups a place is in; places that share one are travelled as one row. */
+  groups(place: P): readonly string[];
+  /** Where it is seen, from the reader's left to the right. */
+  x(place: P): number;
 }
 
-const PARENTS = new Map(PLACES.map((place) => [placeKey(place), upstream(place)]));
-
-function row(place: Place, shown: readonly Place[]): Place[] {
-  const sites = ROWS.find((r) => r.includes(place.site)) ?? [place.site];
-  return shown.filter((p) => sites.includes(p.site)).sort((a, b) => positionOf(a).x - positionOf(b).x);
-}
-
-/** The nearest shown ancestor of a place. */
-function parentShown(place: Place, shown: readonly Place[]): Place | undefined {
-  let up = PARENTS.get(placeKey(place));
-  while (up && !shown.includes(up)) up = PARENTS.get(placeKey(up));
+/** The nearest shown place upstream. */
+function parentShown<P>(place: P, shown: readonly P[], { upstream }: TravelChart<P>): P | undefined {
+  let up = upstream(place);
+  while (up !== undefined && !shown.includes(up)) up = upstream(up);
   return up;
 }
 
-/** The places fed first from the heart; they are each other's way through it. */
-function roots(shown: readonly Place[]): Place[] {
-  return shown.filter((place) => !parentShown(place, shown));
+/** Everything connected with a place by groups, and by being fed by the same shown place, as the reader sees it. */
+function rowOf<P>(place: P, shown: readonly P[], chart: TravelChart<P>): P[] {
+  const beside = (one: P, other: P): boolean => {
+    const parent = parentShown(one, shown, chart);
+    if (parent !== undefined && parent === parentShown(other, shown, chart)) return true;
+    const groups = chart.groups(one);
+    return chart.groups(other).some((group) => groups.includes(group));
+  };
+  const row = new Set([place]);
+  for (const one of row) for (const other of shown) if (!row.has(other) && beside(one, other)) row.add(other);
+  return shown.filter((one) => row.has(one)).sort((a, b) => chart.x(a) - chart.x(b));
 }
 
 /**
- * Where an arrow key leads from a place: up towards the heart and through it to the next artery that leaves it, down away from
- * it, left and right along the row and over to the other side; next and previous follow the order of examination.
+ * Where a key leads on any chart: up to the nearest place upstream, from the last one there through the heart to the next
+ * place fed from it; down to the first place fed by this one; left and right along the row, which holds the others fed by
+ * the same place. So the arrows reach every place shown, whatever the chart.
  * @param shown the places in view, in the order of examination
  */
-export function travel(from: Place, direction: Direction, shown: readonly Place[]): Place | undefined {
+export function travelOn<P>(
+  chart: TravelChart<P>,
+  from: P,
+  direction: Direction,
+  shown: readonly P[],
+): P | undefined {
   const at = shown.indexOf(from);
+  const parentOf = (place: P): P | undefined => parentShown(place, shown, chart);
   switch (direction) {
     case 'next':
       return shown[at + 1];
@@ -71,16 +54,38 @@ export function travel(from: Place, direction: Direction, shown: readonly Place[
       return shown[at - 1];
     case 'left':
     case 'right': {
-      const line = row(from, shown);
-      return line[line.indexOf(from) + (direction === 'left' ? -1 : 1)];
+      const row = rowOf(from, shown, chart);
+      return row[row.indexOf(from) + (direction === 'left' ? -1 : 1)];
     }
     case 'up': {
-      const parent = parentShown(from, shown);
-      if (parent) return parent;
-      const all = roots(shown);
-      return all.length > 1 ? all[(all.indexOf(from) + 1) % all.length] : undefined;
+      const parent = parentOf(from);
+      if (parent !== undefined) return parent;
+      const roots = shown.filter((place) => parentOf(place) === undefined);
+      return roots.length > 1 ? roots[(roots.indexOf(from) + 1) % roots.length] : undefined;
     }
     case 'down':
-      return shown.find((place) => parentShown(place, shown) === from);
+      return shown.find((place) => parentOf(place) === from);
   }
+}
+
+const UPSTREAM = new Map(PLACES.map((place) => [placeKey(place), placesUpstream(place, PLACES).at(-1)]));
+
+const FIGURE: TravelChart<Place> = {
+  upstream: (place) => UPSTREAM.get(placeKey(place)),
+  groups(place) {
+    const { row } = siteDefinition(place.site);
+    const fedBy = UPSTREAM.get(placeKey(place));
+    // Named by the whole tree too, so that wrist and foot are rows where the artery above is out of view.
+    return [
+      `site ${place.site}`,
+      ...(row ? [`row ${row}`] : []),
+      ...(fedBy ? [`below ${placeKey(fedBy)}`] : []),
+    ];
+  },
+  x: (place) => positionOf(place).x,
+};
+
+/** Where a key leads from a place of the figure (see `travelOn`); next and previous follow the order of examination. */
+export function travel(from: Place, direction: Direction, shown: readonly Place[]): Place | undefined {
+  return travelOn(FIGURE, from, direction, shown);
 }

@@ -15,26 +15,33 @@ import { glyphParts, shownFor } from '../common/glyph.js';
 const WIDTH = 362;
 const HEIGHT = 104;
 const MIDDLE = 52;
-const TWIN = 22;
+/** Height over which the branches of a station are spread, and the most between two of them. */
+const SPREAD = 68;
+const MOST_APART = 44;
 
 interface Spot {
   readonly place: Place<PulseSiteId>;
   readonly x: number;
   readonly y: number;
+  /** Whether the line forks to reach it. */
+  readonly branch: boolean;
 }
 
-/** Where the stations of a limb stand on its line: evenly, twins one above the other. */
+/** Where the stations of a limb stand on its line: evenly, the places of one station one above the other. */
 function spots(limb: Limb): Spot[] {
   const stations = stationsOf(limb);
   const last = stations.length - 1;
   const step = 250 / Math.max(1, last);
-  return stations.flatMap((station, i) =>
-    station.map((place, k) => ({
+  return stations.flatMap((station, i) => {
+    const branch = station.length > 1;
+    const apart = branch ? Math.min(MOST_APART, SPREAD / (station.length - 1)) : 0;
+    return station.map((place, k) => ({
       place,
-      x: station.length > 1 ? 262 : 14 + i * Math.min(step, 84),
-      y: station.length > 1 ? MIDDLE + (k ? TWIN : -TWIN) : MIDDLE,
-    })),
-  );
+      x: branch ? 262 : 14 + i * Math.min(step, 84),
+      y: MIDDLE + (k - (station.length - 1) / 2) * apart,
+      branch,
+    }));
+  });
 }
 
 /**
@@ -53,8 +60,8 @@ export function limbLine(
     const piece = pieceAbove(place);
     return flow.filter((part) => part.piece === piece).at(-1)?.flow ?? 'full';
   };
-  const single = all.filter((spot) => spot.y === MIDDLE);
-  const twins = all.filter((spot) => spot.y !== MIDDLE);
+  const single = all.filter((spot) => !spot.branch);
+  const branches = all.filter((spot) => spot.branch);
   const fork = single.at(-1);
   const path = (spot: Spot): string =>
     `M${fork?.x ?? 0} ${MIDDLE}H${spot.x - 60}C${spot.x - 34} ${MIDDLE} ${spot.x - 40} ${spot.y} ${spot.x - 14} ${spot.y}H${spot.x}`;
@@ -75,17 +82,16 @@ export function limbLine(
     const mark = marksBetween(single[i - 1]?.place, spot.place, marks)[0];
     if (mark) drawnMarks.push({ x: ((single[i - 1]?.x ?? 0) + spot.x) / 2, y: MIDDLE, mark });
   });
-  for (const spot of twins) {
+  for (const spot of branches) {
     sections.push({ d: path(spot), flow: end(spot.place) });
   }
-  const shared = twins[0] && fork ? marksBetween(fork.place, twins[0].place, marks) : [];
-  const other = twins[1] && fork ? marksBetween(fork.place, twins[1].place, marks) : [];
-  const both = shared.length > 0 && twins.every((t) => end(t.place) !== 'full');
-  if (both && shared[0] && fork) drawnMarks.push({ x: fork.x + 24, y: MIDDLE, mark: shared[0] });
-  else {
-    if (shared[0] && twins[0]) drawnMarks.push({ x: twins[0].x - 20, y: twins[0].y, mark: shared[0] });
-    if (other[0] && twins[1]) drawnMarks.push({ x: twins[1].x - 20, y: twins[1].y, mark: other[0] });
-  }
+  const onBranch = branches.map((spot) => marksBetween(fork?.place, spot.place, marks)[0]);
+  // Where all branches are weak, the mark on the way to the first stands for them all.
+  if (onBranch[0] && fork && branches.every(({ place }) => end(place) !== 'full'))
+    drawnMarks.push({ x: fork.x + 24, y: MIDDLE, mark: onBranch[0] });
+  else
+    for (const [i, { x, y }] of branches.entries())
+      if (onBranch[i]) drawnMarks.push({ x: x - 20, y, mark: onBranch[i] });
   return svg`<svg class="limb-line" viewBox="-4 0 ${WIDTH} ${HEIGHT}" width="100%" aria-hidden="true">
     ${sections.filter((s) => s.flow === 'none').map((s) => svg`<path class="rim" d=${s.d}></path><path class="inner" d=${s.d}></path>`)}
     ${sections.filter((s) => s.flow !== 'none').map((s) => svg`<path class="tube ${s.flow}" d=${s.d}></path>`)}
@@ -96,9 +102,8 @@ export function limbLine(
         bruitAt(examination, spot.place),
         examination.scale,
       );
-      const twin = spot.y !== MIDDLE;
       return svg`<g transform="translate(${spot.x} ${spot.y})"><g transform="scale(.82) translate(-12 -12)">${glyphParts(shown, true)}</g></g>
-        <text class="name" x=${twin ? spot.x + 16 : spot.x} y=${twin ? spot.y + 5 : MIDDLE + 34} text-anchor=${twin ? 'start' : spot.x < 30 ? 'start' : 'middle'} dx=${!twin && spot.x < 30 ? -14 : nothing}>${words.map.siteTiny(spot.place.site)}</text>`;
+        <text class="name" x=${spot.branch ? spot.x + 16 : spot.x} y=${spot.branch ? spot.y + 5 : MIDDLE + 34} text-anchor=${spot.branch ? 'start' : spot.x < 30 ? 'start' : 'middle'} dx=${!spot.branch && spot.x < 30 ? -14 : nothing}>${words.map.siteTiny(spot.place.site)}</text>`;
     })}
   </svg>`;
 }

@@ -1,5 +1,11 @@
 import * as z from 'zod/mini';
-import type { ListeningSiteId, PulseSiteId } from '../../anatomy/index.js';
+import {
+  isMidlineSite,
+  LISTENING_SITE_IDS,
+  type MidlineSiteId,
+  PULSE_SITE_IDS,
+  type SiteId,
+} from '../../anatomy/index.js';
 import { midline, reasonSchema, rule, sided, textSchema } from './common.js';
 
 /** How strong a pulse is, weakest first. Words, since a bare number means different things on different scales. */
@@ -48,35 +54,19 @@ export const bruitFindingSchema = z
   .check(rule((f) => !(f.bruit && f.couldNotExamine), 'couldNotExamine', 'a bruit or a reason, not both'));
 export type BruitFinding = z.infer<typeof bruitFindingSchema>;
 
-const pulseSides = z.optional(sided(pulseFindingSchema));
-const bruitSides = z.optional(sided(bruitFindingSchema));
+type OfSite<S extends SiteId, T extends z.ZodMiniType> = S extends MidlineSiteId
+  ? ReturnType<typeof midline<T>>
+  : ReturnType<typeof sided<T>>;
 
-export const pulsesSchema = z.strictObject({
-  'superficial-temporal': pulseSides,
-  carotid: pulseSides,
-  subclavian: pulseSides,
-  axillary: pulseSides,
-  brachial: pulseSides,
-  radial: pulseSides,
-  ulnar: pulseSides,
-  'abdominal-aorta': z.optional(midline(pulseFindingSchema)),
-  femoral: pulseSides,
-  popliteal: pulseSides,
-  'posterior-tibial': pulseSides,
-  'dorsalis-pedis': pulseSides,
-} satisfies Record<PulseSiteId, unknown>);
+/** A field for every site of a list, with the sides on which the site exists. */
+function ofSites<S extends SiteId, T extends z.ZodMiniType>(sites: readonly S[], finding: T) {
+  const [both, one] = [z.optional(sided(finding)), z.optional(midline(finding))];
+  const fields = sites.map((site) => [site, isMidlineSite(site) ? one : both]);
+  return z.strictObject(Object.fromEntries(fields) as { [K in S]: z.ZodMiniOptional<OfSite<K, T>> });
+}
 
-export const bruitsSchema = z.strictObject({
-  carotid: bruitSides,
-  subclavian: bruitSides,
-  axillary: bruitSides,
-  'abdominal-aorta': z.optional(midline(bruitFindingSchema)),
-  renal: bruitSides,
-  iliac: bruitSides,
-  femoral: bruitSides,
-  'adductor-canal': bruitSides,
-  popliteal: bruitSides,
-} satisfies Record<ListeningSiteId, unknown>);
+export const pulsesSchema = ofSites(PULSE_SITE_IDS, pulseFindingSchema);
+export const bruitsSchema = ofSites(LISTENING_SITE_IDS, bruitFindingSchema);
 
 /** Which of the two radial pulses comes later, and whether the femoral comes later than the radial of its side. */
 export const ARM_DELAYS = ['none', 'right-later', 'left-later'] as const;

@@ -1,18 +1,18 @@
 import {
   type ArteryId,
-  isPulseSite,
   type Laterality,
   type Level,
   type LimbKey,
   pieceFromKey,
   type PieceKey,
   type Place,
-  type PulseSiteId,
   type Region,
   type SiteId,
   type Vessel,
 } from '../../anatomy/index.js';
 import type { AnatomyWords } from '../en/anatomy.js';
+import { columnsOf } from '../site-words.js';
+import { SITES } from './sites.js';
 
 /*
  * Arteries go by their Latin names without "Arteria", as one says them at the bedside. None of the names changes with case;
@@ -72,80 +72,13 @@ export function atName(name: string): string {
   return MASCULINE.test(name) ? `am ${name}` : `an der ${name}`;
 }
 
-const sites: Record<SiteId, string> = {
-  'superficial-temporal': 'Temporalis',
-  carotid: 'Carotis',
-  subclavian: 'Subclavia',
-  axillary: 'Axillaris',
-  brachial: 'Brachialis',
-  radial: 'Radialis',
-  ulnar: 'Ulnaris',
-  'abdominal-aorta': 'Bauchaorta',
-  renal: 'Renalis',
-  iliac: 'Iliaca',
-  femoral: 'Femoralis',
-  'adductor-canal': 'Adduktorenkanal',
-  popliteal: 'Poplitea',
-  'posterior-tibial': 'Tibialis posterior',
-  'dorsalis-pedis': 'Dorsalis pedis',
-};
-
 /** The pulse of a site in one word. */
-const pulses: Record<PulseSiteId, string> = {
-  'superficial-temporal': 'Temporalispuls',
-  carotid: 'Carotispuls',
-  subclavian: 'Subclaviapuls',
-  axillary: 'Axillarispuls',
-  brachial: 'Brachialispuls',
-  radial: 'Radialispuls',
-  ulnar: 'Ulnarispuls',
-  'abdominal-aorta': 'Bauchaortenpuls',
-  femoral: 'Femoralispuls',
-  popliteal: 'Popliteapuls',
-  'posterior-tibial': 'Tibialis-posterior-Puls',
-  'dorsalis-pedis': 'Dorsalis-pedis-Puls',
-};
-
 export function pulseName(site: SiteId): string {
-  return isPulseSite(site) ? pulses[site] : `${sites[site]}puls`;
+  const { name, pulse } = SITES[site];
+  return pulse ?? `${name}puls`;
 }
 
-const codes: Record<SiteId, string> = {
-  'superficial-temporal': 'TE',
-  carotid: 'CA',
-  subclavian: 'SC',
-  axillary: 'AX',
-  brachial: 'BR',
-  radial: 'RA',
-  ulnar: 'UL',
-  'abdominal-aorta': 'AO',
-  renal: 'RE',
-  iliac: 'IL',
-  femoral: 'FE',
-  'adductor-canal': 'AK',
-  popliteal: 'PO',
-  'posterior-tibial': 'TP',
-  'dorsalis-pedis': 'DP',
-};
-
-const technique: Record<SiteId, string> = {
-  'superficial-temporal': 'Vor dem Ohr, knapp über dem Jochbogen, mit leichter Fingerkuppe.',
-  carotid: 'Neben dem Kehlkopf, vor dem Kopfnicker; sanft, tief am Hals, nie beide Seiten zugleich.',
-  subclavian: 'Hinter der Mitte des Schlüsselbeins, nach unten gegen die erste Rippe gedrückt.',
-  axillary: 'Hoch in der Achselhöhle, nach außen gegen den Oberarmknochen gedrückt.',
-  brachial: 'Innen neben der Bizepssehne, in der Beuge des gestreckten Ellenbogens.',
-  radial: 'Am Handgelenk auf der Daumenseite, zwischen Knochen und Beugesehne.',
-  ulnar: 'Am Handgelenk auf der Kleinfingerseite, gleich außen neben der Beugesehne.',
-  'abdominal-aorta':
-    'Über dem Nabel, etwas links, in der Tiefe; beidseits eine Hand, um die Breite abzuschätzen.',
-  renal: 'Stethoskop eine Handbreit über dem Nabel, zwei Finger neben der Mittellinie.',
-  iliac: 'Stethoskop auf halbem Weg zwischen Nabel und Leistenmitte.',
-  femoral: 'In der Leiste knapp unter dem Band, mitten zwischen Darmbeinstachel und Schambeinfuge.',
-  'adductor-canal': 'Stethoskop innen am Oberschenkel, eine Handbreit über dem Knie.',
-  popliteal: 'Knie leicht gebeugt, die Fingerkuppen beider Hände tief in der Kniekehle.',
-  'posterior-tibial': 'Hinter dem Innenknöchel, ein Drittel des Wegs zur Ferse.',
-  'dorsalis-pedis': 'Auf dem Fußrücken, gleich außen neben der Großzehensehne, leicht.',
-};
+const { sites, codes, technique } = columnsOf(SITES);
 
 const sides: Record<Laterality, string> = { right: 'rechts', left: 'links', midline: 'Mitte' };
 

@@ -1,4 +1,4 @@
-import { type Limb, limbKey, oppositeSide, type Place, type SiteId } from '../../anatomy/index.js';
+import { type Limb, limbKey, oppositeSide, type Place } from '../../anatomy/index.js';
 import {
   type BruitFinding,
   type Grade,
@@ -11,6 +11,7 @@ import type { FormWords, MapWords } from '../en/map.js';
 import { anatomy, atLimb } from './anatomy.js';
 import { examination } from './examination.js';
 import { sentence } from './phrases.js';
+import { SITES } from './sites.js';
 
 /** What a control says when the form cannot take it. */
 export const form: FormWords = {
@@ -39,12 +40,6 @@ function gradeOf(step: ScaleStep): string {
 
 const onScale = (scale: ScaleId): string =>
   scale === 'words' ? 'Skala in Worten' : `Skala ${examination.scales[scale]}`;
-
-const TINY: Partial<Record<SiteId, string>> = {
-  'abdominal-aorta': 'Aorta',
-  'posterior-tibial': 'Tib. post.',
-  'dorsalis-pedis': 'Dors. pedis',
-};
 
 const likely = { block: 'Wahrscheinlicher Verschluss', narrowing: 'Wahrscheinliche Stenose' };
 
@@ -196,7 +191,7 @@ export const map: MapWords = {
   noPulse: 'Kein Puls zu erwarten',
   collaterals: 'Mögliche Kollateralen',
   lesionMark: (kind, where, percent) => `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
-  siteTiny: (site) => TINY[site] ?? anatomy.sites[site],
+  siteTiny: (site) => SITES[site].tiny ?? anatomy.sites[site],
   siteShort: (site) => anatomy.sites[site],
   keys: [
     ['Auf, Ab', 'zum Herzen hin, vom Herzen weg'],

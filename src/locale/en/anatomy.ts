@@ -7,9 +7,10 @@ import {
   type Place,
   type Region,
   type Laterality,
-  type SiteId,
   type Vessel,
 } from '../../anatomy/index.js';
+import { columnsOf } from '../site-words.js';
+import { SITES } from './sites.js';
 
 const arteries: Record<ArteryId, string> = {
   'ascending-aorta': 'ascending aorta',
@@ -45,62 +46,7 @@ const arteries: Record<ArteryId, string> = {
   'plantar-arch': 'plantar arch',
 };
 
-const sites: Record<SiteId, string> = {
-  'superficial-temporal': 'superficial temporal',
-  carotid: 'carotid',
-  subclavian: 'subclavian',
-  axillary: 'axillary',
-  brachial: 'brachial',
-  radial: 'radial',
-  ulnar: 'ulnar',
-  'abdominal-aorta': 'abdominal aorta',
-  renal: 'renal',
-  iliac: 'iliac',
-  femoral: 'femoral',
-  'adductor-canal': 'adductor canal',
-  popliteal: 'popliteal',
-  'posterior-tibial': 'posterior tibial',
-  'dorsalis-pedis': 'dorsalis pedis',
-};
-
-/** Short codes for where a name does not fit; a legend names them. */
-const codes: Record<SiteId, string> = {
-  'superficial-temporal': 'ST',
-  carotid: 'CA',
-  subclavian: 'SC',
-  axillary: 'AX',
-  brachial: 'BR',
-  radial: 'RA',
-  ulnar: 'UL',
-  'abdominal-aorta': 'AO',
-  renal: 'RE',
-  iliac: 'IL',
-  femoral: 'FE',
-  'adductor-canal': 'AC',
-  popliteal: 'PO',
-  'posterior-tibial': 'PT',
-  'dorsalis-pedis': 'DP',
-};
-
-/** Where to put the finger or the stethoscope and how: common practice, own words. */
-const technique: Record<SiteId, string> = {
-  'superficial-temporal': 'In front of the ear, just above the cheekbone, with a light fingertip.',
-  carotid: 'Beside the voice box, in front of the neck muscle; gently, low in the neck, one side at a time.',
-  subclavian: 'Behind the middle of the collarbone, pressing down against the first rib.',
-  axillary: 'High in the armpit, pressed outward against the upper arm bone.',
-  brachial: 'On the inner side of the biceps tendon in the bend of the straight elbow.',
-  radial: 'At the wrist on the thumb side, between the bone and the flexor tendon.',
-  ulnar: 'At the wrist on the little-finger side, just outside the flexor tendon.',
-  'abdominal-aorta':
-    'Above the navel and a little to the left, deep, with a hand on either side to judge its width.',
-  renal: 'Stethoscope a hand’s breadth above the navel, two fingers out from the midline.',
-  iliac: 'Stethoscope halfway between the navel and the middle of the groin.',
-  femoral: 'In the groin just below the ligament, midway between the hip spine and the pubic symphysis.',
-  'adductor-canal': 'Stethoscope on the inner thigh, a hand’s breadth above the knee.',
-  popliteal: 'Knee slightly bent, fingertips of both hands deep in the hollow behind it.',
-  'posterior-tibial': 'Behind the inner ankle, one third of the way to the heel.',
-  'dorsalis-pedis': 'On the back of the foot, just outside the tendon of the big toe, lightly.',
-};
+const { sites, codes, technique } = columnsOf(SITES);
 
 const sides: Record<Laterality, string> = { right: 'right', left: 'left', midline: 'midline' };
 

@@ -21,6 +21,7 @@ import {
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
 import { sentence } from './phrases.js';
+import { SITES } from './sites.js';
 
 /** What a control says when the form cannot take it. */
 export const form = {
@@ -45,15 +46,7 @@ function findings(pulse: PulseFinding | undefined, bruit: BruitFinding | undefin
   return parts.join('; ');
 }
 
-const SHORT: Partial<Record<SiteId, string>> = {
-  'superficial-temporal': 'Temporal',
-  'abdominal-aorta': 'Aorta',
-};
-const TINY: Partial<Record<SiteId, string>> = {
-  'superficial-temporal': 'Temporal',
-  'posterior-tibial': 'Post. tibial',
-  'dorsalis-pedis': 'Dors. pedis',
-};
+const shortName = (site: SiteId): string => SITES[site].short ?? sentence(anatomy.sites[site]);
 
 const likely = { block: 'Likely block', narrowing: 'Likely narrowing' };
 
@@ -229,8 +222,8 @@ export const map = {
   lesionMark: (kind: 'block' | 'narrowing', where: string, percent: string) =>
     `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
   /** Site names where there is least room. */
-  siteTiny: (site: SiteId) => TINY[site] ?? SHORT[site] ?? sentence(anatomy.sites[site]),
-  siteShort: (site: SiteId) => SHORT[site] ?? sentence(anatomy.sites[site]),
+  siteTiny: (site: SiteId) => SITES[site].tiny ?? shortName(site),
+  siteShort: shortName,
   keys: [
     ['Up, Down', 'towards the heart, away from it'],
     ['Left, Right', 'to the neighbouring site and the other side'],

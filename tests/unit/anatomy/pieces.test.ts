@@ -12,7 +12,7 @@ import {
   piecesTo,
   placeKey,
   PULSE_PLACES,
-  PULSE_SITES,
+  siteDefinition,
   vesselKey,
   vesselOf,
   VESSELS,
@@ -39,7 +39,7 @@ describe('pieces of artery', () => {
     expect(new Set(ends)).toEqual(new Set(PULSE_PLACES.map(placeKey)));
     for (const place of PULSE_PLACES) {
       const above = pieceAbove(place);
-      expect(above.to).toBe(PULSE_SITES[place.site].at);
+      expect(above.to).toBe(siteDefinition(place.site).at);
       expect(vesselKey(above)).toBe(vesselKey(vesselOf(place)));
     }
   });

@@ -1,6 +1,15 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { oppositeSide, type Place, placeKey, PLACES } from '../../../src/anatomy/index.js';
-import { type Direction, placesIn, positionOf, travel, VIEWS } from '../../../src/drawing/index.js';
+import {
+  type Direction,
+  placesIn,
+  positionOf,
+  travel,
+  type TravelChart,
+  travelOn,
+  VIEWS,
+} from '../../../src/drawing/index.js';
 import { place } from '../../tools/examinations.js';
 
 const ARROWS: readonly Direction[] = ['up', 'down', 'left', 'right'];
@@ -80,6 +89,66 @@ describe('travel by arrows', () => {
       while (at && met.length < 6) met.push(placeKey((at = travel(at, 'right', PLACES) ?? from)));
       expect(met, placeKey(from)).toContain(placeKey({ ...from, side: oppositeSide(from.side) }));
     }
+  });
+});
+
+describe('travelOn', () => {
+  /** Any forest of places, shown in part, in any rows and at any positions, several at one. */
+  const anyChart = fc
+    .array(
+      fc.record({
+        parent: fc.option(fc.nat(), { nil: undefined }),
+        group: fc.option(fc.constantFrom('a', 'b'), { nil: undefined }),
+        x: fc.integer({ min: 0, max: 4 }),
+        shown: fc.boolean(),
+      }),
+      { minLength: 1, maxLength: 14 },
+    )
+    .map((stops) => {
+      // What feeds a place stands before it; the first place has nothing before it.
+      const parents = stops.map(({ parent }, i) =>
+        parent === undefined || i === 0 ? undefined : parent % i,
+      );
+      const chart: TravelChart<number> = {
+        upstream: (i) => parents[i],
+        groups: (i) => [stops[i]?.group ?? []].flat(),
+        x: (i) => stops[i]?.x ?? 0,
+      };
+      return { chart, shown: stops.flatMap((stop, i) => (stop.shown ? [i] : [])) };
+    });
+
+  it('reaches every place shown from every other by arrows, whatever the chart', () => {
+    fc.assert(
+      fc.property(anyChart, ({ chart, shown }) => {
+        for (const from of shown) {
+          const seen = new Set([from]);
+          for (const at of seen) {
+            for (const way of ARROWS) {
+              const to = travelOn(chart, at, way, shown);
+              if (to !== undefined) seen.add(to);
+            }
+          }
+          expect(seen.size).toBe(shown.length);
+        }
+      }),
+    );
+  });
+
+  it('goes back by right where it went by left, and up where it went down', () => {
+    fc.assert(
+      fc.property(anyChart, ({ chart, shown }) => {
+        for (const from of shown) {
+          for (const [way, back] of [
+            ['left', 'right'],
+            ['right', 'left'],
+            ['down', 'up'],
+          ] as const) {
+            const to = travelOn(chart, from, way, shown);
+            if (to !== undefined) expect(travelOn(chart, to, back, shown)).toBe(from);
+          }
+        }
+      }),
+    );
   });
 });
 
