@@ -5,5 +5,6 @@ export * from './pressures/index.js';
 export * from './bedside/index.js';
 export * from './staging/index.js';
 export * from './localisation/index.js';
+export * from './statements/index.js';
 export * from './locale/index.js';
 export * from './locale/parts.js';

@@ -10,6 +10,7 @@ export const LAYERS = [
   'staging',
   'localisation',
   'flow',
+  'statements',
   'locale',
   'interchange',
   'drawing',

@@ -70,6 +70,11 @@ export function vesselKey(vessel: Vessel): VesselKey {
   return `${vessel.side} ${vessel.artery}`;
 }
 
+/** The side that belongs to a vessel's name: that of a paired one; an artery of which there is only one goes without. */
+export function sideInName({ artery, side }: Vessel): Side | undefined {
+  return ARTERIES[artery].occurs === 'paired' && side !== 'midline' ? side : undefined;
+}
+
 /** The sides on which something with this occurrence exists. */
 export function sidesOf(occurs: Occurrence): readonly Laterality[] {
   if (occurs === 'paired') return SIDES;

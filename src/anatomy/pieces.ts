@@ -1,5 +1,5 @@
 import { type ArteryId, childVessels, parentVessel, type Vessel, vesselKey, VESSELS } from './arteries.js';
-import type { Laterality } from './sides.js';
+import type { Laterality, Side } from './sides.js';
 import { type Place, PULSE_PLACES, type PulseSiteId, siteDefinition, vesselOf } from './sites.js';
 
 /** Which stretch of its artery a piece is: the whole, or the part before or beyond the pulse site on it. */
@@ -83,10 +83,23 @@ export function piecesTo(piece: Piece): Piece[] {
   return path;
 }
 
+/** A stretch of artery as one names it: the artery, or the part of one where the trade tells parts apart. */
+export type NamedStretch =
+  | { readonly code: 'artery'; readonly vessel: Vessel }
+  | { readonly code: 'aortic-fork' }
+  | { readonly code: 'above-knee' | 'below-knee'; readonly side: Side };
+
+/** A piece as one names it. */
+export function namedPiece({ artery, side, stretch }: Piece): NamedStretch {
+  if (artery === 'infrarenal-aorta' && stretch === 'distal') return { code: 'aortic-fork' };
+  if (artery === 'popliteal' && stretch !== 'whole' && side !== 'midline') {
+    return { code: stretch === 'proximal' ? 'above-knee' : 'below-knee', side };
+  }
+  return { code: 'artery', vessel: { artery, side } };
+}
+
 /** Pieces as one names them, in order and once each: both parts of an artery are the artery, a part alone is the part. */
-export function namedStretches(
-  keys: readonly PieceKey[],
-): ({ readonly piece: Piece } | { readonly vessel: Vessel })[] {
+export function namedStretches(keys: readonly PieceKey[]): NamedStretch[] {
   const found = keys.flatMap((key) => pieceFromKey(key) ?? []);
   const parts = (piece: Piece): number =>
     found.filter((other) => vesselKey(other) === vesselKey(piece)).length;
@@ -96,6 +109,8 @@ export function namedStretches(
     const key = whole ? vesselKey(piece) : piece.key;
     if (told.has(key)) return [];
     told.add(key);
-    return [whole ? { vessel: { artery: piece.artery, side: piece.side } } : { piece }];
+    return [
+      whole ? { code: 'artery', vessel: { artery: piece.artery, side: piece.side } } : namedPiece(piece),
+    ];
   });
 }

@@ -15,7 +15,7 @@ import {
 import { type Examination, type Grade, pulseAt } from '../examination/index.js';
 import type { LimbRule, PulsePlace, RuleContradiction, RuleLesion, RuleReading } from './rule-types.js';
 
-export type { LimbRule, RuleContradiction, RuleLesion, RuleReading } from './rule-types.js';
+export type { LimbRule, PulsePlace, RuleContradiction, RuleLesion, RuleReading } from './rule-types.js';
 
 /** How much of a pulse a grade stands for; bounding counts as full. */
 const STRENGTH: Record<Grade, number> = { absent: 0, reduced: 1, normal: 2, bounding: 2 };

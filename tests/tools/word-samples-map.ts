@@ -3,6 +3,7 @@ import {
   ARTERY_IDS,
   LIMBS,
   limbKey,
+  namedPiece,
   PIECES,
   PLACES,
   PULSE_PLACES,
@@ -24,8 +25,21 @@ import {
   SCALE_IDS,
   SCALES,
 } from '../../src/examination/index.js';
-import { CAUSES, type FindingId, readExamination } from '../../src/localisation/index.js';
+import { type Assumption, CAUSES, type FindingId, readExamination } from '../../src/localisation/index.js';
 import type { Messages } from '../../src/locale/index.js';
+import {
+  type BeginsStatement,
+  beginsStatements,
+  feltAt,
+  type FirmStatement,
+  lesionReasons,
+  lesionStatements,
+  limbLead,
+  ruleLeads,
+  silenceAt,
+  type StoryStatement,
+  type VoicesStatement,
+} from '../../src/statements/index.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, three, two } from './word-samples-of.js';
 import { READ } from './word-records.js';
 
@@ -54,6 +68,10 @@ const networks = each(readings, ({ reading: { network } }) => (network.status ==
 const details = each(networks, (network) =>
   Object.values(network.detail).filter((detail) => detail !== undefined),
 );
+const LEADS = [
+  ...rules.map(({ rule }) => limbLead(rule)),
+  ...each(readings, ({ reading }) => ruleLeads(reading.rule)),
+];
 const anyPlace = { site: 'femoral', side: 'left' } as const;
 const FINDINGS: FindingId[] = [
   ...each(details, ({ evidence }) => evidence.map(({ finding }) => finding)),
@@ -79,13 +97,13 @@ const FINDINGS: FindingId[] = [
     }),
   ),
 ];
-const ASSUMPTIONS = [
+const ASSUMPTIONS: Assumption[] = [
   ...CAUSES.map((cause) => ({ kind: 'cause' as const, cause })),
   ...ARTERY_IDS.map((artery) => ({ kind: 'artery' as const, artery })),
   ...PULSE_PLACES.map(({ site }) => ({ kind: 'palpation' as const, site })),
   ...(['narrowed', 'blocked'] as const).map((through) => ({ kind: 'passage' as const, through })),
   ...(['bruit', 'doppler', 'index', 'pain', 'delay'] as const).map((kind) => ({ kind })),
-].map((assumption) => ({ assumption, factor: 2 as const, answer: 0 }));
+];
 const LESION_STATES = ['narrowed', 'blocked'] as const;
 
 const NAMES: SkinName[] = [
@@ -115,7 +133,12 @@ const faulty = [
 });
 
 export const MAP_SAMPLES: Samples<Messages> = {
-  anatomy: { place: PLACE, vessel: one(VESSELS), piece: one(PIECES.map(({ key }) => key)) },
+  anatomy: {
+    place: PLACE,
+    vessel: one(VESSELS),
+    piece: one(PIECES.map(({ key }) => key)),
+    stretches: one([[], PIECES.map(namedPiece)]),
+  },
   examination: {
     couldNot: one(REASONS),
     step: one(STEPS),
@@ -124,47 +147,53 @@ export const MAP_SAMPLES: Samples<Messages> = {
   },
   form: { refusedMore: COUNTS },
   localisation: {
-    answer: one(each(networks, ({ limbs }) => Object.values(limbs).flatMap(({ answers }) => answers))),
-    pieces: one(
-      each(networks, ({ limbs }) =>
-        Object.values(limbs).flatMap(({ answers }) => answers.map((a) => a.pieces)),
-      ),
-    ),
-    disagreeWhy: TEXT,
-    ruleSilent: TEXT,
-    downstreamState: two(
+    begins: one<BeginsStatement>([
+      ...each(networks, ({ limbs }) => Object.values(limbs).flatMap(beginsStatements)),
+      { code: 'nothing', probability: 0.4 },
+      { code: 'elsewhere', probability: 0.1 },
+    ]),
+    voices: one<VoicesStatement>([
+      { code: 'agree' },
+      { code: 'disagree', pieces: ['left popliteal proximal'] },
+      { code: 'rule-alone' },
+      { code: 'network-alone', pieces: ['left popliteal proximal'] },
+    ]),
+    downstream: two(
       PIECES.map(({ key }) => key),
       LESION_STATES,
-    ),
-    weight: one([1.5, -0.2]),
+    ).map(([piece, state]) => [{ piece, state, probability: 0.5 }]),
+    weight: two(FINDINGS.slice(0, 1), ['for', 'against'] as const).map(([finding, way]) => [
+      { finding, way, weight: 1.5, odds: 4.5 },
+    ]),
     finding: one(FINDINGS),
     act: one([
       ...PLACES.flatMap((place) => (['feel', 'listen'] as const).map((kind) => ({ kind, place }))),
       ...SIDES.map((side) => ({ kind: 'ankle-pressure' as const, side })),
       { kind: 'arm-pressures' },
     ]),
-    firm: [
+    firm: one<FirmStatement>([
+      { code: 'firm' },
       ...three(
-        ['firm', 'fairly-firm', 'not-firm'] as const,
-        [[], ...ASSUMPTIONS.map((a) => [a])],
+        ['fairly-firm', 'not-firm'] as const,
+        [[], ...ASSUMPTIONS.map((a) => [a]), ASSUMPTIONS.slice(0, 2)],
         [0, 1, 3],
-      ).map(
-        ([grade, overturned, left], i): [typeof grade, typeof overturned, number, (typeof KEYS)[number]] => [
-          grade,
-          overturned,
-          left,
-          KEYS[i % KEYS.length] as (typeof KEYS)[number],
-        ],
-      ),
-    ],
-    story: [
-      ...CAUSES.map((cause): [typeof cause, never[]] => [cause, []]),
-      [
-        'embolic',
-        LESION_STATES.map((state, i) => ({ piece: PIECES[i + 20]?.key ?? 'left popliteal', state })),
-      ],
-    ],
-    impossibleWhy: [[[]], [FINDINGS.slice(0, 2)]],
+      ).map(([code, hangsOn, ungraded], i) => ({
+        code,
+        hangsOn,
+        limb: KEYS[i % KEYS.length] as (typeof KEYS)[number],
+        ungraded,
+      })),
+    ]),
+    story: one<StoryStatement>([
+      ...CAUSES.map((cause) => ({ code: 'all-open' as const, cause, probability: 0.5 })),
+      {
+        code: 'lesions',
+        cause: 'embolic',
+        lesions: LESION_STATES.map((state, i) => ({ piece: PIECES[i + 20]?.key ?? 'left popliteal', state })),
+        probability: 0.5,
+      },
+    ]),
+    impossible: [[{ code: 'impossible' }], [{ code: 'any-of', findings: FINDINGS.slice(0, 2) }]],
     where: PLACE,
   },
   map: {
@@ -245,22 +274,13 @@ export const MAP_SAMPLES: Samples<Messages> = {
     levelsOf: one(KEYS),
   },
   rule: {
-    lead: one(rules.map(({ rule }) => rule)),
-    leads: one(readings.map(({ reading }) => reading.rule)),
-    everywhere: one(readings.map(({ reading }) => reading.rule)),
-    lesion: each(rules, ({ rule }) =>
-      rule.lesions.flatMap((lesion) =>
-        [true, false].map((alone): [typeof lesion, (typeof KEYS)[number], boolean] => [
-          lesion,
-          limbKey(rule.limb),
-          alone,
-        ]),
-      ),
+    lead: one(LEADS),
+    lesion: one(rules.flatMap(({ rule }) => lesionStatements(rule))),
+    reason: one(
+      rules.flatMap(({ examination, rule }) => rule.lesions.map((one) => lesionReasons(examination, one))),
     ),
-    reasons: rules.map(({ examination, rule }) => [examination, rule]),
     contradiction: one(rules.flatMap(({ rule }) => rule.contradictions)),
-    finding: two(READ, PULSE_PLACES.slice(0, 4)),
-    pieces: one(rules.flatMap(({ rule }) => rule.lesions.map(({ pieces }) => pieces))),
-    unstated: two(READ.slice(10), [PULSE_PLACES.slice(0, 5), PULSE_PLACES.slice(-8)]),
+    finding: two(READ, PULSE_PLACES.slice(0, 4)).map(([examination, place]) => [feltAt(examination, place)]),
+    silence: two(READ.slice(10), PULSE_PLACES).map(([examination, place]) => [silenceAt(examination, place)]),
   },
 };

@@ -3,6 +3,7 @@ import { property } from 'lit/decorators.js';
 import type { View } from '../../drawing/index.js';
 import { type Examination, isEmptyRecord } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
+import { ruleLeads } from '../../statements/index.js';
 import { LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
 import { PrintController } from '../common/printing.js';
@@ -166,7 +167,7 @@ export abstract class DrawnElement extends RecordElement {
     const view = this.figureView({ width: width ?? Math.max(NAMED, this.figureView().layout.width) });
     const text = {
       title: this.labelText || words.map.name,
-      sentences: words.rule.leads(readByRule(examination)),
+      sentences: ruleLeads(readByRule(examination)).map(words.rule.lead),
       scale: examination.scale,
     };
     return drawSVG(this.renderRoot, { ...view, ...UNTOUCHED }, text, scheme);

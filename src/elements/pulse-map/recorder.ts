@@ -20,6 +20,7 @@ import {
 } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
+import { ruleLeads } from '../../statements/index.js';
 import type { RecordStore } from '../common/record-store.js';
 
 /** What was recorded last, for the status strip: a site with what is there now, or a sentence. */
@@ -193,7 +194,7 @@ export class Recorder {
   #lesions(): readonly string[] {
     const reading = readByRule(this.#examination);
     const any = Object.values(reading).some(({ outcome }) => outcome === 'lesion');
-    return any ? this.host.words().rule.leads(reading) : [];
+    return any ? ruleLeads(reading).map(this.host.words().rule.lead) : [];
   }
 
   /** Does an act and says it, with what it changed about the reading. */

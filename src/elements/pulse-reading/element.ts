@@ -4,6 +4,7 @@ import { placeFromKey } from '../../anatomy/index.js';
 import { emptyExamination, type Examination, isEmptyRecord } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
+import { ruleLeads } from '../../statements/index.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
@@ -64,7 +65,9 @@ export class PulseReading extends LitElement {
     if (isEmptyRecord(examination)) return undefined;
     if (!reader.part)
       return html`<section>
-        ${words.rule.leads(readByRule(examination)).map((lead) => html`<h3 part="lead">${lead}</h3>`)}
+        ${ruleLeads(readByRule(examination)).map(
+          (lead) => html`<h3 part="lead">${words.rule.lead(lead)}</h3>`,
+        )}
       </section>`;
     addStyles(this.renderRoot, reader.part.limbStyles);
     const toggleNumbers = (): void => void (this.numbers = !this.numbers);

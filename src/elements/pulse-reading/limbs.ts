@@ -4,6 +4,15 @@ import { drawnRecord } from '../../drawing/index.js';
 import type { Examination } from '../../examination/index.js';
 import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
+import {
+  everywhereLead,
+  impossibleStatement,
+  type LeadStatement,
+  lesionReasons,
+  limbLead,
+  type ReadNetwork,
+  ruleLeads,
+} from '../../statements/index.js';
 import { glyphStyles } from '../common/glyph.js';
 import { limbLine, limbLineStyles } from './limb-line.js';
 import { openButton } from './open-button.js';
@@ -14,7 +23,6 @@ import {
   firmSection,
   nextSection,
   numbersSection,
-  type ReadNetwork,
 } from './sections.js';
 
 export { drawnRecord };
@@ -45,18 +53,20 @@ function limbs(reading: Reading, view: LimbsView): TemplateResult {
     const limb = network?.limbs[limbKey(rule.limb)];
     return rule.outcome === 'lesion' || rule.contradictions.length > 0 || (limb?.examined && limb.first);
   });
-  const everywhere = talking.length ? words.rule.everywhere(reading.rule) : '';
+  const everywhere = talking.length ? everywhereLead(reading.rule) : undefined;
   return html`${impossible(reading, words)}
-  ${everywhere ? html`<section class="wide"><h3 part="lead">${everywhere}</h3></section>` : nothing}
+  ${everywhere ? html`<section class="wide">${lead(everywhere, words)}</section>` : nothing}
   ${
     talking.length
       ? talking.map((rule) => oneLimb(rule, network, view))
-      : html`<section>
-          ${words.rule.leads(reading.rule).map((lead) => html`<h3 part="lead">${lead}</h3>`)}
-        </section>`
+      : html`<section>${ruleLeads(reading.rule).map((one) => lead(one, words))}</section>`
   }
-  ${others(all, talking, network, words)} ${network ? nextSection(network.next, words) : nothing}
+  ${others(all, talking, network, words)} ${network ? nextSection(network, words) : nothing}
   ${network ? numbers(network, talking, view) : nothing}`;
+}
+
+function lead(statement: LeadStatement, words: Messages): TemplateResult {
+  return html`<h3 part="lead">${words.rule.lead(statement)}</h3>`;
 }
 
 /** Findings that no state of the arteries explains. */
@@ -64,7 +74,7 @@ function impossible({ network }: Reading, words: Messages): TemplateResult | typ
   if (network.status !== 'impossible') return nothing;
   return html`<section class="check">
     <h4>${words.rule.checkAgain}</h4>
-    <p>${words.localisation.impossible} ${words.localisation.impossibleWhy(network.conflicting)}</p>
+    <p>${words.localisation.impossible(impossibleStatement(network))}</p>
   </section>`;
 }
 
@@ -76,15 +86,18 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
   // A lesion that is more likely none must not be headlined as found.
   const ruleAlone = limb && !limb.first && rule.lesions.length > 0;
   return html`<section data-limb=${key}>
-    <h3 part="lead">${ruleAlone ? `${words.rule.heading}: ` : nothing}${words.rule.lead(rule)}</h3>
+    <h3 part="lead">${ruleAlone ? `${words.rule.heading}: ` : nothing}${words.rule.lead(limbLead(rule))}</h3>
     ${brief ? nothing : picture(rule, view)}
-    ${words.rule
-      .reasons(examination, rule)
-      .map((reason) => html`<p class="why"><b>${words.rule.heading}:</b> ${reason}</p>`)}
+    ${rule.lesions.map(
+      (lesion) =>
+        html`<p class="why">
+          <b>${words.rule.heading}:</b> ${words.rule.reason(lesionReasons(examination, lesion))}
+        </p>`,
+    )}
     ${limb ? beginsSection(limb, rule, words) : nothing}
     ${limb && network ? downstreamSection(network, limb, rule, words) : nothing}
     ${detail && !brief ? evidenceSection(detail, view.numbers, words) : nothing}
-    ${contradictions(rule, words)} ${detail ? firmSection(detail, rule.unstated.length, key, words) : nothing}
+    ${contradictions(rule, words)} ${detail ? firmSection(detail, rule, words) : nothing}
   </section>`;
 }
 
@@ -130,13 +143,13 @@ function others(
   const rest = all.filter((rule) => !told.includes(rule) && rule.outcome !== 'nothing');
   if (!rest.length) return nothing;
   return html`<section>
-    <h4>${told.length ? words.reading.elsewhere : words.localisation.begins}</h4>
+    <h4>${told.length ? words.reading.elsewhere : words.localisation.beginsHeading}</h4>
     <ul class="others">
       ${rest.map((rule) => {
         const limb = network?.limbs[limbKey(rule.limb)];
         const shown = limb?.examined ? ` ${words.reading.noBlock(limb.nothing)}` : '';
         return html`<li data-limb=${limbKey(rule.limb)}>
-          ${words.rule.lead(rule)}.<span class="hint">${shown}</span>
+          ${words.rule.lead(limbLead(rule))}.<span class="hint">${shown}</span>
         </li>`;
       })}
     </ul>

@@ -3,13 +3,10 @@ import {
   type Laterality,
   type Level,
   type LimbKey,
-  pieceFromKey,
-  type PieceKey,
-  type Place,
   type Region,
   type SiteId,
-  type Vessel,
 } from '../../anatomy/index.js';
+import { namesFrom } from '../names.js';
 import type { AnatomyWords } from '../en/anatomy.js';
 import { columnsOf } from '../site-words.js';
 import { SITES } from './sites.js';
@@ -114,25 +111,15 @@ const levels: Record<Level, string> = {
 
 const regions: Record<Region, string> = { head: 'Kopf', arm: 'Arme', trunk: 'Rumpf', leg: 'Beine' };
 
-const SIDELESS = new Set<ArteryId>(['brachiocephalic']);
+const KNEE = { 'above-knee': 'supragenual', 'below-knee': 'infragenual' };
 
-/** "Femoralis links", "Bauchaorta". */
-function place({ site, side }: Place): string {
-  return side === 'midline' ? sites[site] : `${sites[site]} ${sides[side]}`;
-}
-
-function vessel({ artery, side }: Vessel): string {
-  return side === 'midline' || SIDELESS.has(artery) ? arteries[artery] : `${arteries[artery]} ${sides[side]}`;
-}
-
-/** A piece of artery in words; the part matters only where the trade tells parts apart. */
-function piece(key: PieceKey): string {
-  const found = pieceFromKey(key);
-  if (!found) return key;
-  if (found.artery === 'infrarenal-aorta' && found.stretch === 'distal') return 'Aortenbifurkation';
-  if (found.artery !== 'popliteal' || found.stretch === 'whole') return vessel(found);
-  return `${arteries.popliteal} ${found.stretch === 'proximal' ? 'supragenual' : 'infragenual'} ${sides[found.side]}`;
-}
+const names = namesFrom({
+  arteries,
+  sites,
+  sided: (name, side) => `${name} ${sides[side]}`,
+  aorticFork: 'Aortenbifurkation',
+  popliteal: (part, side) => `${arteries.popliteal} ${KNEE[part]} ${sides[side]}`,
+});
 
 export const anatomy: AnatomyWords = {
   arteries,
@@ -144,7 +131,5 @@ export const anatomy: AnatomyWords = {
   limbs,
   levels,
   regions,
-  place,
-  vessel,
-  piece,
+  ...names,
 };

@@ -1,10 +1,18 @@
-import { limbKey, type LimbKey, type PieceKey, type SiteId } from '../../anatomy/index.js';
+import { limbKey, namedStretches, type PieceKey, type SiteId } from '../../anatomy/index.js';
 import type { ActId, Assumption, Cause, FindingId, Muscle, State } from '../../localisation/index.js';
+import type {
+  BeginsStatement,
+  DownstreamStatement,
+  FirmStatement,
+  ImpossibleStatement,
+  StoryStatement,
+  VoicesStatement,
+} from '../../statements/index.js';
 import type { LocalisationWords } from '../en/localisation.js';
+import { render, renderKind, type Renderings } from '../render.js';
 import { anatomy, atLimb, pulseName, withArticle } from './anatomy.js';
 import { examination } from './examination.js';
-import { decimal, list, sentence } from './phrases.js';
-import { pieces as named } from './rule.js';
+import { decimal, list, paragraph, sentence } from './phrases.js';
 
 const causes: Record<Cause, string> = {
   none: 'keine Arterienerkrankung',
@@ -33,146 +41,149 @@ const muscles: Record<Muscle, string> = {
 };
 
 /** Several pieces as one names them, as alternatives. */
-function pieces(keys: readonly PieceKey[]): string {
-  return list(named(keys), 'oder');
-}
+const pieces = (keys: readonly PieceKey[]): string => list(anatomy.stretches(namedStretches(keys)), 'oder');
 
 const DELAY = { right: 'rechts später', left: 'links später', both: 'beidseits', none: 'keine' };
+
+const between = {
+  'radio-radial': 'Verzögerung zwischen den Radialispulsen',
+  'radio-femoral': 'Verzögerung von Radialis zu Femoralis',
+};
 
 const onSide = (site: SiteId, side: 'right' | 'left' | 'midline'): string =>
   `${pulseName(site)}${side === 'midline' ? '' : ` ${anatomy.sides[side]}`}`;
 
-function finding(id: FindingId): string {
-  switch (id.kind) {
-    case 'pulse':
-      return `${onSide(id.place.site, id.place.side)} ${examination.grades[id.grade]}`;
-    case 'doppler':
-      return `${anatomy.place(id.place)}, Doppler: ${examination.dopplers[id.signal]}`;
-    case 'thrill':
-      return `${anatomy.place(id.place)}: Schwirren`;
-    case 'bruit':
-      return `${anatomy.place(id.place)}: ${examination.bruits[id.bruit]}`;
-    case 'index':
-      return `${anatomy.place(id.place)}, Druckindex ${decimal(id.value, 2)}`;
-    case 'ankle-index':
-      return `Knöchelindex ${anatomy.sides[id.side]} ${decimal(id.value, 2)}`;
-    case 'pain':
-      return id.muscle === 'none'
-        ? `Kein Belastungsschmerz ${atLimb[limbKey(id.limb)]}`
-        : `Belastungsschmerz: ${anatomy.limbs[limbKey(id.limb)]}, ${muscles[id.muscle]}`;
-    case 'delay':
-      return id.of === 'radio-radial'
-        ? `Verzögerung zwischen den Radialispulsen: ${DELAY[id.side]}`
-        : `Verzögerung von Radialis zu Femoralis: ${DELAY[id.side]}`;
-  }
+const findings: Renderings<FindingId, string, 'kind'> = {
+  pulse: ({ place, grade }) => `${onSide(place.site, place.side)} ${examination.grades[grade]}`,
+  doppler: ({ place, signal }) => `${anatomy.place(place)}, Doppler: ${examination.dopplers[signal]}`,
+  thrill: ({ place }) => `${anatomy.place(place)}: Schwirren`,
+  bruit: ({ place, bruit }) => `${anatomy.place(place)}: ${examination.bruits[bruit]}`,
+  index: ({ place, value }) => `${anatomy.place(place)}, Druckindex ${decimal(value, 2)}`,
+  'ankle-index': ({ side, value }) => `Knöchelindex ${anatomy.sides[side]} ${decimal(value, 2)}`,
+  pain: ({ limb, muscle }) =>
+    muscle === 'none'
+      ? `Kein Belastungsschmerz ${atLimb[limbKey(limb)]}`
+      : `Belastungsschmerz: ${anatomy.limbs[limbKey(limb)]}, ${muscles[muscle]}`,
+  delay: ({ of, side }) => `${between[of]}: ${DELAY[side]}`,
+};
+const finding = (id: FindingId): string => renderKind(findings, id);
+
+const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
+  feel: ({ place }) => ({ name: onSide(place.site, place.side), why: anatomy.technique[place.site] }),
+  listen: ({ place }) => ({
+    name: `${anatomy.place(place)}: auskultieren`,
+    why: 'Ein Strömungsgeräusch dort würde zeigen, wo es eng ist.',
+  }),
+  'ankle-pressure': ({ side }) => ({
+    name: `Knöcheldruck ${anatomy.sides[side]}`,
+    why: 'Sagt, wie stark der Abfall ist.',
+  }),
+  'arm-pressures': {
+    name: 'Druck an beiden Armen',
+    why: 'Ein Unterschied spricht für die Einstrombahn des Arms mit dem tieferen Druck.',
+  },
+};
+
+/** What an answer hangs on, as it stands after "davon ab,". */
+const assumptions: Renderings<Assumption, string, 'kind'> = {
+  cause: ({ cause }) => `wie häufig die Ursache „${causes[cause]}“ ist`,
+  artery: ({ artery }) => `wie oft ${withArticle(anatomy.arteries[artery], 'nominative')} erkrankt ist`,
+  palpation: ({ site }) => `wie zuverlässig der ${pulseName(site)} getastet wird`,
+  passage: ({ through }) => `wie viel Puls eine ${states[through]}e Arterie durchlässt`,
+  bruit: 'wie oft eine Engstelle zu hören ist',
+  doppler: 'was ein Dopplersignal aussagt',
+  index: 'was ein Druckindex aussagt',
+  pain: 'was der Ort der Schmerzen aussagt',
+  delay: 'was eine Pulsverzögerung aussagt',
+};
+
+const grades = { 'fairly-firm': 'Recht belastbar.', 'not-firm': 'Nicht belastbar.' };
+
+function infirm({ code, hangsOn, limb, ungraded }: Exclude<FirmStatement, { code: 'firm' }>): string {
+  const on = list(hangsOn.map((one) => renderKind(assumptions, one)));
+  const left = ungraded === 1 ? 'fehlt noch eine Stelle' : `fehlen noch ${ungraded} Stellen`;
+  return paragraph([
+    grades[code],
+    on && `Es hängt davon ab, ${on}.`,
+    ungraded ? `${sentence(atLimb[limb])} ${left}.` : '',
+  ]);
 }
 
-/** What to do next, and why. */
-function act(id: ActId): { name: string; why: string } {
-  switch (id.kind) {
-    case 'feel':
-      return { name: onSide(id.place.site, id.place.side), why: anatomy.technique[id.place.site] };
-    case 'listen':
-      return {
-        name: `${anatomy.place(id.place)}: auskultieren`,
-        why: 'Ein Strömungsgeräusch dort würde zeigen, wo es eng ist.',
-      };
-    case 'ankle-pressure':
-      return { name: `Knöcheldruck ${anatomy.sides[id.side]}`, why: 'Sagt, wie stark der Abfall ist.' };
-    case 'arm-pressures':
-      return {
-        name: 'Druck an beiden Armen',
-        why: 'Ein Unterschied spricht für die Einstrombahn des Arms mit dem tieferen Druck.',
-      };
-  }
-}
+const firm: Renderings<FirmStatement> = {
+  firm: 'Belastbar. Auch wenn man eine Annahme halbiert oder verdoppelt, bleibt diese Antwort die erste.',
+  'fairly-firm': infirm,
+  'not-firm': infirm,
+};
 
-/** What an answer hangs on, as it stands after "davon,". */
-function assumption(one: Assumption): string {
-  switch (one.kind) {
-    case 'cause':
-      return `wie häufig die Ursache „${causes[one.cause]}“ ist`;
-    case 'artery':
-      return `wie oft ${withArticle(anatomy.arteries[one.artery], 'nominative')} erkrankt ist`;
-    case 'palpation':
-      return `wie zuverlässig der ${pulseName(one.site)} getastet wird`;
-    case 'passage':
-      return `wie viel Puls eine ${states[one.through]}e Arterie durchlässt`;
-    case 'bruit':
-      return 'wie oft eine Engstelle zu hören ist';
-    case 'doppler':
-      return 'was ein Dopplersignal aussagt';
-    case 'index':
-      return 'was ein Druckindex aussagt';
-    case 'pain':
-      return 'was der Ort der Schmerzen aussagt';
-    case 'delay':
-      return 'was eine Pulsverzögerung aussagt';
-  }
-}
+/** "Poplitea supragenual links verschlossen". */
+const lesion = ({ piece, state }: Pick<DownstreamStatement, 'piece' | 'state'>): string =>
+  `${anatomy.piece(piece)} ${states[state]}`;
 
-function firm(
-  grade: 'firm' | 'fairly-firm' | 'not-firm',
-  overturned: readonly { assumption: Assumption }[],
-  unstated: number,
-  limb: LimbKey,
-): string {
-  if (grade === 'firm') {
-    return 'Belastbar. Auch wenn man eine Annahme halbiert oder verdoppelt, bleibt diese Antwort die erste.';
-  }
-  const names = [...new Set(overturned.map((one) => assumption(one.assumption)))];
-  const why = names.length ? ` Es hängt davon ab, ${list(names.slice(0, 2))}.` : '';
-  const left = unstated
-    ? ` ${sentence(atLimb[limb])} ${unstated === 1 ? 'fehlt noch eine Stelle' : `fehlen noch ${unstated} Stellen`}.`
-    : '';
-  return `${grade === 'fairly-firm' ? 'Recht belastbar.' : 'Nicht belastbar.'}${why}${left}`;
-}
+const stories: Renderings<StoryStatement> = {
+  'all-open': ({ cause }) => `Die wahrscheinlichste Erklärung: alle Arterien offen; ${causes[cause]}.`,
+  lesions: ({ cause, lesions }) =>
+    `Die wahrscheinlichste Erklärung: ${list(lesions.map(lesion))}; dahinter: ${causes[cause]}.`,
+};
 
-function story(
-  cause: Cause,
-  lesions: readonly { piece: PieceKey; state: Exclude<State, 'patent'> }[],
-): string {
-  if (!lesions.length) return `Die wahrscheinlichste Erklärung: alle Arterien offen; ${causes[cause]}.`;
-  const parts = lesions.map(({ piece, state }) => `${anatomy.piece(piece)} ${states[state]}`);
-  return `Die wahrscheinlichste Erklärung: ${list(parts)}; dahinter: ${causes[cause]}.`;
-}
+const begins: Renderings<BeginsStatement> = {
+  answer: ({ pieces: keys }) => sentence(pieces(keys)),
+  nothing: 'Kein Verschluss erkennbar',
+  elsewhere: 'Anderswo',
+};
+
+const DISAGREE = 'Regel und Wahrscheinlichkeiten widersprechen sich.';
+
+const voices: Renderings<VoicesStatement, { claim: string; why: string }> = {
+  agree: { claim: '', why: 'Regel und Wahrscheinlichkeiten stimmen überein.' },
+  disagree: ({ pieces: keys }) => ({
+    claim: DISAGREE,
+    why: `Nach Wahrscheinlichkeit ist es ${pieces(keys)}; die Befunde prüfen, die einander widersprechen.`,
+  }),
+  'rule-alone': {
+    claim: DISAGREE,
+    why: 'Nach Wahrscheinlichkeit ist hier eher nichts verschlossen: Ein Puls könnte falsch beurteilt sein. Noch einmal tasten.',
+  },
+  'network-alone': ({ pieces: keys }) => ({
+    claim: `Nach der Regel ist kein Verschluss erkennbar; nach Wahrscheinlichkeit ist es ${pieces(keys)}.`,
+    why: '',
+  }),
+};
+
+const IMPOSSIBLE = 'Kein Zustand der Arterien erklärt diese Befunde zusammen.';
+
+const impossible: Renderings<ImpossibleStatement> = {
+  'any-of': ({ findings: ids }) =>
+    `${IMPOSSIBLE} Ohne einen von diesen passten sie: ${list(ids.map(finding))}.`,
+  impossible: IMPOSSIBLE,
+};
 
 /** Words of the belief network's answers. */
 export const localisation: LocalisationWords = {
   causes,
   states,
-  answer: (answer) => sentence(pieces(answer.pieces)),
-  pieces,
-  begins: 'Wo die Störung beginnt, nach Wahrscheinlichkeit',
-  nothing: 'Kein Verschluss erkennbar',
-  elsewhere: 'Anderswo',
-  agree: 'Regel und Wahrscheinlichkeiten stimmen überein.',
-  disagree: 'Regel und Wahrscheinlichkeiten widersprechen sich.',
-  disagreeWhy: (answer) =>
-    `Nach Wahrscheinlichkeit ist es ${answer}; die Befunde prüfen, die einander widersprechen.`,
-  disagreeNone:
-    'Nach Wahrscheinlichkeit ist hier eher nichts verschlossen: Ein Puls könnte falsch beurteilt sein. Noch einmal tasten.',
-  ruleSilent: (answer) =>
-    `Nach der Regel ist kein Verschluss erkennbar; nach Wahrscheinlichkeit ist es ${answer}.`,
-  downstream: 'Und weiter unten',
-  downstreamState: (piece, state) => sentence(`${anatomy.piece(piece)} ${states[state]}`),
-  evidence: 'Was für die erste Antwort spricht',
-  for: 'dafür',
-  against: 'dagegen',
-  weight: (weight) =>
-    `${weight > 0 ? 'dafür' : 'dagegen'}, Chancen ${weight > 0 ? 'mal' : 'geteilt durch'} ${decimal(Math.exp(Math.abs(weight)), 1)}`,
+  beginsHeading: 'Wo die Störung beginnt, nach Wahrscheinlichkeit',
+  begins: (statement) => render(begins, statement),
+  nothing: begins.nothing as string,
+  voices: (statement) => render(voices, statement),
+  downstreamHeading: 'Und weiter unten',
+  downstream: (statement) => sentence(lesion(statement)),
+  evidenceHeading: 'Was für die erste Antwort spricht',
+  ways: { for: 'dafür', against: 'dagegen' },
+  weight: ({ way, odds }) =>
+    way === 'for'
+      ? `dafür, Chancen mal ${decimal(odds, 1)}`
+      : `dagegen, Chancen geteilt durch ${decimal(odds, 1)}`,
   finding,
   next: 'Als Nächstes, weil es am meisten zeigt',
   start: 'Beginnen mit',
-  act,
+  act: (id) => renderKind(acts, id),
   openNow: 'Öffnen',
   howFirm: 'Wie belastbar',
-  firm,
+  firm: (statement) => render(firm, statement),
   numbers: 'Zahlen',
   levels: 'Nach Etagen',
-  story,
-  impossible: 'Kein Zustand der Arterien erklärt diese Befunde zusammen.',
-  impossibleWhy: (ids) => (ids.length ? `Ohne einen von diesen passten sie: ${list(ids.map(finding))}.` : ''),
+  story: (statement) => render(stories, statement),
+  impossible: (statement) => render(impossible, statement),
   where: (place) => sentence(anatomy.place(place)),
   causesHeading: 'Was dahinter steckt, nach Wahrscheinlichkeit',
 };

@@ -1,29 +1,21 @@
-import {
-  isPulseSite,
-  type LimbKey,
-  limbKey,
-  namedStretches,
-  pieceFromKey,
-  type PieceKey,
-  type Place,
-  PULSE_PLACES,
-  type SiteId,
-} from '../../anatomy/index.js';
-import { type Examination, type Grade, pulseAt } from '../../examination/index.js';
-import {
-  type LimbRule,
-  type RuleContradiction,
-  type RuleLesion,
-  type RuleReading,
-  limbsExplained,
-  sameDoubt,
-  sameEverywhere,
-  standsAlone,
-} from '../../localisation/rule.js';
+import type { Grade } from '../../examination/index.js';
+import type {
+  FeltStatement,
+  LeadStatement,
+  LesionSite,
+  LesionStatement,
+  LimbEnd,
+  MissingSite,
+  ReasonStatement,
+  SharedStretch,
+  SilentStatement,
+  Spot,
+} from '../../statements/index.js';
 import type { RuleWords } from '../en/rule.js';
+import { render, type Renderings } from '../render.js';
 import { anatomy, atName, pulseName, withArticle } from './anatomy.js';
 import { examination as words } from './examination.js';
-import { list, sentence } from './phrases.js';
+import { list, paragraph, sentence } from './phrases.js';
 
 const felt: Record<Grade, string> = {
   absent: 'nicht tastbar',
@@ -32,228 +24,125 @@ const felt: Record<Grade, string> = {
   bounding: 'hebend tastbar',
 };
 
-/** What to keep in mind when this pulse is not there and nothing else is wrong at its level. */
-const remarks: Partial<Record<SiteId, string>> = {
-  // Absent in 15 of 547 young healthy people on one side or both. Robertson GS et al., Ann R Coll Surg Engl 1990;72:99-100.
-  'dorsalis-pedis': 'Manche Gesunde haben keinen Dorsalis-pedis-Puls.',
-  // Absent in 1 of 547, same source.
-  'posterior-tibial': 'Einige wenige Gesunde haben keinen Tibialis-posterior-Puls.',
-  // Common practice, no source.
-  'abdominal-aorta':
-    'Eine nicht tastbare Bauchaorta sagt für sich genommen wenig: Sie liegt oft zu tief für die Hand.',
-};
-
-const KINDS: Record<RuleLesion['kind'], { word: string; article: string; doubtful: string; each: string }> = {
+const KINDS: Record<
+  LesionStatement['kind'],
+  { word: string; article: string; doubtful: string; each: string }
+> = {
   block: { word: 'Verschluss', article: 'ein', doubtful: 'fraglicher', each: 'einer' },
   narrowing: { word: 'Stenose', article: 'eine', doubtful: 'fragliche', each: 'eine' },
 };
 
-function endOf({ site }: Place): string {
-  return site === 'radial' || site === 'ulnar' ? 'Handgelenkspulse' : 'Fußpulse';
-}
+const ends: Record<LimbEnd, string> = { wrist: 'Handgelenkspulse', foot: 'Fußpulse' };
 
-type Form = 'and' | 'above' | 'to';
+/** "Poplitea links", "den Fußpulsen links", as it stands after "und" following "zwischen". */
+const dative: Renderings<Spot> = {
+  site: ({ place }) => anatomy.place(place),
+  end: ({ end, side }) => `den ${ends[end]}n ${anatomy.sides[side]}`,
+};
+/** "der Poplitea links", "der Fußpulse links", as it stands after "oberhalb". */
+const genitive: Renderings<Spot> = {
+  site: ({ place }) => withArticle(anatomy.place(place), 'genitive'),
+  end: ({ end, side }) => `der ${ends[end]} ${anatomy.sides[side]}`,
+};
+/** "zur Poplitea links", "zu den Fußpulsen links", as it stands after "bis". */
+const toward: Renderings<Spot> = {
+  site: ({ place }) => `zur ${anatomy.place(place)}`,
+  end: (spot) => `zu ${render<Spot>(dative, spot)}`,
+};
 
-/**
- * One place, or the twins of wrist or foot, as it stands after "und" (between), "oberhalb" or "bis": "Poplitea links",
- * "der Poplitea links", "zur Poplitea links"; "den Fußpulsen links", "der Fußpulse links", "zu den Fußpulsen links".
- */
-function spot(places: readonly Place[], form: Form): string {
-  const [first] = places;
-  if (!first) return '';
-  if (places.length === 1) {
-    const name = anatomy.place(first);
-    return form === 'and' ? name : form === 'to' ? `zur ${name}` : withArticle(name, 'genitive');
-  }
-  const side = anatomy.sides[first.side];
-  const ends = endOf(first);
-  return form === 'above' ? `der ${ends} ${side}` : `${form === 'to' ? 'zu ' : ''}den ${ends}n ${side}`;
-}
+const sharedStretches: Renderings<SharedStretch> = {
+  aorta: 'in der Aorta',
+  'aorta-beyond-arch': 'in der Aorta jenseits des Bogens',
+  arteries: ({ arteries }) => list(anatomy.stretches(arteries).map(atName), 'oder'),
+};
+const inShared = (shared: SharedStretch): string => render(sharedStretches, shared);
 
-/** Arteries named once each, in order; both parts of one artery are the artery. */
-export function pieces(keys: readonly PieceKey[]): string[] {
-  return namedStretches(keys).map((one) =>
-    'vessel' in one ? anatomy.vessel(one.vessel) : anatomy.piece(one.piece.key),
-  );
-}
-
-/** Where several limbs part; long stretches of the aorta in one word. */
-function inShared(keys: readonly PieceKey[]): string {
-  const arteries = new Set(keys.map((key) => pieceFromKey(key)?.artery));
-  if (arteries.has('thoracic-aorta')) {
-    return arteries.has('aortic-arch') ? 'in der Aorta' : 'in der Aorta jenseits des Bogens';
-  }
-  return list(pieces(keys).map(atName), 'oder');
-}
-
-/** "Verschluss oberhalb beider Femoralispulse: an der Aortenbifurkation, oder je einer auf jeder Seite"; empty where not shared. */
-function sharedLesion(one: RuleLesion, limb: LimbKey): string {
-  const all = limbsExplained(one, limb);
-  const [a, b] = all.map(({ below }) => below);
-  if (!a?.[0] || !b || a[0].side === 'midline') return '';
-  const sites = (places: readonly Place[]) => places.map((place) => place.site).join();
-  const pair = all.length === 2 && sites(a) === sites(b);
-  const { word, each } = KINDS[one.kind];
-  const pulses = !pair
-    ? list(all.map(({ below }) => spot(below, 'above')))
-    : a.length > 1
-      ? `der ${endOf(a[0])} beider Seiten`
-      : `beider ${pulseName(a[0].site)}e`;
-  const otherwise = pair
-    ? `je ${each} auf jeder Seite`
-    : all.length === 2
-      ? `je ${each} oberhalb von beiden`
-      : `mehr als ${each}`;
-  return `${word} oberhalb ${pulses}: ${inShared(one.sharedPieces)}, oder ${otherwise}`;
-}
-
-function where(one: RuleLesion, limb: LimbKey, alone: boolean): string {
-  const { word } = KINDS[one.kind];
-  if (one.singleArtery) {
-    const arteries = pieces(one.pieces).map((name) => withArticle(name, 'genitive'));
-    return `${word} ${alone ? 'allein ' : ''}${list(arteries, 'oder')}`;
-  }
-  const common = sharedLesion(one, limb);
-  if (common) return common;
-  if (!one.above) return `${word} oberhalb ${spot(one.below, 'above')}`;
-  return `${word} zwischen ${anatomy.place(one.above)} und ${spot(one.below, 'and')}`;
-}
+/** Where a lesion lies, as it stands after "Verschluss" or "Stenose"; `each` agrees with that word. */
+const lesionSites = (each: string): Renderings<LesionSite> => ({
+  artery: ({ arteries, alone }) => {
+    const names = anatomy.stretches(arteries).map((name) => withArticle(name, 'genitive'));
+    return `${alone ? 'allein ' : ''}${list(names, 'oder')}`;
+  },
+  'above-both-sites': ({ site, shared }) =>
+    `oberhalb beider ${pulseName(site)}e: ${inShared(shared)}, oder je ${each} auf jeder Seite`,
+  'above-both-ends': ({ end, shared }) =>
+    `oberhalb der ${ends[end]} beider Seiten: ${inShared(shared)}, oder je ${each} auf jeder Seite`,
+  'above-each': ({ spots, shared }) => {
+    const names = list(spots.map((spot) => render(genitive, spot)));
+    const otherwise = spots.length === 2 ? `je ${each} oberhalb von beiden` : `mehr als ${each}`;
+    return `oberhalb ${names}: ${inShared(shared)}, oder ${otherwise}`;
+  },
+  above: ({ below }) => `oberhalb ${render(genitive, below)}`,
+  between: ({ above, below }) => `zwischen ${anatomy.place(above)} und ${render(dative, below)}`,
+});
 
 /** "Verschluss zwischen Femoralis links und Poplitea links", with what speaks against it beyond. */
-function lesion(one: RuleLesion, limb: LimbKey, alone = true, because = true): string {
-  const said = where(one, limb, alone);
-  if (!one.contradictedBy) return said;
-  const beyond = anatomy.place(one.contradictedBy);
-  if (one.refilled) return because ? `${said}, jenseits davon ${beyond} schwach tastbar` : said;
-  return `${KINDS[one.kind].doubtful} ${said}${because ? `, denn jenseits davon ist ${beyond} voll tastbar` : ''}`;
-}
-
-/** Each lesion of a limb in words; an artery stands alone only where its twin is as strong as the pulse above. */
-function lesions(rule: LimbRule): { kind: RuleLesion['kind']; text: string }[] {
-  const { limb, lesions: all } = rule;
-  return all.map((one, i) => ({
-    kind: one.kind,
-    text: lesion(one, limbKey(limb), standsAlone(one, rule), !sameDoubt(one, all[i + 1])),
-  }));
+function lesion({ kind, site, doubtful, beyond }: LesionStatement): string {
+  const { word, each, doubtful: adjective } = KINDS[kind];
+  const because = {
+    weakly: (name: string) => `, jenseits davon ${name} schwach tastbar`,
+    'in-full': (name: string) => `, denn jenseits davon ist ${name} voll tastbar`,
+  };
+  const more = beyond ? because[beyond.felt](anatomy.place(beyond.place)) : '';
+  return `${doubtful ? `${adjective} ` : ''}${word} ${render(lesionSites(each), site)}${more}`;
 }
 
 /** "Stenose …; dazu ein Verschluss …". */
-function joined(parts: readonly { kind: RuleLesion['kind']; text: string }[]): string {
-  const [first, ...more] = parts;
-  const rest = more.map(({ kind, text }) => `${KINDS[kind].article} ${text}`);
-  return sentence(`${first?.text ?? ''}${rest.length ? `; dazu ${list(rest)}` : ''}`);
+function lesions([first, ...more]: readonly LesionStatement[]): string {
+  const rest = more.map((one) => `${KINDS[one.kind].article} ${lesion(one)}`);
+  return sentence(`${first ? lesion(first) : ''}${rest.length ? `; dazu ${list(rest)}` : ''}`);
 }
+
+const limb = (key: keyof typeof anatomy.limbs): string => sentence(anatomy.limbs[key]);
+
+const leads: Renderings<LeadStatement> = {
+  'no-pulse-anywhere':
+    'Nirgends, wo getastet wurde, ist ein Puls vorhanden: erst den Kreislauf versorgen, dann einen Verschluss suchen',
+  'reduced-everywhere':
+    'Jeder getastete Puls ist abgeschwächt: geringer Fluss oder Kälte erklärt das eher als viele Stenosen',
+  lesions: ({ lesions: all }) => lesions(all),
+  'all-felt': ({ pulses }) => `Alle ${pulses} Pulse tastbar, keiner abgeschwächt: kein Verschluss erkennbar`,
+  'limb-felt': ({ limb: key }) => `${limb(key)}: alle Pulse tastbar, keiner abgeschwächt`,
+  'limb-felt-to': ({ limb: key, to, ungraded }) =>
+    `${limb(key)}: tastbar bis ${render(toward, to)}; ${ungraded} ${ungraded === 1 ? 'Stelle' : 'Stellen'} ohne Grad`,
+  'limb-ungraded': ({ limb: key }) => `${limb(key)}: kein Puls bewertet`,
+  'aorta-only': 'Bauchaorta tastbar, jenseits davon nichts bewertet',
+};
 
 /** The finding at a place as the rule reads it: "Poplitea links nicht tastbar". */
-function finding(examination: Examination, place: Place): string {
-  const grade = pulseAt(examination, place)?.grade;
-  return `${anatomy.place(place)} ${grade ? felt[grade] : words.notExamined}`;
-}
+const finding = ({ place, grade }: FeltStatement): string =>
+  `${anatomy.place(place)} ${grade ? felt[grade] : words.notExamined}`;
 
 /** Why a site between the bounds says nothing. */
-function silence(examination: Examination, place: Place): string {
-  const reason = pulseAt(examination, place)?.couldNotExamine;
-  return `${anatomy.place(place)} ${reason ? `${words.couldNotExamine} (${words.reasons[reason]})` : words.notExamined}`;
-}
+const silence = ({ place, reason }: SilentStatement): string =>
+  `${anatomy.place(place)} ${reason ? `${words.couldNotExamine} (${words.reasons[reason]})` : words.notExamined}`;
 
-/** What lies between the bounds. */
-function stretch(one: RuleLesion): string {
-  if (!one.above && !one.witness) {
-    return `Näher am Herzen ist kein Puls getastet: Die Strecke reicht vom Herzen bis ${spot(one.below, 'to')}.`;
-  }
-  return one.singleArtery ? '' : `Dazwischen: ${list(pieces(one.pieces))}.`;
-}
+const missing: Record<MissingSite, string> = {
+  'dorsalis-pedis': 'Manche Gesunde haben keinen Dorsalis-pedis-Puls.',
+  'posterior-tibial': 'Einige wenige Gesunde haben keinen Tibialis-posterior-Puls.',
+};
 
-function reason(examination: Examination, one: RuleLesion): string {
-  const seen = [one.above, one.witness, ...one.below].filter((place) => place !== undefined);
-  const [only] = one.below;
-  const remark = one.kind === 'block' && one.below.length === 1 && only && remarks[only.site];
-  return [
-    `${sentence(seen.map((place) => finding(examination, place)).join(', '))}.`,
-    stretch(one),
-    one.unstated.length
-      ? `${sentence(list(one.unstated.map((place) => silence(examination, place))))}; deshalb ist die Strecke weiter als nötig.`
-      : '',
-    remark || '',
-  ]
-    .filter((part) => part !== '')
-    .join(' ');
-}
-
-/** A limb's answer in one sentence, without full stop; empty where nothing was examined. */
-function lead(rule: LimbRule): string {
-  const limb = sentence(anatomy.limbs[limbKey(rule.limb)]);
-  switch (rule.outcome) {
-    case 'nothing':
-      return '';
-    case 'normal':
-      return `${limb}: alle Pulse tastbar, keiner abgeschwächt`;
-    case 'felt-as-far': {
-      const count = rule.unstated.length;
-      return `${limb}: tastbar bis ${spot(rule.feltTo, 'to')}; ${count} ${count === 1 ? 'Stelle' : 'Stellen'} ohne Grad`;
-    }
-    case 'lesion':
-      return joined(lesions(rule));
-  }
-}
-
-function contradiction({ weaker, stronger }: RuleContradiction): string {
-  return `${sentence(anatomy.place(stronger))} ist kräftiger tastbar als ${anatomy.place(weaker)} darüber: Entweder wurde eine der beiden falsch getastet, oder Kollateralen füllen die untere. Beide noch einmal tasten.`;
-}
-
-/** One sentence for the whole body where every pulse is equally poor, without full stop; else empty. */
-function everywhere(reading: RuleReading): string {
-  switch (sameEverywhere(reading)) {
-    case 'block':
-      return 'Nirgends, wo getastet wurde, ist ein Puls vorhanden: erst den Kreislauf versorgen, dann einen Verschluss suchen';
-    case 'narrowing':
-      return 'Jeder getastete Puls ist abgeschwächt: geringer Fluss oder Kälte erklärt das eher als viele Stenosen';
-    default:
-      return '';
-  }
-}
-
-/** The answer for the whole body: one sentence a limb that has something to say, a lesion shared by limbs told once. */
-function leads(reading: RuleReading): string[] {
-  const common = everywhere(reading);
-  if (common) return [common];
-  const all = Object.values(reading);
-  const told = new Set<string>();
-  const fresh = (rule: LimbRule) => (_: unknown, i: number) => {
-    const one = rule.lesions[i];
-    const place = one && where(one, limbKey(rule.limb), true);
-    return place !== undefined && !told.has(place) && told.add(place);
-  };
-  const found = all
-    .map((rule) => lesions(rule).filter(fresh(rule)))
-    .filter((parts) => parts.length)
-    .map(joined);
-  if (found.length) return found;
-  if (all.every((rule) => rule.outcome === 'normal')) {
-    return [`Alle ${PULSE_PLACES.length} Pulse tastbar, keiner abgeschwächt: kein Verschluss erkennbar`];
-  }
-  const trunkOnly = (rule: LimbRule) => rule.feltTo.every((place) => place.side === 'midline');
-  const limbs = all.filter((rule) => rule.outcome !== 'nothing' && !trunkOnly(rule)).map(lead);
-  return limbs.length
-    ? limbs
-    : all.some((rule) => rule.feltTo.length)
-      ? ['Bauchaorta tastbar, jenseits davon nichts bewertet']
-      : [];
-}
+const reasons: Renderings<ReasonStatement> = {
+  felt: ({ sites }) => `${sentence(sites.map(finding).join(', '))}.`,
+  'from-heart': ({ to }) =>
+    `Näher am Herzen ist kein Puls getastet: Die Strecke reicht vom Herzen bis ${render(toward, to)}.`,
+  'in-between': ({ arteries }) => `Dazwischen: ${list(anatomy.stretches(arteries))}.`,
+  wide: ({ sites }) => `${sentence(list(sites.map(silence)))}; deshalb ist die Strecke weiter als nötig.`,
+  'may-be-missing': ({ site }) => missing[site],
+  'often-out-of-reach':
+    'Eine nicht tastbare Bauchaorta sagt für sich genommen wenig: Sie liegt oft zu tief für die Hand.',
+};
 
 export const rule: RuleWords = {
   nothing: 'Noch nichts untersucht',
   nothingMore: 'Es ist kein Puls erfasst, daher keine Aussage über eine Arterie.',
   heading: 'Regel am Krankenbett',
   checkAgain: 'Noch einmal prüfen',
-  lead,
-  leads,
-  everywhere,
+  lead: (statement) => render(leads, statement),
   lesion,
-  reasons: (examination, { lesions: all }) => all.map((one) => reason(examination, one)),
-  contradiction,
+  reason: (statements) => paragraph(statements.map((one) => render(reasons, one))),
+  contradiction: ({ weaker, stronger }) =>
+    `${sentence(anatomy.place(stronger))} ist kräftiger tastbar als ${anatomy.place(weaker)} darüber: Entweder wurde eine der beiden falsch getastet, oder Kollateralen füllen die untere. Beide noch einmal tasten.`,
   finding,
-  pieces,
-  unstated: (examination, places) =>
-    places.filter((place) => isPulseSite(place.site)).map((place) => silence(examination, place)),
+  silence,
 };

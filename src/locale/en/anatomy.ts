@@ -2,13 +2,10 @@ import {
   type ArteryId,
   type LimbKey,
   type Level,
-  pieceFromKey,
-  type PieceKey,
-  type Place,
   type Region,
   type Laterality,
-  type Vessel,
 } from '../../anatomy/index.js';
+import { namesFrom } from '../names.js';
 import { columnsOf } from '../site-words.js';
 import { SITES } from './sites.js';
 
@@ -72,25 +69,13 @@ const levels: Record<Level, string> = {
 
 const regions: Record<Region, string> = { head: 'Head', arm: 'Arms', trunk: 'Trunk', leg: 'Legs' };
 
-const SIDELESS = new Set<ArteryId>(['brachiocephalic']);
-
-function place({ site, side }: Place): string {
-  return side === 'midline' ? sites[site] : `${sides[side]} ${sites[site]}`;
-}
-
-function vessel({ artery, side }: Vessel): string {
-  return side === 'midline' || SIDELESS.has(artery) ? arteries[artery] : `${sides[side]} ${arteries[artery]}`;
-}
-
-/** A piece of artery in words; the part matters only where the trade tells parts apart. */
-function piece(key: PieceKey): string {
-  const found = pieceFromKey(key);
-  if (!found) return key;
-  const name = vessel(found);
-  if (found.artery === 'infrarenal-aorta' && found.stretch === 'distal') return 'aortic fork';
-  if (found.artery !== 'popliteal' || found.stretch === 'whole') return name;
-  return `${sides[found.side]} ${found.stretch === 'proximal' ? 'above' : 'below'}-knee ${arteries.popliteal}`;
-}
+const names = namesFrom({
+  arteries,
+  sites,
+  sided: (name, side) => `${sides[side]} ${name}`,
+  aorticFork: 'aortic fork',
+  popliteal: (part, side) => `${sides[side]} ${part} ${arteries.popliteal}`,
+});
 
 export const anatomy = {
   arteries,
@@ -103,8 +88,6 @@ export const anatomy = {
   limbs,
   levels,
   regions,
-  place,
-  vessel,
-  piece,
+  ...names,
 };
 export type AnatomyWords = typeof anatomy;

@@ -1,10 +1,10 @@
-/** "a", "a and b", "a, b and c". */
-export function list(items: readonly string[], last = 'and'): string {
-  if (items.length < 2) return items.join('');
-  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
-}
+import { decimals, joined } from '../phrases.js';
 
-/** The sentence with its first letter large. */
-export function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
+export { paragraph, sentence } from '../phrases.js';
+
+/** "a", "a and b", "a, b and c". */
+export const list = (items: readonly string[], conjunction: 'and' | 'or' = 'and'): string =>
+  joined(items, conjunction);
+
+/** A number with a decimal point; with `digits` to so many decimals. */
+export const decimal = decimals('.');

@@ -8,6 +8,7 @@ import { type Draft, draftKey, EXAMINATION_NAME, EXTENT_NAME } from '../../../de
 import { parseExaminationText } from '../../../src/examination/index.js';
 import { readByRule } from '../../../src/localisation/rule.js';
 import { en } from '../../../src/locale/index.js';
+import { ruleLeads } from '../../../src/statements/index.js';
 
 const FIELDS = [...SHORT, ...LONG, ...AFTER];
 
@@ -41,7 +42,7 @@ describe('the invented patients', () => {
   it('read as their stories say', () => {
     const leads = (id: string) => {
       const parsed = parseExaminationText(VISITS.find((v) => v.id === id)?.fields[EXAMINATION_NAME] ?? '');
-      return parsed.ok ? en.rule.leads(readByRule(parsed.value)) : [];
+      return parsed.ok ? ruleLeads(readByRule(parsed.value)).map(en.rule.lead) : [];
     };
     expect(leads('lindqvist-1')).toEqual(['Narrowing between left femoral and left popliteal']);
     expect(leads('lindqvist-2')).toEqual(['Block between left femoral and left popliteal']);

@@ -3,14 +3,17 @@ import { type Limb, limbKey } from '../../../src/anatomy/index.js';
 import { type Examination, restNormal, setBruit, setPulse } from '../../../src/examination/index.js';
 import { readByRule } from '../../../src/localisation/index.js';
 import { de } from '../../../src/locale/de/register.js';
+import { lesionReasons, ruleLeads } from '../../../src/statements/index.js';
 import { examined, place } from '../../tools/examinations.js';
 
 // The terms are those of German vascular medicine (Becken-, Oberschenkel-, Unterschenkeletage; supra- and infragenual;
 // Strömungsgeräusch), the grammar that of any German grammar: common practice, from memory.
 
-const leads = (examination: Examination): string[] => de.rule.leads(readByRule(examination));
+const leads = (examination: Examination): string[] => ruleLeads(readByRule(examination)).map(de.rule.lead);
 const reasons = (examination: Examination, limb: Limb): string[] =>
-  de.rule.reasons(examination, readByRule(examination)[limbKey(limb)]);
+  readByRule(examination)[limbKey(limb)].lesions.map((lesion) =>
+    de.rule.reason(lesionReasons(examination, lesion)),
+  );
 
 const FEET = {
   'left posterior-tibial': 'absent',

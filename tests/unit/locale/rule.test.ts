@@ -8,6 +8,7 @@ import {
 } from '../../../src/examination/index.js';
 import { en } from '../../../src/locale/en/index.js';
 import { readByRule } from '../../../src/localisation/rule.js';
+import { lesionReasons, limbLead, ruleLeads, silenceAt } from '../../../src/statements/index.js';
 import { examined } from '../../tools/examinations.js';
 
 type Findings = Record<string, Grade | PulseFinding>;
@@ -24,8 +25,10 @@ function said(findings: Findings, others: 'normal' | 'blank' = 'blank'): Said {
   const reading = readByRule(examination);
   const limbs = LIMBS.map((limb) => reading[limbKey(limb)]);
   return {
-    leads: en.rule.leads(reading),
-    reasons: limbs.flatMap((limb) => en.rule.reasons(examination, limb)),
+    leads: ruleLeads(reading).map(en.rule.lead),
+    reasons: limbs.flatMap((limb) =>
+      limb.lesions.map((lesion) => en.rule.reason(lesionReasons(examination, lesion))),
+    ),
     checks: limbs.flatMap((limb) => limb.contradictions.map(en.rule.contradiction)),
   };
 }
@@ -94,10 +97,10 @@ describe('the bedside rule in English', () => {
     const reading = readByRule(
       examined({ 'right femoral': 'absent', 'left femoral': 'absent', 'right subclavian': 'absent' }),
     );
-    expect(en.rule.lead(reading['right arm'])).toBe(
+    expect(en.rule.lead(limbLead(reading['right arm']))).toBe(
       'Block above right femoral, left femoral and right subclavian: at the ascending aorta or the aortic arch, or more than one',
     );
-    expect(en.rule.lead(reading['left leg'])).toBe(
+    expect(en.rule.lead(limbLead(reading['left leg']))).toBe(
       'Block above both femoral pulses: in the aorta, or one on each side',
     );
   });
@@ -249,13 +252,13 @@ describe('the bedside rule in English', () => {
 
   it('says nothing of an empty examination', () => {
     expect(said({})).toEqual({ leads: [], reasons: [], checks: [] });
-    expect(en.rule.leads(readByRule(emptyExamination()))).toEqual([]);
+    expect(ruleLeads(readByRule(emptyExamination()))).toEqual([]);
   });
 
   it('lists silent sites one by one', () => {
     const examination = examined({ 'left popliteal': { couldNotExamine: 'cast' } });
     const rule = readByRule(examination)['left leg'];
-    expect(en.rule.unstated(examination, rule.unstated)).toEqual([
+    expect(rule.unstated.map((place) => en.rule.silence(silenceAt(examination, place)))).toEqual([
       'abdominal aorta not examined',
       'left femoral not examined',
       'left popliteal could not be examined (cast)',

@@ -1,0 +1,2 @@
+export * from './network.js';
+export * from './rule.js';
