@@ -109,15 +109,8 @@ export const ReadOnly: Story = { args: { value: of(oneBlock), readonly: true } }
 /** Neither changed nor submitted. */
 export const Disabled: Story = { args: { value: of(oneBlock), disabled: true } };
 
-/** A record that cannot be taken is told field by field, and what was there stays. */
-export const Invalid: Story = {
-  args: {
-    value: of({
-      ...oneBlock,
-      pulses: { ...oneBlock.pulses, femoral: { left: { grade: 7 } } },
-    } as unknown as Examination),
-  },
-};
+/** A record of a later version stays as it is and is submitted unchanged; nothing can be entered over it by accident. */
+export const Unreadable: Story = { args: { value: '{"format":"pulse-map/2","scale":"0-3"}' } };
 
 /** On a dark page: the map follows the page's `color-scheme`. */
 export const Dark: Story = {

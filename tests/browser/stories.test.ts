@@ -20,7 +20,7 @@ const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
   ComparedWithEarlier: /Block between left femoral and left popliteal/,
   ReadOnly: /Block between left femoral and left popliteal/,
   Disabled: /Block between left femoral and left popliteal/,
-  Invalid: /grade: found 7/,
+  Unreadable: /made by a version that cannot be shown here/,
   Dark: /Block between left femoral and left popliteal/,
   LectureHall: /Block between left femoral and left popliteal/,
   Small: /Block between left femoral and left popliteal/,
@@ -94,10 +94,10 @@ describe('the stories of the pulse map', () => {
     }
   });
 
-  it('Invalid says so to the form and keeps what was there', async () => {
-    const { map } = await show('Invalid');
-    expect(map.validity.badInput).to.equal(true);
-    expect(map.value).to.equal('');
+  it('Unreadable shows nothing and keeps the text', async () => {
+    const { map } = await show('Unreadable');
+    expect(map.recordState).to.equal('sealed');
+    expect(map.value).to.equal(stories.Unreadable.args?.value);
   });
 
   it('InAForm shows what it submitted', async () => {

@@ -145,7 +145,6 @@ export const MAP_SAMPLES: Samples<Messages> = {
     pulseExtras: one(PULSES.filter((pulse) => pulse !== undefined)),
     fault: one([...faulty, { code: 'unreadable', path: [], found: '"x"', expected: ['JSON'] }]),
   },
-  form: { refusedMore: COUNTS },
   localisation: {
     begins: one<BeginsStatement>([
       ...each(networks, ({ limbs }) => Object.values(limbs).flatMap(beginsStatements)),

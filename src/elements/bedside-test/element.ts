@@ -24,6 +24,7 @@ import { numberField, selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 import { WatchController } from '../limb-stopwatch/watch-controller.js';
 import { Beat } from './beat.js';
 import { coldBody, coldStyles } from './cold.js';
@@ -55,6 +56,7 @@ export class BedsideTest extends PartElement<SidedResult> {
   static override styles = [
     tokenStyles,
     controlStyles,
+    unreadStyles,
     partStyles,
     timedStyles,
     elevationStyles,
@@ -120,9 +122,13 @@ export class BedsideTest extends PartElement<SidedResult> {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('test') && changed.get('test') !== undefined) this.#watches.clear();
+    if (changed.has('test')) this.reread();
   }
 
   protected override render(): TemplateResult {
+    const { unreadNotice } = this;
+    this.#main = undefined;
+    if (unreadNotice) return unreadNotice;
     const { bedside: words } = this.words;
     const definition = BEDSIDE_TESTS[this.test];
     const how = words.how[this.test];
@@ -211,7 +217,7 @@ export class BedsideTest extends PartElement<SidedResult> {
   }
 
   /** Changes some fields of a side's result. The limit in force is kept with what was measured by it. */
-  #patch(fields: Partial<Record<string, unknown>>, sides: readonly Side[]): void {
+  #patch(fields: Partial<Record<string, unknown>>, sides: readonly Side[]): boolean {
     let next = this.value;
     for (const side of sides) {
       for (const [field, value] of Object.entries(fields)) next = patchAt(next, [side, field], value);
@@ -223,7 +229,7 @@ export class BedsideTest extends PartElement<SidedResult> {
       }
       if (!measured) next = patchAt(next, [side, 'limit'], undefined);
     }
-    this.replace(next);
+    return this.replace(next);
   }
 
   #watch(
@@ -264,7 +270,7 @@ export class BedsideTest extends PartElement<SidedResult> {
       disabled: !this.editable,
       refusal: this.refusals.get(key),
       complain: (typed) => this.words.bedside.refusedTime(typed, max, unit),
-      refuse: (refusal) => this.refuse(key, refusal),
+      typing: this.typing,
       set,
     });
   }
@@ -299,6 +305,7 @@ export class BedsideTest extends PartElement<SidedResult> {
           value: result?.note,
           longest: LONGEST_TEXT,
           disabled: !this.editable,
+          typing: this.typing,
           set: (note) => this.#patch({ note }, [this.side]),
         })}
         ${

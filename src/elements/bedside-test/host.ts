@@ -18,7 +18,7 @@ export interface NumberEntry {
   readonly unit: string;
   readonly max: number;
   readonly value: number | undefined;
-  readonly set: (value: number | undefined) => void;
+  readonly set: (value: number | undefined) => boolean | void;
 }
 
 /** What the element lends to the body of a test. */
@@ -31,7 +31,7 @@ export interface BedsideHost<Id extends BedsideTestId = BedsideTestId> {
   /** What is recorded of a side, the shown one unless said otherwise. */
   result(side?: Side): Partial<BedsideResult<Id>>;
   /** Changes fields of a side's result; `undefined` takes one away. One undo step, however many sides. */
-  patch(fields: Partial<Record<string, unknown>>, ...sides: Side[]): void;
+  patch(fields: Partial<Record<string, unknown>>, ...sides: Side[]): boolean;
   /** The limit in force for the shown side. */
   readonly limit: number;
   /** The stopwatch for a purpose; each side has its own. */

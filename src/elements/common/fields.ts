@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { Refusal } from './part-element.js';
+import { typed } from './typed.js';
+import type { Refusal, Typing } from './typing.js';
 
 /** What a person typed as a number; `undefined` for nothing, `null` where it is none. A comma counts as a point. */
 export function typedNumber(text: string): number | undefined | null {
@@ -24,22 +25,18 @@ export interface NumberField {
   readonly refusal: Refusal | undefined;
   /** The sentence for something that is no number from 0 to `max`. */
   readonly complain: (typed: string) => string;
-  readonly set: (value: number | undefined) => void;
-  readonly refuse: (refusal?: Refusal) => void;
+  readonly set: (value: number | undefined) => boolean | void;
+  readonly typing: Typing;
 }
 
-/** A field for a number. What can't be taken stays in the field with a sentence under it; the value before stays. */
+/**
+ * A field for a number, taken at every key. What can't be taken stays in the field, with a sentence under it once the field is
+ * left; the value from before the visit stands then.
+ */
 export function numberField(f: NumberField): TemplateResult {
-  const changed = (event: Event): void => {
-    event.stopPropagation();
-    const typed = (event.target as HTMLInputElement).value;
+  const take = (typed: string): (() => boolean | void) | undefined => {
     const value = typedNumber(typed);
-    if (value === null || (value !== undefined && value > f.max)) {
-      f.refuse({ typed, sentence: f.complain(typed) });
-      return;
-    }
-    f.refuse();
-    f.set(value);
+    return value === null || (value !== undefined && value > f.max) ? undefined : () => f.set(value);
   };
   return html`<span class="number">
     <label>
@@ -49,12 +46,11 @@ export function numberField(f: NumberField): TemplateResult {
           class="field"
           inputmode="decimal"
           autocomplete="off"
-          .value=${live(f.refusal?.typed ?? (f.value === undefined ? '' : f.shown(f.value)))}
+          .value=${live(f.typing.text(f.id) ?? (f.value === undefined ? '' : f.shown(f.value)))}
           aria-invalid=${f.refusal ? 'true' : nothing}
           aria-describedby=${f.refusal ? `refused-${f.id}` : nothing}
           ?disabled=${f.disabled}
-          @change=${changed}
-          @input=${(event: Event) => event.stopPropagation()}
+          ${typed(f.typing, f.id, take, f.complain)}
         />
         ${f.unit ? html`<span class="unit" aria-hidden="true">${f.unit}</span>` : nothing}
       </span>
@@ -70,29 +66,29 @@ export function refusalLine(id: string, refusal: Refusal | undefined): TemplateR
 }
 
 export interface TextField {
+  /** Which field this is, where the label does not tell. */
+  readonly id?: string;
   readonly label: string;
   readonly quiet?: boolean;
   readonly value: string | undefined;
   readonly disabled: boolean;
   readonly longest: number;
-  readonly set: (value: string | undefined) => void;
+  readonly set: (value: string | undefined) => boolean | void;
+  readonly typing: Typing;
 }
 
 /** A field for free text. */
 export function textField(f: TextField): TemplateResult {
+  const id = f.id ?? f.label;
   return html`<label class="text">
     <span class=${f.quiet ? 'hidden-visually' : 'hint'}>${f.label}</span>
     <input
       class="field"
       autocomplete="off"
       maxlength=${f.longest}
-      .value=${live(f.value ?? '')}
+      .value=${live(f.typing.text(id) ?? f.value ?? '')}
       ?disabled=${f.disabled}
-      @change=${(event: Event) => {
-        event.stopPropagation();
-        f.set((event.target as HTMLInputElement).value.trim() || undefined);
-      }}
-      @input=${(event: Event) => event.stopPropagation()}
+      ${typed(f.typing, id, (text) => () => f.set(text.trim() || undefined))}
     />
   </label>`;
 }

@@ -19,8 +19,6 @@ export abstract class FormControl extends LitElement {
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
 
-  /** What is wrong with the value written last; empty when it was taken. */
-  @state() faults: readonly Fault[] = [];
   @state() protected formDisabled = false;
 
   protected readonly internals = this.attachInternals();
@@ -29,6 +27,9 @@ export abstract class FormControl extends LitElement {
   static override get observedAttributes(): string[] {
     return [...super.observedAttributes, 'value'];
   }
+
+  /** What is wrong with the value written last, for developers; empty when it was read. */
+  abstract get faults(): readonly Fault[];
 
   /** The value that reset returns to: the `value` attribute. */
   get defaultValue(): string {

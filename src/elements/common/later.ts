@@ -10,10 +10,17 @@ export class Later<T> {
   /** @param fetch imports it */
   constructor(private readonly fetch: () => Promise<T>) {}
 
+  /** What is there already. */
+  static ready<T>(part: T): Later<T> {
+    const later = new Later<T>(() => Promise.resolve(part) as Promise<T>);
+    later.part = part;
+    return later;
+  }
+
   /** Settles when it is there, and when it cannot be had: then the next call tries again. */
   load(): Promise<void> {
     this.#loading ??= this.fetch().then(
-      (part) => void (this.part = part),
+      (part) => void (this.part = part as T),
       () => (this.#loading = undefined),
     );
     return this.#loading;

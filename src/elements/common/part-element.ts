@@ -1,36 +1,83 @@
 import { state } from 'lit/decorators.js';
+import type { TemplateResult } from 'lit';
 import type * as z from 'zod/mini';
-import { parseWith, patchAt, show } from '../../examination/index.js';
+import { type Fault, parseWith, patchAt, show } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { FormControl } from './form-control.js';
+import {
+  faultsIn,
+  type Held,
+  hold,
+  isLost,
+  readable,
+  type Reader,
+  reread,
+  sameHeld,
+  textOf,
+} from './record-value.js';
+import type { Refusal, Typing } from './typing.js';
+import { UnreadNotice } from './unread-notice.js';
 
-/** Something typed that could not be taken: what it was, and the sentence that says why. */
-export interface Refusal {
-  readonly typed: string;
-  readonly sentence: string;
+/** A field being typed in: what stands in it, what the part held before, and why the text cannot be taken. */
+interface Visit<T> {
+  readonly field: string;
+  readonly text: string;
+  readonly before: T | undefined;
+  readonly refusal: Refusal | undefined;
 }
 
 /**
  * A form control whose value is one plain part of the record, with the habits of an `<input>`. What it shows is up to the
- * subclass. A value that cannot be read is listed in `faults`; what was there before stays.
+ * subclass. What is typed is in the value at every key, told by `input`; `change` follows when the field is left.
+ *
+ * A value that cannot be read seals the control as it does a `RecordElement`: nothing but one sentence is shown, entry is
+ * locked, and `value` and the form keep what was given.
  */
 export abstract class PartElement<T extends object> extends FormControl {
   @state() protected refusals: ReadonlyMap<string, Refusal> = new Map();
-  #value: T | undefined;
+  @state() private visit: Visit<T> | undefined;
+  #held: Held<T | undefined> = readable(undefined);
   #dirty = false;
+  readonly #unread = new UnreadNotice(this, {
+    editable: () => super.editable,
+    start: () => this.#startNew(),
+    retry: () => undefined,
+  });
 
   /** The shape of the value. */
   protected abstract get schema(): z.ZodMiniType<T>;
 
-  /** The part of the record as plain data, `undefined` when nothing is recorded. Also takes JSON text, or null for nothing. */
+  /**
+   * The part of the record as plain data, `undefined` when nothing is recorded. Also takes JSON text, or null for nothing. What
+   * could not be read is given back as it came; `sealed` tells.
+   */
   get value(): T | undefined {
-    return this.#value;
+    return this.#held.state === 'readable' ? this.#held.value : (this.#held.given.input as T);
   }
 
   set value(value: T | string | null | undefined) {
     this.#dirty = true;
     this.#take(value);
+  }
+
+  /** Whether the value could not be read: it is kept and submitted as it came, and nothing can be entered. */
+  get sealed(): boolean {
+    return this.#held.state !== 'readable';
+  }
+
+  get faults(): readonly Fault[] {
+    return faultsIn(this.#held);
+  }
+
+  /** Nothing may be changed either while the value could not be read. */
+  protected override get editable(): boolean {
+    return super.editable && !this.sealed;
+  }
+
+  /** What is shown in place of everything else while the value could not be read. */
+  protected get unreadNotice(): TemplateResult | undefined {
+    return this.#unread.template(this.#held, this.mapWords.form);
   }
 
   override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
@@ -45,12 +92,13 @@ export abstract class PartElement<T extends object> extends FormControl {
 
   formStateRestoreCallback(saved: string | File | FormData | null): void {
     if (typeof saved === 'string') this.value = saved;
+    else if (saved instanceof FormData) this.value = String(saved.get(this.name) ?? '');
   }
 
   /** Moves the focus to the first control inside. */
   override focus(options?: FocusOptions): void {
     const all = this.renderRoot?.querySelectorAll<HTMLElement>(
-      '[tabindex="0"]:enabled, input:enabled, select:enabled, summary',
+      '[tabindex="0"]:enabled, input:enabled, select:enabled, summary, .unread button',
     );
     [...(all ?? [])].find((control) => control.checkVisibility())?.focus(options);
   }
@@ -71,28 +119,27 @@ export abstract class PartElement<T extends object> extends FormControl {
   }
 
   /** A person's edit of one field; tells the page by `input` and `change`. */
-  protected edit(path: readonly string[], field: unknown): void {
-    this.replace(patchAt(this.#value, path, field));
+  protected edit(path: readonly string[], field: unknown): boolean {
+    return this.sealed ? false : this.replace(patchAt(this.value, path, field));
   }
 
-  /** A person's edit of the whole part. What the schema refuses is not taken. */
-  protected replace(edited: T | undefined): void {
-    if (!this.editable) return;
+  /**
+   * A person's edit of the whole part.
+   * @returns false when it may not be taken
+   */
+  protected replace(edited: T | undefined): boolean {
+    if (!this.editable) return false;
     const next = this.tidied(edited);
-    if (JSON.stringify(next) === JSON.stringify(this.#value)) {
+    if (JSON.stringify(next) === JSON.stringify(this.value)) {
       this.requestUpdate();
-      return;
+      return true;
     }
-    const parsed = parseWith(this.schema, next ?? {});
-    if (!parsed.ok) {
-      this.faults = parsed.faults;
-      return;
+    if (!parseWith(this.schema, next ?? {}).ok) {
+      this.requestUpdate();
+      return false;
     }
-    this.#dirty = true;
-    this.faults = [];
-    this.#set(next);
-    this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
-    this.dispatchEvent(new Event('change', { bubbles: true }));
+    this.#put(next, this.#typing ? ['input'] : ['input', 'change']);
+    return true;
   }
 
   /** Remembers what was typed in a field and could not be taken, or forgets it. */
@@ -104,53 +151,114 @@ export abstract class PartElement<T extends object> extends FormControl {
     this.#sync();
   }
 
+  #typing = false;
+
+  /** What the fields for text and numbers tell of what a person types in them. */
+  protected readonly typing: Typing = {
+    text: (field) => (this.visit?.field === field ? this.visit.text : this.refusals.get(field)?.typed),
+    type: (field, text, take, complain) => {
+      if (!this.editable) return;
+      if (this.visit?.field !== field) this.typing.leave();
+      const before = this.visit ? this.visit.before : this.value;
+      this.refuse(field);
+      this.#typing = true;
+      const taken = take !== undefined && take() !== false;
+      this.#typing = false;
+      this.visit = {
+        field,
+        text,
+        before,
+        refusal: taken ? undefined : { typed: text, sentence: complain?.() ?? '' },
+      };
+      // A text that is no value must not leave half a number behind: what stood there before the visit stands again.
+      if (!taken) this.#put(before, ['input']);
+      this.#sync();
+    },
+    leave: (field) => {
+      const { visit } = this;
+      if (!visit || (field !== undefined && visit.field !== field)) return;
+      this.visit = undefined;
+      if (visit.refusal) this.refuse(visit.field, visit.refusal);
+      if (JSON.stringify(visit.before) === JSON.stringify(this.value)) return;
+      this.dispatchEvent(new Event('change', { bubbles: true }));
+    },
+  };
+
   /** What was set before the element was known lies on it as a plain property, which would hide the real one. */
   override connectedCallback(): void {
     super.connectedCallback();
+    this.#sync();
     if (!Object.hasOwn(this, 'value')) return;
     const given = Object.getOwnPropertyDescriptor(this, 'value')?.value as T | undefined;
     Reflect.deleteProperty(this, 'value');
     this.value = given;
   }
 
-  #take(value: unknown): void {
-    let input: unknown = value === null || value === '' ? undefined : value;
-    if (typeof input === 'string') {
-      try {
-        input = JSON.parse(input);
-      } catch {
-        this.faults = [{ code: 'unreadable', path: [], found: show(value), expected: ['JSON'] }];
-        this.#sync();
-        return;
-      }
-    }
-    // The very same value changes nothing, and must not take away what was typed and refused.
-    if (!this.faults.length && JSON.stringify(input) === JSON.stringify(this.#value)) return;
-    this.refusals = new Map();
-    const parsed = input === undefined ? undefined : parseWith(this.schema, input);
-    if (parsed && !parsed.ok) {
-      this.faults = parsed.faults;
-      this.#sync();
-      return;
-    }
-    this.faults = [];
-    this.#set(input as T | undefined);
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.typing.leave();
   }
 
-  #set(value: T | undefined): void {
-    const old = this.#value;
-    this.#value = value && Object.keys(value).length ? value : undefined;
+  /** Reads the value once more, where its shape has become another. */
+  protected reread(): void {
+    const text = textOf(this.#held, (value) => (value ? JSON.stringify(value) : ''));
+    if (text) this.#hold(reread({ state: 'waiting', given: { input: this.value, text } }, this.#reader));
+  }
+
+  readonly #reader: Reader<T | undefined> = (text) => {
+    let input: unknown;
+    try {
+      input = JSON.parse(text);
+    } catch {
+      return { ok: false, faults: [{ code: 'unreadable', path: [], found: show(text), expected: ['JSON'] }] };
+    }
+    const parsed = parseWith(this.schema, input);
+    return parsed.ok
+      ? { ok: true, value: Object.keys(input as T).length ? (input as T) : undefined }
+      : parsed;
+  };
+
+  #take(value: unknown): void {
+    const next = hold<T | undefined>(value, undefined, this.#reader);
+    // The very same value changes nothing, and must not take away what was typed and refused.
+    if (!sameHeld(next, this.#held)) this.#hold(next);
+  }
+
+  #hold(next: Held<T | undefined>): void {
+    this.refusals = new Map();
+    this.visit = undefined;
+    this.#set(next);
+  }
+
+  #startNew(): void {
+    this.#dirty = true;
+    this.#put(undefined, ['input', 'change']);
+    void this.updateComplete.then(() => this.focus());
+  }
+
+  /** Puts another value in place by a person's act. */
+  #put(value: T | undefined, tells: readonly ('input' | 'change')[]): void {
+    const next = readable(value && Object.keys(value).length ? value : undefined);
+    if (sameHeld(next, this.#held)) return;
+    this.#dirty = true;
+    this.#set(next);
+    if (tells.includes('input')) this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+    if (tells.includes('change')) this.dispatchEvent(new Event('change', { bubbles: true }));
+  }
+
+  #set(held: Held<T | undefined>): void {
+    const old = this.value;
+    this.#held = held;
     this.#sync();
     this.requestUpdate('value', old);
   }
 
   /** Listeners read the form at once, so value and validity are pushed before any event. */
   #sync(): void {
-    const text = this.#value ? JSON.stringify(this.#value) : '';
+    const text = textOf(this.#held, (value) => (value ? JSON.stringify(value) : ''));
     this.internals.setFormValue(text, text);
-    const [fault] = this.faults;
-    const [refusal] = this.refusals.values();
-    const message = fault ? this.mapWords.examination.fault(fault) : refusal?.sentence;
+    const refusal = this.visit?.refusal ?? [...this.refusals.values()][0];
+    const message = isLost(this.#held) ? this.mapWords.form.lost : refusal?.sentence;
     const anchor = this.renderRoot?.querySelector<HTMLElement>('input, button, select') ?? undefined;
     if (message) this.internals.setValidity({ badInput: true }, message, anchor);
     else this.internals.setValidity({});

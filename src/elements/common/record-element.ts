@@ -1,25 +1,39 @@
-import type { PropertyValues } from 'lit';
+import type { PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import {
   emptyExamination,
   type Examination,
+  type Fault,
   isEmptyRecord,
-  parseExamination,
-  parseExaminationText,
   type Parsed,
-  show,
 } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { FormControl } from './form-control.js';
-import { RecordStore } from './record-store.js';
+import type { Later } from './later.js';
+import { faultsIn, hold, isLost, sameHeld } from './record-value.js';
+import { type RecordChangeEvent, RecordStore } from './record-store.js';
 import { RovingToolbar } from './roving-toolbar.js';
+import { UnreadNotice } from './unread-notice.js';
+
+/** What reads a record, in a chunk of its own where the first paint does not need it. */
+export interface RecordReader {
+  parseExaminationText(text: string): Parsed<Examination>;
+}
+
+/**
+ * What a record control holds: `empty` and `readable` records can be edited; a `waiting` one is read as soon as the code for it
+ * is there; a `sealed` one cannot be read.
+ */
+export type RecordState = 'empty' | 'readable' | 'waiting' | 'sealed';
 
 /**
  * A form control whose value is an examination as JSON, with the habits of an `<input>`. What it shows is up to the
  * subclass; this class owns value, validity, reset, restore, undo.
  *
- * Writing a value that cannot be read keeps what was there, lists what is wrong in `faults` and makes the control invalid
- * (`badInput`) until a readable value comes.
+ * A value that cannot be read (made by a later version, not a record, no JSON) seals the control: it shows nothing but one
+ * sentence, takes no entry, lists what is wrong in `faults`, and `value` and the form keep the very text that was given. It is
+ * valid, so that a form can be saved without touching it. A person may start a new record in its place. Only a value that has
+ * no JSON text at all (an object that holds itself, say) makes the control invalid (`badInput`), since nothing of it can be kept.
  */
 export abstract class RecordElement extends FormControl {
   /** At least one finding must be recorded before the form can be submitted. */
@@ -31,8 +45,15 @@ export abstract class RecordElement extends FormControl {
   #store = new RecordStore(emptyExamination());
   #dirty = false;
   #anchored: HTMLElement | undefined;
-  readonly #onRecord = (event: Event): void =>
-    this.#recordChanged((event as { user?: boolean }).user ?? false);
+  readonly #unread = new UnreadNotice(this, {
+    editable: () => super.editable,
+    start: () => {
+      this.#store.startNew();
+      void this.updateComplete.then(() => this.focus());
+    },
+    retry: () => this.#await(),
+  });
+  readonly #onRecord = (event: Event): void => this.#recordChanged((event as RecordChangeEvent).tells);
 
   constructor() {
     super();
@@ -51,10 +72,24 @@ export abstract class RecordElement extends FormControl {
     this.#store.removeEventListener('record-change', this.#onRecord);
     this.#store = store;
     store.addEventListener('record-change', this.#onRecord);
-    this.#recordChanged(false);
+    this.#await();
+    this.#recordChanged([]);
   }
 
-  /** The record as data. Setting it checks it and starts a new history. */
+  /** What the control holds. */
+  get recordState(): RecordState {
+    const { held, examination } = this.#store;
+    return held.state === 'readable' && isEmptyRecord(examination) ? 'empty' : held.state;
+  }
+
+  /** What is wrong with a value that cannot be read, for developers; empty when it was read. */
+  get faults(): readonly Fault[] {
+    return faultsIn(this.#store.held);
+  }
+
+  /**
+   * The record as data, empty unless `recordState` is `readable`. Setting it checks it and starts a new history.
+   */
   get examination(): Examination {
     return this.#store.examination;
   }
@@ -63,10 +98,12 @@ export abstract class RecordElement extends FormControl {
     this.value = examination;
   }
 
-  /** The record as JSON text, empty when nothing is recorded. Takes text, a record, or null for none; see the class. */
+  /**
+   * The record as JSON text, empty when nothing is recorded; the very text that was given while it is not read. Takes text, a
+   * record, or null for none.
+   */
   get value(): string {
-    const { examination } = this.#store;
-    return isEmptyRecord(examination) ? '' : JSON.stringify(examination);
+    return this.#store.text;
   }
 
   set value(value: string | Examination | null | undefined) {
@@ -111,6 +148,24 @@ export abstract class RecordElement extends FormControl {
     else if (saved instanceof FormData) this.value = String(saved.get(this.name) ?? '');
   }
 
+  /** What reads a record; without its `part` a value waits. */
+  protected abstract get reader(): Later<RecordReader>;
+
+  /** Nothing may be changed either while what was given is not read. */
+  protected override get editable(): boolean {
+    return super.editable && this.#store.held.state === 'readable';
+  }
+
+  /** What is shown in place of everything else while what was given is not read. */
+  protected get unreadNotice(): TemplateResult | undefined {
+    return this.#unread.template(this.#store.held, this.words.form);
+  }
+
+  /** Called when another record was taken from code, so that nothing of the one before stays on the screen. */
+  protected taken(): void {
+    // A subclass may have nothing to forget.
+  }
+
   /** Takes one step back. */
   undo(): void {
     if (this.editable) this.#store.undo();
@@ -139,9 +194,12 @@ export abstract class RecordElement extends FormControl {
     if (!this.barred) first?.focus(options);
   }
 
-  /** Makes a person's edit one step of the history; tells the page by `input` and `change`. */
-  protected edit(next: Examination): boolean {
-    return this.editable && this.#store.commit(next);
+  /**
+   * Makes a person's edit one step of the history; tells the page by `input` and `change`.
+   * @param field the field being typed in: `change` then follows once the store is told to settle
+   */
+  protected edit(next: Examination, field?: unknown): boolean {
+    return this.editable && this.#store.commit(next, field);
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -182,40 +240,39 @@ export abstract class RecordElement extends FormControl {
     }
   }
 
-  #take(value: string | Examination | null | undefined): void {
-    const parsed = this.#read(value);
-    if (!parsed.ok) {
-      this.faults = parsed.faults;
-      this.#syncForm();
-      return;
-    }
-    this.faults = [];
-    if (JSON.stringify(parsed.value) === JSON.stringify(this.#store.examination)) this.#syncForm();
-    else this.#store.restart(parsed.value);
+  #take(value: unknown): void {
+    const { examination } = this.#store;
+    const next = hold(value, emptyExamination(examination.scale), this.reader.part?.parseExaminationText);
+    // The very same value changes nothing, and loses no undo.
+    if (sameHeld(next, this.#store.held)) this.#syncForm();
+    else this.#store.take(next);
+    this.#await();
   }
 
-  #read(value: unknown): Parsed<Examination> {
-    if (value === null || value === undefined || value === '') {
-      return { ok: true, value: emptyExamination(this.#store.examination.scale) };
-    }
-    if (typeof value === 'string') return parseExaminationText(value);
-    if (typeof value === 'object') return parseExamination(value);
-    return {
-      ok: false,
-      faults: [{ code: 'wrong-type', path: [], found: show(value), expected: ['object', 'JSON'] }],
+  /** Fetches what reads the value, where it waits for that. */
+  #await(): void {
+    const { reader } = this;
+    const read = (): void => {
+      if (reader.part) this.#store.read(reader.part.parseExaminationText);
     };
+    if (this.#store.held.state !== 'waiting') return;
+    this.#unread.failed = false;
+    read();
+    void reader.load().then(() => {
+      read();
+      this.#unread.failed = this.#store.held.state === 'waiting';
+      if (this.#unread.failed) this.requestUpdate();
+    });
   }
 
-  #recordChanged(user: boolean): void {
-    if (user) {
-      this.#dirty = true;
-      this.faults = [];
-    }
+  #recordChanged(tells: RecordChangeEvent['tells']): void {
+    if (tells.length) this.#dirty = true;
+    // A value set before the element was known comes while its class is still being made.
+    else if (this.hasUpdated) this.taken();
     this.#syncForm();
     this.requestUpdate('examination');
-    if (!user) return;
-    this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
-    this.dispatchEvent(new Event('change', { bubbles: true }));
+    if (tells.includes('input')) this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
+    if (tells.includes('change')) this.dispatchEvent(new Event('change', { bubbles: true }));
   }
 
   /** Listeners read the form at once, so value and validity are pushed before any event. */
@@ -224,9 +281,8 @@ export abstract class RecordElement extends FormControl {
     this.internals.setFormValue(value, value);
     const { form: words } = this.words;
     const anchor = this.#anchored;
-    const [fault] = this.faults;
-    if (fault) {
-      this.internals.setValidity({ badInput: true }, this.words.examination.fault(fault), anchor);
+    if (isLost(this.#store.held)) {
+      this.internals.setValidity({ badInput: true }, words.lost, anchor);
     } else if (this.required && !value) {
       this.internals.setValidity({ valueMissing: true }, words.required, anchor);
     } else {

@@ -23,6 +23,7 @@ import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 
 type Repair = NonNullable<Context['revascularisations']>[number];
 type Kind = 'leg' | 'arm';
@@ -41,6 +42,7 @@ export class LimbContext extends PartElement<Context> {
   static override styles = [
     tokenStyles,
     controlStyles,
+    unreadStyles,
     partStyles,
     sidedRowStyles,
     css`
@@ -85,6 +87,8 @@ export class LimbContext extends PartElement<Context> {
   }
 
   protected override render(): TemplateResult {
+    const { unreadNotice } = this;
+    if (unreadNotice) return unreadNotice;
     const { context: words, history } = this.words;
     const { value } = this;
     const show = (side: Side): void => void (this.shown = side);

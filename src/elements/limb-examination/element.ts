@@ -2,7 +2,13 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { SIDES } from '../../anatomy/index.js';
 import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../bedside/index.js';
-import { type BedsideTestId, type Examination, patchAt, setFields } from '../../examination/index.js';
+import {
+  type BedsideTestId,
+  type Examination,
+  parseExaminationText,
+  patchAt,
+  setFields,
+} from '../../examination/index.js';
 import type { PartId } from '../../locale/en/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import type { BedsideTest } from '../bedside-test/element.js';
@@ -12,12 +18,18 @@ import type { LimbInspectionElement } from '../limb-inspection/element.js';
 import type { LimbPressures } from '../limb-pressures/element.js';
 import type { LimbStaging } from '../limb-staging/element.js';
 import { ICONS } from '../common/icons.js';
+import { Later } from '../common/later.js';
 import { languageAt } from '../common/language.js';
 import { partStyles } from '../common/part-styles.js';
-import { RecordElement } from '../common/record-element.js';
+import { RecordElement, type RecordReader } from '../common/record-element.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
+import { partEvents } from './part-events.js';
 import { HistorySlice, PARTS, recordedIn } from './parts.js';
 import { examinationStyles } from './styles.js';
+
+/** The parts check what they edit, so that what reads a record is there from the start. */
+const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
 
 /** The control that is a part's content, where it is one. */
 const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map, .body > limb-pressures';
@@ -35,7 +47,7 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
  * @csspart summary - Everything recorded, in sentences.
  */
 export class LimbExamination extends RecordElement {
-  static override styles = [tokenStyles, controlStyles, partStyles, examinationStyles];
+  static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, examinationStyles];
 
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
   @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
@@ -72,8 +84,13 @@ export class LimbExamination extends RecordElement {
     return root;
   }
 
+  protected override get reader(): Later<RecordReader> {
+    return READER;
+  }
+
   protected override render(): TemplateResult {
-    const { examination, parts: words } = this;
+    const { examination, parts: words, unreadNotice } = this;
+    if (unreadNotice) return unreadNotice;
     return html`<div role="group" aria-label=${this.labelText || words.whole.name}>
       <limb-flags .examination=${examination} .lang=${this.lang}></limb-flags>
       <div class="head" role="toolbar" aria-label=${words.whole.toolbar}>
@@ -112,7 +129,7 @@ export class LimbExamination extends RecordElement {
           </button>
         </span>
       </div>
-      ${this.faults.length ? this.#refused() : nothing} ${PARTS.map((part) => this.#part(part))}
+      ${PARTS.map((part) => this.#part(part))}
       <p class="hint keys">${words.whole.keys}</p>
     </div>`;
   }
@@ -120,16 +137,6 @@ export class LimbExamination extends RecordElement {
   /** The words of the parts, in the language in force. */
   private get parts(): PartMessages {
     return partMessagesFor(languageAt(this));
-  }
-
-  #refused(): TemplateResult {
-    const { form, examination } = this.words;
-    return html`<div class="refused" role="alert">
-      <p><b>${form.refused}</b> ${form.refusedMore(this.faults.length)}</p>
-      <ul>
-        ${this.faults.map((fault) => html`<li>${examination.fault(fault)}</li>`)}
-      </ul>
-    </div>`;
   }
 
   #part(part: PartId): TemplateResult {
@@ -168,10 +175,7 @@ export class LimbExamination extends RecordElement {
             .readOnly=${readOnly}
             ?disabled=${barred}
             .value=${this.#history.of(examination)}
-            @change=${(event: Event) => {
-              const { onset, history, context } = (event.target as LimbHistoryElement).value ?? {};
-              this.#set({ onset, history, context });
-            }}
+            ${this.#entered<LimbHistoryElement>(({ value: { onset, history, context } = {} }) => ({ onset, history, context }))}
           ></limb-history>
           <details
             class="fold"
@@ -184,7 +188,7 @@ export class LimbExamination extends RecordElement {
               .readOnly=${readOnly}
               ?disabled=${barred}
               .value=${examination.context}
-              @change=${(event: Event) => this.#set({ context: (event.target as LimbContext).value })}
+              ${this.#entered<LimbContext>(({ value }) => ({ context: value }))}
             ></limb-context>
           </details>`;
       case 'inspection':
@@ -194,7 +198,7 @@ export class LimbExamination extends RecordElement {
           ?disabled=${barred}
           .age=${examination.context?.ageBand}
           .value=${examination.inspection}
-          @change=${(event: Event) => this.#set({ inspection: (event.target as LimbInspectionElement).value })}
+          ${this.#entered<LimbInspectionElement>(({ value }) => ({ inspection: value }))}
         ></limb-inspection>`;
       case 'pulses':
         return html`<pulse-map
@@ -212,7 +216,7 @@ export class LimbExamination extends RecordElement {
           .readOnly=${readOnly}
           ?disabled=${barred}
           .value=${examination.pressures}
-          @change=${(event: Event) => this.#set({ pressures: (event.target as LimbPressures).value })}
+          ${this.#entered<LimbPressures>(({ value }) => ({ pressures: value }))}
         ></limb-pressures>`;
       case 'staging':
         return html`<limb-staging
@@ -221,7 +225,7 @@ export class LimbExamination extends RecordElement {
           ?disabled=${barred}
           .examination=${examination}
           .value=${examination.staging}
-          @change=${(event: Event) => this.#set({ staging: (event.target as LimbStaging).value })}
+          ${this.#entered<LimbStaging>(({ value }) => ({ staging: value }))}
         ></limb-staging>`;
       case 'summary':
         return this.#summary();
@@ -269,8 +273,7 @@ export class LimbExamination extends RecordElement {
       ?disabled=${this.barred}
       .keep=${this.name || this.localName}
       .value=${this.examination.bedside?.[id]}
-      @change=${(event: Event) =>
-        this.#set({ bedside: patchAt(this.examination.bedside, [id], (event.target as BedsideTest).value) })}
+      ${this.#entered<BedsideTest>(({ value }) => ({ bedside: patchAt(this.examination.bedside, [id], value) }))}
     ></bedside-test>`;
   }
 
@@ -295,8 +298,15 @@ export class LimbExamination extends RecordElement {
     </div>`;
   }
 
-  #set(fields: Partial<Record<keyof Examination, unknown>>): void {
-    this.edit(setFields(this.examination, fields as Partial<Examination>));
+  /** Takes over what a person enters in a part: each `input` as it comes, all up to the next `change` as one step. */
+  #entered<Part extends HTMLElement>(
+    fields: (part: Part) => Partial<Record<keyof Examination, unknown>>,
+  ): unknown {
+    return partEvents({
+      input: (part) =>
+        this.edit(setFields(this.examination, fields(part as Part) as Partial<Examination>), part),
+      change: () => this.store.settle(),
+    });
   }
 
   readonly #keydown = (event: KeyboardEvent): void => {

@@ -134,13 +134,6 @@ export const examinationStyles = css`
     padding-block: 3px;
     overflow-wrap: anywhere;
   }
-  .refused {
-    padding: 10px 16px;
-    border-block-end: 1px solid var(--_line);
-    border-inline-start: 6px solid var(--_ink);
-    background: var(--_well);
-    overflow-wrap: anywhere;
-  }
   .keys {
     padding: 8px 20px 12px;
     border-block-start: 1px solid var(--_line);

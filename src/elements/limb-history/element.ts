@@ -20,6 +20,7 @@ import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 
 const historyPartSchema = z.strictObject({
   onset: z.optional(z.enum(ONSETS)),
@@ -46,6 +47,7 @@ export class LimbHistoryElement extends PartElement<HistoryPart> {
   static override styles = [
     tokenStyles,
     controlStyles,
+    unreadStyles,
     partStyles,
     sidedRowStyles,
     css`
@@ -80,6 +82,8 @@ export class LimbHistoryElement extends PartElement<HistoryPart> {
   }
 
   protected override render(): TemplateResult {
+    const { unreadNotice } = this;
+    if (unreadNotice) return unreadNotice;
     const { history: words } = this.words;
     const { examination } = this.mapWords;
     const show = (side: Side): void => void (this.shown = side);
@@ -158,7 +162,7 @@ export class LimbHistoryElement extends PartElement<HistoryPart> {
       disabled: !this.editable,
       refusal: this.refusals.get(id),
       complain: (typed) => this.words.bedside.refusedTime(typed, max, unit),
-      refuse: (refusal) => this.refuse(id, refusal),
+      typing: this.typing,
       set: (value) => this.edit(['history', kind, side, field], value),
     });
   }
@@ -259,6 +263,7 @@ export class LimbHistoryElement extends PartElement<HistoryPart> {
           value: history?.operations,
           longest: LONGEST_TEXT,
           disabled: !this.editable,
+          typing: this.typing,
           set: (operations) => this.edit(['history', 'operations'], operations),
         })}
       </div>`;

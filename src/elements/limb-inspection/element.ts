@@ -20,6 +20,7 @@ import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 
 type Kind = 'leg' | 'arm';
 /** More words than this are a list to choose from instead of buttons. */
@@ -39,7 +40,7 @@ const WIDEST_REDNESS = 50;
  * @fires change - A person changed something.
  */
 export class LimbInspectionElement extends PartElement<Inspection> {
-  static override styles = [tokenStyles, controlStyles, partStyles, sidedRowStyles];
+  static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, sidedRowStyles];
 
   /** Age of the patient, for the usual refill time. */
   @property({ attribute: false }) age: AgeBand | undefined;
@@ -69,6 +70,8 @@ export class LimbInspectionElement extends PartElement<Inspection> {
   }
 
   protected override render(): TemplateResult {
+    const { unreadNotice } = this;
+    if (unreadNotice) return unreadNotice;
     const { inspection: words } = this.words;
     const show = (side: Side): void => void (this.shown = side);
     const all = (kind: Kind): SidedRow[] => [
@@ -132,7 +135,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
   ): TemplateResult {
     const value = fieldAt(this.value, [kind, side, field]) as string | undefined;
     const disabled = !this.editable;
-    const set = (picked: string | undefined): void => this.edit([kind, side, field], picked);
+    const set = (picked: string | undefined): boolean => this.edit([kind, side, field], picked);
     return options.length > MOST_BUTTONS
       ? selectField({ label, quiet: true, empty: this.words.whole.notStated, options, value, disabled, set })
       : choices({ label, options, value, disabled, pick: set });
@@ -162,7 +165,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
           disabled: !this.editable,
           refusal: this.refusals.get(id),
           complain: (typed) => this.words.bedside.refusedTime(typed, max, unit),
-          refuse: (refusal) => this.refuse(id, refusal),
+          typing: this.typing,
           set: (value) => this.edit([kind, side, field], value),
         });
       },
@@ -298,6 +301,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
             value: this.#found(kind, side).note,
             longest: LONGEST_TEXT,
             disabled: !this.editable,
+            typing: this.typing,
             set: (note) => this.edit([kind, side, 'note'], note),
           }),
       },

@@ -12,7 +12,8 @@ import { fromMmHg, toMmHg } from '../../pressures/index.js';
 import type { PartMessages } from '../../locale/parts.js';
 import { ICONS } from '../common/icons.js';
 import { typedNumber } from '../common/fields.js';
-import type { Refusal } from '../common/part-element.js';
+import { typed } from '../common/typed.js';
+import type { Refusal, Typing } from '../common/typing.js';
 
 /** One field of the table of pressures. */
 export interface PressureCell {
@@ -27,8 +28,10 @@ export interface PressureCell {
   readonly disabled: boolean;
   readonly refusal: Refusal | undefined;
   readonly words: PartMessages;
-  readonly set: (value: Pressure | undefined) => void;
-  readonly refuse: (refusal?: Refusal) => void;
+  /** Why a number that would do in itself cannot be taken. */
+  readonly objection: (mmHg: number | undefined) => string | undefined;
+  readonly set: (value: Pressure | undefined) => boolean | void;
+  readonly typing: Typing;
 }
 
 /** Enter goes on to the next field of the table, as in a column of figures. */
@@ -51,18 +54,18 @@ export function pressureCell(c: PressureCell): TemplateResult {
   const name = words.field(c.place, c.side);
   const reason = typeof c.value === 'string' ? c.value : undefined;
   const number = typeof c.value === 'number' ? words.number(c.value, c.unit) : '';
-  const changed = (event: Event): void => {
-    event.stopPropagation();
-    const typed = (event.target as HTMLInputElement).value;
-    const entered = typedNumber(typed);
+  const pressure = (text: string): number | undefined | null => {
+    const entered = typedNumber(text);
     const mmHg = entered === undefined || entered === null ? entered : toMmHg(entered, c.unit);
-    if (mmHg === null || (mmHg !== undefined && mmHg > HIGHEST_PRESSURE)) {
-      const highest = String(fromMmHg(HIGHEST_PRESSURE, c.unit));
-      c.refuse({ typed, sentence: words.refused(name, typed, highest, c.unit) });
-      return;
-    }
-    c.refuse();
-    c.set(mmHg);
+    return mmHg !== undefined && mmHg !== null && mmHg > HIGHEST_PRESSURE ? null : mmHg;
+  };
+  const take = (text: string): (() => boolean | void) | undefined => {
+    const mmHg = pressure(text);
+    return mmHg === null || c.objection(mmHg) ? undefined : () => c.set(mmHg);
+  };
+  const complain = (text: string): string => {
+    const highest = String(fromMmHg(HIGHEST_PRESSURE, c.unit));
+    return c.objection(pressure(text) ?? undefined) ?? words.refused(name, text, highest, c.unit);
   };
   return html`<td>
     <span class="cell ${c.used ? 'used' : ''}">
@@ -75,11 +78,10 @@ export function pressureCell(c: PressureCell): TemplateResult {
               aria-label=${name}
               aria-invalid=${c.refusal ? 'true' : nothing}
               aria-describedby=${c.refusal ? `refused-${c.id}` : nothing}
-              .value=${live(c.refusal?.typed ?? number)}
+              .value=${live(c.typing.text(c.id) ?? number)}
               ?disabled=${c.disabled}
               @keydown=${onward}
-              @change=${changed}
-              @input=${(event: Event) => event.stopPropagation()}
+              ${typed(c.typing, c.id, take, complain)}
             />`
       }
       <span class="caret">${ICONS.down}</span>
@@ -90,7 +92,6 @@ export function pressureCell(c: PressureCell): TemplateResult {
         @change=${(event: Event) => {
           event.stopPropagation();
           const picked = (event.target as HTMLSelectElement).value as NoPressure | '';
-          c.refuse();
           c.set(picked || undefined);
         }}
       >

@@ -27,6 +27,7 @@ import { numberField, refusalLine, selectField, textField } from '../common/fiel
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 import { cellStyles, pressureCell } from './cells.js';
 import { plotStyles, renderPlot } from './plot.js';
 import { pressureStyles } from './styles.js';
@@ -62,7 +63,15 @@ const LONGEST_WALK = 60;
  * @fires change - A person changed something.
  */
 export class LimbPressures extends PartElement<Pressures> {
-  static override styles = [tokenStyles, controlStyles, partStyles, cellStyles, plotStyles, pressureStyles];
+  static override styles = [
+    tokenStyles,
+    controlStyles,
+    unreadStyles,
+    partStyles,
+    cellStyles,
+    plotStyles,
+    pressureStyles,
+  ];
 
   /** Choices of method and limits where sources disagree. */
   @property({ attribute: false }) settings: Partial<PressureSettings> = {};
@@ -77,6 +86,8 @@ export class LimbPressures extends PartElement<Pressures> {
   }
 
   protected override render(): TemplateResult {
+    const { unreadNotice } = this;
+    if (unreadNotice) return unreadNotice;
     const { pressures: words } = this.words;
     const { reading } = this;
     const plot = pressurePlot(this.value ?? {}, reading.settings);
@@ -157,12 +168,15 @@ export class LimbPressures extends PartElement<Pressures> {
       disabled: !this.editable,
       refusal: this.refusals.get(id),
       words: this.words,
-      refuse: (refusal) => this.refuse(id, refusal),
-      set: (value) => {
+      typing: this.typing,
+      objection: (mmHg) => {
         const other = this.value?.brachial?.[side === 'right' ? 'left' : 'right'];
-        if (row.site === 'brachial' && !row.after && value === 0 && other === 0) {
-          this.refuse(id, { typed: '0', sentence: this.words.pressures.refusedArms });
-        } else this.edit(path, value);
+        const both = row.site === 'brachial' && !row.after && mmHg === 0 && other === 0;
+        return both ? this.words.pressures.refusedArms : undefined;
+      },
+      set: (value) => {
+        this.refuse(id);
+        return this.edit(path, value);
       },
     });
   }
@@ -271,7 +285,7 @@ export class LimbPressures extends PartElement<Pressures> {
           disabled: !this.editable,
           refusal: this.refusals.get('minutes'),
           complain: (typed) => this.words.bedside.refusedTime(typed, LONGEST_WALK, 'min'),
-          refuse: (refusal) => this.refuse('minutes', refusal),
+          typing: this.typing,
           set: (minutes) => this.edit(['afterExercise', 'minutes'], minutes),
         })}
         ${textField({
@@ -279,6 +293,7 @@ export class LimbPressures extends PartElement<Pressures> {
           value: after?.note,
           longest: LONGEST_TEXT,
           disabled: !this.editable,
+          typing: this.typing,
           set: (note) => this.edit(['afterExercise', 'note'], note),
         })}
       </div>

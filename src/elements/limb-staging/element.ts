@@ -31,6 +31,7 @@ import { selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 import { stagingStyles } from './styles.js';
 
 type Kind = 'leg' | 'arm';
@@ -57,7 +58,7 @@ const STAGES: Readonly<Record<SchemeId, readonly (string | number)[]>> = {
  * @csspart scheme - One scheme of one limb.
  */
 export class LimbStaging extends PartElement<Staging> {
-  static override styles = [tokenStyles, controlStyles, partStyles, stagingStyles];
+  static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, stagingStyles];
 
   /** The record the stages are worked out from; its own `staging` gives way to `value`. */
   @property({ attribute: false }) examination: Examination = emptyExamination();
@@ -69,6 +70,8 @@ export class LimbStaging extends PartElement<Staging> {
   }
 
   protected override render(): TemplateResult {
+    const { unreadNotice } = this;
+    if (unreadNotice) return unreadNotice;
     const { staging: words } = this.words;
     const record = { ...this.examination, staging: this.value };
     const arms = SIDES.map((side) => ({ side, stage: stageArm(record, side, this.settings) })).filter(
@@ -226,10 +229,12 @@ export class LimbStaging extends PartElement<Staging> {
         ${
           overrule
             ? textField({
+                id: path.join(' '),
                 label: words.why,
                 value: overrule.why,
                 longest: LONGEST_TEXT,
                 disabled: !this.editable,
+                typing: this.typing,
                 set: (why) => this.replace(patchAt(this.value, [...path, 'why'], why)),
               })
             : nothing

@@ -4,7 +4,7 @@ import { LONGEST_SECONDS } from '../../examination/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { numberField } from '../common/fields.js';
 import { LANG, LanguageController } from '../common/language.js';
-import type { Refusal } from '../common/part-element.js';
+import type { Refusal, Typing } from '../common/typing.js';
 import { partStyles } from '../common/part-styles.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { clockText, WatchController } from './watch-controller.js';
@@ -93,10 +93,25 @@ export class LimbStopwatch extends LitElement {
   @property(LANG) override lang = '';
 
   @state() private refusal: Refusal | undefined;
+  @state() private entry: { readonly text: string; readonly leave: () => void } | undefined;
   @state() private correcting = false;
 
   readonly #language = new LanguageController(this);
   readonly #watch = new WatchController(this, { over: () => this.#tell(true) });
+  /** A running watch is corrected once, when the whole number stands there. */
+  readonly #typing: Typing = {
+    text: () => this.entry?.text ?? this.refusal?.typed,
+    type: (_, text, take, complain) => {
+      this.refusal = undefined;
+      const refuse = (): void => void (this.refusal = { typed: text, sentence: complain?.() ?? '' });
+      this.entry = { text, leave: take ?? refuse };
+    },
+    leave: () => {
+      const { entry } = this;
+      this.entry = undefined;
+      entry?.leave();
+    },
+  };
   readonly #onPedal = (event: KeyboardEvent): void => {
     const [from] = event.composedPath() as HTMLElement[];
     const typing = from?.matches?.('input, textarea, select, [contenteditable]') ?? false;
@@ -216,7 +231,7 @@ export class LimbStopwatch extends LitElement {
                 disabled: this.disabled,
                 refusal: this.refusal,
                 complain: (typed) => words.refusedTime(typed, LONGEST_SECONDS, 's'),
-                refuse: (refusal) => (this.refusal = refusal),
+                typing: this.#typing,
                 set: (value) => this.#correct(value ?? 0),
               })}
             </div>`

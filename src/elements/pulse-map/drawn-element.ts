@@ -1,13 +1,13 @@
 import { type LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type { View } from '../../drawing/index.js';
-import { type Examination, isEmptyRecord } from '../../examination/index.js';
+import type { Examination } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
-import { LaterController } from '../common/later.js';
+import { type Later, LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
 import { PrintController } from '../common/printing.js';
-import { RecordElement } from '../common/record-element.js';
+import { RecordElement, type RecordReader } from '../common/record-element.js';
 import { TrailingController } from '../common/trailing.js';
 import type { LimbFlags } from '../limb-flags/element.js';
 import { reader } from '../pulse-reading/reader.js';
@@ -59,7 +59,7 @@ export abstract class DrawnElement extends RecordElement {
   /**
    * The figure as it stands now as an SVG document of its own, which needs no style sheet, font or address outside it: body,
    * arteries, findings, marks, names, likely blocks, and a legend of the scale.
-   * @throws RangeError for a width that is none; Error while the element is not in a page
+   * @throws RangeError for a width that is none; Error while the element is not in a page or its record is not read
    */
   toSVG(options: PictureOptions = {}): string {
     return this.#picture(options).text;
@@ -106,7 +106,16 @@ export abstract class DrawnElement extends RecordElement {
 
   /** Whether there is something to show of what is fetched after the first paint. */
   protected get showsLater(): boolean {
-    return !isEmptyRecord(this.examination);
+    return this.recordState !== 'empty';
+  }
+
+  protected override get reader(): Later<RecordReader> {
+    return later;
+  }
+
+  protected override taken(): void {
+    // The reading of the record before must not stand beside the new one, not even for a frame.
+    this.#reading.value = this.examination;
   }
 
   /** Called when it is to be shown and cannot be had. */
@@ -162,6 +171,8 @@ export abstract class DrawnElement extends RecordElement {
     const { examination, words } = this;
     if (!this.isConnected)
       throw new Error('picture: found the element outside any page, expected it inside one');
+    if (this.unreadNotice)
+      throw new Error(`picture: found a ${this.recordState} record, expected one that has been read`);
     if (width !== undefined) inRange('width', width, 280, 4096);
     this.#reading.value = examination;
     const view = this.figureView({ width: width ?? Math.max(NAMED, this.figureView().layout.width) });

@@ -14,13 +14,14 @@ import type { OpenPlaceEvent } from '../pulse-reading/events.js';
 import { glyphStyles } from '../common/glyph.js';
 import { WidthController } from '../common/width-controller.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 import { renderAlso, renderLimbActs } from './onset-and-delays.js';
 import { ChooserController } from './chooser/controller.js';
 import { DrawnElement, type Frame } from './drawn-element.js';
 import { later } from './fetched.js';
 import type { FigureView } from './figure/render.js';
 import { figureStyles } from './figure/styles.js';
-import { renderRefused, renderStatus } from './status.js';
+import { renderStatus } from './status.js';
 import {
   aroundFigure,
   type Half,
@@ -74,7 +75,7 @@ const UNMEASURED = 820;
  * @csspart reading - The panel that says where the block is.
  */
 export class PulseMap extends DrawnElement {
-  static override styles = [tokenStyles, controlStyles, glyphStyles, mapStyles, figureStyles];
+  static override styles = [tokenStyles, controlStyles, unreadStyles, glyphStyles, mapStyles, figureStyles];
 
   /** Whether the record is shown as figure or as table. */
   @property({ reflect: true }) display: 'figure' | 'table' = 'figure';
@@ -101,7 +102,7 @@ export class PulseMap extends DrawnElement {
     store: () => this.store,
     words: () => this.words,
     editable: () => this.editable,
-    commit: (next) => this.edit(next),
+    commit: (next, field) => this.edit(next, field),
     said: (said) => (this.said = said),
   };
   readonly #recorder = new Recorder(this.#recording);
@@ -215,14 +216,19 @@ export class PulseMap extends DrawnElement {
     }
   }
 
+  protected override taken(): void {
+    super.taken();
+    this.said = undefined;
+  }
+
   protected override render(): TemplateResult {
-    const { examination, words } = this;
+    const { examination, words, unreadNotice } = this;
+    if (unreadNotice) return unreadNotice;
     const view = this.figureView();
     this.#sites.layout = view.layout;
     const unstated = unstatedPlaces(examination).length;
     const total = PULSE_PLACES.length;
     return html`${this.sheet}${this.noFlags ? nothing : html`<limb-flags .examination=${examination} lang=${this.lang || nothing}></limb-flags>`}
-      ${renderRefused(this.faults, words)}
       ${renderToolbar(
         {
           scale: examination.scale,

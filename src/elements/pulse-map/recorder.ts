@@ -35,10 +35,13 @@ export interface RecorderHost {
   store(): RecordStore;
   words(): Messages;
   editable(): boolean;
-  /** Makes an edit one step; false when it changed nothing or nothing may change. */
-  commit(next: Examination): boolean;
+  /** Makes an edit one step, or with a field being typed in part of one; false when nothing changed or may change. */
+  commit(next: Examination, field?: unknown): boolean;
   said(said: Said): void;
 }
+
+/** The field of a note, for edits that are one step. */
+const NOTE = 'note';
 
 /** Every act of the map on the record, each one undo step that says what it did. */
 export class Recorder {
@@ -120,9 +123,14 @@ export class Recorder {
     );
   }
 
+  /** Records a note as it is typed; said once it is done. */
   note(place: Place, text: string): void {
-    const next = this.#set(place, { note: text.trim() || undefined });
-    if (next !== this.#examination) this.#commit(place, next);
+    this.host.commit(this.#set(place, { note: text.trim() || undefined }), NOTE);
+  }
+
+  /** The note's field was left. */
+  noteDone(place: Place): void {
+    if (this.host.store().settle()) this.host.said(this.#standing(place));
   }
 
   clear(...places: readonly Place[]): void {

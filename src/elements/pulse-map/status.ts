@@ -1,18 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Fault, ScaleId } from '../../examination/index.js';
+import type { ScaleId } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { Said } from './recorder.js';
-
-/** What was wrong with a value that was not taken. */
-export function renderRefused(faults: readonly Fault[], words: Messages): TemplateResult | typeof nothing {
-  if (!faults.length) return nothing;
-  return html`<div class="refused" role="alert">
-    <p><b>${words.form.refused}</b> ${words.form.refusedMore(faults.length)}</p>
-    <ul>
-      ${faults.map((fault) => html`<li>${words.examination.fault(fault)}</li>`)}
-    </ul>
-  </div>`;
-}
 
 /** The strip under the figure: what was recorded last, spoken too; how far the examination is; the scale. */
 export function renderStatus(

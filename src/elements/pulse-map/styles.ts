@@ -72,16 +72,6 @@ export const mapStyles = css`
   .carrying span {
     flex: 1;
   }
-  .refused {
-    padding: 10px 16px;
-    border-block-end: 1px solid var(--_line);
-    border-inline-start: 6px solid var(--_ink);
-    background: var(--_well);
-    overflow-wrap: anywhere;
-  }
-  .refused li {
-    margin-block-start: 4px;
-  }
   .main {
     display: grid;
     grid-template-columns: minmax(0, 1fr);

@@ -16,8 +16,17 @@ import { SITES } from './sites.js';
 /** What a control says when the form cannot take it. */
 export const form: FormWords = {
   required: 'Mindestens einen Befund erfassen.',
-  refused: 'Die übergebene Aufzeichnung wurde nicht übernommen. Was vorher hier stand, ist unverändert.',
-  refusedMore: (count) => (count === 1 ? 'Ein Fehler:' : `${count} Fehler:`),
+  sealed:
+    'Dieser Eintrag stammt aus einer Version, die hier nicht angezeigt werden kann. Er bleibt genau so, wie er ist.',
+  lost: 'Was für diesen Eintrag übergeben wurde, lässt sich weder lesen noch aufbewahren. Nichts davon wird gezeigt oder gesendet.',
+  waiting: 'Dieser Eintrag wird gelesen.',
+  notFetched:
+    'Dieser Eintrag bleibt genau so, wie er ist. Was ihn liest, konnte nicht geladen werden: bitte die Verbindung prüfen.',
+  retry: 'Noch einmal versuchen',
+  startNew: 'Neue Aufzeichnung beginnen',
+  startNewAsk: 'Die neue Aufzeichnung ersetzt den Eintrag, der nicht angezeigt werden kann.',
+  keep: 'Eintrag behalten',
+  replace: 'Ersetzen',
 };
 
 function findings(pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string {

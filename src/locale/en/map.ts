@@ -26,8 +26,17 @@ import { SITES } from './sites.js';
 /** What a control says when the form cannot take it. */
 export const form = {
   required: 'Record at least one finding.',
-  refused: 'The given record was not taken. What was here before is unchanged.',
-  refusedMore: (count: number) => (count === 1 ? 'One thing is wrong:' : `${count} things are wrong:`),
+  /** In place of an entry that is kept and cannot be read. */
+  sealed: 'This entry was made by a version that cannot be shown here. It stays exactly as it is.',
+  /** In place of something of which nothing can be kept. */
+  lost: 'What was handed over for this entry cannot be read or kept. Nothing of it is shown or sent.',
+  waiting: 'This entry is being read.',
+  notFetched: 'This entry stays exactly as it is. What reads it could not be fetched: check the connection.',
+  retry: 'Try again',
+  startNew: 'Start a new record',
+  startNewAsk: 'The new record replaces the entry that cannot be shown.',
+  keep: 'Keep the entry',
+  replace: 'Replace it',
 };
 export type FormWords = typeof form;
 

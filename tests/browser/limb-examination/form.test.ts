@@ -2,6 +2,7 @@ import { readableText } from '../tools/perceive.js';
 import { click, press, setViewport } from '../../tools/real-input.js';
 import { examined } from '../../tools/examinations.js';
 import { behavesLikeAFormControl } from '../tools/form-contract.js';
+import { keepsWhatItCannotRead, UNREADABLE_RECORDS } from '../tools/unread-contract.js';
 import { allByRole, byRole } from '../tools/perceive.js';
 import { drawn } from '../tools/limbs.js';
 import 'pulse-map/elements/limb-examination/define';
@@ -13,6 +14,8 @@ const FIRST = JSON.stringify({
   history: { leg: { left: { symptom: 'claudication', distance: 150 } } },
 });
 const SECOND = JSON.stringify({ ...examined({}), pressures: { toe: { left: 44 } } });
+
+keepsWhatItCannotRead({ tag: 'limb-examination', readable: FIRST, unreadable: UNREADABLE_RECORDS });
 
 behavesLikeAFormControl({
   tag: 'limb-examination',

@@ -3,6 +3,7 @@ import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { examined } from '../../tools/examinations.js';
 import { click, press, setViewport } from '../../tools/real-input.js';
 import { behavesLikeAFormControl } from '../tools/form-contract.js';
+import { keepsWhatItCannotRead, UNREADABLE_RECORDS } from '../tools/unread-contract.js';
 import { saidAll, settled, site } from '../tools/map.js';
 import { allByRole, painted } from '../tools/perceive.js';
 
@@ -10,6 +11,8 @@ before(() => setViewport({ width: 940, height: 1000 }));
 
 const FIRST = JSON.stringify(examined({ 'left femoral': 'normal', 'left popliteal': 'absent' }));
 const SECOND = JSON.stringify(examined({ 'right radial': { grade: 'reduced', note: 'cold hand' } }));
+
+keepsWhatItCannotRead({ tag: 'pulse-map', readable: FIRST, unreadable: UNREADABLE_RECORDS });
 
 behavesLikeAFormControl({
   tag: 'pulse-map',

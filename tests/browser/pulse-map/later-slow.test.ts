@@ -3,7 +3,8 @@ import { expect } from '@open-wc/testing';
 import 'pulse-map/elements/pulse-map/define';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { later } from '../../../src/elements/pulse-map/fetched.js';
-import { allByRole, byRole, painted } from '../tools/perceive.js';
+import { examined } from '../../tools/examinations.js';
+import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
 
 describe('a map whose later parts are slow', () => {
   it('takes findings meanwhile, and opens what was asked for once they are there', async () => {
@@ -25,5 +26,45 @@ describe('a map whose later parts are slow', () => {
     await map.updateComplete;
     expect(allByRole(map, 'dialog')).to.have.length(1);
     map.remove();
+  });
+
+  it('keeps a given record until what reads it is there: nothing overwrites it meanwhile', async () => {
+    const { part, load } = later;
+    let arrive: () => void = () => undefined;
+    later.part = undefined;
+    later.load = () =>
+      new Promise<void>((resolve) => (arrive = resolve)).then(() => void (later.part = part));
+    const form = document.createElement('form');
+    const map = document.createElement('pulse-map') as unknown as PulseMap;
+    map.name = 'pulses';
+    form.append(map);
+    document.body.append(form);
+    await new Promise(requestAnimationFrame);
+    const told: string[] = [];
+    for (const type of ['input', 'change']) form.addEventListener(type, () => told.push(type));
+    const given = ` ${JSON.stringify(examined({ 'left femoral': 'normal' }))} `;
+    const site = byRole(map, 'button', /^Left popliteal: /);
+    map.value = given;
+    expect([map.value, new FormData(form).get('pulses')]).to.deep.equal([given, given]);
+    // A hand that is quicker than the next frame, on the figure that still stands there.
+    site.dispatchEvent(new KeyboardEvent('keydown', { key: '0', bubbles: true, composed: true }));
+    expect(map.value).to.equal(given);
+    await new Promise(requestAnimationFrame);
+    await painted();
+    expect(readableText(map)).to.equal('This entry is being read.');
+    map.undo();
+    map.openPlace('left femoral');
+    expect([map.value, new FormData(form).get('pulses')]).to.deep.equal([given, given]);
+    form.reset();
+    expect(map.value).to.equal('');
+    map.value = given;
+    arrive();
+    await painted();
+    await map.updateComplete;
+    later.load = load;
+    expect(map.examination.pulses?.femoral?.left?.grade).to.equal('normal');
+    expect(JSON.parse(map.value)).to.deep.equal(JSON.parse(given));
+    expect(told).to.deep.equal([]);
+    form.remove();
   });
 });

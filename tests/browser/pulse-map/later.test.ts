@@ -32,9 +32,16 @@ describe('a map whose later parts cannot be had', () => {
     map.remove();
   });
 
-  it('still shows a record, and what the bedside rule says of it', async () => {
-    map.value = examined({ 'left femoral': 'normal', 'left popliteal': 'absent' });
+  it('still takes findings, and says what the bedside rule says of them', async () => {
     await map.updateComplete;
+    for (const [name, key] of [
+      ['femoral', '2'],
+      ['popliteal', '0'],
+    ] as const) {
+      const site = byRole(map, 'button', new RegExp(`^Left ${name}: `));
+      site.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, composed: true }));
+      await map.updateComplete;
+    }
     await painted();
     const text = readableText(map);
     expect(text).to.include('Block between left femoral and left popliteal');
@@ -54,5 +61,20 @@ describe('a map whose later parts cannot be had', () => {
     map.openPlace('left femoral');
     await map.updateComplete;
     expect(allByRole(map, 'dialog')).to.have.length(1);
+  });
+
+  it('keeps a record that it cannot read yet as it came, says so, and reads it on request', async () => {
+    const given = ` ${JSON.stringify(examined({ 'left femoral': 'normal', 'left popliteal': 'absent' }))}`;
+    map.value = given;
+    await map.updateComplete;
+    await painted();
+    expect(readableText(map)).to.match(/^This entry stays exactly as it is\. .* Try again$/);
+    expect([map.value, map.recordState]).to.deep.equal([given, 'waiting']);
+    online();
+    byRole(map, 'button', 'Try again').click();
+    await later.load();
+    await map.updateComplete;
+    expect(map.recordState).to.equal('readable');
+    expect(readableText(map)).to.include('Block between left femoral and left popliteal');
   });
 });

@@ -263,7 +263,7 @@ describe('marks in a form', () => {
     expect(listed(map)).to.deep.equal([]);
   });
 
-  it('that are faulty are refused by the name of the field, and what was there stays', async () => {
+  it('that are faulty seal the map, with the name of the field for developers', async () => {
     const map = await openMap({ examination: three() });
     map.value = JSON.stringify({
       ...three(),
@@ -279,8 +279,8 @@ describe('marks in a form', () => {
       ],
     });
     await settled(map);
-    expect(readableText(byRole(map, 'alert', /not taken/))).to.contain('marks › 0 › points');
-    expect(map.validity.badInput).to.equal(true);
-    expect(listed(map)).to.have.length(3);
+    expect(map.faults[0]?.path).to.deep.equal(['marks', 0, 'points']);
+    expect(map.recordState).to.equal('sealed');
+    expect(readableText(map)).to.include('cannot be shown here');
   });
 });

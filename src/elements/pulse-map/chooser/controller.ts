@@ -36,6 +36,8 @@ export class ChooserController implements ReactiveController {
   open: PlaceKey | undefined;
   unfolded: Unfolded = 'none';
   pinned = false;
+  /** What stands in the note's field while it is typed in. */
+  #typed: string | undefined;
   /** What takes the focus once drawn. */
   #focusNext: string | undefined;
 
@@ -70,7 +72,7 @@ export class ChooserController implements ReactiveController {
   }
 
   openAt(key: PlaceKey, focusInside: boolean, unfolded: Unfolded = 'none'): void {
-    this.#keepNote();
+    this.#foldNote();
     const place = placeFromKey(key);
     this.open = key;
     const heard = place && bruitAt(this.host.examination(), place)?.bruit;
@@ -83,7 +85,7 @@ export class ChooserController implements ReactiveController {
   close(refocus: boolean): void {
     const key = this.open;
     if (!key) return;
-    this.#keepNote();
+    this.#foldNote();
     const inside = this.#panel?.matches(':focus-within');
     this.open = undefined;
     this.#listen(false);
@@ -102,6 +104,7 @@ export class ChooserController implements ReactiveController {
           place,
           pulse: pulseAt(examination, place),
           bruit: bruitAt(examination, place),
+          typed: this.#typed,
           scale: examination.scale,
           unfolded,
           pinned,
@@ -134,7 +137,11 @@ export class ChooserController implements ReactiveController {
         recorder.reason(place, reason);
         done();
       },
-      note: () => this.#keepNote(),
+      note: (text) => {
+        this.#typed = text;
+        recorder.note(place, text);
+      },
+      noteDone: () => this.#noteDone(),
       clear: () => recorder.clear(place),
       sameAsOther: () => {
         recorder.sameAsOther(place);
@@ -150,7 +157,7 @@ export class ChooserController implements ReactiveController {
         this.host.element.requestUpdate();
       },
       unfold: (part) => {
-        this.#keepNote();
+        this.#foldNote();
         this.unfolded = part;
         if (part === 'note') this.#focusNext = NOTE;
         this.host.element.requestUpdate();
@@ -206,7 +213,7 @@ export class ChooserController implements ReactiveController {
     if (from instanceof HTMLTextAreaElement) {
       if (event.key === 'Enter' && !event.shiftKey) {
         event.preventDefault();
-        this.#keepNote();
+        this.#foldNote();
         this.#focusNext = NOTE_FOLD;
       }
       return;
@@ -223,13 +230,17 @@ export class ChooserController implements ReactiveController {
     if (act.kind === 'grade' && !this.pinned) this.close(true);
   };
 
-  /** Takes over a note still being written; its field goes, which must not record it a second time. */
-  #keepNote(): void {
-    const field = this.unfolded === 'note' && this.#panel?.querySelector<HTMLTextAreaElement>(NOTE);
-    const { place } = this;
-    if (!field || !place) return;
+  /** What was typed is recorded already: this ends the step, and says what was noted. */
+  #noteDone(): void {
+    this.#typed = undefined;
+    if (this.place) this.recorder.noteDone(this.place);
+  }
+
+  /** Folds the note away. */
+  #foldNote(): void {
+    this.#noteDone();
+    if (this.unfolded !== 'note') return;
     this.unfolded = 'none';
-    this.recorder.note(place, field.value);
     this.host.element.requestUpdate();
   }
 

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { isListeningSite, isPulseSite, type Place } from '../../../anatomy/index.js';
 import {
   type BruitFinding,
@@ -25,6 +26,8 @@ export interface ChooserView {
   readonly place: Place;
   readonly pulse: PulseFinding | undefined;
   readonly bruit: BruitFinding | undefined;
+  /** What stands in the note's field while it is typed in. */
+  readonly typed: string | undefined;
   readonly scale: ScaleId;
   readonly unfolded: Unfolded;
   readonly pinned: boolean;
@@ -40,8 +43,10 @@ export interface ChooserActs {
   toggle(field: 'thrill' | 'expansile'): void;
   doppler(signal: PulseFinding['doppler']): void;
   reason(reason: PulseFinding['couldNotExamine']): void;
-  /** The note field was left; what it holds counts. */
-  note(): void;
+  /** What the note's field holds now. */
+  note(text: string): void;
+  /** The note's field was left. */
+  noteDone(): void;
   clear(): void;
   sameAsOther(): void;
   next(): void;
@@ -241,8 +246,10 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
                 class="field"
                 rows="2"
                 maxlength=${LONGEST_TEXT}
-                .value=${note ?? ''}
-                @change=${acts.note}
+                .value=${live(view.typed ?? note ?? '')}
+                @input=${(event: Event) => acts.note((event.target as HTMLTextAreaElement).value)}
+                @change=${acts.noteDone}
+                @blur=${acts.noteDone}
               ></textarea>
             </label>`
           : fold(view, 'note', ICONS.pencil, note ? words.map.note : words.map.addNote, note, acts)

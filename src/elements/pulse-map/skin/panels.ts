@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { SKIN_PLACES, SKIN_REGIONS, type SkinPlace } from '../../../anatomy/index.js';
 import { type Mark, MARK_FORMS, MARK_KINDS, type MarkKind, markRegions } from '../../../examination/index.js';
@@ -8,12 +9,16 @@ import { markName, skinIcon, type SkinView } from './layer.js';
 export interface PaletteView extends SkinView {
   readonly kind: MarkKind;
   readonly eraser: boolean;
+  /** What stands in the field of the note while it is typed in. */
+  readonly typed: string | undefined;
 }
 
 export interface SkinActs {
   kind(kind: MarkKind): void;
   eraser(): void;
+  /** What the field of the selected mark's note holds now. */
   note(text: string): void;
+  noteDone(): void;
   remove(id: string): void;
   edit(id: string): void;
   add(kind: MarkKind, place: SkinPlace | undefined): void;
@@ -54,9 +59,11 @@ export function renderPalette(view: PaletteView, acts: SkinActs): TemplateResult
               >${marks.note}
               <input
                 class="field"
-                .value=${chosen.note ?? ''}
+                .value=${live(view.typed ?? chosen.note ?? '')}
                 maxlength="2000"
-                @change=${(event: Event) => acts.note((event.target as HTMLInputElement).value)}
+                @input=${(event: Event) => acts.note((event.target as HTMLInputElement).value)}
+                @change=${acts.noteDone}
+                @blur=${acts.noteDone}
             /></label>
             <button type="button" class="button" @click=${() => acts.remove(chosen.id)}>
               ${marks.remove}

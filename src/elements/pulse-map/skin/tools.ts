@@ -64,6 +64,8 @@ export class SkinTools implements ReactiveController {
   readonly hand: SkinPointer;
   #kind: MarkKind = 'ulcer';
   #eraser = false;
+  /** What stands in the field of the selected mark's note while it is typed in. */
+  #typed: string | undefined;
   #selected: string | undefined;
   #erasing: ReadonlySet<string> = new Set();
   #ink = '';
@@ -190,6 +192,7 @@ export class SkinTools implements ReactiveController {
       words: this.record.words(),
       kind: this.#kind,
       eraser: this.#eraser,
+      typed: this.#typed,
     };
   }
 
@@ -209,7 +212,13 @@ export class SkinTools implements ReactiveController {
     },
     note: (text) => {
       const mark = this.#mark(this.#selected);
-      if (mark) this.#change(mark.id, changeMark(this.#examination, mark.id, { note: text.trim() }));
+      this.#typed = text;
+      if (mark) this.record.commit(changeMark(this.#examination, mark.id, { note: text.trim() }), mark.id);
+    },
+    noteDone: () => {
+      const mark = this.#mark(this.#selected);
+      this.#typed = undefined;
+      if (mark && this.record.store().settle()) this.#sayChanged(mark);
     },
     remove: (id) => {
       const marks = this.#marks;
@@ -260,7 +269,11 @@ export class SkinTools implements ReactiveController {
   #change(id: string, next: Examination): void {
     if (!this.record.commit(next)) return;
     const mark = this.#mark(id);
-    if (mark) this.record.said(this.record.words().marks.changed(mark.kind, markRegions(mark), mark.note));
+    if (mark) this.#sayChanged(mark);
+  }
+
+  #sayChanged({ kind, note, ...mark }: Mark): void {
+    this.record.said(this.record.words().marks.changed(kind, markRegions({ kind, ...mark }), note));
   }
 
   #add(kind: MarkKind, points: readonly Point[]): void {
