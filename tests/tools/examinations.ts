@@ -1,4 +1,14 @@
-import { oppositeSide, type Place, placeFromKey, PLACES } from '../../src/anatomy/index.js';
+import {
+  oppositeSide,
+  type Place,
+  placeFromKey,
+  placeKey,
+  PLACES,
+  placesUpstream,
+  PULSE_PLACES,
+  type PulseSiteId,
+  stationsOf,
+} from '../../src/anatomy/index.js';
 import {
   bruitAt,
   clearPlace,
@@ -28,6 +38,24 @@ export function examined(
       setPulse(e, place(key), typeof finding === 'string' ? { grade: finding } : finding),
     start,
   );
+}
+
+const endOf = (kind: 'arm' | 'leg'): readonly PulseSiteId[] =>
+  stationsOf({ side: 'left', kind })
+    .at(-1)
+    ?.map(({ site }) => site) ?? [];
+/** The pulse sites at the ends of the limbs. */
+export const [WRIST, FOOT] = [endOf('arm'), endOf('leg')];
+
+/** This pulse place and every one that is fed through it, so that a worked example need not list the rest of a limb. */
+export function outwardFrom(key: string): string[] {
+  const from = place(key);
+  return PULSE_PLACES.filter((at) => at === from || placesUpstream(at, PLACES).includes(from)).map(placeKey);
+}
+
+/** One grade at each of these places. */
+export function graded(keys: readonly string[], grade: Grade): Record<string, Grade> {
+  return Object.fromEntries(keys.map((key) => [key, grade]));
 }
 
 /** The same examination with right and left swapped. */

@@ -20,7 +20,7 @@ import {
 import { emptyExamination, type Examination, restNormal } from '../../../src/examination/index.js';
 import { readByRule, readExamination } from '../../../src/localisation/index.js';
 import { anyExamination } from '../../tools/arbitraries.js';
-import { examined, place } from '../../tools/examinations.js';
+import { examined, graded, outwardFrom, place } from '../../tools/examinations.js';
 
 /** The marks of a record and the flow drawn with them. */
 function drawn(examination: Examination) {
@@ -35,31 +35,11 @@ function flowAt(examination: Examination, key: PieceKey): Flow | undefined {
     .at(-1)?.flow;
 }
 
-const LEFT_SFA = restNormal(
-  examined({
-    'left popliteal': 'absent',
-    'left posterior-tibial': 'absent',
-    'left dorsalis-pedis': 'absent',
-  }),
-);
+const LEFT_SFA = restNormal(examined(graded(outwardFrom('left popliteal'), 'absent')));
 const BOTH_FEMORALS = restNormal(
-  examined(
-    Object.fromEntries(
-      ['femoral', 'popliteal', 'posterior-tibial', 'dorsalis-pedis'].flatMap((site) =>
-        ['right', 'left'].map((side) => [`${side} ${site}`, 'absent' as const]),
-      ),
-    ),
-  ),
+  examined(graded(['right femoral', 'left femoral'].flatMap(outwardFrom), 'absent')),
 );
-const WEAK_ARM = restNormal(
-  examined({
-    'left subclavian': 'reduced',
-    'left axillary': 'reduced',
-    'left brachial': 'reduced',
-    'left radial': 'reduced',
-    'left ulnar': 'reduced',
-  }),
-);
+const WEAK_ARM = restNormal(examined(graded(outwardFrom('left subclavian'), 'reduced')));
 const ANTERIOR_TIBIAL = restNormal(examined({ 'right dorsalis-pedis': 'absent' }));
 
 describe('drawnFlow', () => {
@@ -73,7 +53,7 @@ describe('drawnFlow', () => {
     expect(flowAt(LEFT_SFA, 'left common-femoral distal')).toBe('full');
     expect(flowAt(LEFT_SFA, 'left deep-femoral')).toBe('full');
     expect(flowAt(LEFT_SFA, 'left popliteal distal')).toBe('none');
-    expect(flowAt(LEFT_SFA, 'left peroneal')).toBe('none');
+    expect(flowAt(LEFT_SFA, 'left tibioperoneal-trunk')).toBe('none');
     expect(flowAt(LEFT_SFA, 'left dorsalis-pedis distal')).toBe('none');
     expect(flowAt(LEFT_SFA, 'right popliteal distal')).toBe('full');
     expect(flowAt(LEFT_SFA, 'left radial distal')).toBe('full');
@@ -150,20 +130,13 @@ describe('marksOf', () => {
     ['right anterior tibial', ANTERIOR_TIBIAL, 'right popliteal', 'right dorsalis-pedis'],
     [
       'left iliac',
-      restNormal(
-        examined({
-          'left femoral': 'absent',
-          'left popliteal': 'absent',
-          'left posterior-tibial': 'absent',
-          'left dorsalis-pedis': 'absent',
-        }),
-      ),
+      restNormal(examined(graded(outwardFrom('left femoral'), 'absent'))),
       'midline abdominal-aorta',
       'left femoral',
     ],
     [
       'right brachial',
-      restNormal(examined({ 'right brachial': 'absent', 'right radial': 'absent', 'right ulnar': 'absent' })),
+      restNormal(examined(graded(outwardFrom('right brachial'), 'absent'))),
       'right axillary',
       'right brachial',
     ],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { oppositeSide, type Place, placeKey, PLACES } from '../../../src/anatomy/index.js';
+import { oppositeSide, type Place, placeKey, PLACES, placesUpstream } from '../../../src/anatomy/index.js';
 import {
   type Direction,
   placesIn,
@@ -10,7 +10,7 @@ import {
   travelOn,
   VIEWS,
 } from '../../../src/drawing/index.js';
-import { place } from '../../tools/examinations.js';
+import { FOOT, place, WRIST } from '../../tools/examinations.js';
 
 const ARROWS: readonly Direction[] = ['up', 'down', 'left', 'right'];
 
@@ -55,9 +55,12 @@ describe('travel by arrows', () => {
     }
   });
 
-  it('goes down away from the heart, over the sites where one listens', () => {
-    expect(go('left femoral', 'down')).toBe('left adductor-canal');
-    expect(go('left femoral', 'down', 'down')).toBe('left popliteal');
+  it('goes down away from the heart, to a site fed by the one it leaves', () => {
+    for (const from of PLACES) {
+      const fed = PLACES.filter((at) => placesUpstream(at, PLACES).at(-1) === from);
+      const down = travel(from, 'down', PLACES);
+      expect(down && placeKey(down), placeKey(from)).toBe(fed[0] && placeKey(fed[0]));
+    }
     expect(go('left popliteal', 'down')).toBe('left posterior-tibial');
     expect(go('right subclavian', 'down', 'down', 'down')).toBe('right radial');
   });
@@ -179,7 +182,7 @@ describe('placesIn', () => {
   });
 
   it('shows at hand and foot the pulses felt there', () => {
-    expect(placesIn('left-hand').map(placeKey)).toEqual(['left radial', 'left ulnar']);
-    expect(placesIn('right-foot').map(placeKey)).toEqual(['right posterior-tibial', 'right dorsalis-pedis']);
+    expect(placesIn('left-hand').map(placeKey)).toEqual(WRIST.map((site) => `left ${site}`));
+    expect(placesIn('right-foot').map(placeKey)).toEqual(FOOT.map((site) => `right ${site}`));
   });
 });

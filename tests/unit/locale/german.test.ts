@@ -4,7 +4,7 @@ import { type Examination, restNormal, setBruit, setPulse } from '../../../src/e
 import { readByRule } from '../../../src/localisation/index.js';
 import { de } from '../../../src/locale/de/register.js';
 import { lesionReasons, ruleLeads } from '../../../src/statements/index.js';
-import { examined, place } from '../../tools/examinations.js';
+import { examined, FOOT, graded, outwardFrom, place } from '../../tools/examinations.js';
 
 // The terms are those of German vascular medicine (Becken-, Oberschenkel-, Unterschenkeletage; supra- and infragenual;
 // Strömungsgeräusch), the grammar that of any German grammar: common practice, from memory.
@@ -15,28 +15,23 @@ const reasons = (examination: Examination, limb: Limb): string[] =>
     de.rule.reason(lesionReasons(examination, lesion)),
   );
 
-const FEET = {
-  'left posterior-tibial': 'absent',
-  'left dorsalis-pedis': 'absent',
-  'right posterior-tibial': 'absent',
-  'right dorsalis-pedis': 'absent',
-} as const;
+const FEET = graded(
+  ['left', 'right'].flatMap((side) => FOOT.map((site) => `${side} ${site}`)),
+  'absent',
+);
 
 describe('the rule in German', () => {
-  it('names bounds after "zwischen", twins in the dative', () => {
-    expect(
-      leads(restNormal(examined({ 'left posterior-tibial': 'absent', 'left dorsalis-pedis': 'absent' }))),
-    ).toEqual(['Verschluss zwischen Poplitea links und den Fußpulsen links']);
+  it('names bounds after "zwischen", the pulses of a foot in the dative', () => {
+    expect(leads(restNormal(examined(graded(outwardFrom('left popliteal').slice(1), 'absent'))))).toEqual([
+      'Verschluss zwischen Poplitea links und den Fußpulsen links',
+    ]);
   });
 
   it('takes the genitive after "oberhalb", and one of each gender for more than one', () => {
     expect(leads(examined({ 'left popliteal': 'absent' }))).toEqual([
       'Verschluss oberhalb der Poplitea links',
     ]);
-    const weak = ['femoral', 'popliteal', 'posterior-tibial', 'dorsalis-pedis'];
-    const both = Object.fromEntries(
-      weak.flatMap((site) => ['left', 'right'].map((side) => [`${side} ${site}`, 'reduced' as const])),
-    );
+    const both = graded(['left femoral', 'right femoral'].flatMap(outwardFrom), 'reduced');
     expect(leads(restNormal(examined(both)))).toEqual([
       'Stenose oberhalb beider Femoralispulse: an der Aortenbifurkation, oder je eine auf jeder Seite',
     ]);
@@ -48,16 +43,20 @@ describe('the rule in German', () => {
   });
 
   it('gives an artery its article by its gender', () => {
-    expect(leads(restNormal(examined({ 'left posterior-tibial': 'absent' })))).toEqual([
-      'Verschluss allein des Truncus tibiofibularis links oder der Tibialis posterior links',
-    ]);
+    expect(
+      leads(
+        examined({
+          'left popliteal': 'normal',
+          'left posterior-tibial': 'absent',
+          'left dorsalis-pedis': 'normal',
+        }),
+      ),
+    ).toEqual(['Verschluss allein des Truncus tibiofibularis links oder der Tibialis posterior links']);
   });
 
   it('adds a second lesion with the article of its kind', () => {
-    const two = { 'left femoral': 'reduced', 'left popliteal': 'absent', ...FEET } as const;
-    const [first] = leads(
-      restNormal(examined({ ...two, 'right posterior-tibial': 'normal', 'right dorsalis-pedis': 'normal' })),
-    );
+    const two = { ...graded(outwardFrom('left femoral'), 'absent'), 'left femoral': 'reduced' } as const;
+    const [first] = leads(restNormal(examined(two)));
     expect(first).toBe(
       'Stenose zwischen Bauchaorta und Femoralis links; dazu ein Verschluss zwischen Femoralis links und Poplitea links',
     );
