@@ -7,6 +7,7 @@ export const LAYERS = [
   'examination',
   'pressures',
   'bedside',
+  'triage',
   'staging',
   'localisation',
   'flow',

@@ -51,7 +51,7 @@ export const DEFAULT_PRESSURE_SETTINGS: PressureSettings = {
   drop: '30',
   sideDifference: '20',
   exercise: 'more-than',
-  threat: 'parc-2015',
+  threat: 'gvg-2019',
 };
 
 /** Settings with the defaults filled in. */

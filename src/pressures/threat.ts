@@ -1,6 +1,6 @@
 import type { Side } from '../anatomy/index.js';
-import type { Pressures } from '../examination/index.js';
-import { indexOf, mmHgAt, numeratorOf } from './indices.js';
+import type { Pressures, PressureSite } from '../examination/index.js';
+import { indexOf, mmHgAt } from './indices.js';
 import type { PressureSettings } from './settings.js';
 import { beyond, type Limit, THREAT_CRITERIA } from './tables.js';
 
@@ -12,10 +12,29 @@ export interface Threat {
   readonly value: number;
   readonly limit: number;
   readonly inclusive: boolean;
+  /** The artery an ankle pressure was taken from. */
+  readonly site?: PressureSite;
+}
+
+/** The ankle pressure that counts among the arteries a cuff could close: one that cannot be closed is left out, its sister counts. */
+function compressibleAnkle(
+  pressures: Pressures,
+  side: Side,
+  settings: PressureSettings,
+): { readonly site: PressureSite; readonly mmHg: number } | undefined {
+  const measured = (['dorsalis-pedis', 'posterior-tibial'] as const).flatMap((site) => {
+    const mmHg = mmHgAt(pressures[site], side);
+    return mmHg === undefined ? [] : [{ site, mmHg }];
+  });
+  const [first, second] = measured;
+  if (!first || !second) return first;
+  const secondHigher = second.mmHg > first.mmHg;
+  return secondHigher === (settings.ankle === 'higher') ? second : first;
 }
 
 /**
- * Which absolute pressures of a leg support a threatened limb. A stiff artery's ankle pressure says nothing and is left out.
+ * Which absolute pressures of a leg support a threatened limb. An artery that no cuff closes is left out;
+ * its sister counts and is named. An index above the limit for incompressible arteries leaves out both.
  * @param tissueLoss whether the limb has an ulcer or gangrene, for which most sources set higher limits
  */
 export function limbThreats(
@@ -29,9 +48,10 @@ export function limbThreats(
     ? criterion.tissueLoss
     : criterion.restPain;
   const index = indexOf('ankle', side, pressures, settings);
-  const stiff = index?.band === 'incompressible';
+  const stiff = index?.value !== undefined && index.band === 'incompressible';
+  const ankle = compressibleAnkle(pressures, side, settings);
   const values: Record<Threat['measure'], number | undefined> = {
-    ankle: stiff ? undefined : numeratorOf(pressures, 'ankle', side, settings.ankle).numerator?.mmHg,
+    ankle: stiff ? undefined : ankle?.mmHg,
     index: stiff ? undefined : index?.value,
     toe: mmHgAt(pressures.toe, side),
     tcpo2: pressures.tcpo2?.[side],
@@ -40,6 +60,15 @@ export function limbThreats(
     const value = values[measure];
     const limit = limits[measure];
     if (value === undefined || !limit || !beyond(value, limit)) return [];
-    return [{ side, measure, value, limit: limit.value, inclusive: limit.inclusive }];
+    return [
+      {
+        side,
+        measure,
+        value,
+        limit: limit.value,
+        inclusive: limit.inclusive,
+        ...(measure === 'ankle' && ankle && { site: ankle.site }),
+      },
+    ];
   });
 }

@@ -283,6 +283,7 @@ export const pressures: PressureWords = {
     threat: {
       label: 'Bedrohte Extremität nach',
       options: {
+        'gvg-2019': 'Global Vascular Guidelines 2019',
         'parc-2015': 'PARC 2015',
         'consensus-1991': 'Europäischer Konsens 1991',
         'tasc-2': 'TASC II',

@@ -279,6 +279,7 @@ export const pressures = {
     threat: {
       label: 'Threatened limb by',
       options: {
+        'gvg-2019': 'Global Vascular Guidelines 2019',
         'parc-2015': 'PARC 2015',
         'consensus-1991': 'European consensus 1991',
         'tasc-2': 'TASC II',

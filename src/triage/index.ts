@@ -1,0 +1,17 @@
+export * from './acute-class.js';
+export * from './disease.js';
+export { FLAG_CODES, FLAGS, type FlagClass, type FlagCode, type RedFlag, type Team, TEAMS } from './flag.js';
+export * from './facts.js';
+export * from './flags.js';
+export { type Ground, type GroundCode, given, type ThreatMeasure } from './ground.js';
+export * from './infection.js';
+export * from './limb.js';
+export * from './onset.js';
+export * from './onset-edits.js';
+export * from './points.js';
+export * from './questions.js';
+export * from './record.js';
+export * from './settings.js';
+export * from './sources.js';
+export * from './urgency.js';
+export * from './wounds.js';

@@ -1,0 +1,192 @@
+/**
+ * Every number and every arguable choice of the triage tables. The weights and thresholds together keep the urgency from
+ * falling when a sign is added; whoever changes one weight should read `points.ts` first.
+ */
+export interface TriageSettings {
+  /** Points of each group of findings; a group counts once, with its highest line. */
+  readonly points: {
+    readonly colour: { readonly ischaemic: number; readonly fixed: number; readonly whenEndsNormal: number };
+    readonly temperature: {
+      readonly cold: number;
+      readonly cool: number;
+      readonly coldWhenEndsNormal: number;
+      readonly coolWhenEndsNormal: number;
+    };
+    readonly flow: {
+      readonly silent: number;
+      readonly endsAbsent: number;
+      readonly oneEndAbsent: number;
+      readonly proximalAbsent: number;
+      readonly proximalAbsentEndPresent: number;
+      readonly poplitealAbsent: number;
+      readonly poplitealAbsentEndPresent: number;
+      readonly endPressureLow: number;
+    };
+    readonly refill: number;
+    readonly veins: number;
+    readonly complaint: { readonly suddenPain: number; readonly restPain: number; readonly new: number };
+    readonly feeling: { readonly partly: number; readonly lost: number };
+    readonly power: number;
+    readonly muscle: { readonly tender: number; readonly tense: number };
+  };
+  /** Capillary refill counts beyond this, in seconds. */
+  readonly refillOver: number;
+  /** The highest end pressure counts below this, in mmHg. */
+  readonly endPressureBelow: number;
+  /** Under this many hours a limb is acutely affected, however it began. */
+  readonly acuteUnderHours: number;
+  /** Sum of all points from which an acute limb, or one of unknown onset, is seen at once or the same day. */
+  readonly acute: { readonly now: number; readonly today: number };
+  /** Points of circulation and skin from which a chronic limb is seen, and those beside which a deficit counts. */
+  readonly chronic: {
+    readonly today: number;
+    readonly soon: number;
+    readonly deficitFrom: number;
+    readonly feelingNowFrom: number;
+  };
+  /** Points from which the onset is asked, and from which everything is asked. */
+  readonly ask: { readonly onset: number; readonly all: number };
+  /** Chronic loss of feeling with absent pulses in a limb that is warm. */
+  readonly chronicNumbness: 'today' | 'now';
+  /** Weakness of unknown onset where both end arteries are normal. */
+  readonly weaknessWithPulses: 'now' | 'today';
+  /** A limb without a pulse, of unknown onset, and nothing else. */
+  readonly pulselessAlone: 'ask' | 'today';
+  /** Sudden pain in a limb whose circulation is shown to be normal. */
+  readonly suddenPainShownNormal: 'none' | 'today';
+  /** What keeps the classes of an acute limb apart where sources differ. */
+  readonly acuteClass: {
+    /** Continuing rest pain keeps IIa open, is ignored, or means at least IIb. */
+    readonly restPain: 'opens-IIa' | 'ignored' | 'at-least-IIb';
+    /** A tender muscle means at least this. */
+    readonly tender: 'IIa' | 'IIb';
+  };
+  readonly injury: {
+    readonly indexBelow: number;
+    readonly index: 'now' | 'today';
+    /** A weak pulse beyond an injury with an index not below the limit, nothing else. */
+    readonly reducedAlone: 'now' | 'today';
+    /** A systolic bruit over a punctured groin, nothing else. */
+    readonly bruitOverPuncture: 'now' | 'today';
+  };
+  /** Difference of the arms beyond which a dissection is thought of, in mmHg. */
+  readonly armDifferenceOver: number;
+  /** An expansile aorta where pain was not asked for. */
+  readonly aortaUnasked: 'today' | 'soon';
+  /** An expansile or unusually easy popliteal pulse without an acute leg. */
+  readonly poplitealAneurysm: 'soon' | 'today' | 'now';
+  /** Flow lost beyond a graft or stent, onset not stated. */
+  readonly graftUnstated: 'today' | 'now';
+  /** Radial pulse absent after a catheter, hand otherwise well. */
+  readonly radialAfterCatheter: 'soon' | 'none';
+  /** Dry gangrene of a leg, no diabetes. */
+  readonly dryGangrene: 'today' | 'soon';
+  /** Which diabetic foot ulcer with arterial disease is an emergency: with any, or only index below 0.60 or toe below 40. */
+  readonly diabeticUlcer: 'any-disease' | 'severe-disease';
+  /** Hours after a cold injury until which it is seen at once and the same day. */
+  readonly coldInjury: { readonly now: number; readonly today: number };
+  readonly infection: {
+    /** Local signs that make an infection. */
+    readonly signs: number;
+    /** Redness counts as a sign beyond this, in cm. */
+    readonly rednessOver: number;
+    /** Redness that reaches this far is moderate, in cm. */
+    readonly moderateFrom: number;
+    /** Redness exactly that far. */
+    readonly atModerate: 'moderate' | 'mild';
+    /** Signs of the systemic inflammatory response that make it severe. */
+    readonly systemic: number;
+  };
+}
+
+export const DEFAULT_TRIAGE_SETTINGS: TriageSettings = {
+  points: {
+    colour: { ischaemic: 4, fixed: 8, whenEndsNormal: 1 },
+    temperature: { cold: 4, cool: 1, coldWhenEndsNormal: 1, coolWhenEndsNormal: 0 },
+    flow: {
+      silent: 8,
+      endsAbsent: 4,
+      oneEndAbsent: 2,
+      proximalAbsent: 4,
+      proximalAbsentEndPresent: 2,
+      poplitealAbsent: 4,
+      poplitealAbsentEndPresent: 0,
+      endPressureLow: 4,
+    },
+    refill: 2,
+    veins: 4,
+    complaint: { suddenPain: 8, restPain: 4, new: 4 },
+    feeling: { partly: 4, lost: 8 },
+    power: 8,
+    muscle: { tender: 4, tense: 8 },
+  },
+  refillOver: 4.5,
+  endPressureBelow: 50,
+  acuteUnderHours: 336,
+  acute: { now: 8, today: 6 },
+  chronic: { today: 12, soon: 8, deficitFrom: 4, feelingNowFrom: 8 },
+  ask: { onset: 4, all: 6 },
+  chronicNumbness: 'today',
+  weaknessWithPulses: 'now',
+  pulselessAlone: 'ask',
+  suddenPainShownNormal: 'none',
+  acuteClass: { restPain: 'opens-IIa', tender: 'IIa' },
+  injury: { indexBelow: 0.9, index: 'now', reducedAlone: 'now', bruitOverPuncture: 'now' },
+  armDifferenceOver: 20,
+  aortaUnasked: 'today',
+  poplitealAneurysm: 'soon',
+  graftUnstated: 'today',
+  radialAfterCatheter: 'soon',
+  dryGangrene: 'today',
+  diabeticUlcer: 'any-disease',
+  coldInjury: { now: 24, today: 72 },
+  infection: { signs: 2, rednessOver: 0.5, moderateFrom: 2, atModerate: 'moderate', systemic: 2 },
+};
+
+/** Choices of one's own, as deep as wanted. */
+export type DeepPartial<T> = { readonly [K in keyof T]?: T[K] extends object ? DeepPartial<T[K]> : T[K] };
+export type TriageChoices = DeepPartial<TriageSettings>;
+
+function filled<T extends object>(defaults: T, choices: DeepPartial<T>): T {
+  const entries = Object.entries(defaults).map(([key, value]: [string, unknown]) => {
+    const own = (choices as Record<string, unknown>)[key];
+    if (own === undefined) return [key, value];
+    return [key, typeof value === 'object' && value !== null ? filled(value, own as object) : own];
+  });
+  return Object.fromEntries(entries) as T;
+}
+
+/** Settings with the defaults filled in; choices given later win. */
+export function triageSettings(...choices: readonly (TriageChoices | undefined)[]): TriageSettings {
+  return choices.reduce<TriageSettings>(
+    (settings, own) => (own && Object.keys(own).length ? filled(settings, own) : settings),
+    DEFAULT_TRIAGE_SETTINGS,
+  );
+}
+
+/** A choice that a clinician should sign: where it is set, what else it may be, and which sentence it decides. */
+export interface OpenChoice {
+  readonly setting: string;
+  readonly otherwise: readonly (string | number)[];
+}
+
+/** The choices the sources leave open. The default of each stands in {@link DEFAULT_TRIAGE_SETTINGS}. */
+export const OPEN_CHOICES: readonly OpenChoice[] = [
+  { setting: 'chronicNumbness', otherwise: ['now'] },
+  { setting: 'injury.index', otherwise: ['today'] },
+  { setting: 'graftUnstated', otherwise: ['now'] },
+  { setting: 'aortaUnasked', otherwise: ['soon'] },
+  { setting: 'dryGangrene', otherwise: ['soon'] },
+  { setting: 'infection.atModerate', otherwise: ['mild'] },
+  { setting: 'weaknessWithPulses', otherwise: ['today'] },
+  { setting: 'radialAfterCatheter', otherwise: ['none'] },
+  { setting: 'refillOver', otherwise: [2, 3, 5] },
+  { setting: 'poplitealAneurysm', otherwise: ['today', 'now'] },
+  { setting: 'suddenPainShownNormal', otherwise: ['today'] },
+  { setting: 'injury.bruitOverPuncture', otherwise: ['today'] },
+  { setting: 'injury.reducedAlone', otherwise: ['today'] },
+  { setting: 'diabeticUlcer', otherwise: ['severe-disease'] },
+  { setting: 'pulselessAlone', otherwise: ['today'] },
+  { setting: 'acuteClass.restPain', otherwise: ['ignored', 'at-least-IIb'] },
+  { setting: 'acuteClass.tender', otherwise: ['IIb'] },
+];

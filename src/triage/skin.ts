@@ -1,0 +1,130 @@
+import { releasedArtery } from '../bedside/index.js';
+import type { Case, Raised } from './flag.js';
+import { given, type Ground } from './ground.js';
+import { limbGrounds } from './limb-grounds.js';
+import { hasDeficit, type LimbState } from './limb.js';
+import { contextOf, type Digit } from './record.js';
+
+const BLUE = ['blue', 'mottled', 'fixed-mottled'];
+
+/** The digits in one state. */
+export function digitsIn({ facts: { inspection } }: LimbState, state: string): Digit[] {
+  const entries = Object.entries(inspection.digits ?? {}) as [Digit, string][];
+  return entries.filter(([, found]) => found === state).map(([digit]) => digit);
+}
+
+/** Swollen and blue: veins closed to the last. Source: emergency teaching pages. A swollen calf without it is another pathway. */
+function phlegmasia(state: LimbState): Raised[] {
+  const { limb, facts, onset, began } = state;
+  const { colour, oedema, muscle } = facts.inspection;
+  const { symptom, suddenPain } = facts.history;
+  if (onset === 'chronic' || !oedema || oedema === 'none') return [];
+  const blue = BLUE.includes(colour ?? '');
+  const hurts = symptom === 'rest-pain' || suddenPain || began.newComplaint;
+  const hard = muscle === 'tender' || muscle === 'tense' || muscle === 'rigid';
+  const urgent = hurts || hard || hasDeficit(state);
+  if (!blue && !(colour === 'pale' && urgent)) return [];
+  const because: Ground[] = [
+    ...(colour ? [{ code: 'colour', value: colour } as const] : []),
+    { code: 'oedema', value: oedema },
+    ...limbGrounds(state).filter(({ code }) => code !== 'colour'),
+  ];
+  return [{ code: 'phlegmasia', urgency: urgent ? 'now' : 'today', limb, because }];
+}
+
+/** Source: Handford 2014; 72 h: WMS guideline (from memory). A time unknown counts as the worst. */
+function coldInjury({ examination, settings }: Case, { limb }: LimbState): Raised[] {
+  const injury = contextOf(examination).coldInjury?.[limb.kind]?.[limb.side];
+  if (!injury) return [];
+  const { hours } = injury;
+  const { now, today } = settings.coldInjury;
+  const urgency = hours === undefined || hours <= now ? 'now' : hours <= today ? 'today' : 'soon';
+  const because: Ground[] = [{ code: 'cold-injury', ...(hours !== undefined && { hours }) }];
+  return [{ code: 'cold-injury', urgency, limb, because }];
+}
+
+/** Ulcers, gangrene and blue fingers of a hand. Sources: reviews of critical digital ischaemia; hypothenar hammer. */
+function hand(known: Case, state: LimbState): Raised[] {
+  const { limb, facts, onset, points } = state;
+  if (limb.kind !== 'arm') return [];
+  const { inspection, history } = facts;
+  const dead = inspection.gangrene !== undefined && inspection.gangrene !== 'none';
+  const deadDigits = digitsIn(state, 'gangrene');
+  const sore =
+    (inspection.ulcer !== undefined && inspection.ulcer !== 'none') || digitsIn(state, 'ulcer').length > 0;
+  const tissue = known.examination.history?.risks?.includes('connective-tissue-disease') === true;
+  const sick = ['pale', ...BLUE].includes(inspection.colour ?? '');
+  const ofUlcer: Ground[] =
+    inspection.ulcer && inspection.ulcer !== 'none'
+      ? [{ code: 'ulcer', depth: inspection.ulcer, place: inspection.ulcerPlace }]
+      : given(digitsIn(state, 'ulcer').length, {
+          code: 'digits',
+          state: 'ulcer',
+          digits: digitsIn(state, 'ulcer'),
+        } as const);
+  const ofGangrene: Ground[] = [
+    ...(dead && inspection.gangrene
+      ? [{ code: 'gangrene', kind: inspection.gangrene, extent: inspection.gangreneExtent } as const]
+      : []),
+    ...given(deadDigits.length, { code: 'digits', state: 'gangrene', digits: deadDigits } as const),
+  ];
+  const flags: Raised[] = [];
+  const beyond = inspection.gangreneExtent !== undefined && inspection.gangreneExtent !== 'digits';
+  if ((dead && inspection.gangrene !== 'wet') || deadDigits.length) {
+    const urgency = dead && beyond && onset !== 'chronic' ? 'now' : 'today';
+    flags.push({ code: 'threatened-hand', urgency, limb, because: [...ofGangrene, ...ofUlcer] });
+  } else if (sore && (sick || points.flow >= 2 || tissue)) {
+    const urgent = history.symptom === 'rest-pain' && onset !== 'chronic';
+    flags.push({
+      code: 'threatened-hand',
+      urgency: urgent ? 'now' : 'today',
+      limb,
+      because: [
+        ...ofUlcer,
+        ...limbGrounds(state),
+        ...given(tissue, { code: 'connective-tissue-disease' } as const),
+      ],
+    });
+  }
+  const arch = known.examination.bedside?.['hand-arch']?.[limb.side];
+  const white = releasedArtery(arch?.ulnar, arch?.limit) === 'blocked';
+  const cold =
+    history.coldFingers === true ||
+    sick ||
+    inspection.temperature === 'cool' ||
+    inspection.temperature === 'cold';
+  if (white && (cold || sore)) {
+    const because: Ground[] = [
+      { code: 'ulnar-release-white' },
+      ...given(history.coldFingers, { code: 'cold-fingers' } as const),
+      ...ofUlcer,
+    ];
+    flags.push({ code: 'ulnar-artery-hand', urgency: sore ? 'today' : 'soon', limb, because });
+  }
+  return flags;
+}
+
+/** Blue digits, or a blue foot with both pulses acutely: emboli. Source: pages on blue toe syndrome. */
+function digits(state: LimbState): Raised[] {
+  const { limb, facts, bothEndsNormal, onset } = state;
+  const { colour } = facts.inspection;
+  const blue = digitsIn(state, 'blue');
+  const foot =
+    limb.kind === 'leg' && (colour === 'blue' || colour === 'mottled') && bothEndsNormal && onset === 'acute';
+  if (!blue.length && !foot) return [];
+  const because: Ground[] = [
+    ...given(blue.length, { code: 'digits', state: 'blue', digits: blue } as const),
+    ...(foot && colour ? [{ code: 'colour', value: colour } as const] : []),
+  ];
+  return [{ code: 'digital-ischaemia', urgency: 'today', limb, because }];
+}
+
+/** Flags of what is seen on a limb besides the points: veins, cold injury, hand and digits. */
+export function skinFlags(known: Case): Raised[] {
+  return known.limbs.flatMap((state) => [
+    ...phlegmasia(state),
+    ...coldInjury(known, state),
+    ...hand(known, state),
+    ...digits(state),
+  ]);
+}
