@@ -9,8 +9,8 @@ export const LAYERS = [
   'bedside',
   'triage',
   'staging',
-  'localisation',
   'flow',
+  'localisation',
   'statements',
   'locale',
   'interchange',
@@ -20,6 +20,9 @@ export const LAYERS = [
 
 /** Layers that the entries without a DOM (every file directly in src but index.ts) may not reach. */
 const ABOVE_CORE = ['drawing', 'elements'];
+
+/** Layers that only some others may load: the map knows nothing of the simulated patient, nor does the localisation it tests. */
+const APART = { flow: ['flow', 'lesson', 'elements'] };
 
 /** Calls `check(node, specifier)` for everything that names another module: import, export from, import(), import type. */
 export function visitSpecifiers(check) {
@@ -64,6 +67,9 @@ function fault(from, specifier) {
   if (!toLayer) return `an entry ("${to}") is imported by nothing in src but other entries`;
   if (LAYERS.indexOf(toLayer) > LAYERS.indexOf(fromLayer)) {
     return `imports run downward only: "${fromLayer}" lies below "${toLayer}"`;
+  }
+  if (APART[toLayer]?.includes(fromLayer) === false) {
+    return `"${toLayer}" is loaded only by ${APART[toLayer].join(', ')}, and by entries of the package`;
   }
   if (/\/define\.js$/.test(to) && !/\/define\.ts$/.test(from)) {
     return 'only define modules and src/index.ts import a define module; a class module has no side effect';

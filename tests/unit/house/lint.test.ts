@@ -68,6 +68,9 @@ describe('the layer rule', () => {
     ['anatomy/sites.ts', "import { sides } from './sides';", 'ends in ".js"'],
     ['anatomy/sites.ts', "import { x } from '../../tests/x.js';", 'nothing outside src'],
     ['anatomy/sites.ts', "import { x } from 'pulse-map/core';", 'not by the package name'],
+    ['localisation/read.ts', "import { x } from '../flow/simulate.js';", 'is loaded only by'],
+    ['locale/en/map.ts', "import { x } from '../../flow/simulate.js';", 'is loaded only by'],
+    ['flow/simulate.ts', "import { x } from '../localisation/read.js';", 'imports run downward only'],
     ['helpers/x.ts', "import { x } from '../anatomy/index.js';", '"helpers" is no layer'],
   ])('refuses in %s: %s', (path, code, reason) => {
     expect(faults(path, code)).toEqual([expect.stringContaining(reason)]);
