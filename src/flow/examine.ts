@@ -1,0 +1,164 @@
+import { isListeningSite, LISTENING_PLACES, placeKey, SIDES, type Side } from '../anatomy/index.js';
+import {
+  type AgeBand,
+  emptyExamination,
+  type Examination,
+  type PulseFinding,
+  type ScaleId,
+} from '../examination/index.js';
+import { type Findings, findingsOf, gradeOf, readSite } from './findings/index.js';
+import { readCuffs } from './findings/pressures.js';
+import { readSites } from './findings/pulses.js';
+import type { PatientInput } from './patient.js';
+import { inPosition, simulate, type Simulation } from './simulate.js';
+import { asReported, type ExaminerSkill } from './generate/examiner.js';
+
+export const EXAMINED_PARTS = [
+  'pulses',
+  'bruits',
+  'delays',
+  'pressures',
+  'exercise',
+  'bedside',
+  'history',
+] as const;
+export type ExaminedPart = (typeof EXAMINED_PARTS)[number];
+
+/** How a patient is examined. */
+export interface ExamineOptions {
+  /** What is examined; everything where it is left out. */
+  readonly parts?: readonly ExaminedPart[];
+  readonly scale?: ScaleId;
+  /** Who examines: a perfect hand where it is left out. */
+  readonly examiner?: { readonly seed: number; readonly skill?: ExaminerSkill };
+}
+
+export function ageBandOf(age: number): AgeBand {
+  if (age < 20) return 'under-20';
+  if (age < 40) return '20-39';
+  if (age < 60) return '40-59';
+  return age < 80 ? '60-79' : '80-over';
+}
+
+type Tree = { [key: string]: Tree | unknown };
+/** Writes a value at a path of a plain object, making what is missing on the way. */
+function put(into: Tree, path: readonly string[], value: unknown): void {
+  if (value === undefined) return;
+  const [last, ...way] = [...path].reverse();
+  let at = into;
+  for (const step of way.reverse()) at = (at[step] ??= {}) as Tree;
+  at[last!] = value;
+}
+
+function pulses(into: Tree, findings: Findings): void {
+  for (const { place, grade, doppler } of findings.sites) {
+    const finding: PulseFinding = {
+      grade,
+      doppler,
+      ...(grade !== 'absent' && findings.thrills.has(placeKey(place)) && isListeningSite(place.site)
+        ? { thrill: true as const }
+        : {}),
+    };
+    put(into, ['pulses', place.site, place.side], finding);
+  }
+}
+
+function bruits(into: Tree, findings: Findings): void {
+  for (const place of LISTENING_PLACES) {
+    const bruit = findings.bruits.get(placeKey(place)) ?? 'none';
+    put(into, ['bruits', place.site, place.side], { bruit });
+  }
+}
+
+function cuffs(
+  into: Tree,
+  at: readonly string[],
+  readings: Findings['cuffs'],
+  only?: readonly string[],
+): void {
+  for (const [site, sides] of Object.entries(readings)) {
+    if (only && !only.includes(site)) continue;
+    for (const [side, value] of Object.entries(sides)) put(into, [...at, site, side], value);
+  }
+  // Without a pressure in either arm the record takes no arm at all.
+  const arms = readings.brachial;
+  if (arms?.right === 0 && arms.left === 0) {
+    for (const side of SIDES) delete ((into.pressures as Tree).brachial as Tree)[side];
+  }
+}
+
+function bedside(into: Tree, simulation: Simulation, findings: Findings): void {
+  for (const side of SIDES) {
+    const { pallorAngle, pallorTime, colourReturn, venousFilling } = findings.posture[side];
+    put(into, ['bedside', 'elevation', side], {
+      pallor: pallorAngle !== undefined,
+      angle: pallorAngle ?? 90,
+      ...(pallorTime === undefined ? {} : { seconds: pallorTime }),
+    });
+    put(into, ['bedside', 'colour-return', side], { seconds: colourReturn });
+    put(into, ['bedside', 'venous-filling', side], { seconds: venousFilling });
+    const { radial, ulnar } = findings.hands[side];
+    put(into, ['bedside', 'hand-arch', side], {
+      method: 'modified',
+      radial: { seconds: radial },
+      ulnar: { seconds: ulnar },
+    });
+    const percent = simulation.patient.outlet[side];
+    if (percent !== undefined)
+      put(into, ['bedside', 'hyperabduction', side], inArmPosition(simulation, side, percent));
+  }
+}
+
+/** The radial pulse before and in the position of the arm. */
+function inArmPosition(simulation: Simulation, side: Side, percent: number): unknown {
+  const place = { site: 'radial', side } as const;
+  const before = readSite(simulation, place);
+  const during = readSite(inPosition(simulation, side, percent), place);
+  return { before: before.grade, during: gradeOf('radial', during.pulsePressure, during.share) };
+}
+
+function history(into: Tree, simulation: Simulation, findings: Findings): void {
+  const { age, lesions, collaterals, rhythm } = simulation.patient;
+  put(into, ['context', 'ageBand'], ageBandOf(age));
+  if (lesions.some(({ narrowing }) => narrowing > 0))
+    put(into, ['onset'], collaterals === 'fresh' ? 'acute' : 'chronic');
+  put(into, ['history', 'rhythm'], rhythm);
+  for (const side of SIDES) put(into, ['context', 'legClaudication', side], findings.walking[side].where);
+}
+
+/**
+ * Examines a simulated patient: a record with everything that the rules of this folder derive from flow and pulse. The same
+ * patient, options and seed give the same record.
+ * @throws RangeError where a lesion names an artery or a place that the tree does not have
+ */
+export function examine(patient: PatientInput, options: ExamineOptions = {}): Examination {
+  return examineSimulation(simulate(patient), options);
+}
+
+/** As {@link examine}, of a simulation that was already computed. */
+export function examineSimulation(simulation: Simulation, options: ExamineOptions = {}): Examination {
+  const { parts = EXAMINED_PARTS, scale, examiner } = options;
+  const findings = findingsOf(simulation);
+  const record = { ...emptyExamination(scale) } as Tree;
+  const has = (part: ExaminedPart): boolean => parts.includes(part);
+  if (has('pulses')) pulses(record, findings);
+  if (has('bruits')) bruits(record, findings);
+  if (has('delays')) {
+    const { radioRadial, radioFemoral } = findings.delays;
+    put(record, ['delays', 'radioRadial'], radioRadial);
+    for (const side of SIDES) put(record, ['delays', 'radioFemoral', side], radioFemoral[side]);
+  }
+  if (has('pressures')) cuffs(record, ['pressures'], findings.cuffs);
+  if (has('exercise') && simulation.patient.state === 'rest') {
+    const walked = simulate({ ...simulation.patient, state: 'walked' });
+    cuffs(record, ['pressures', 'afterExercise'], readCuffs(walked, readSites(walked)), [
+      'brachial',
+      'dorsalis-pedis',
+      'posterior-tibial',
+    ]);
+  }
+  if (has('bedside')) bedside(record, simulation, findings);
+  if (has('history')) history(record, simulation, findings);
+  const examination = record as unknown as Examination;
+  return examiner ? asReported(examination, examiner.seed, examiner.skill) : examination;
+}
