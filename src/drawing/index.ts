@@ -1,3 +1,4 @@
+export * from './affine.js';
 export * from './arteries.js';
 export * from './calibre.js';
 export * from './collaterals.js';
