@@ -1,8 +1,9 @@
 import { type Place, siteDefinition } from '../../anatomy/index.js';
 
-/** A part of the body that fits on a narrow screen. */
-export type Half = 'right-arm' | 'left-arm' | 'legs';
-export type Part = Half | 'arms';
+/** What of the body is shown where not all of it fits. */
+export type Crop = 'right-arm' | 'left-arm' | 'arms' | 'legs';
+/** What of it fits on the narrowest screen. */
+export type NarrowCrop = Exclude<Crop, 'arms'>;
 
 /** Below this width of the element not the whole body is shown and the chooser is a sheet, in px. */
 export const NARROW = 640;
@@ -36,23 +37,23 @@ export function aroundFigure(width: number): number {
   return 130 * (columnAt(width)?.grow ?? 1);
 }
 
-/** The parts to choose from at a width. */
-export function partsAt(width: number): readonly Part[] {
+/** The crops to choose from at a width. */
+export function cropsAt(width: number): readonly Crop[] {
   return width >= BOTH_ARMS ? ['arms', 'legs'] : ['right-arm', 'left-arm', 'legs'];
 }
 
-/** The part that shows a half at a width. */
-export function partShown(half: Half, width: number): Part {
-  return half !== 'legs' && width >= BOTH_ARMS ? 'arms' : half;
+/** The crop that shows a narrow one at a width. */
+export function cropShown(crop: NarrowCrop, width: number): Crop {
+  return crop !== 'legs' && width >= BOTH_ARMS ? 'arms' : crop;
 }
 
-/** The half that a part stands for. */
-export function halfIn(part: Part): Half {
-  return part === 'arms' ? 'right-arm' : part;
+/** The narrow crop to remember for one that was chosen. */
+export function narrowCrop(crop: Crop): NarrowCrop {
+  return crop === 'arms' ? 'right-arm' : crop;
 }
 
-/** The half of the body that shows a place. */
-export function halfWith({ site, side }: Place): Half {
+/** The narrow crop that shows a place. */
+export function cropWith({ site, side }: Place): NarrowCrop {
   const { region } = siteDefinition(site);
   return side !== 'midline' && (region === 'head' || region === 'arm') ? `${side}-arm` : 'legs';
 }

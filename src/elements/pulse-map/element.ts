@@ -1,49 +1,45 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, query, state } from 'lit/decorators.js';
-import {
-  isPulseSite,
-  type Place,
-  placeFromKey,
-  type PlaceKey,
-  placeKey,
-  PULSE_PLACES,
-} from '../../anatomy/index.js';
-import { type Layout, placesIn, travel, type View } from '../../drawing/index.js';
-import { type Examination, type ScaleStep, setFields, unstatedPlaces } from '../../examination/index.js';
-import type { OpenPlaceEvent } from '../pulse-reading/events.js';
+import { property } from 'lit/decorators.js';
+import { type Place, placeFromKey, type PlaceKey, placeKey, PULSE_PLACES } from '../../anatomy/index.js';
+import type { View } from '../../drawing/index.js';
+import { type Examination, setFields, unstatedPlaces } from '../../examination/index.js';
+import { readByRule } from '../../localisation/index.js';
+import { ruleLeads } from '../../statements/index.js';
 import { glyphStyles } from '../common/glyph.js';
-import { WidthController } from '../common/width-controller.js';
+import { LabelClickController } from '../common/label-click.js';
+import { type Later, LaterController } from '../common/later.js';
+import { addStyles } from '../common/more-styles.js';
+import { RecordElement, type RecordReader } from '../common/record-element.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { TrailingController } from '../common/trailing.js';
 import { unreadStyles } from '../common/unread-notice.js';
-import { renderAlso, renderLimbActs } from './onset-and-delays.js';
+import type { LimbFlags } from '../limb-flags/element.js';
+import type { OpenPlaceEvent } from '../pulse-reading/events.js';
+import { reader } from '../pulse-reading/reader.js';
+import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
-import { DrawnElement, type Frame } from './drawn-element.js';
+import { aroundFigure, cropWith, readingRoom } from './crops.js';
 import { later } from './fetched.js';
+import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
 import type { FigureView } from './figure/render.js';
 import { figureStyles } from './figure/styles.js';
-import { renderStatus } from './status.js';
-import {
-  aroundFigure,
-  type Half,
-  halfIn,
-  halfWith,
-  NARROW,
-  partsAt,
-  partShown,
-  readingRoom,
-} from './crops.js';
-import { DrawingPointer } from './hand/site-pointer.js';
-import { Recorder, type RecorderHost, type Said } from './recorder.js';
-import { type DrawingPoint, SiteFinder } from './hand/site-finder.js';
-import { siteKeydown } from './hand/site-keys.js';
+import { renderSurface } from './figure/surface.js';
+import { Hand } from './hand/press.js';
+import { SiteFinder } from './hand/site-finder.js';
+import { SiteKeys } from './hand/site-keys.js';
+import { SiteTool } from './hand/site-tool.js';
+import { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
+import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './picture/export.js';
+import { SheetController } from './print/controller.js';
+import { Recorder } from './recorder.js';
+import { Session } from './session.js';
 import { SkinController } from './skin/controller.js';
-import { renderStage, Stage } from './figure/figure-view.js';
+import { renderStatus } from './status.js';
 import { mapStyles } from './styles.js';
-import { tableActs } from './table/acts.js';
-import { renderToolbar, type ToolbarActs } from './toolbar.js';
+import { Toolbar } from './toolbar.js';
 
-/** Width assumed until the element has one. */
-const UNMEASURED = 820;
+/** Least width of a picture for which nobody asked another, in px: enough for the full names of all sites. */
+const NAMED = 760;
 
 /**
  * A map of the arteries of all four limbs on which one click, touch, pen or key records a pulse or a bruit; it shows where
@@ -74,90 +70,61 @@ const UNMEASURED = 820;
  * @csspart table - The table of findings.
  * @csspart reading - The panel that says where the block is.
  */
-export class PulseMap extends DrawnElement {
+export class PulseMap extends RecordElement {
   static override styles = [tokenStyles, controlStyles, unreadStyles, glyphStyles, mapStyles, figureStyles];
+  /** Makes the element of the red flags known, which comes later; the define module says how. */
+  static defineFlags: (element: typeof LimbFlags) => void = () => undefined;
 
   /** Whether the record is shown as figure or as table. */
   @property({ reflect: true }) display: 'figure' | 'table' = 'figure';
   /** An earlier record whose findings are shown beside each site, changes stressed. */
   @property({ attribute: false }) compare: Examination | null = null;
+  /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
+  @property({ reflect: true }) view: View | 'auto' = 'auto';
+  /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
+  @property({ type: Boolean, attribute: 'no-reading' }) noReading = false;
+  /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */
+  @property({ type: Boolean, attribute: 'no-flags' }) noFlags = false;
 
-  @state() private half: Half = 'legs';
-  @state() private active: PlaceKey = 'right femoral';
-  @state() private preview: PlaceKey | undefined;
-  @state() private carried: ScaleStep | undefined;
-  @state() private painting: readonly PlaceKey[] = [];
-  @state() private dragged: readonly DrawingPoint[] = [];
-  @state() private help = false;
-  @state() private more = false;
-  @state() private said: Said | undefined;
-
-  @query('.figure') private figure!: SVGSVGElement | null;
-  @query('.site[tabindex="0"]') private activeSite!: HTMLElement | null;
-
-  readonly #measure = new WidthController(this, UNMEASURED);
-  readonly #stage = new Stage();
-  readonly #sites = new SiteFinder(() => this.figure);
-  readonly #recording: RecorderHost = {
+  readonly #session = new Session(this, {
     store: () => this.store,
     words: () => this.words,
     editable: () => this.editable,
-    commit: (next, field) => this.edit(next, field),
-    said: (said) => (this.said = said),
-  };
-  readonly #recorder = new Recorder(this.#recording);
-  readonly #chooser = new ChooserController(
-    {
-      element: this,
-      examination: () => this.examination,
-      words: () => this.words,
-      sheet: () => this.#narrow,
-      onSite: (event) => this.#sites.under(event) !== undefined,
-      next: (place) => travel(place, 'next', placesIn(this.#view)),
-      focusSite: (key) => this.#focusSite(key),
-    },
-    this.#recorder,
+    edit: (next, field) => this.edit(next, field),
+  });
+  readonly #recorder = new Recorder(this.#session);
+  readonly #finder = new SiteFinder(this);
+  readonly #chooser = new Chooser(this.#session, this.#recorder);
+  readonly #chooserPanel = new ChooserController(this.#session, this.#chooser, this.#finder);
+  readonly #hand = new Hand(
+    this,
+    this.#finder,
+    new SiteTool(this.#session, this.#recorder, this.#chooser, this.#finder),
   );
-  readonly #pointer = new DrawingPointer(this, {
-    surface: () => this.figure,
-    sites: this.#sites,
-    carrying: () => this.carried !== undefined && this.editable,
-    tap: (key) => this.#tap(key),
-    erase: (keys) => {
-      if (this.editable) this.#recorder.clear(...keys.flatMap((key) => placeFromKey(key) ?? []));
-    },
-    stroke: (keys) => {
-      const places = keys.flatMap((key) => placeFromKey(key) ?? []);
-      if (this.carried && this.editable) this.#recorder.stroke(places, this.carried);
-    },
-    mirror: (to) => {
-      const place = placeFromKey(to);
-      if (place && this.editable) this.#recorder.sameAsOther(place);
-    },
-    drag: (key, line) => {
-      this.preview = key;
-      this.dragged = line;
-    },
-    preview: (key) => (this.preview = this.editable ? key : undefined),
-    strokePreview: (keys) => (this.painting = keys),
-  });
+  readonly #skin = new SkinController(this.#session, this.#recorder, this.#hand, this.#chooser, this.#finder);
+  readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
+  readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
+  readonly #figures = new FigureViews();
+  readonly #sheet = new SheetController(this);
+  readonly #reading = new TrailingController(this, () => this.examination);
+  readonly #later = new LaterController(
+    this,
+    later,
+    () => this.#showsLater,
+    () => this.#notFetched(),
+  );
 
-  readonly #skin = new SkinController(this, this.#recording, this.#recorder, {
-    surface: () => this.figure,
-    layout: () => this.#sites.layout as Layout,
-    point: (event) => this.#sites.point(event),
-    begin: () => {
-      this.carried = undefined;
-      this.#chooser.close(false);
-    },
-    show: (half) => (this.half = half),
-  });
+  constructor() {
+    super();
+    new LabelClickController(this);
+  }
 
   /** Moves the focus to the active site. */
   override focus(options?: FocusOptions): void {
     if (this.barred) return;
     // Nothing of the figure is there while the table is shown.
-    (this.activeSite ?? this.renderRoot.querySelector<HTMLElement>('.table select'))?.focus(options);
+    const first = this.renderRoot.querySelector<HTMLElement>('.site[tabindex="0"]');
+    (first ?? this.renderRoot.querySelector<HTMLElement>('.table select'))?.focus(options);
   }
 
   /**
@@ -168,91 +135,96 @@ export class PulseMap extends DrawnElement {
     const key = typeof place === 'string' ? place : placeKey(place);
     const found = placeFromKey(key);
     if (!found) throw new RangeError(`no such site: "${key}"`);
-    if (!placesIn(this.#view).includes(found)) this.half = halfWith(found);
-    this.#openAt(key, true);
+    if (!this.#session.shown.includes(found)) this.#session.change({ crop: cropWith(found) });
+    this.#chooser.openAt(found, true);
   }
 
-  get #width(): number {
-    return this.#measure.width;
+  /**
+   * The figure as it stands now as an SVG document of its own, which needs no style sheet, font or address outside it: body,
+   * arteries, findings, marks, names, likely blocks, and a legend of the scale.
+   * @throws RangeError for a width that is none; Error while the element is not in a page or its record is not read
+   */
+  toSVG(options: PictureOptions = {}): string {
+    return this.#picture(options).text;
   }
 
-  get #narrow(): boolean {
-    return this.#width < NARROW;
+  /**
+   * The same as {@link toSVG} as an image.
+   * @throws RangeError for a width or scale that is none; Error while the element is not in a page, or when the browser cannot draw it
+   */
+  async toPNG({ scale = 2, ...options }: PNGOptions = {}): Promise<Blob> {
+    return drawPNG(this.#picture(options), inRange('scale', scale, Number.MIN_VALUE, 8));
   }
 
-  get #beside(): boolean {
-    return readingRoom(this.#width) > 0 && !this.noReading;
-  }
-
-  get #view(): View {
-    if (this.view !== 'auto') return this.view;
-    return this.#narrow ? partShown(this.half, this.#width) : 'whole';
-  }
-
-  protected override get showsLater(): boolean {
-    return super.showsLater || this.#asksForLater;
+  /** Whether there is something to show of what is fetched after the first paint. */
+  get #showsLater(): boolean {
+    return this.#asksForLater || this.recordState !== 'empty';
   }
 
   get #asksForLater(): boolean {
-    return this.help || this.display === 'table' || this.#chooser.open !== undefined;
+    const { help, open } = this.#session.now;
+    return help || this.display === 'table' || open !== undefined;
   }
 
-  protected override notFetched(): void {
+  #notFetched(): void {
     if (!this.#asksForLater) return;
-    this.help = false;
     this.display = 'figure';
     this.#chooser.close(false);
-    this.said = { what: this.words.map.notFetched };
+    this.#session.change({ help: false, said: { what: this.words.map.notFetched } });
+  }
+
+  protected override get reader(): Later<RecordReader> {
+    return later;
+  }
+
+  protected override taken(): void {
+    // The reading of the record before must not stand beside the new one, not even for a frame.
+    this.#reading.value = this.examination;
+    this.#session.change({ said: undefined });
+  }
+
+  /** What has something to show comes before the first paint, so that nothing moves then; all else follows it. */
+  protected override scheduleUpdate(): void | Promise<void> {
+    const { missing } = this.#later;
+    if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
+    return missing.then(() => super.scheduleUpdate() as void);
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const done = await super.getUpdateComplete();
+    const { missing } = this.#later;
+    if (!missing && !this.#reading.settled) return done;
+    await Promise.all([missing, this.#reading.settled]);
+    if (missing) this.requestUpdate();
+    return super.getUpdateComplete();
   }
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    const shown = placesIn(this.#view);
-    const active = placeFromKey(this.active);
-    if (!active || !shown.includes(active)) this.active = placeKey(shown[0] as Place);
+    const { shown, now } = this.#session;
+    const active = placeFromKey(now.active);
+    if (!active || !shown.includes(active)) this.#session.change({ active: placeKey(shown[0] as Place) });
     if (!this.editable) {
       this.#chooser.close(false);
       this.#skin.leave();
     }
-  }
-
-  protected override taken(): void {
-    super.taken();
-    this.said = undefined;
+    if (!later.part) return;
+    addStyles(this.renderRoot, later.part.laterStyles);
+    reader.part ??= later.part.limbs;
+    (this.constructor as typeof PulseMap).defineFlags(later.part.LimbFlags);
   }
 
   protected override render(): TemplateResult {
     const { examination, words, unreadNotice } = this;
     if (unreadNotice) return unreadNotice;
-    const view = this.figureView();
-    this.#sites.layout = view.layout;
-    const unstated = unstatedPlaces(examination).length;
+    const { now } = this.#session;
+    const view = this.#figureView();
+    this.#finder.layout = view.layout;
     const total = PULSE_PLACES.length;
-    return html`${this.sheet}${this.noFlags ? nothing : html`<limb-flags .examination=${examination} lang=${this.lang || nothing}></limb-flags>`}
-      ${renderToolbar(
-        {
-          scale: examination.scale,
-          canUndo: this.store.canUndo,
-          canRedo: this.store.canRedo,
-          editable: this.editable,
-          carried: this.carried,
-          drawing: this.#skin.on,
-          unstated,
-          total,
-          display: this.display,
-          parts:
-            this.view === 'auto' && this.#narrow && this.display === 'figure' ? partsAt(this.#width) : [],
-          part: partShown(this.half, this.#width),
-          help: this.help,
-          more: this.more,
-          narrow: this.#narrow,
-          wide: readingRoom(this.#width) > 0,
-          view: this.view,
-          words,
-        },
-        this.#toolbarActs,
-      )}
-      ${this.#skin.palette()} ${this.help ? later.part?.renderHelp(words) : nothing}
+    const stated = total - unstatedPlaces(examination).length;
+    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags .examination=${examination} lang=${this.lang || nothing}></limb-flags>`}
+      ${this.#toolbar.template()} ${this.#skin.palette()}
+      ${now.help ? later.part?.renderHelp(words) : nothing}
       <div
         class="main ${this.#beside ? 'beside' : ''}"
         role="group"
@@ -260,135 +232,99 @@ export class PulseMap extends DrawnElement {
         @open-place=${this.#openFromReading}
       >
         <div>
-          ${this.display === 'table' ? this.#table() : renderStage(view, this.#skin.on ? 'skinning' : this.carried ? 'drawing' : '', this.#skin.hand ?? this.#pointer, this.#keydown, this.#focusin)}
-          ${renderStatus(this.said, total - unstated, total, examination.scale, words)}
+          ${this.display === 'table' ? this.#table() : renderSurface(view, now, this.#hand, this.#keys)}
+          ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${words.map.earlier(words.map.when(this.compare.examinedAt))}</p>` : nothing}
           ${this.#skin.list()}
-          ${renderAlso(examination, this.editable, words, (fields) => this.edit(setFields(examination, fields)))}
-          ${renderLimbActs(this.editable, words, {
-            fill: (limb) => this.#recorder.fillLimb(limb),
-            clear: (limb) => this.#recorder.clearLimb(limb),
-          })}
+          ${renderOnsetAndDelays(examination, this.editable, words, (fields) => this.edit(setFields(examination, fields)))}
+          ${renderLimbActs(this.editable, words, this.#recorder)}
         </div>
         ${
           this.noReading
             ? nothing
             : html`<div class="reading" part="reading">
-                <pulse-reading .examination=${this.read} lang=${this.lang || nothing}></pulse-reading>
+                <pulse-reading
+                  .examination=${this.#reading.value}
+                  lang=${this.lang || nothing}
+                ></pulse-reading>
               </div>`
         }
       </div>
-      ${this.#chooser.template()}`;
+      ${this.#chooserPanel.template()}`;
   }
 
-  protected override figureView(frame?: Frame): FigureView {
-    const { examination, words, carried, painting, active, preview, dragged, editable, barred } = this;
-    const own = this.#beside ? this.#width - readingRoom(this.#width) : this.#width;
-    return (frame ? new Stage() : this.#stage).view(
+  /** Whether the reading stands beside the figure. */
+  get #beside(): boolean {
+    return this.#session.wide && !this.noReading;
+  }
+
+  /** What the figure shows, laid out for a frame; without one in the element's own room. */
+  #figureView(frame?: Frame): FigureView {
+    const { examination, words, editable, barred } = this;
+    const { now, width, view } = this.#session;
+    const { active, open, preview, drag, brush, painted } = now;
+    return (frame ? new FigureViews() : this.#figures).view(
       {
-        view: frame?.view ?? this.#view,
-        width: frame?.width ?? own,
+        view: frame?.view ?? view,
+        width: frame?.width ?? (this.#beside ? width - readingRoom(width) : width),
         height: frame?.height,
-        around: aroundFigure(this.#width),
+        around: aroundFigure(width),
         examination,
-        read: this.read,
+        read: this.#reading.value,
         earlier: this.compare ?? undefined,
-        painting: carried && { keys: painting, step: carried },
+        painting: brush && { keys: painted, step: brush },
         words,
       },
-      { active, open: this.#chooser.open, preview, dragged, editable, barred, skin: this.#skin },
+      { active, open, preview, drag, editable, barred, skin: this.#skin },
     );
+  }
+
+  /** The sheet of paper, while one prints. */
+  #printed(): TemplateResult | typeof nothing {
+    const { examination, words, lang } = this;
+    const view = this.view === 'auto' ? 'whole' : this.view;
+    return this.#sheet.template((frame) => {
+      this.#reading.value = examination;
+      return {
+        figure: untouched(this.#figureView({ ...frame, view })),
+        examination,
+        title: this.labelText || words.map.name,
+        lang,
+        flags: !this.noFlags,
+        reading: !this.noReading,
+        words,
+      };
+    });
+  }
+
+  #picture({ scheme = 'light', width }: PictureOptions): ReturnType<typeof drawSVG> {
+    const { examination, words } = this;
+    if (!this.isConnected)
+      throw new Error('picture: found the element outside any page, expected it inside one');
+    if (this.unreadNotice)
+      throw new Error(`picture: found a ${this.recordState} record, expected one that has been read`);
+    if (width !== undefined) inRange('width', width, 280, 4096);
+    this.#reading.value = examination;
+    const view = this.#figureView({ width: width ?? Math.max(NAMED, this.#figureView().layout.width) });
+    const text = {
+      title: this.labelText || words.map.name,
+      sentences: ruleLeads(readByRule(examination)).map(words.rule.lead),
+      scale: examination.scale,
+    };
+    return drawSVG(this.renderRoot, untouched(view), text, scheme);
   }
 
   #table(): TemplateResult | undefined {
+    const { examination, editable, words } = this;
     return later.part?.renderTable(
-      {
-        examination: this.examination,
-        earlier: this.compare ?? undefined,
-        editable: this.editable,
-        words: this.words,
-      },
-      tableActs(this.#recorder, (key) => this.#openAt(key, true)),
-    );
-  }
-
-  readonly #toolbarActs: ToolbarActs = {
-    undo: () => this.#recorder.undo(),
-    redo: () => this.#recorder.redo(),
-    carry: (step) => {
-      this.#skin.leave();
-      this.carried = step;
-      this.#chooser.close(false);
-    },
-    draw: () => {
-      this.display = 'figure';
-      this.#skin.toggle();
-    },
-    restNormal: () => this.#recorder.restNormal(),
-    scale: (scale) => {
-      this.carried = undefined;
-      this.edit(setFields(this.examination, { scale }));
-    },
-    display: (display) => {
-      this.#chooser.close(false);
-      this.display = display;
-    },
-    view: (view) => (this.view = view),
-    part: (half) => {
-      this.#chooser.close(false);
-      this.half = halfIn(half);
-    },
-    help: () => (this.help = !this.help),
-    more: () => (this.more = !this.more),
-  };
-
-  #tap(key: PlaceKey): void {
-    const place = placeFromKey(key);
-    if (!place || !this.editable) return;
-    this.active = key;
-    if (this.carried && isPulseSite(place.site)) this.#recorder.grade(place, this.carried);
-    else if (this.#chooser.open === key) this.#chooser.close(true);
-    else this.#openAt(key, false);
-  }
-
-  #openAt(key: PlaceKey, focusInside: boolean): void {
-    if (!this.editable) return;
-    this.active = key;
-    this.#chooser.openAt(key, focusInside);
-  }
-
-  #focusSite(key: PlaceKey): void {
-    this.active = key;
-    // In the table its button stands for the site.
-    const button = `.table [data-anchor="${key}"]`;
-    void this.rendered().then(() =>
-      (this.activeSite ?? this.renderRoot.querySelector<HTMLElement>(button))?.focus(),
+      { examination, earlier: this.compare ?? undefined, editable, words },
+      { recorder: this.#recorder, chooser: this.#chooser },
     );
   }
 
   readonly #openFromReading = (event: OpenPlaceEvent): void => {
     event.stopPropagation();
     this.openPlace(event.place);
-  };
-
-  readonly #keydown = siteKeydown({
-    sites: this.#sites,
-    editable: () => this.editable,
-    shown: () => placesIn(this.#view),
-    focusSite: (key) => this.#focusSite(key),
-    help: () => (this.help = !this.help),
-    escape: () => {
-      this.help = false;
-      this.carried = undefined;
-      this.#skin.leave();
-      this.#chooser.close(false);
-    },
-    record: (place, act) => this.#chooser.recordByKey(place, act),
-  });
-
-  readonly #focusin = (event: FocusEvent): void => {
-    const key = this.#sites.of(event);
-    if (key) this.active = key;
   };
 }
 

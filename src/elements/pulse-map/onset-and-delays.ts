@@ -1,9 +1,10 @@
 import { html, type TemplateResult } from 'lit';
-import { type Limb, LIMBS, SIDES } from '../../anatomy/index.js';
+import { LIMBS, SIDES } from '../../anatomy/index.js';
 import { ARM_DELAYS, type Delays, type Examination, LEG_DELAYS, ONSETS } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import { fold } from '../common/fold.js';
 import { renderSelect } from '../common/select.js';
+import type { Recorder } from './recorder.js';
 
 function choice<T extends string>(
   label: string,
@@ -29,7 +30,7 @@ function tidy<T extends object>(value: T): T | undefined {
 }
 
 /** Onset, and the pulses compared in time between the arms and between arm and leg. */
-export function renderAlso(
+export function renderOnsetAndDelays(
   examination: Examination,
   editable: boolean,
   words: Messages,
@@ -76,11 +77,7 @@ export function renderAlso(
 }
 
 /** Acts on a whole limb: fill what is blank from the other side, or take everything back. */
-export function renderLimbActs(
-  editable: boolean,
-  words: Messages,
-  acts: { fill(limb: Limb): void; clear(limb: Limb): void },
-): TemplateResult {
+export function renderLimbActs(editable: boolean, words: Messages, recorder: Recorder): TemplateResult {
   const { map } = words;
   return fold(
     map.wholeLimbs,
@@ -89,10 +86,20 @@ export function renderLimbActs(
       html`<div class="limbs">
         ${LIMBS.map(
           (limb) =>
-            html`<button type="button" class="button" ?disabled=${!editable} @click=${() => acts.fill(limb)}>
+            html`<button
+                type="button"
+                class="button"
+                ?disabled=${!editable}
+                @click=${() => recorder.fillLimb(limb)}
+              >
                 ${map.fillLimb(limb)}
               </button>
-              <button type="button" class="button" ?disabled=${!editable} @click=${() => acts.clear(limb)}>
+              <button
+                type="button"
+                class="button"
+                ?disabled=${!editable}
+                @click=${() => recorder.clearLimb(limb)}
+              >
                 ${map.clearLimb(limb)}
               </button>`,
         )}

@@ -19,40 +19,22 @@ import {
   unstatedPlaces,
 } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
-import type { Messages } from '../../locale/index.js';
 import { ruleLeads } from '../../statements/index.js';
-import type { RecordStore } from '../common/record-store.js';
-
-/** What was recorded last, for the status strip: a site with what is there now, or a sentence. */
-export interface Said {
-  readonly where?: string;
-  readonly what: string;
-  /** What the rule says now and did not say before. */
-  readonly reading?: string;
-}
-
-export interface RecorderHost {
-  store(): RecordStore;
-  words(): Messages;
-  editable(): boolean;
-  /** Makes an edit one step, or with a field being typed in part of one; false when nothing changed or may change. */
-  commit(next: Examination, field?: unknown): boolean;
-  said(said: Said): void;
-}
+import type { Said, Session } from './session.js';
 
 /** The field of a note, for edits that are one step. */
 const NOTE = 'note';
 
 /** Every act of the map on the record, each one undo step that says what it did. */
 export class Recorder {
-  constructor(private readonly host: RecorderHost) {}
+  constructor(private readonly session: Session) {}
 
   get #examination(): Examination {
-    return this.host.store().examination;
+    return this.session.examination;
   }
 
   grade(place: Place, { grade, increased }: ScaleStep): void {
-    this.#commit(place, setPulse(this.#examination, place, { grade, ...(increased && { increased }) }));
+    this.#record(place, setPulse(this.#examination, place, { grade, ...(increased && { increased }) }));
   }
 
   /** The same grade on several sites, as one step. */
@@ -61,14 +43,14 @@ export class Recorder {
     const last = felt.at(-1);
     if (!last) return;
     const patch = { grade, ...(increased && { increased }) };
-    this.#commit(
+    this.#record(
       last,
       felt.reduce((next, place) => setPulse(next, place, patch), this.#examination),
     );
   }
 
   bruit(place: Place, bruit: BruitFinding['bruit']): void {
-    if (isListeningSite(place.site)) this.#commit(place, setBruit(this.#examination, place, { bruit }));
+    if (isListeningSite(place.site)) this.#record(place, setBruit(this.#examination, place, { bruit }));
   }
 
   /** The next bruit in turn: not listened, none, systolic, continuous. */
@@ -82,97 +64,92 @@ export class Recorder {
   toggle(place: Place, field: 'thrill' | 'expansile'): void {
     if (!isPulseSite(place.site)) return this.sayNothingTo(place, 'feel');
     const now = pulseAt(this.#examination, place)?.[field];
-    this.#commit(place, setPulse(this.#examination, place, { [field]: now ? undefined : true }));
+    this.#record(place, setPulse(this.#examination, place, { [field]: now ? undefined : true }));
   }
 
   doppler(place: Place, doppler: PulseFinding['doppler']): void {
-    this.#commit(place, setPulse(this.#examination, place, { doppler }));
+    this.#record(place, setPulse(this.#examination, place, { doppler }));
   }
 
   reason(place: Place, couldNotExamine: PulseFinding['couldNotExamine']): void {
-    this.#commit(place, this.#set(place, { couldNotExamine }));
+    this.#record(place, this.#set(place, { couldNotExamine }));
   }
 
   /** Why a bruit could not be listened for, at a site where a pulse is felt too. */
   bruitReason(place: Place, couldNotExamine: BruitFinding['couldNotExamine']): void {
-    this.#commit(place, setBruit(this.#examination, place, { couldNotExamine }));
+    this.#record(place, setBruit(this.#examination, place, { couldNotExamine }));
   }
 
   clearPart(place: Place, of: 'pulse' | 'bruit'): void {
-    this.#commit(place, (of === 'pulse' ? clearPulse : clearBruit)(this.#examination, place));
+    this.#record(place, (of === 'pulse' ? clearPulse : clearBruit)(this.#examination, place));
   }
 
   /** Records at a place what stands at the same site of the other side. */
   sameAsOther(place: Place): void {
-    this.#commit(place, copyFromOtherSide(this.#examination, place));
+    this.#record(place, copyFromOtherSide(this.#examination, place));
   }
 
   fillLimb(limb: Limb): void {
-    const { map } = this.host.words();
-    this.#act(
-      () => this.host.commit(fillFromOtherSide(this.#examination, limb)),
-      (changed) => ({ what: changed ? map.limbFilled(limb) : map.limbUnchanged(limb) }),
-    );
+    const { map } = this.session.words;
+    const before = this.#lesions();
+    const changed = this.session.record.edit(fillFromOtherSide(this.#examination, limb));
+    this.#tell({ what: changed ? map.limbFilled(limb) : map.limbUnchanged(limb) }, before);
   }
 
   clearLimb(limb: Limb): void {
-    const { map } = this.host.words();
-    this.#act(
-      () => this.host.commit(clearLimb(this.#examination, limb)),
-      (changed) => ({ what: changed ? map.limbCleared(limb) : map.limbUnchanged(limb) }),
-    );
+    const { map } = this.session.words;
+    const before = this.#lesions();
+    const changed = this.session.record.edit(clearLimb(this.#examination, limb));
+    this.#tell({ what: changed ? map.limbCleared(limb) : map.limbUnchanged(limb) }, before);
   }
 
   /** Records a note as it is typed; said once it is done. */
   note(place: Place, text: string): void {
-    this.host.commit(this.#set(place, { note: text.trim() || undefined }), NOTE);
+    this.session.record.edit(this.#set(place, { note: text.trim() || undefined }), NOTE);
   }
 
   /** The note's field was left. */
   noteDone(place: Place): void {
-    if (this.host.store().settle()) this.host.said(this.#standing(place));
+    if (this.session.store.settle()) this.session.say(this.#standing(place));
   }
 
   clear(...places: readonly Place[]): void {
     const last = places.at(-1);
-    if (last) this.#commit(last, places.reduce(clearPlace, this.#examination));
+    if (last) this.#record(last, places.reduce(clearPlace, this.#examination));
   }
 
   restNormal(): void {
+    const before = this.#lesions();
     const count = unstatedPlaces(this.#examination).length;
-    this.#act(
-      () => this.host.commit(restNormal(this.#examination)),
-      (changed) => (changed ? { what: this.host.words().map.restNormal(count) } : undefined),
-    );
+    const changed = this.session.record.edit(restNormal(this.#examination));
+    if (changed) this.#tell({ what: this.session.words.map.restNormal(count) }, before);
   }
 
   undo(): void {
-    this.#act(
-      () => this.host.editable() && this.host.store().undo(),
-      (changed) => (changed ? { what: this.host.words().map.undone } : undefined),
-    );
+    const before = this.#lesions();
+    const changed = this.session.editable && this.session.store.undo();
+    if (changed) this.#tell({ what: this.session.words.map.undone }, before);
   }
 
   redo(): void {
-    this.#act(
-      () => this.host.editable() && this.host.store().redo(),
-      (changed) => (changed ? { what: this.host.words().map.redone } : undefined),
-    );
+    const before = this.#lesions();
+    const changed = this.session.editable && this.session.store.redo();
+    if (changed) this.#tell({ what: this.session.words.map.redone }, before);
   }
 
   /** That a digit is no grade of the scale in use. */
   sayNotOnScale(digit: number): void {
-    this.host.said({ what: this.host.words().map.notOnScale(digit, this.#examination.scale) });
+    this.session.say({ what: this.session.words.map.notOnScale(digit, this.#examination.scale) });
   }
 
   /** Why an act had no effect, where a site has no pulse to feel or nothing to listen for. */
   sayNothingTo(place: Place, what: 'feel' | 'hear'): void {
-    this.host.said(this.host.words().map.nothingTo(place, what));
+    this.session.say(this.session.words.map.nothingTo(place, what));
   }
 
   /** What stands at a place now, for the status strip. */
   #standing(place: Place): Said {
-    const words = this.host.words();
+    const words = this.session.words;
     const examination = this.#examination;
     const what = words.map.findings(
       pulseAt(examination, place),
@@ -191,29 +168,26 @@ export class Recorder {
       : setBruit(this.#examination, place, patch);
   }
 
-  #commit(place: Place, next: Examination): void {
-    this.#act(
-      () => this.host.commit(next),
-      () => this.#standing(place),
-    );
+  /** Makes an edit at a place, and tells what stands there then. */
+  #record(place: Place, next: Examination): void {
+    const before = this.#lesions();
+    this.session.record.edit(next);
+    this.#tell(this.#standing(place), before);
   }
 
   /** Where the rule sees something wrong, in its sentences; empty where it sees nothing. */
   #lesions(): readonly string[] {
     const reading = readByRule(this.#examination);
     const any = Object.values(reading).some(({ outcome }) => outcome === 'lesion');
-    return any ? ruleLeads(reading).map(this.host.words().rule.lead) : [];
+    return any ? ruleLeads(reading).map(this.session.words.rule.lead) : [];
   }
 
-  /** Does an act and says it, with what it changed about the reading. */
-  #act(change: () => boolean, said: (changed: boolean) => Said | undefined): void {
-    const before = this.#lesions();
-    const done = said(change());
-    if (!done) return;
+  /** Tells what was done, and what it changed about the reading. */
+  #tell(said: Said, before: readonly string[]): void {
     const now = this.#lesions();
     const fresh = now.filter((sentence) => !before.includes(sentence));
     const reading =
-      before.length && !now.length ? this.host.words().map.nothingWrongNow : fresh.join('. ') || undefined;
-    this.host.said({ ...done, ...(reading && { reading }) });
+      before.length && !now.length ? this.session.words.map.nothingWrongNow : fresh.join('. ') || undefined;
+    this.session.say({ ...said, ...(reading && { reading }) });
   }
 }

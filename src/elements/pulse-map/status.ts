@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { ScaleId } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import type { Said } from './recorder.js';
+import type { Said } from './session.js';
 
 /** The strip under the figure: what was recorded last, spoken too; how far the examination is; the scale. */
 export function renderStatus(

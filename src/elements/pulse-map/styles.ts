@@ -76,7 +76,7 @@ export const mapStyles = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr);
   }
-  .stage {
+  .surface {
     position: relative;
     min-inline-size: 0;
     overflow: clip;

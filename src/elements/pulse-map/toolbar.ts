@@ -1,29 +1,38 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep } from '../../examination/index.js';
+import { PULSE_PLACES } from '../../anatomy/index.js';
+import {
+  SCALES,
+  SCALE_IDS,
+  type ScaleId,
+  type ScaleStep,
+  setFields,
+  unstatedPlaces,
+} from '../../examination/index.js';
 import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon, shownForStep } from '../common/glyph.js';
 import { ICONS } from '../common/icons.js';
 import { renderSelect } from '../common/select.js';
-import type { Part } from './crops.js';
+import type { Chooser } from './chooser/chooser.js';
+import { type Crop, cropsAt, narrowCrop } from './crops.js';
+import type { Recorder } from './recorder.js';
+import type { Session } from './session.js';
+import type { SkinController } from './skin/controller.js';
 
-/** What a carried pen leaves on a site: a grade, or that it could not be examined is left to the chooser. */
-export type Carried = ScaleStep | undefined;
-
-export interface ToolbarView {
+interface ToolbarView {
   readonly scale: ScaleId;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly editable: boolean;
-  readonly carried: Carried;
+  readonly brush: ScaleStep | undefined;
   /** Whether the hand draws on the skin. */
   readonly drawing: boolean;
   readonly unstated: number;
   readonly total: number;
   readonly display: 'figure' | 'table';
-  /** The parts to choose from while not all of the figure fits; none where all does. */
-  readonly parts: readonly Part[];
-  readonly part: Part;
+  /** The crops to choose from while not all of the figure fits; none where all does. */
+  readonly crops: readonly Crop[];
+  readonly crop: Crop;
   readonly help: boolean;
   readonly more: boolean;
   readonly narrow: boolean;
@@ -33,21 +42,97 @@ export interface ToolbarView {
   readonly words: Messages;
 }
 
-export interface ToolbarActs {
-  undo(): void;
-  redo(): void;
-  carry(step: Carried): void;
-  draw(): void;
-  restNormal(): void;
-  scale(scale: ScaleId): void;
-  display(display: 'figure' | 'table'): void;
-  part(part: Part): void;
-  view(view: View | 'auto'): void;
-  help(): void;
-  more(): void;
+/** The row of tools above the figure. */
+export class Toolbar {
+  constructor(
+    private readonly session: Session,
+    private readonly recorder: Recorder,
+    private readonly chooser: Chooser,
+    private readonly skin: SkinController,
+  ) {}
+
+  template(): TemplateResult {
+    const { session } = this;
+    const { examination, store, editable, narrow, wide, width, words, now } = session;
+    const { view, display } = session.element;
+    const { scale } = examination;
+    return renderToolbar(
+      {
+        scale,
+        canUndo: store.canUndo,
+        canRedo: store.canRedo,
+        editable,
+        brush: now.brush,
+        drawing: this.skin.on,
+        unstated: unstatedPlaces(examination).length,
+        total: PULSE_PLACES.length,
+        display,
+        crops: view === 'auto' && narrow && display === 'figure' ? cropsAt(width) : [],
+        crop: session.crop,
+        help: now.help,
+        more: now.more,
+        narrow,
+        wide,
+        view,
+        words,
+      },
+      this,
+    );
+  }
+
+  undo(): void {
+    this.recorder.undo();
+  }
+
+  redo(): void {
+    this.recorder.redo();
+  }
+
+  /** Takes up a grade as a brush, or with none puts it down. */
+  brush(step: ScaleStep | undefined): void {
+    this.skin.leave();
+    this.session.change({ brush: step });
+    this.chooser.close(false);
+  }
+
+  draw(): void {
+    this.session.element.display = 'figure';
+    this.skin.toggle();
+  }
+
+  restNormal(): void {
+    this.recorder.restNormal();
+  }
+
+  scale(scale: ScaleId): void {
+    this.session.change({ brush: undefined });
+    this.session.record.edit(setFields(this.session.examination, { scale }));
+  }
+
+  display(display: 'figure' | 'table'): void {
+    this.chooser.close(false);
+    this.session.element.display = display;
+  }
+
+  view(view: View | 'auto'): void {
+    this.session.element.view = view;
+  }
+
+  crop(crop: Crop): void {
+    this.chooser.close(false);
+    this.session.change({ crop: narrowCrop(crop) });
+  }
+
+  help(): void {
+    this.session.change({ help: !this.session.now.help });
+  }
+
+  more(): void {
+    this.session.change({ more: !this.session.now.more });
+  }
 }
 
-function normalButton({ unstated, total, editable, words }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function normalButton({ unstated, total, editable, words }: ToolbarView, acts: Toolbar): TemplateResult {
   const text =
     unstated === 0
       ? words.map.allRecorded(total)
@@ -62,13 +147,13 @@ function normalButton({ unstated, total, editable, words }: ToolbarView, acts: T
     class="button steady"
     data-longest=${longest}
     ?disabled=${!editable || unstated === 0}
-    @click=${acts.restNormal}
+    @click=${() => acts.restNormal()}
   >
     ${text}
   </button>`;
 }
 
-function drawButton({ drawing, editable, words }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function drawButton({ drawing, editable, words }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<button
     type="button"
     class="button"
@@ -76,13 +161,13 @@ function drawButton({ drawing, editable, words }: ToolbarView, acts: ToolbarActs
     aria-label=${words.marks.tool}
     aria-pressed=${drawing ? 'true' : 'false'}
     ?disabled=${!editable}
-    @click=${acts.draw}
+    @click=${() => acts.draw()}
   >
     ${ICONS.pencil}<span>${words.marks.toolShort}<span class="caption"> ${words.marks.toolRest}</span></span>
   </button>`;
 }
 
-function carry({ scale, carried, editable, words }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function brushes({ scale, brush, editable, words }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<span class="group" role="group" aria-label=${words.map.carry}>
     ${SCALES[scale].steps.map(
       (step) =>
@@ -90,9 +175,9 @@ function carry({ scale, carried, editable, words }: ToolbarView, acts: ToolbarAc
           type="button"
           class="button icon bare"
           aria-label=${words.map.carryStep(words.examination.step(step))}
-          aria-pressed=${step === carried ? 'true' : 'false'}
+          aria-pressed=${step === brush ? 'true' : 'false'}
           ?disabled=${!editable}
-          @click=${() => acts.carry(step === carried ? undefined : step)}
+          @click=${() => acts.brush(step === brush ? undefined : step)}
         >
           ${glyphIcon(shownForStep(step), GLYPH_SIZE.map)}
         </button>`,
@@ -121,29 +206,29 @@ function segments<T extends string>(
   </span>`;
 }
 
-function scaleChoice({ words, scale, editable }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function scaleChoice({ words, scale, editable }: ToolbarView, acts: Toolbar): TemplateResult {
   return renderSelect<ScaleId>({
     label: words.map.scale,
     classes: ['scale', 'button'],
     options: SCALE_IDS.map((id) => [id, words.examination.scales[id]] as const),
     chosen: scale,
     disabled: !editable,
-    pick: acts.scale,
+    pick: (scale) => acts.scale(scale),
   });
 }
 
-function viewChoice({ words, view, display }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function viewChoice({ words, view, display }: ToolbarView, acts: Toolbar): TemplateResult {
   return renderSelect<View | 'auto'>({
     label: words.map.viewLabel,
     classes: ['scale', 'button'],
     options: (['auto', ...VIEWS] as const).map((option) => [option, words.map.views[option]] as const),
     chosen: view,
     disabled: display === 'table',
-    pick: acts.view,
+    pick: (view) => acts.view(view),
   });
 }
 
-function displayChoice({ words, display }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function displayChoice({ words, display }: ToolbarView, acts: Toolbar): TemplateResult {
   return segments(
     words.map.shown,
     [
@@ -151,44 +236,44 @@ function displayChoice({ words, display }: ToolbarView, acts: ToolbarActs): Temp
       ['table', words.map.tableView],
     ] as const,
     display,
-    acts.display,
+    (option) => acts.display(option),
   );
 }
 
-function helpButton({ words, help }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function helpButton({ words, help }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<button
     type="button"
     class="button icon"
     aria-label=${words.map.help}
     aria-expanded=${help ? 'true' : 'false'}
-    @click=${acts.help}
+    @click=${() => acts.help()}
   >
     <b>?</b>
   </button>`;
 }
 
-function moreButton({ words, more }: ToolbarView, acts: ToolbarActs): TemplateResult {
+function moreButton({ words, more }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<button
     type="button"
     class="button icon"
     aria-label=${words.map.more}
     aria-expanded=${more ? 'true' : 'false'}
-    @click=${acts.more}
+    @click=${() => acts.more()}
   >
     ${ICONS.more}
   </button>`;
 }
 
-/** The row above the figure. Narrow, what does not fit waits behind one button. */
-export function renderToolbar(view: ToolbarView, acts: ToolbarActs): TemplateResult {
-  const { words, narrow, carried, part } = view;
+/** On a narrow screen, what does not fit waits behind one button. */
+function renderToolbar(view: ToolbarView, acts: Toolbar): TemplateResult {
+  const { words, narrow, brush, crop } = view;
   return html`<div class="toolbar" part="toolbar" role="toolbar" aria-label=${words.map.toolbar}>
       <button
         type="button"
         class="button icon"
         aria-label=${words.map.undo}
         ?disabled=${!view.editable || !view.canUndo}
-        @click=${acts.undo}
+        @click=${() => acts.undo()}
       >
         ${ICONS.undo}
       </button>
@@ -197,20 +282,20 @@ export function renderToolbar(view: ToolbarView, acts: ToolbarActs): TemplateRes
         class="button icon"
         aria-label=${words.map.redo}
         ?disabled=${!view.editable || !view.canRedo}
-        @click=${acts.redo}
+        @click=${() => acts.redo()}
       >
         ${ICONS.redo}
       </button>
-      ${narrow ? nothing : html`<span class="hint caption" aria-hidden="true">${words.map.carry}</span>${carry(view, acts)}`}
+      ${narrow ? nothing : html`<span class="hint caption" aria-hidden="true">${words.map.carry}</span>${brushes(view, acts)}`}
       ${normalButton(view, acts)} ${drawButton(view, acts)}
       <span class="space"></span>
       ${
-        view.parts.length
+        view.crops.length
           ? segments(
               words.map.shown,
-              view.parts.map((option) => [option, words.map.views[option]] as const),
-              part,
-              acts.part,
+              view.crops.map((option) => [option, words.map.views[option]] as const),
+              crop,
+              (option) => acts.crop(option),
             )
           : nothing
       }
@@ -221,17 +306,17 @@ export function renderToolbar(view: ToolbarView, acts: ToolbarActs): TemplateRes
     ${
       view.more && !view.wide
         ? html`<div class="toolbar more">
-            ${narrow ? html`${carry(view, acts)}${displayChoice(view, acts)}` : nothing}
+            ${narrow ? html`${brushes(view, acts)}${displayChoice(view, acts)}` : nothing}
             ${scaleChoice(view, acts)}${viewChoice(view, acts)}${narrow ? helpButton(view, acts) : nothing}
           </div>`
         : nothing
     }
     ${
-      carried
+      brush
         ? html`<div class="carrying">
-            ${glyphIcon(shownForStep(carried), GLYPH_SIZE.legend)}
-            <span><b>${words.map.carrying(words.examination.step(carried))}</b> ${words.map.carryHow}</span>
-            <button type="button" class="button" @click=${() => acts.carry(undefined)}>
+            ${glyphIcon(shownForStep(brush), GLYPH_SIZE.legend)}
+            <span><b>${words.map.carrying(words.examination.step(brush))}</b> ${words.map.carryHow}</span>
+            <button type="button" class="button" @click=${() => acts.brush(undefined)}>
               ${words.map.putDown}
             </button>
           </div>`

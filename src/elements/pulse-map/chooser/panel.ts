@@ -11,16 +11,13 @@ import {
   SCALES,
   type ScaleId,
   stepOf,
-  type ScaleStep,
 } from '../../../examination/index.js';
 import { GLYPH_SIZE } from '../../../drawing/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { glyphIcon, markIcon, shownForStep } from '../../common/glyph.js';
 import { ICONS } from '../../common/icons.js';
 import { styled } from '../../common/styled.js';
-
-/** Which part of the chooser is unfolded. */
-export type Unfolded = 'none' | 'bruit' | 'reasons' | 'doppler' | 'note';
+import type { Chooser, Unfolded } from './chooser.js';
 
 export interface ChooserView {
   readonly place: Place;
@@ -34,25 +31,6 @@ export interface ChooserView {
   readonly next: Place | undefined;
   readonly words: Messages;
   readonly sheet: boolean;
-}
-
-/** What a hand can do in the chooser. `done` acts close it unless it is pinned. */
-export interface ChooserActs {
-  grade(step: ScaleStep): void;
-  bruit(bruit: BruitFinding['bruit']): void;
-  toggle(field: 'thrill' | 'expansile'): void;
-  doppler(signal: PulseFinding['doppler']): void;
-  reason(reason: PulseFinding['couldNotExamine']): void;
-  /** What the note's field holds now. */
-  note(text: string): void;
-  /** The note's field was left. */
-  noteDone(): void;
-  clear(): void;
-  sameAsOther(): void;
-  next(): void;
-  close(): void;
-  pin(): void;
-  unfold(part: Unfolded): void;
 }
 
 function radios<T extends string>(
@@ -80,7 +58,7 @@ function radios<T extends string>(
   </div>`;
 }
 
-function grades({ pulse, scale, words }: ChooserView, acts: ChooserActs): TemplateResult {
+function grades({ pulse, scale, words }: ChooserView, acts: Chooser): TemplateResult {
   const chosen = stepOf(pulse, scale);
   const { steps } = SCALES[scale];
   return html`<div
@@ -107,7 +85,7 @@ function grades({ pulse, scale, words }: ChooserView, acts: ChooserActs): Templa
   </div>`;
 }
 
-function toggles({ place, pulse, bruit, unfolded, words }: ChooserView, acts: ChooserActs): TemplateResult {
+function toggles({ place, pulse, bruit, unfolded, words }: ChooserView, acts: Chooser): TemplateResult {
   const heard = bruit?.bruit && bruit.bruit !== 'none' ? bruit.bruit : undefined;
   const toggle = (field: 'thrill' | 'expansile'): TemplateResult =>
     html`<button
@@ -142,7 +120,7 @@ function fold(
   icon: unknown,
   text: string,
   said: string | undefined,
-  acts: ChooserActs,
+  acts: Chooser,
 ): TemplateResult {
   const open = unfolded === part;
   return html`<button
@@ -156,7 +134,7 @@ function fold(
 }
 
 /** The small panel beside an open site. */
-export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateResult {
+export function renderChooser(view: ChooserView, acts: Chooser): TemplateResult {
   const { place, pulse, bruit, unfolded, words, pinned, next } = view;
   const felt = isPulseSite(place.site);
   const heard = isListeningSite(place.site);
@@ -178,11 +156,16 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
         class="button icon bare"
         aria-label=${words.map.pin}
         aria-pressed=${pinned ? 'true' : 'false'}
-        @click=${acts.pin}
+        @click=${() => acts.pin()}
       >
         ${ICONS.pin}
       </button>
-      <button type="button" class="button icon bare" aria-label=${words.map.close} @click=${acts.close}>
+      <button
+        type="button"
+        class="button icon bare"
+        aria-label=${words.map.close}
+        @click=${() => acts.close(true)}
+      >
         ${ICONS.close}
       </button>
     </header>
@@ -190,7 +173,14 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
     ${felt ? grades(view, acts) : nothing} ${toggles(view, acts)}
     ${
       heard && (unfolded === 'bruit' || !felt)
-        ? radios(words.map.bruit, BRUITS, (b) => words.map.bruitOptions[b], bruit?.bruit, acts.bruit, 3)
+        ? radios(
+            words.map.bruit,
+            BRUITS,
+            (b) => words.map.bruitOptions[b],
+            bruit?.bruit,
+            (bruit) => acts.bruit(bruit),
+            3,
+          )
         : nothing
     }
     <div class="folds">
@@ -209,7 +199,7 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
               REASONS,
               (reason) => words.map.reasonWord(reason),
               could,
-              acts.reason,
+              (reason) => acts.reason(reason),
               2,
             )
           : nothing
@@ -231,7 +221,7 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
                     DOPPLER_SIGNALS,
                     (signal) => words.map.dopplerWord(signal),
                     pulse?.doppler,
-                    acts.doppler,
+                    (signal) => acts.doppler(signal),
                     2,
                   )
                 : nothing
@@ -248,27 +238,27 @@ export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateRes
                 maxlength=${LONGEST_TEXT}
                 .value=${live(view.typed ?? note ?? '')}
                 @input=${(event: Event) => acts.note((event.target as HTMLTextAreaElement).value)}
-                @change=${acts.noteDone}
-                @blur=${acts.noteDone}
+                @change=${() => acts.noteDone()}
+                @blur=${() => acts.noteDone()}
               ></textarea>
             </label>`
           : fold(view, 'note', ICONS.pencil, note ? words.map.note : words.map.addNote, note, acts)
       }
     </div>
     <footer>
-      <button type="button" class="button bare" ?disabled=${!anything} @click=${acts.clear}>
+      <button type="button" class="button bare" ?disabled=${!anything} @click=${() => acts.clear()}>
         ${words.map.clear}
       </button>
       ${
         place.side === 'midline'
           ? nothing
-          : html`<button type="button" class="button bare" @click=${acts.sameAsOther}>
+          : html`<button type="button" class="button bare" @click=${() => acts.sameAsOther()}>
               ${words.map.sameAsOther(place.side)}
             </button>`
       }
       ${
         next
-          ? html`<button type="button" class="button bare" @click=${acts.next}>
+          ? html`<button type="button" class="button bare" @click=${() => acts.next()}>
               ${words.map.next(next)}${ICONS.next}
             </button>`
           : nothing

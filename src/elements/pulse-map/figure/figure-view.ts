@@ -1,4 +1,3 @@
-import { html, nothing, type TemplateResult } from 'lit';
 import { type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
   type Collateral,
@@ -15,14 +14,12 @@ import { type Examination, remembered, type ScaleStep } from '../../../examinati
 import type { Messages } from '../../../locale/index.js';
 import { kept } from '../../common/kept.js';
 import { reader } from '../../pulse-reading/reader.js';
-import { type FigureView, renderFigure } from './render.js';
-import { renderCodeLegend } from './code-legend.js';
-import type { Hand } from '../hand/site-pointer.js';
+import type { FigureView } from './render.js';
 import { type Painting, type SiteView, siteView } from './site-view.js';
 
-/** Least greatest height of the figure in px: high enough for a target of 44 px at every site. */
+/** Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. */
 const TALL = 860;
-/** Greatest height of the figure: a tall screen, a wall say, is used. */
+/** Maximum height of the figure: a tall screen, such as one on a wall, is used. */
 function tallest(around: number): number {
   return Math.max(TALL, window.innerHeight - around);
 }
@@ -35,8 +32,8 @@ function enlargement(width: number, height: number): number {
   return Math.min(MOST_ENLARGED, Math.max(1, Math.min(width, height) / WALL));
 }
 
-/** What decides how the figure looks, beside what the hand is doing on it just now. */
-export interface StageView {
+/** What decides how the figure looks besides what the hand does on it just now. */
+export interface FigureSource {
   readonly view: View;
   /** Room for the figure in px. */
   readonly width: number;
@@ -52,10 +49,21 @@ export interface StageView {
   readonly words: Messages;
 }
 
-type HandState = Pick<FigureView, 'active' | 'open' | 'preview' | 'dragged' | 'editable' | 'barred' | 'skin'>;
+/** How the figure looks only while a hand is on it, and who draws on its skin. */
+type Handled = Pick<FigureView, 'active' | 'open' | 'preview' | 'drag' | 'editable' | 'barred' | 'skin'>;
 
-/** What the hand on the figure does: records at sites, draws a carried grade across them, or draws on the skin. */
-export type HandMode = '' | 'drawing' | 'skinning';
+/** The room that a figure is laid out in, where it is not that of the element. */
+export interface Frame {
+  readonly width: number;
+  /** Greatest height in px. */
+  readonly height?: number;
+  readonly view?: View;
+}
+
+/** The figure with no hand on it, as on paper. */
+export function untouched(view: FigureView): FigureView {
+  return { ...view, open: undefined, preview: undefined, drag: [] };
+}
 
 function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
   const ofArms = view.includes('arm') || view.includes('hand');
@@ -95,8 +103,8 @@ function layoutOf(view: View, width: number, height: number, sites: Sites, words
   }));
 }
 
-/** Everything the figure shows, as data. What did not change since the last time is the very same object. */
-export class Stage {
+/** Makes everything the figure shows, as data. What did not change since the last time is the same object. */
+export class FigureViews {
   readonly #sites = kept(sitesIn);
   readonly #layout = kept(layoutOf);
   readonly #marks = kept(inView);
@@ -106,16 +114,16 @@ export class Stage {
     all.filter(({ to }) => sites.has(placeKey(to))),
   );
 
-  view(stage: StageView, hand: HandState): FigureView {
-    const { view, examination, words, painting, earlier } = stage;
-    const { marks, flow, collaterals } = (reader.part?.drawnRecord ?? unread)(stage.read);
+  view(source: FigureSource, hand: Handled): FigureView {
+    const { view, examination, words, painting, earlier } = source;
+    const { marks, flow, collaterals } = (reader.part?.drawnRecord ?? unread)(source.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
-    const height = stage.height ?? this.#tallest(stage.width, stage.around);
+    const height = source.height ?? this.#tallest(source.width, source.around);
     // It is laid out smaller, and fills its room all the same.
-    const by = enlargement(stage.width, height);
+    const by = enlargement(source.width, height);
     return {
       ...hand,
-      layout: this.#layout(view, stage.width / by, (height + OVER_HEIGHT) / by - OVER_HEIGHT, sites, words),
+      layout: this.#layout(view, source.width / by, (height + OVER_HEIGHT) / by - OVER_HEIGHT, sites, words),
       collaterals: this.#collaterals(collaterals, sites),
       flow,
       marks: this.#marks(marks, view),
@@ -123,37 +131,4 @@ export class Stage {
       words,
     };
   }
-}
-
-/** The figure with its hand: pointer, keys and focus are heard here, once for all sites. */
-export function renderStage(
-  view: FigureView,
-  mode: HandMode,
-  pointer: Hand,
-  keydown: (event: KeyboardEvent) => void,
-  focusin: (event: FocusEvent) => void,
-): TemplateResult {
-  return html`<div
-      class="stage ${mode}"
-      tabindex=${mode === 'skinning' ? -1 : nothing}
-      @pointerdown=${pointer.down}
-      @pointermove=${pointer.move}
-      @pointerup=${pointer.up}
-      @pointercancel=${pointer.cancel}
-      @lostpointercapture=${pointer.cancel}
-      @pointerleave=${pointer.leave}
-      @click=${pointer.click}
-      @contextmenu=${pointer.menu}
-      @dragstart=${preventDefault}
-      @touchmove=${{ handleEvent: pointer.touchMove, passive: false }}
-      @keydown=${keydown}
-      @focusin=${focusin}
-    >
-      ${renderFigure(view)}
-    </div>
-    ${view.layout.naming === 'codes' ? renderCodeLegend(view.layout, view.words) : nothing}`;
-}
-
-function preventDefault(event: Event): void {
-  event.preventDefault();
 }

@@ -92,7 +92,7 @@ export interface FigureView {
   readonly open: PlaceKey | undefined;
   readonly preview: PlaceKey | undefined;
   /** From where to where a drag goes that may mirror; empty when none. */
-  readonly dragged: readonly DrawingPoint[];
+  readonly drag: readonly DrawingPoint[];
   readonly editable: boolean;
   /** Disabled: no site takes the focus. */
   readonly barred: boolean;
@@ -159,7 +159,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
     )}</g>
     ${guard([view.marks, layout, words], () => lesionLayer(view.marks, layout, words))}
     ${guard([layout, view.sites, words], () => labelLayer(view))}
-    ${view.dragged.length ? svg`<path class="drag" d=${polyline(view.dragged.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
+    ${view.drag.length ? svg`<path class="drag" d=${polyline(view.drag.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
       layout.sites,
       (site) => placeKey(site.place),

@@ -26,7 +26,7 @@ export interface SiteView {
   readonly weight: 'quiet' | 'plain' | 'loud';
 }
 
-/** A stroke in progress: the sites it went over show the carried grade before it is recorded. */
+/** A stroke of the brush in progress: the sites it went over show its grade before it is recorded. */
 export interface Painting {
   readonly keys: readonly PlaceKey[];
   readonly step: ScaleStep;

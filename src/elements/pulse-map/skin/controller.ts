@@ -1,46 +1,49 @@
-import { type LitElement, nothing, type SVGTemplateResult, type TemplateResult } from 'lit';
+import { nothing, type SVGTemplateResult, type TemplateResult } from 'lit';
 import type { Layout } from '../../../drawing/index.js';
 import { fold } from '../../common/fold.js';
+import type { Chooser } from '../chooser/chooser.js';
 import { later } from '../fetched.js';
-import type { SkinHost, SkinTools } from './tools.js';
-import type { Hand } from '../hand/site-pointer.js';
 import type { FigureSkin, LegendItem } from '../figure/render.js';
-import type { Recorder, RecorderHost } from '../recorder.js';
+import type { Hand } from '../hand/press.js';
+import type { SiteFinder } from '../hand/site-finder.js';
+import type { Recorder } from '../recorder.js';
+import type { Session } from '../session.js';
+import type { SkinTools } from './tools.js';
 
 /** Marks on the skin, as far as what draws and lists them has been fetched. */
 export class SkinController implements FigureSkin {
   #made: SkinTools | undefined;
 
   constructor(
-    private readonly element: LitElement,
-    private readonly record: RecorderHost,
+    private readonly session: Session,
     private readonly recorder: Recorder,
-    private readonly host: SkinHost,
+    private readonly hand: Hand,
+    private readonly chooser: Chooser,
+    private readonly finder: SiteFinder,
   ) {}
 
   get #tools(): SkinTools | undefined {
-    if (!this.#made && later.part && this.element.isConnected)
-      this.#made = new later.part.SkinTools(this.element, this.record, this.recorder, this.host);
+    const { session, recorder, hand, chooser, finder } = this;
+    if (!this.#made && later.part && session.element.isConnected)
+      this.#made = new later.part.SkinTools(session, recorder, hand, chooser, finder);
     return this.#made;
   }
 
   get on(): boolean {
-    return this.#tools?.on ?? false;
-  }
-
-  get hand(): Hand | undefined {
-    return this.#tools?.on ? this.#tools.hand : undefined;
+    return this.session.now.mode === 'skin';
   }
 
   toggle(): void {
     void later.load().then(() => {
-      if (this.#tools) this.#tools.toggle();
-      else this.record.said({ what: this.record.words().map.notFetched });
+      const editor = this.#tools?.editor;
+      if (!editor) this.session.say({ what: this.session.words.map.notFetched });
+      else if (editor.on) editor.leave();
+      else editor.start();
     });
   }
 
   leave(): void {
-    this.#tools?.leave();
+    this.#tools?.editor.leave();
   }
 
   layer(layout: Layout): SVGTemplateResult | typeof nothing {
@@ -57,7 +60,7 @@ export class SkinController implements FigureSkin {
 
   /** The list in words, opened where there is something in it and never closed under a person's hand. */
   list(): TemplateResult {
-    const open = this.on || this.record.store().examination.marks !== undefined;
-    return fold(this.record.words().marks.title, open, () => this.#tools?.list() ?? nothing, 'marks');
+    const open = this.on || this.session.examination.marks !== undefined;
+    return fold(this.session.words.marks.title, open, () => this.#tools?.list() ?? nothing, 'marks');
   }
 }

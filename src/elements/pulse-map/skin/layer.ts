@@ -12,7 +12,7 @@ import {
 import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../../../examination/index.js';
 import { SKIN_REGIONS } from '../../../anatomy/index.js';
 import type { Messages } from '../../../locale/index.js';
-import type { Half } from '../crops.js';
+import type { NarrowCrop } from '../crops.js';
 
 /** What the marks on the figure look like just now. */
 export interface SkinView {
@@ -53,13 +53,13 @@ function isOfArm(mark: Mark): boolean {
 /** Where arms and legs are shown in turn, from this height of the figure on a mark of the trunk goes with the legs. */
 const LEGS_FROM = 500;
 
-/** The half of the body that shows a mark. */
-export function halfOf(mark: Mark): Half {
+/** The narrow crop that shows a mark. */
+export function cropOf(mark: Mark): NarrowCrop {
   if (!isOfArm(mark) && !mark.points.every(([, y]) => y < LEGS_FROM)) return 'legs';
   return (mark.points[0]?.[0] ?? 0) > AXIS ? 'left-arm' : 'right-arm';
 }
 
-/** Marks on the arms go where the arms are left out. */
+/** Marks on the arms are hidden in views without arms. */
 function isShown(mark: Mark, { view }: Layout): boolean {
   return !isOfArm(mark) || showsArms(view);
 }

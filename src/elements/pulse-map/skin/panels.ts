@@ -4,6 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { SKIN_PLACES, SKIN_REGIONS, type SkinPlace } from '../../../anatomy/index.js';
 import { type Mark, MARK_FORMS, MARK_KINDS, type MarkKind, markRegions } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
+import type { SkinEditor } from './editor.js';
 import { markName, skinIcon, type SkinView } from './layer.js';
 
 export interface PaletteView extends SkinView {
@@ -13,24 +14,12 @@ export interface PaletteView extends SkinView {
   readonly typed: string | undefined;
 }
 
-export interface SkinActs {
-  kind(kind: MarkKind): void;
-  eraser(): void;
-  /** What the field of the selected mark's note holds now. */
-  note(text: string): void;
-  noteDone(): void;
-  remove(id: string): void;
-  edit(id: string): void;
-  add(kind: MarkKind, place: SkinPlace | undefined): void;
-  leave(): void;
-}
-
 function isArea(kind: MarkKind): boolean {
   return MARK_FORMS[kind] === 'area';
 }
 
 /** The kinds to draw with; for a selected mark, what it is and what can be changed about it. */
-export function renderPalette(view: PaletteView, acts: SkinActs): TemplateResult {
+export function renderPalette(view: PaletteView, editor: SkinEditor): TemplateResult {
   const { words, eraser } = view;
   const { marks } = words;
   const chosen = view.marks.find(({ id }) => id === view.selected);
@@ -45,7 +34,7 @@ export function renderPalette(view: PaletteView, acts: SkinActs): TemplateResult
             aria-label=${marks.kindWord(option)}
             aria-pressed=${option === kind && (chosen !== undefined || !eraser) ? 'true' : 'false'}
             ?disabled=${chosen !== undefined && isArea(option) !== isArea(chosen.kind)}
-            @click=${() => acts.kind(option)}
+            @click=${() => editor.choose(option)}
           >
             ${skinIcon(option, `kind-${option}`)}<span>${marks.kindShort(option)}</span>
           </button>`,
@@ -61,14 +50,14 @@ export function renderPalette(view: PaletteView, acts: SkinActs): TemplateResult
                 class="field"
                 .value=${live(view.typed ?? chosen.note ?? '')}
                 maxlength="2000"
-                @input=${(event: Event) => acts.note((event.target as HTMLInputElement).value)}
-                @change=${acts.noteDone}
-                @blur=${acts.noteDone}
+                @input=${(event: Event) => editor.note((event.target as HTMLInputElement).value)}
+                @change=${() => editor.noteDone()}
+                @blur=${() => editor.noteDone()}
             /></label>
-            <button type="button" class="button" @click=${() => acts.remove(chosen.id)}>
+            <button type="button" class="button" @click=${() => editor.delete(chosen.id)}>
               ${marks.remove}
             </button>
-            ${doneButton(words, acts)}
+            ${doneButton(words, editor)}
           </div>`
         : html`<div class="act">
             <span class="hint">${eraser ? marks.howErase : marks.how}</span>
@@ -76,18 +65,18 @@ export function renderPalette(view: PaletteView, acts: SkinActs): TemplateResult
               type="button"
               class="button"
               aria-pressed=${eraser ? 'true' : 'false'}
-              @click=${acts.eraser}
+              @click=${() => editor.toggleEraser()}
             >
               ${marks.eraser}
             </button>
-            ${doneButton(words, acts)}
+            ${doneButton(words, editor)}
           </div>`
     }
   </div>`;
 }
 
-function doneButton({ marks }: Messages, acts: SkinActs): TemplateResult {
-  return html`<button type="button" class="button" @click=${acts.leave}>${marks.done}</button>`;
+function doneButton({ marks }: Messages, editor: SkinEditor): TemplateResult {
+  return html`<button type="button" class="button" @click=${() => editor.leave()}>${marks.done}</button>`;
 }
 
 function groupOf({ region, side }: SkinPlace): keyof Messages['marks']['groups'] {
@@ -95,12 +84,12 @@ function groupOf({ region, side }: SkinPlace): keyof Messages['marks']['groups']
   return of === 'trunk' || side === 'midline' ? 'trunk' : `${side} ${of}`;
 }
 
-function addByPlace({ marks }: Messages, acts: SkinActs): TemplateResult {
+function addByPlace({ marks }: Messages, editor: SkinEditor): TemplateResult {
   const add = (event: Event): void => {
     const [kind, place] = [
       ...((event.target as Element).closest('.fields')?.querySelectorAll('select') ?? []),
     ];
-    if (kind && place) acts.add(kind.value as MarkKind, SKIN_PLACES[Number(place.value || Number.NaN)]);
+    if (kind && place) editor.addAt(kind.value as MarkKind, SKIN_PLACES[Number(place.value || Number.NaN)]);
   };
   return html`<div class="fields">
     <label
@@ -130,7 +119,7 @@ function addByPlace({ marks }: Messages, acts: SkinActs): TemplateResult {
 }
 
 /** Every mark in words with what can be done to it, and a way to record one without drawing. */
-export function renderSkinList(view: SkinView, editable: boolean, acts: SkinActs): TemplateResult {
+export function renderSkinList(view: SkinView, editable: boolean, editor: SkinEditor): TemplateResult {
   const { words, marks: all } = view;
   const { marks } = words;
   return html`<ul>
@@ -151,7 +140,7 @@ export function renderSkinList(view: SkinView, editable: boolean, acts: SkinActs
                       type="button"
                       class="button"
                       aria-label=${`${marks.edit}: ${name}`}
-                      @click=${() => acts.edit(mark.id)}
+                      @click=${() => editor.edit(mark.id)}
                     >
                       ${marks.edit}
                     </button>
@@ -159,7 +148,7 @@ export function renderSkinList(view: SkinView, editable: boolean, acts: SkinActs
                       type="button"
                       class="button"
                       aria-label=${`${marks.remove}: ${name}`}
-                      @click=${() => acts.remove(mark.id)}
+                      @click=${() => editor.delete(mark.id)}
                     >
                       ${marks.remove}
                     </button>`
@@ -172,7 +161,7 @@ export function renderSkinList(view: SkinView, editable: boolean, acts: SkinActs
     ${
       editable
         ? html`<p class="hint">${marks.orPlace}</p>
-            ${addByPlace(words, acts)}`
+            ${addByPlace(words, editor)}`
         : nothing
     } `;
 }

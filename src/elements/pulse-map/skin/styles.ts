@@ -118,11 +118,11 @@ export const skinStyles = css`
     fill: var(--_focus);
     fill-opacity: 0.12;
   }
-  .stage.skinning .figure {
+  .surface.skinning .figure {
     touch-action: pinch-zoom;
     cursor: crosshair;
   }
-  .stage.skinning:focus {
+  .surface.skinning:focus {
     outline: none;
   }
   .skinning .site,

@@ -27,6 +27,8 @@ import { GLYPH_SIZE } from '../../../drawing/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { glyphIcon, markIcon, shownFor } from '../../common/glyph.js';
 import { ICONS } from '../../common/icons.js';
+import type { Chooser } from '../chooser/chooser.js';
+import type { Recorder } from '../recorder.js';
 
 export interface TableView {
   readonly examination: Examination;
@@ -36,12 +38,10 @@ export interface TableView {
   readonly words: Messages;
 }
 
+/** What the cells of the table act through. */
 export interface TableActs {
-  grade(place: Place, step: ScaleStep): void;
-  bruit(place: Place, bruit: BruitFinding['bruit']): void;
-  reason(place: Place, reason: PulseFinding['couldNotExamine'], of: 'pulse' | 'bruit'): void;
-  clear(place: Place, of: 'pulse' | 'bruit'): void;
-  open(place: Place): void;
+  readonly recorder: Recorder;
+  readonly chooser: Chooser;
 }
 
 /** Values of a cell's list: a step by its index, a bruit by its word, a reason behind a dash. */
@@ -60,16 +60,18 @@ function reasons(chosen: string | undefined, words: Messages): TemplateResult {
 
 function pick(
   event: Event,
-  acts: TableActs,
+  { recorder }: TableActs,
   place: Place,
   of: 'pulse' | 'bruit',
   take: (value: string) => void,
 ): void {
   const { value } = event.target as HTMLSelectElement;
-  if (value === '') acts.clear(place, of);
-  else if (value.startsWith(REASON_PREFIX))
-    acts.reason(place, value.slice(1) as PulseFinding['couldNotExamine'], of);
-  else take(value);
+  if (value === '') recorder.clearPart(place, of);
+  else if (value.startsWith(REASON_PREFIX)) {
+    const reason = value.slice(REASON_PREFIX.length) as PulseFinding['couldNotExamine'];
+    if (of === 'pulse') recorder.reason(place, reason);
+    else recorder.bruitReason(place, reason);
+  } else take(value);
 }
 
 function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResult {
@@ -86,7 +88,9 @@ function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResu
       aria-label=${words.map.pulseOf(place)}
       ?disabled=${!editable}
       @change=${(event: Event) =>
-        pick(event, acts, place, 'pulse', (value) => acts.grade(place, steps[Number(value)] as ScaleStep))}
+        pick(event, acts, place, 'pulse', (value) =>
+          acts.recorder.grade(place, steps[Number(value)] as ScaleStep),
+        )}
     >
       <option value="" ?selected=${!pulse?.grade && !pulse?.couldNotExamine}>${words.map.notExamined}</option>
       ${steps.map(
@@ -116,7 +120,9 @@ function bruitCell(
       aria-label=${words.map.bruitOf(place)}
       ?disabled=${!editable}
       @change=${(event: Event) =>
-        pick(event, acts, place, 'bruit', (value) => acts.bruit(place, value as BruitFinding['bruit']))}
+        pick(event, acts, place, 'bruit', (value) =>
+          acts.recorder.bruit(place, value as BruitFinding['bruit']),
+        )}
     >
       <option value="" ?selected=${!bruit?.bruit && !bruit?.couldNotExamine}>
         ${words.map.notListenedWord}
@@ -163,7 +169,7 @@ function moreButton(place: Place, { editable, words }: TableView, acts: TableAct
     aria-haspopup="dialog"
     aria-label=${words.map.moreOf(place)}
     ?disabled=${!editable}
-    @click=${() => acts.open(place)}
+    @click=${() => acts.chooser.openAt(place, true)}
   >
     ${ICONS.more}
   </button>`;

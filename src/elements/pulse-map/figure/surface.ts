@@ -1,0 +1,37 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Hand } from '../hand/press.js';
+import type { SiteKeys } from '../hand/site-keys.js';
+import type { HandState } from '../session.js';
+import { renderCodeLegend } from './code-legend.js';
+import { type FigureView, renderFigure } from './render.js';
+
+function classOf({ mode, brush }: HandState): string {
+  return mode === 'skin' ? 'skinning' : brush ? 'drawing' : '';
+}
+
+/** The figure and what listens on it: pointer, keys and focus are heard here, once for all sites. */
+export function renderSurface(view: FigureView, now: HandState, hand: Hand, keys: SiteKeys): TemplateResult {
+  return html`<div
+      class="surface ${classOf(now)}"
+      tabindex=${now.mode === 'skin' ? -1 : nothing}
+      @pointerdown=${hand.down}
+      @pointermove=${hand.move}
+      @pointerup=${hand.up}
+      @pointercancel=${hand.cancel}
+      @lostpointercapture=${hand.cancel}
+      @pointerleave=${hand.leave}
+      @click=${hand.click}
+      @contextmenu=${hand.menu}
+      @dragstart=${preventDefault}
+      @touchmove=${{ handleEvent: hand.touchMove, passive: false }}
+      @keydown=${keys.keydown}
+      @focusin=${keys.focusin}
+    >
+      ${renderFigure(view)}
+    </div>
+    ${view.layout.naming === 'codes' ? renderCodeLegend(view.layout, view.words) : nothing}`;
+}
+
+function preventDefault(event: Event): void {
+  event.preventDefault();
+}

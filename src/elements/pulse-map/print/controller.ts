@@ -1,0 +1,47 @@
+import { type LitElement, nothing, type ReactiveController, type TemplateResult } from 'lit';
+import { PrintController } from '../../common/printing.js';
+import { later } from '../fetched.js';
+import type { Frame } from '../figure/figure-view.js';
+import type { SheetView } from './sheet.js';
+
+/** Puts the sheet on paper in place of all else while the map is printed, set as tightly as one page needs. */
+export class SheetController implements ReactiveController {
+  readonly #print: PrintController;
+  /** How tightly the sheet is set. */
+  #setting = 0;
+
+  constructor(private readonly host: LitElement) {
+    this.#print = new PrintController(host);
+    host.addController(this);
+  }
+
+  /**
+   * The sheet; nothing while nobody prints.
+   * @param view what is on it, once it is known how much room the figure has
+   */
+  template(view: (frame: Frame) => Omit<SheetView, 'setting'>): TemplateResult | typeof nothing {
+    if (!this.#print.printing || !later.part) {
+      this.#setting = 0;
+      return nothing;
+    }
+    const { SETTINGS, renderSheet } = later.part;
+    const { name: setting, ...frame } = SETTINGS[this.#setting] as (typeof SETTINGS)[number];
+    return renderSheet({ ...view(frame), setting });
+  }
+
+  hostUpdated(): void {
+    if (this.#print.printing) void this.#fit();
+  }
+
+  /** Sets the sheet tighter while it is longer than a page. It takes no frame, so that it is done before the page is made. */
+  async #fit(): Promise<void> {
+    const sheet = this.host.renderRoot.querySelector('.sheet');
+    const inner = sheet?.querySelectorAll<LitElement>('limb-flags, pulse-reading') ?? [];
+    await Promise.all([...inner].map((element) => element.updateComplete));
+    if (!sheet || !later.part) return;
+    const { PAGE, SETTINGS } = later.part;
+    if (sheet.scrollHeight <= PAGE.height || this.#setting === SETTINGS.length - 1) return;
+    this.#setting++;
+    this.host.requestUpdate();
+  }
+}

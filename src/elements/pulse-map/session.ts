@@ -1,0 +1,178 @@
+import type { LitElement, ReactiveController } from 'lit';
+import { type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
+import { placesIn, travel, type View } from '../../drawing/index.js';
+import type { Examination, ScaleStep } from '../../examination/index.js';
+import type { Messages } from '../../locale/index.js';
+import type { RecordStore } from '../common/record-store.js';
+import { WidthController } from '../common/width-controller.js';
+import { type Crop, cropShown, type NarrowCrop, NARROW, readingRoom } from './crops.js';
+import type { DrawingPoint } from './hand/site-finder.js';
+
+/** What was recorded last, for the status strip: a site with what is there now, or a sentence. */
+export interface Said {
+  readonly where?: string;
+  readonly what: string;
+  /** What the rule says now and did not say before. */
+  readonly reading?: string;
+}
+
+/** What the hand does now, and what it has unfolded. */
+export interface HandState {
+  /** What a press on the figure does: record at sites, or draw on the skin. */
+  readonly mode: 'sites' | 'skin';
+  /** The grade that every tap and stroke records. */
+  readonly brush: ScaleStep | undefined;
+  /** The site that takes the focus. */
+  readonly active: PlaceKey;
+  /** The site whose chooser is open. */
+  readonly open: PlaceKey | undefined;
+  /** The site that a press here would be about. */
+  readonly preview: PlaceKey | undefined;
+  /** The sites that a stroke of the brush went over and has not recorded yet. */
+  readonly painted: readonly PlaceKey[];
+  /** From where to where a drag goes that may mirror; empty when none. */
+  readonly drag: readonly DrawingPoint[];
+  readonly said: Said | undefined;
+  /** What of the body a narrow screen shows. */
+  readonly crop: NarrowCrop;
+  /** Whether the list of keys is shown. */
+  readonly help: boolean;
+  /** Whether the second row of tools is shown. */
+  readonly more: boolean;
+}
+
+/** The map as its controllers know it. */
+export interface MapElement extends LitElement {
+  view: View | 'auto';
+  display: 'figure' | 'table';
+}
+
+/** The record of the map, as it may be changed just now. */
+export interface RecordAccess {
+  store(): RecordStore;
+  words(): Messages;
+  editable(): boolean;
+  /** Makes an edit one step, or with a field being typed in part of one; false when nothing changed or may change. */
+  edit(next: Examination, field?: unknown): boolean;
+}
+
+/** What a press shows while it lasts, when there is none. */
+export const NOTHING_DRAWN: Pick<HandState, 'preview' | 'painted' | 'drag'> = {
+  preview: undefined,
+  painted: [],
+  drag: [],
+};
+
+/** Width assumed until the element has one, in px. */
+const UNMEASURED = 820;
+
+const AT_REST: HandState = {
+  ...NOTHING_DRAWN,
+  mode: 'sites',
+  brush: undefined,
+  active: 'right femoral',
+  open: undefined,
+  said: undefined,
+  crop: 'legs',
+  help: false,
+  more: false,
+};
+
+/** One person at one map: what the hand does now, and the record it does it to. */
+export class Session implements ReactiveController {
+  /** Never changed in place: two states are alike where they are the same object. */
+  now = AT_REST;
+  readonly #measure: WidthController;
+  #focusActive = false;
+
+  constructor(
+    readonly element: MapElement,
+    readonly record: RecordAccess,
+  ) {
+    this.#measure = new WidthController(element, UNMEASURED);
+    element.addController(this);
+  }
+
+  get store(): RecordStore {
+    return this.record.store();
+  }
+
+  get examination(): Examination {
+    return this.store.examination;
+  }
+
+  get words(): Messages {
+    return this.record.words();
+  }
+
+  get editable(): boolean {
+    return this.record.editable();
+  }
+
+  /** Width of the element in px. */
+  get width(): number {
+    return this.#measure.width;
+  }
+
+  /** Whether there is no room for the whole body, nor for a panel beside a site. */
+  get narrow(): boolean {
+    return this.width < NARROW;
+  }
+
+  /** Whether there is room for the reading beside the figure, and for all tools in one row. */
+  get wide(): boolean {
+    return readingRoom(this.width) > 0;
+  }
+
+  /** What of the body is shown where not all of it fits. */
+  get crop(): Crop {
+    return cropShown(this.now.crop, this.width);
+  }
+
+  /** What of the body is shown. */
+  get view(): View {
+    const { view } = this.element;
+    if (view !== 'auto') return view;
+    return this.narrow ? this.crop : 'whole';
+  }
+
+  /** The places shown, in the order of examination. */
+  get shown(): readonly Place[] {
+    return placesIn(this.view);
+  }
+
+  change(patch: Partial<HandState>): void {
+    const keys = Object.keys(patch) as (keyof HandState)[];
+    if (keys.every((key) => patch[key] === this.now[key])) return;
+    this.now = { ...this.now, ...patch };
+    this.element.requestUpdate();
+  }
+
+  say(said: Said): void {
+    this.change({ said });
+  }
+
+  /** The site that comes after a place in the order of examination. */
+  next(place: Place): Place | undefined {
+    return travel(place, 'next', this.shown);
+  }
+
+  /** Makes a site the active one, and moves the focus there once that is drawn. */
+  focusSite(place: Place): void {
+    this.#focusActive = true;
+    this.change({ active: placeKey(place) });
+    this.element.requestUpdate();
+  }
+
+  hostUpdated(): void {
+    if (!this.#focusActive) return;
+    this.#focusActive = false;
+    const { renderRoot } = this.element;
+    // In the table its button stands for the site.
+    const button = `.table [data-anchor="${this.now.active}"]`;
+    (
+      renderRoot.querySelector<HTMLElement>('.site[tabindex="0"]') ??
+      renderRoot.querySelector<HTMLElement>(button)
+    )?.focus();
+  }
+}

@@ -1,0 +1,219 @@
+import type { SkinPlace } from '../../../anatomy/index.js';
+import { regionShape } from '../../../anatomy/index.js';
+import type { Point } from '../../../drawing/index.js';
+import {
+  addMark,
+  changeMark,
+  type Examination,
+  type Mark,
+  MARK_FORMS,
+  type MarkKind,
+  markRegions,
+  MOST_MARKS,
+  moveMark,
+  removeMarks,
+  skinMarks,
+} from '../../../examination/index.js';
+import type { Chooser } from '../chooser/chooser.js';
+import type { Hand, Tool } from '../hand/press.js';
+import type { Session } from '../session.js';
+import { cropOf } from './layer.js';
+
+/** How far an arrow key moves a mark, in figure units; with Shift, less. */
+const NUDGE = 8;
+const FINE_NUDGE = 1;
+const ARROWS: Record<string, Point> = {
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+};
+
+const CHOSEN_KIND = '.kinds [aria-pressed=true]';
+
+/** What is done to the marks on the skin: the kind in hand, the mark selected, and every act on the record of them. */
+export class SkinEditor {
+  kind: MarkKind = 'ulcer';
+  eraser = false;
+  selected: string | undefined;
+  /** What stands in the field of the selected mark's note while it is typed in. */
+  typed: string | undefined;
+  /** Marks under the eraser, gone once it is lifted. */
+  erasing: ReadonlySet<string> = new Set();
+  /** The selector of what takes the focus once drawn. */
+  #focus: string | undefined;
+  readonly #pen: Tool;
+
+  constructor(
+    private readonly session: Session,
+    private readonly hand: Hand,
+    private readonly chooser: Chooser,
+    /** Makes what draws for this editor. */
+    makePen: (editor: SkinEditor) => Tool,
+  ) {
+    this.#pen = makePen(this);
+  }
+
+  get on(): boolean {
+    return this.session.now.mode === 'skin';
+  }
+
+  get marks(): readonly Mark[] {
+    return skinMarks(this.session.examination);
+  }
+
+  mark(id: string | undefined): Mark | undefined {
+    return this.marks.find((mark) => mark.id === id);
+  }
+
+  /** Takes up the pen; whatever else the hand holds is put down. */
+  start(): void {
+    if (this.on || !this.session.editable) return;
+    this.chooser.close(false);
+    this.hand.hold(this.#pen);
+    this.eraser = false;
+    this.session.change({ mode: 'skin', brush: undefined });
+  }
+
+  /** Puts the pen down. What is under way is not recorded. */
+  leave(): void {
+    if (!this.on) return;
+    const inside = this.find('.palette:focus-within, .skin:focus, .surface:focus');
+    if (inside)
+      this.#focus = this.selected ? `[data-row="${CSS.escape(this.selected)}"] button` : '[data-tool=draw]';
+    this.selected = undefined;
+    this.putDown();
+  }
+
+  putDown(): void {
+    this.hand.hold(undefined);
+    this.session.change({ mode: 'sites' });
+  }
+
+  takeFocus(): void {
+    const selector = this.#focus;
+    this.#focus = undefined;
+    if (selector) this.find(selector)?.focus();
+  }
+
+  find(selector: string): HTMLElement | null {
+    return this.session.element.renderRoot.querySelector(selector);
+  }
+
+  changed(): void {
+    this.session.element.requestUpdate();
+  }
+
+  /** @returns whether the selection changed */
+  select(id: string | undefined): boolean {
+    if (this.selected === id) return false;
+    this.selected = id;
+    this.eraser = false;
+    this.changed();
+    return true;
+  }
+
+  /** Chooses the kind to draw with, or changes that of the selected mark. */
+  choose(kind: MarkKind): void {
+    const mark = this.mark(this.selected);
+    if (mark) return this.#change(mark.id, changeMark(this.session.examination, mark.id, { kind }));
+    this.kind = kind;
+    this.eraser = false;
+    this.changed();
+  }
+
+  toggleEraser(): void {
+    this.eraser = !this.eraser;
+    this.changed();
+  }
+
+  /** Records what the field of the selected mark's note holds now. */
+  note(text: string): void {
+    const mark = this.mark(this.selected);
+    this.typed = text;
+    if (mark)
+      this.session.record.edit(changeMark(this.session.examination, mark.id, { note: text.trim() }), mark.id);
+  }
+
+  /** The field was left. */
+  noteDone(): void {
+    const mark = this.mark(this.selected);
+    this.typed = undefined;
+    if (mark && this.session.store.settle()) this.#sayChanged(mark);
+  }
+
+  /** Brings a mark into view and selects it. */
+  edit(id: string): void {
+    const mark = this.mark(id);
+    if (!mark) return;
+    this.start();
+    this.session.change({ crop: cropOf(mark) });
+    this.select(id);
+    this.#focus = CHOSEN_KIND;
+  }
+
+  /** Says that a stroke was too small to be meant. */
+  tooSmall(): void {
+    this.#say(this.session.words.marks.tooSmall);
+  }
+
+  add(kind: MarkKind, points: readonly Point[]): void {
+    const { marks: words } = this.session.words;
+    if (!markRegions({ kind, points: points.map(([x, y]) => [x, y]) }).length)
+      return this.#say(words.offSkin);
+    if (!this.session.record.edit(addMark(this.session.examination, { kind, points })))
+      return this.#say(words.full(MOST_MARKS));
+    this.session.say(words.recorded(kind, markRegions(this.marks.at(-1) as Mark)));
+  }
+
+  /** Adds a mark in the shape of a whole region. */
+  addAt(kind: MarkKind, place: SkinPlace | undefined): void {
+    if (place) this.add(kind, regionShape(place, MARK_FORMS[kind]));
+    else this.#say(this.session.words.marks.choosePlace);
+  }
+
+  /** Deletes a mark by a button of it, and gives the focus to what is left. */
+  delete(id: string): void {
+    const { marks } = this;
+    const next = marks[marks.findIndex((mark) => mark.id === id) + 1] ?? marks.at(-2);
+    if (this.find('.palette:focus-within')) this.#focus = CHOSEN_KIND;
+    else if (this.find('.marks li:focus-within'))
+      this.#focus = next ? `[data-row="${CSS.escape(next.id)}"] button:last-of-type` : '.marks summary';
+    this.remove([id]);
+  }
+
+  remove(ids: readonly string[]): void {
+    const [first] = ids.flatMap((id) => this.mark(id) ?? []);
+    if (!first || !this.session.record.edit(removeMarks(this.session.examination, ...ids))) return;
+    if (this.selected && ids.includes(this.selected)) this.selected = undefined;
+    this.#say(this.session.words.marks.removed(first.kind, markRegions(first), ids.length));
+  }
+
+  /** The keys of a mark on the figure that change it: arrows move it, Delete takes it away. */
+  key(mark: Mark, { key, shiftKey }: KeyboardEvent): boolean {
+    const arrow = ARROWS[key];
+    if (arrow) {
+      const by = shiftKey ? FINE_NUDGE : NUDGE;
+      const { examination } = this.session;
+      this.#change(mark.id, moveMark(examination, mark.id, arrow[0] * by, arrow[1] * by));
+    } else if (key === 'Delete' || key === 'Backspace') {
+      this.#focus = CHOSEN_KIND;
+      this.remove([mark.id]);
+    } else return false;
+    return true;
+  }
+
+  #say(what: string): void {
+    this.session.say({ what });
+  }
+
+  #change(id: string, next: Examination): void {
+    if (!this.session.record.edit(next)) return;
+    const mark = this.mark(id);
+    if (mark) this.#sayChanged(mark);
+  }
+
+  #sayChanged(mark: Mark): void {
+    this.session.say(this.session.words.marks.changed(mark.kind, markRegions(mark), mark.note));
+  }
+}
