@@ -5,6 +5,7 @@ import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { gluedBindings } from './compact-templates.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'dist');
@@ -49,6 +50,11 @@ for (const path of files.filter((path) => /\.(d\.ts|js)$/.test(path) && !forPage
       faults.push(`${path}: a public declaration shows a type of "${name}"; give it a type of our own`);
     }
   }
+}
+
+for (const path of modules) {
+  for (const place of gluedBindings(readFileSync(join(dist, path), 'utf8')))
+    faults.push(`${path}: two bindings are glued into one attribute: ${place}`);
 }
 
 for (const entry of ['core.js', 'fhir.js'].filter((name) => existsSync(join(dist, name)))) {

@@ -3,8 +3,12 @@
 import { transformSync } from 'esbuild';
 import ts from 'typescript';
 
-/** White space that has a line break in it and stands beside a tag or an expression lays out the source, not the drawing. */
-function compactSvg(text) {
+/**
+ * White space that has a line break in it and stands beside a tag or an expression lays out the source, not the drawing;
+ * but inside a tag it parts two bindings.
+ */
+function compactSvg(text, inTag) {
+  if (inTag && /^\s+$/.test(text)) return ' ';
   return text.replace(/(^|>)\s*\n\s*(?=<|$)/g, '$1').replace(/\s+/g, ' ');
 }
 
@@ -27,12 +31,71 @@ function minifiedCss(text) {
 
 const COMPACT = { html: compactHtml, svg: compactSvg, css: compactCss };
 
+const parse = (code) => ts.createSourceFile('module.js', code, ts.ScriptTarget.ES2022, true);
+
+/** The tag of a template literal that is ours to compact, or undefined. */
+function tagOf(node) {
+  if (!ts.isTaggedTemplateExpression(node) || !ts.isIdentifier(node.tag)) return undefined;
+  return Object.hasOwn(COMPACT, node.tag.text) ? node.tag.text : undefined;
+}
+
+/** Pieces of a template with expressions, in order. */
+const piecesOf = (template) => [template.head, ...template.templateSpans.map((span) => span.literal)];
+
+/** Follows markup from piece to piece: whether what comes next stands inside a tag, and there inside quotation marks. */
+function reader() {
+  let inTag = false;
+  let quote = '';
+  return {
+    where: () => ({ inTag, quoted: quote !== '' }),
+    read(text) {
+      for (let i = 0; i < text.length; i++) {
+        const mark = text[i];
+        if (quote) quote = mark === quote ? '' : quote;
+        else if (inTag && (mark === '"' || mark === "'")) quote = mark;
+        else if (inTag && mark === '>') inTag = false;
+        else if (!inTag && mark === '<' && /[a-z/]/i.test(text[i + 1] ?? '')) inTag = true;
+      }
+    },
+  };
+}
+
+/**
+ * Bindings of one tag with nothing between them, which lit takes as two parts of one attribute: `height=${a}${b}`. Within
+ * quotation marks that is what it should do.
+ * @param {string} code of a JavaScript module
+ * @returns {string[]} the text before each such place
+ */
+export function gluedBindings(code) {
+  const source = parse(code);
+  const found = [];
+  const visit = (node) => {
+    const tag = tagOf(node);
+    if (tag && tag !== 'css' && ts.isTemplateExpression(node.template)) {
+      const { where, read } = reader();
+      for (const [i, piece] of piecesOf(node.template).entries()) {
+        const { inTag, quoted } = where();
+        // The first piece has no expression before it, the last none after.
+        const between = i > 0 && piece.kind === ts.SyntaxKind.TemplateMiddle;
+        if (between && inTag && !quoted && piece.text === '')
+          found.push(
+            code.slice(Math.max(node.getStart(source), piece.getStart(source) - 60), piece.getEnd()),
+          );
+        read(piece.text);
+      }
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
 /**
  * @param {string} code of a JavaScript module
  * @returns {string} the same with compact `html`, `svg` and `css` templates
  */
 export function compactTemplates(code) {
-  const source = ts.createSourceFile('module.js', code, ts.ScriptTarget.ES2022, true);
+  const source = parse(code);
   const edits = [];
   /** A piece of a template between its marks: a backtick or brace before, a backtick or `${` after. */
   const piece = (node, change) => {
@@ -45,14 +108,18 @@ export function compactTemplates(code) {
     if (!old.includes('\\')) edits.push([from, to, change(old)]);
   };
   const visit = (node) => {
-    const tag = ts.isTaggedTemplateExpression(node) && ts.isIdentifier(node.tag) ? node.tag.text : '';
-    if (Object.hasOwn(COMPACT, tag)) {
+    const tag = tagOf(node);
+    if (tag) {
       const { template } = node;
       if (ts.isNoSubstitutionTemplateLiteral(template)) {
         piece(template, tag === 'css' ? minifiedCss : COMPACT[tag]);
       } else {
-        for (const part of [template.head, ...template.templateSpans.map((span) => span.literal)])
-          piece(part, COMPACT[tag]);
+        const { where, read } = reader();
+        for (const part of piecesOf(template)) {
+          const { inTag } = where();
+          piece(part, (text) => COMPACT[tag](text, inTag));
+          read(part.text);
+        }
       }
     }
     ts.forEachChild(node, visit);

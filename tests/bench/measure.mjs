@@ -39,10 +39,12 @@ async function metrics(cdp) {
 /** Keys and taps one after another, each waited for until painted. */
 export async function taps({ tab }, name) {
   const samples = [];
+  const keys = [];
   let before = await tab.evaluate(() => bench.state());
   for (let i = 0; i < ACTS; i++) {
     const { kind, key, point, event } = await tab.evaluate((at) => bench.act(at), i);
     await tab.evaluate((type) => bench.arm(type), event);
+    if (key) keys.push(key);
     if (key) await tab.keyboard.press(key);
     else await tab.mouse.click(...point);
     const ms = await tab.evaluate(() => bench.latency());
@@ -51,6 +53,8 @@ export async function taps({ tab }, name) {
     before = after;
     samples.push({ kind, ms });
   }
+  // One key over and over would measure one effect alone.
+  must(keys.length === 0 || new Set(keys).size > 1, `${name} was given the key ${keys[0]} alone`);
   return samples;
 }
 

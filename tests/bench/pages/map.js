@@ -20,7 +20,7 @@ function middle(element) {
   return [x + width / 2, y + height / 2];
 }
 
-const site = (key) => middle(inMap(`[data-place="${key}"] .target`));
+const middleOfSite = (key) => middle(inMap(`[data-place="${key}"] .target`));
 
 export function mount(parent) {
   map = document.createElement('pulse-map');
@@ -34,10 +34,11 @@ export function act(i) {
   const key = SITES[Math.floor(i / 3) % SITES.length];
   if (i % 3 === 0) {
     inMap(`[role=button][data-place="${key}"]`).focus();
-    const grade = GRADES.indexOf(map.examination.pulses?.[key]?.grade);
+    const [side, site] = key.split(' ');
+    const grade = GRADES.indexOf(map.examination.pulses?.[site]?.[side]?.grade);
     return { kind: 'key', key: String((grade + 1) % GRADES.length), event: 'keydown' };
   }
-  if (i % 3 === 1) return { kind: 'open', point: site(key), event: 'pointerup' };
+  if (i % 3 === 1) return { kind: 'open', point: middleOfSite(key), event: 'pointerup' };
   const grades = [...map.shadowRoot.querySelectorAll('.chooser .grades button')];
   const grade = grades.find((button) => button.getAttribute('aria-checked') === 'false');
   return { kind: 'choose', point: middle(grade), event: 'click' };
@@ -52,7 +53,7 @@ export const editKeys = ['0', '1', '2', '3'];
 
 /** A way over the drawing that crosses sites. */
 export const way = () =>
-  [...SITES, 'right radial', 'left radial', 'left popliteal', 'right popliteal'].map(site);
+  [...SITES, 'right radial', 'left radial', 'left popliteal', 'right popliteal'].map(middleOfSite);
 
 /** Counts what moving over it changes. */
 export function watchHover() {

@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compactTemplates } from '../../../.tools/compact-templates.mjs';
+import { compactTemplates, gluedBindings } from '../../../.tools/compact-templates.mjs';
 
 describe('compactTemplates', () => {
   it('leaves one space wherever HTML had white space, since it may part two words', () => {
@@ -31,5 +32,41 @@ describe('compactTemplates', () => {
     const code =
       'const a = "html`  `";\nconst b = `two  spaces`;\nconst c = other`  `;\nconst d = html`a\\n   b`;\n';
     expect(compactTemplates(code)).toBe(code);
+  });
+
+  it('keeps two bindings of one tag apart', () => {
+    const code = 'svg`<svg\n  height=${h}\n  ${ref()}\n  class=${c}\n>\n  ${a}\n  ${b}\n</svg>`';
+    expect(compactTemplates(code)).toBe('svg`<svg height=${h} ${ref()} class=${c} >${a}${b}</svg>`');
+  });
+
+  it('glues no bindings together, however the tag is laid out', () => {
+    const space = fc.stringMatching(/^[ \n]{1,6}$/);
+    const binding = fc.constantFrom(
+      '${r}',
+      'x=${r}',
+      'd="M${r}${r} ${r}"',
+      "@click=${() => go('>')}",
+      '.v=${r}',
+    );
+    const tag = fc.array(fc.tuple(space, binding), { maxLength: 6 });
+    fc.assert(
+      fc.property(fc.constantFrom('html', 'svg'), fc.array(tag, { maxLength: 3 }), (name, tags) => {
+        const markup = tags.map((parts) => `<g${parts.flat().join('')}\n>\n \${t}\n</g>`).join('\n');
+        expect(gluedBindings(compactTemplates(`${name}\`${markup}\``))).toEqual([]);
+      }),
+    );
+  });
+});
+
+describe('gluedBindings', () => {
+  it('finds two bindings in one attribute, and two without a space between them', () => {
+    expect(gluedBindings('svg`<svg height=${h}${ref()} width="1">${x}</svg>`')).toHaveLength(1);
+    expect(gluedBindings('html`<p title="a > b" ${a}${b}></p>`')).toHaveLength(1);
+  });
+
+  it('is content with parts of a quoted value, with text, and with spaces', () => {
+    const code = 'html`<p class="${a}${b}" id=${c} ${d}>${e}${f}</p> 1 < 2 ${g}${h}`';
+    expect(gluedBindings(code)).toEqual([]);
+    expect(gluedBindings('css`a{${b}${c}}`; const text = `<p ${a}${b}>`;')).toEqual([]);
   });
 });
