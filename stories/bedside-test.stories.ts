@@ -7,7 +7,7 @@ import { armTests, chronic } from './limb-records.js';
 interface Args {
   test: BedsideTestId;
   side: 'right' | 'left';
-  value: Record<string, unknown> | undefined;
+  value: object | undefined;
   readonly: boolean;
 }
 

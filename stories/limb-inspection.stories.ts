@@ -4,7 +4,7 @@ import 'pulse-map';
 import { chronic, threatened } from './limb-records.js';
 
 interface Args {
-  value: Record<string, unknown> | undefined;
+  value: object | undefined;
   readonly: boolean;
   disabled: boolean;
 }

@@ -7,41 +7,47 @@ import {
   PLACES,
   siteDefinition,
 } from '../anatomy/index.js';
+import { isBruitLocked, isPulseLocked } from './carried.js';
+import { checkedFinding, compact, withFields } from './finish.js';
 import { bruitAt, isHeard, isStated, pulseAt, unstatedPlaces } from './queries.js';
-import type { BruitFinding, PulseFinding } from './schema/pulses.js';
-import type { Examination } from './schema/record.js';
+import type { Patch } from './types/common.js';
+import {
+  BRUIT_FIELDS,
+  type BruitFinding,
+  type FindingFields,
+  PULSE_FIELDS,
+  type PulseFinding,
+} from './types/pulses.js';
+import type { Examination } from './types/record.js';
 
 /*
- * Edits are pure: each returns a new examination and leaves the given one as it was. An edit that changes nothing returns
- * the very same object, so that a caller can tell.
+ * Edits are pure: each returns a new, deeply frozen examination and leaves the given one as it was. An edit that changes nothing
+ * returns the very same object, so that a caller can tell; so does one of a finding that is locked. What an edit writes, any reader
+ * takes: text that is too long, a word or number that is not allowed is an `EditError`, empty text takes its field away. Fields of
+ * later versions stay.
  */
 
-/** A copy without fields that are `undefined`; `undefined` when nothing is left. */
-function compact<T extends object>(value: T): T | undefined {
-  const entries = Object.entries(value).filter(([, field]) => field !== undefined);
-  return entries.length ? (Object.fromEntries(entries) as T) : undefined;
-}
+type Finding<P extends 'pulses' | 'bruits'> = P extends 'pulses' ? PulseFinding : BruitFinding;
 
-function same(a: unknown, b: unknown): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
-}
-
-/** Sets or, with `undefined`, removes top-level fields such as `scale`, `onset`, `examiner`. */
-export function setFields(examination: Examination, fields: Partial<Examination>): Examination {
-  const next = compact({ ...examination, ...fields }) as Examination;
-  return same(next, examination) ? examination : next;
-}
-
-function put(
+function put<P extends 'pulses' | 'bruits'>(
   examination: Examination,
-  part: 'pulses' | 'bruits',
+  part: P,
   { site, side }: Place,
-  finding: PulseFinding | BruitFinding | undefined,
+  finding: Finding<P> | undefined,
 ): Examination {
   const all = examination[part] as Record<string, Record<string, unknown>> | undefined;
-  const sides = compact({ ...all?.[site], [side]: finding });
-  const next = compact({ ...all, [site]: sides });
-  return setFields(examination, { [part]: next });
+  const next = compact({ ...all, [site]: compact({ ...all?.[site], [side]: finding }) });
+  return withFields(examination, { [part]: next });
+}
+
+function putPulse(examination: Examination, place: Place, finding: PulseFinding): Examination {
+  const at = ['pulses', place.site, place.side];
+  return put(examination, 'pulses', place, checkedFinding(PULSE_FIELDS, finding, at));
+}
+
+function putBruit(examination: Examination, place: Place, finding: BruitFinding): Examination {
+  const at = ['bruits', place.site, place.side];
+  return put(examination, 'bruits', place, checkedFinding(BRUIT_FIELDS, finding, at));
 }
 
 function check(place: Place, known: boolean): void {
@@ -51,47 +57,65 @@ function check(place: Place, known: boolean): void {
   }
 }
 
+/** What a patch leaves of a finding, without the fields that the patch rules out. */
+function merged<T extends object>(own: T | undefined, patch: Patch<T>, out: readonly (keyof T)[]): T {
+  return Object.fromEntries(
+    Object.entries({ ...own, ...patch }).filter(([field]) => !out.includes(field as keyof T)),
+  ) as T;
+}
+
 /**
  * Changes what was found at a pulse site; fields left out stay, fields set to `undefined` and empty notes go. What the
  * finger felt (grade, thrill, expansile) replaces a reason why it could not feel, and a reason replaces what was felt. A Doppler
  * signal stays with either: it may be heard where swelling keeps the finger away.
- * @throws RangeError for a site or side that does not exist
+ * @throws RangeError for a site or side that does not exist, and for what the record does not take
  */
-export function setPulse(examination: Examination, place: Place, patch: Partial<PulseFinding>): Examination {
+export function setPulse(examination: Examination, place: Place, patch: Patch<PulseFinding>): Examination {
   check(place, isPulseSite(place.site));
-  const merged: PulseFinding = { ...pulseAt(examination, place), ...patch };
+  if (isPulseLocked(examination, place)) return examination;
+  const own = pulseAt(examination, place);
+  const out: (keyof PulseFinding)[] = [];
   if (patch.grade || patch.thrill || patch.expansile) {
-    delete merged.couldNotExamine;
-    if (patch.grade && !patch.increased) delete merged.increased;
+    out.push('couldNotExamine');
+    if (patch.grade && !patch.increased) out.push('increased');
   } else if (patch.couldNotExamine) {
-    for (const field of ['grade', 'increased', 'expansile', 'thrill'] as const) delete merged[field];
+    out.push('grade', 'increased', 'expansile', 'thrill');
   }
-  if (merged.grade !== 'bounding') delete merged.increased;
-  if (merged.note === '') delete merged.note;
-  return put(examination, 'pulses', place, compact(merged));
+  const grade = 'grade' in patch ? patch.grade : own?.grade;
+  if (grade !== 'bounding') out.push('increased');
+  return putPulse(examination, place, merged(own, patch, out));
 }
 
 /**
  * Changes what was heard at a listening site, in the manner of {@link setPulse}.
- * @throws RangeError for a site or side that does not exist
+ * @throws RangeError for a site or side that does not exist, and for what the record does not take
  */
-export function setBruit(examination: Examination, place: Place, patch: Partial<BruitFinding>): Examination {
+export function setBruit(examination: Examination, place: Place, patch: Patch<BruitFinding>): Examination {
   check(place, isListeningSite(place.site));
-  const merged: BruitFinding = { ...bruitAt(examination, place), ...patch };
-  if (patch.bruit) delete merged.couldNotExamine;
-  else if (patch.couldNotExamine) delete merged.bruit;
-  if (merged.note === '') delete merged.note;
-  return put(examination, 'bruits', place, compact(merged));
+  if (isBruitLocked(examination, place)) return examination;
+  const out: (keyof BruitFinding)[] = [];
+  if (patch.bruit) out.push('couldNotExamine');
+  else if (patch.couldNotExamine) out.push('bruit');
+  return putBruit(examination, place, merged(bruitAt(examination, place), patch, out));
 }
 
-/** Takes back what was felt at a place. */
+/** What stays when a finding is taken back: fields of later versions, which nobody here could see. */
+function unseen<T extends object>(fields: FindingFields<T>, finding: T | undefined): T | undefined {
+  if (!finding) return undefined;
+  const rest = Object.entries(finding).filter(([field]) => !Object.hasOwn(fields, field));
+  return rest.length ? (Object.fromEntries(rest) as T) : undefined;
+}
+
+/** Takes back what was felt at a place; what is locked stays. */
 export function clearPulse(examination: Examination, place: Place): Examination {
-  return isPulseSite(place.site) ? put(examination, 'pulses', place, undefined) : examination;
+  if (!isPulseSite(place.site) || isPulseLocked(examination, place)) return examination;
+  return put(examination, 'pulses', place, unseen(PULSE_FIELDS, pulseAt(examination, place)));
 }
 
-/** Takes back what was heard at a place. */
+/** Takes back what was heard at a place; what is locked stays. */
 export function clearBruit(examination: Examination, place: Place): Examination {
-  return isListeningSite(place.site) ? put(examination, 'bruits', place, undefined) : examination;
+  if (!isListeningSite(place.site) || isBruitLocked(examination, place)) return examination;
+  return put(examination, 'bruits', place, unseen(BRUIT_FIELDS, bruitAt(examination, place)));
 }
 
 /** Takes everything back that was recorded at a place. */
@@ -99,7 +123,7 @@ export function clearPlace(examination: Examination, place: Place): Examination 
   return clearBruit(clearPulse(examination, place), place);
 }
 
-/** Records every pulse not yet stated as normal. Never touches a stated site. */
+/** Records every pulse not yet stated as normal. Never touches a site that is stated, in whatever way. */
 export function restNormal(examination: Examination): Examination {
   return unstatedPlaces(examination).reduce(
     (next, place) => setPulse(next, place, { grade: 'normal' }),
@@ -120,25 +144,55 @@ export function clearLimb(examination: Examination, limb: Limb): Examination {
   return placesOfLimb(limb).reduce(clearPlace, examination);
 }
 
-/** What one side says of the other: everything but its note, which is about one side only. */
-function withoutNote<T extends { note?: string | undefined }>(finding: T | undefined): T | undefined {
-  return finding && compact({ ...finding, note: undefined });
+/**
+ * What one side says of the other: all this version knows but its note, which is about one side only. Nothing where a part of it is
+ * recorded in a way this version does not know.
+ */
+function mirrored<T extends { readonly note?: string }>(
+  fields: FindingFields<T>,
+  finding: T | undefined,
+  locked: boolean,
+): T | undefined {
+  if (!finding || locked) return undefined;
+  const known = Object.entries(finding).filter(([field]) => field !== 'note' && Object.hasOwn(fields, field));
+  return known.length ? (Object.fromEntries(known) as T) : undefined;
+}
+
+function otherSide(
+  examination: Examination,
+  { site, side }: Place,
+): {
+  readonly pulse: PulseFinding | undefined;
+  readonly bruit: BruitFinding | undefined;
+} {
+  const from = { site, side: oppositeSide(side) };
+  return {
+    pulse: mirrored(PULSE_FIELDS, pulseAt(examination, from), isPulseLocked(examination, from)),
+    bruit: mirrored(BRUIT_FIELDS, bruitAt(examination, from), isBruitLocked(examination, from)),
+  };
+}
+
+/** A finding as the other side has it, with the note and the fields of later versions that stand here. */
+function taken<T extends { readonly note?: string }>(
+  fields: FindingFields<T>,
+  other: T,
+  own: T | undefined,
+): T {
+  return { ...unseen(fields, own), ...other, ...(own?.note && { note: own.note }) };
 }
 
 /**
  * Records at a place what stands at the same site of the other side; its own note stays. Where nothing stands on the other
- * side, and in the midline, nothing changes.
+ * side, or what stands on either is locked, and in the midline, nothing changes.
  */
 export function copyFromOtherSide(examination: Examination, place: Place): Examination {
   if (place.side === 'midline') return examination;
-  const from = { site: place.site, side: oppositeSide(place.side) };
+  const { pulse, bruit } = otherSide(examination, place);
   let next = examination;
-  const pulse = withoutNote(pulseAt(examination, from));
-  if (pulse)
-    next = put(next, 'pulses', place, compact({ ...pulse, note: pulseAt(examination, place)?.note }));
-  const bruit = withoutNote(bruitAt(examination, from));
-  if (bruit)
-    next = put(next, 'bruits', place, compact({ ...bruit, note: bruitAt(examination, place)?.note }));
+  if (pulse && !isPulseLocked(examination, place))
+    next = putPulse(next, place, taken(PULSE_FIELDS, pulse, pulseAt(examination, place)));
+  if (bruit && !isBruitLocked(examination, place))
+    next = putBruit(next, place, taken(BRUIT_FIELDS, bruit, bruitAt(examination, place)));
   return next;
 }
 
@@ -148,9 +202,7 @@ export function copyFromOtherSide(examination: Examination, place: Place): Exami
  */
 export function fillFromOtherSide(examination: Examination, limb: Limb): Examination {
   return placesOfLimb(limb).reduce((filled, place) => {
-    const from = { site: place.site, side: oppositeSide(place.side) };
-    const pulse = withoutNote(pulseAt(examination, from));
-    const bruit = withoutNote(bruitAt(examination, from));
+    const { pulse, bruit } = otherSide(examination, place);
     let next = filled;
     const own = pulseAt(examination, place);
     // Its own marks win: where a thrill was felt, the other side's reason is not taken over.

@@ -5,9 +5,10 @@ import {
   regionsOf,
   type SurfacePoint,
 } from '../anatomy/index.js';
-import { setFields } from './edits.js';
-import { fewestPoints, type Mark, MARK_FORMS, MOST_MARKS, MOST_POINTS } from './schema/marks.js';
-import type { Examination } from './schema/record.js';
+import { checkedText, checkedWord, compact, withFields } from './finish.js';
+import type { Patch } from './types/common.js';
+import { fewestPoints, type Mark, MARK_FORMS, MARK_KINDS, MOST_MARKS, MOST_POINTS } from './types/marks.js';
+import type { Examination } from './types/record.js';
 
 /** The marks on the skin, in the order they were recorded. */
 export function skinMarks({ marks }: Examination): readonly Mark[] {
@@ -24,24 +25,32 @@ export function markRegions(mark: Readonly<Pick<Mark, 'kind' | 'points'>>): read
 }
 
 function within(value: number, most: number): number {
+  if (!Number.isFinite(value)) throw new RangeError(`a point of a mark takes numbers, found ${value}`);
   return Math.round(Math.min(most, Math.max(0, value)) * 10) / 10;
 }
 
-function checked({ note, ...mark }: Mark): Mark {
-  const { kind, points } = mark;
+function fitted(mark: Mark): Mark {
+  const { points } = mark;
+  const kind = checkedWord(mark.kind, MARK_KINDS, ['marks', mark.id, 'kind']) as Mark['kind'];
   if (points.length < fewestPoints(kind) || points.length > MOST_POINTS)
     throw new RangeError(
       `"${kind}" takes ${fewestPoints(kind)} to ${MOST_POINTS} points, found ${points.length}`,
     );
-  return {
+  return compact({
     ...mark,
-    points: points.map(([x, y]) => [within(x, FIGURE_WIDTH), within(y, FIGURE_HEIGHT)]),
-    ...(note && { note }),
-  };
+    points: points.map(([x, y]) => [within(x, FIGURE_WIDTH), within(y, FIGURE_HEIGHT)] as const),
+    note: checkedText(mark.note, ['marks', mark.id, 'note']),
+  }) as Mark;
+}
+
+/** Marks that this version cannot show, as far as they say their ids. */
+function carriedMarks({ carried = [] }: Examination): readonly { readonly id: string }[] {
+  const values = carried.filter(({ path }) => path[0] === 'marks').map(({ value }) => value);
+  return values.map((value) => ({ id: String((value as { readonly id?: string } | null)?.id) }));
 }
 
 function withMarks(examination: Examination, marks: readonly Mark[]): Examination {
-  return setFields(examination, { marks: marks.length ? [...marks] : undefined });
+  return withFields(examination, { marks: marks.length ? marks : undefined });
 }
 
 /** What a new mark is made of; the record gives it its id. */
@@ -53,27 +62,34 @@ export interface NewMark {
 
 /**
  * Records a mark. Its points are moved into the figure's box and rounded to a tenth of a unit. A record full of marks stays as it is.
- * @throws RangeError for too few or too many points
+ * @throws RangeError for too few or too many points, for points that are no numbers, and for too long a note
  */
 export function addMark(examination: Examination, mark: NewMark): Examination {
   const marks = skinMarks(examination);
-  const last = Math.max(0, ...marks.map(({ id }) => Number(/^m(\d{1,9})$/.exec(id)?.[1] ?? 0)));
-  const made = checked({ ...mark, id: `m${last + 1}`, points: mark.points.map(([x, y]) => [x, y]) });
-  return marks.length < MOST_MARKS ? withMarks(examination, [...marks, made]) : examination;
+  const taken = [...marks, ...carriedMarks(examination)];
+  const last = Math.max(0, ...taken.map(({ id }) => Number(/^m(\d{1,9})$/.exec(id)?.[1] ?? 0)));
+  const made = fitted({ ...mark, id: `m${last + 1}`, points: mark.points });
+  return marks.length + carriedMarks(examination).length < MOST_MARKS
+    ? withMarks(examination, [...marks, made])
+    : examination;
 }
 
 /**
  * Changes kind, note or points of a mark; an empty note goes. An id that is not there changes nothing.
- * @throws RangeError where the new kind needs more points than the mark has
+ * @throws RangeError where the new kind needs more points than the mark has, and for what the record does not take
  */
 export function changeMark(
   examination: Examination,
   id: string,
-  patch: Partial<Omit<Mark, 'id'>>,
+  patch: Patch<Omit<Mark, 'id'>>,
 ): Examination {
   return withMarks(
     examination,
-    skinMarks(examination).map((mark) => (mark.id === id ? checked({ ...mark, ...patch }) : mark)),
+    skinMarks(examination).map((mark) =>
+      mark.id === id
+        ? fitted({ ...mark, ...compact(patch), ...('note' in patch && { note: patch.note }), id } as Mark)
+        : mark,
+    ),
   );
 }
 

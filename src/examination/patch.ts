@@ -1,20 +1,19 @@
-type Plain = Record<string, unknown>;
+import { equal, isObject } from './json.js';
+import type { Json, RecordPath } from './types/json.js';
 
-function isPlain(value: unknown): value is Plain {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
+type Plain = Readonly<Record<string, unknown>>;
 
 /** A copy without fields that are `undefined` or hold an empty object; `undefined` when nothing is left. */
 function pruned(value: Plain): Plain | undefined {
   const entries = Object.entries(value).filter(
-    ([, field]) => field !== undefined && !(isPlain(field) && Object.keys(field).length === 0),
+    ([, field]) => field !== undefined && !(isObject(field) && Object.keys(field).length === 0),
   );
   return entries.length ? Object.fromEntries(entries) : undefined;
 }
 
 function patched(value: unknown, [key, ...rest]: readonly string[], field: unknown): unknown {
   if (key === undefined) return field;
-  const own = isPlain(value) ? value : {};
+  const own = isObject(value) ? value : {};
   return pruned({ ...own, [key]: patched(own[key], rest, field) });
 }
 
@@ -30,10 +29,13 @@ export function patchAt<T extends object>(
   field: unknown,
 ): T | undefined {
   const next = patched(value, path, field) as T | undefined;
-  return JSON.stringify(next) === JSON.stringify(value) ? value : next;
+  return equal(next, value) ? value : next;
 }
 
 /** What stands at a path within a part of the record; `undefined` where nothing does. */
-export function fieldAt(value: unknown, path: readonly string[]): unknown {
-  return path.reduce<unknown>((at, key) => (isPlain(at) ? at[key] : undefined), value);
+export function fieldAt(value: unknown, path: RecordPath): unknown {
+  return path.reduce<unknown>((at, key) => {
+    if (typeof key === 'number') return Array.isArray(at) ? (at as readonly Json[])[key] : undefined;
+    return isObject(at) && Object.hasOwn(at, key) ? at[key] : undefined;
+  }, value);
 }

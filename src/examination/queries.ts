@@ -1,8 +1,9 @@
 import { isListeningSite, isPulseSite, type Place, PULSE_PLACES } from '../anatomy/index.js';
-import type { BruitFinding, PulseFinding } from './schema/pulses.js';
-import type { Examination } from './schema/record.js';
+import { isPulseLocked } from './carried.js';
+import type { BruitFinding, PulseFinding } from './types/pulses.js';
+import type { Examination } from './types/record.js';
 
-type Sides<T> = { right?: T; left?: T; midline?: T };
+type Sides<T> = { readonly right?: T; readonly left?: T; readonly midline?: T };
 
 /** What was found at a pulse site; `undefined` when nobody examined it. */
 export function pulseAt(examination: Examination, { site, side }: Place): PulseFinding | undefined {
@@ -26,9 +27,11 @@ export function isHeard(finding: BruitFinding | undefined): boolean {
   return finding?.bruit !== undefined || finding?.couldNotExamine !== undefined;
 }
 
-/** The pulse places that nobody has felt yet, in the order of examination. */
+/** The pulse places that nobody has felt yet, in the order of examination. One recorded in a way this version does not know was felt. */
 export function unstatedPlaces(examination: Examination) {
-  return PULSE_PLACES.filter((place) => !isStated(pulseAt(examination, place)));
+  return PULSE_PLACES.filter(
+    (place) => !isStated(pulseAt(examination, place)) && !isPulseLocked(examination, place),
+  );
 }
 
 /** Fields that say how or by whom, not what was found: a record with only these is empty. */

@@ -1,4 +1,4 @@
-import type { Examination } from './schema/record.js';
+import type { Examination } from './types/record.js';
 
 /** How many results are kept. A long undo history holds a thousand records, which would else hold a result each. */
 const KEPT = 12;

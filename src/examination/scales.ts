@@ -1,5 +1,5 @@
-import type { Grade, PulseFinding } from './schema/pulses.js';
-import type { ScaleId } from './schema/record.js';
+import type { Grade, PulseFinding } from './types/pulses.js';
+import type { ScaleId } from './types/record.js';
 
 /** One step of a scale: the numeral shown, the grade it is recorded as, and the source's word for it. */
 export interface ScaleStep {

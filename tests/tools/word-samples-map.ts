@@ -15,15 +15,19 @@ import {
 } from '../../src/anatomy/index.js';
 import {
   BRUITS,
+  COUNTED,
   DOPPLER_SIGNALS,
+  type Expectation,
   GRADES,
   MARK_KINDS,
   ONSETS,
   parseExamination,
   type PulseFinding,
   REASONS,
+  RULE_CODES,
   SCALE_IDS,
   SCALES,
+  VALUE_TYPES,
 } from '../../src/examination/index.js';
 import { type Assumption, CAUSES, type FindingId, readExamination } from '../../src/localisation/index.js';
 import type { Messages } from '../../src/locale/index.js';
@@ -132,6 +136,21 @@ const faulty = [
   return parsed.ok ? [] : parsed.faults;
 });
 
+/** Everything a value may be expected to be. */
+const EXPECTATIONS: readonly Expectation[] = [
+  ...RULE_CODES.map((code) => ({ code })),
+  ...VALUE_TYPES.map((type) => ({ code: 'type' as const, type })),
+  ...COUNTED.flatMap((of) =>
+    [1, 7].flatMap((value) =>
+      (['at-least', 'at-most', 'more-than'] as const).map((code) => ({ code, value, of })),
+    ),
+  ),
+  { code: 'one-of', values: ['absent', 2, true] },
+  { code: 'fields', names: [] },
+  { code: 'fields', names: ['right', 'left'] },
+  { code: 'pressure', least: 1, most: 300, words: ['pain', 'other'] },
+];
+
 export const MAP_SAMPLES: Samples<Messages> = {
   anatomy: {
     place: PLACE,
@@ -143,7 +162,11 @@ export const MAP_SAMPLES: Samples<Messages> = {
     couldNot: one(REASONS),
     step: one(STEPS),
     pulseExtras: one(PULSES.filter((pulse) => pulse !== undefined)),
-    fault: one([...faulty, { code: 'unreadable', path: [], found: '"x"', expected: ['JSON'] }]),
+    fault: one([
+      ...faulty,
+      ...EXPECTATIONS.map((expected) => ({ code: 'conflict' as const, path: [], found: '', expected })),
+    ]),
+    unknownEntries: COUNTS,
   },
   localisation: {
     begins: one<BeginsStatement>([

@@ -11,7 +11,7 @@ import {
 } from '../../bedside/index.js';
 import {
   type AnyBedsideResult,
-  bedsideSchema,
+  bedsideFields,
   type BedsideResult,
   type BedsideTestId,
   LONGEST_TEXT,
@@ -93,7 +93,7 @@ export class BedsideTest extends PartElement<SidedResult> {
   };
 
   protected override get schema(): z.ZodMiniType<SidedResult> {
-    return bedsideSchema.shape[this.test] as unknown as z.ZodMiniType<SidedResult>;
+    return bedsideFields[this.test] as unknown as z.ZodMiniType<SidedResult>;
   }
 
   /** What a side's result means; `undefined` when nothing is recorded. */

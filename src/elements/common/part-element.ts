@@ -1,7 +1,7 @@
 import { state } from 'lit/decorators.js';
 import type { TemplateResult } from 'lit';
 import type * as z from 'zod/mini';
-import { type Fault, parseWith, patchAt, show } from '../../examination/index.js';
+import { type Fault, parseWith, patchAt, refused, show } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { FormControl } from './form-control.js';
@@ -210,7 +210,12 @@ export abstract class PartElement<T extends object> extends FormControl {
     try {
       input = JSON.parse(text);
     } catch {
-      return { ok: false, faults: [{ code: 'unreadable', path: [], found: show(text), expected: ['JSON'] }] };
+      return refused({
+        code: 'unreadable',
+        path: [],
+        found: show(text),
+        expected: { code: 'type', type: 'json-text' },
+      });
     }
     const parsed = parseWith(this.schema, input);
     return parsed.ok

@@ -1,6 +1,7 @@
 import {
   emptyExamination,
   type Examination,
+  formatExamination,
   type History,
   isEmptyRecord,
   record,
@@ -45,7 +46,7 @@ export class RecordStore extends EventTarget {
 
   /** The text that a form submits. */
   get text(): string {
-    return textOf(this.held, (value) => (isEmptyRecord(value) ? '' : JSON.stringify(value)));
+    return textOf(this.held, (value) => (isEmptyRecord(value) ? '' : formatExamination(value)));
   }
 
   get canUndo(): boolean {

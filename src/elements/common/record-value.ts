@@ -37,7 +37,7 @@ export function readable<T>(value: T): Held<T> {
 function read<T>(from: Given, reader: Reader<T>): Held<T> {
   if (from.text === undefined) {
     const faults: Fault[] = [
-      { code: 'unreadable', path: [], found: show(from.input), expected: ['plain JSON'] },
+      { code: 'unreadable', path: [], found: show(from.input), expected: { code: 'type', type: 'json' } },
     ];
     return { state: 'sealed', given: from, faults };
   }

@@ -1,78 +1,62 @@
 import * as z from 'zod/mini';
+import { isMidlineSite, LISTENING_SITE_IDS, PULSE_SITE_IDS, type SiteId } from '../../anatomy/index.js';
 import {
-  isMidlineSite,
-  LISTENING_SITE_IDS,
-  type MidlineSiteId,
-  PULSE_SITE_IDS,
-  type SiteId,
-} from '../../anatomy/index.js';
-import { midline, reasonSchema, rule, sided, textSchema } from './common.js';
+  ARM_DELAYS,
+  BRUIT_FIELDS,
+  type BruitFinding,
+  type Bruits,
+  type Delays,
+  type FindingFields,
+  LEG_DELAYS,
+  PULSE_FIELDS,
+  type PulseFinding,
+  type Pulses,
+} from '../types/pulses.js';
+import { type Fields, midline, object, rule, sided, textSchema } from './common.js';
+import { oneOf, yes } from './measures.js';
 
-/** How strong a pulse is, weakest first. Words, since a bare number means different things on different scales. */
-export const GRADES = ['absent', 'reduced', 'normal', 'bounding'] as const;
-export type Grade = (typeof GRADES)[number];
-
-/** What a hand-held Doppler lets one hear. */
-export const DOPPLER_SIGNALS = ['triphasic', 'biphasic', 'monophasic', 'absent'] as const;
-export type DopplerSignal = (typeof DOPPLER_SIGNALS)[number];
-
-/** What is heard over an artery with the stethoscope. */
-export const BRUITS = ['none', 'systolic', 'continuous'] as const;
-export type Bruit = (typeof BRUITS)[number];
-
-/** What was found at one pulse site. Nothing recorded is "not examined", never "normal". */
-export const pulseFindingSchema = z
-  .strictObject({
-    grade: z.optional(z.enum(GRADES)),
-    /** Stronger than normal but short of bounding; told apart on the 0-4 scale only. */
-    increased: z.optional(z.literal(true)),
-    couldNotExamine: z.optional(reasonSchema),
-    expansile: z.optional(z.literal(true)),
-    thrill: z.optional(z.literal(true)),
-    doppler: z.optional(z.enum(DOPPLER_SIGNALS)),
-    note: z.optional(textSchema),
-  })
-  .check(
-    rule((f) => !(f.grade && f.couldNotExamine), 'couldNotExamine', 'a grade or a reason, not both'),
-    rule((f) => !(f.couldNotExamine && f.thrill), 'thrill', 'no thrill where the site could not be examined'),
-    rule(
-      (f) => !(f.couldNotExamine && f.expansile),
-      'expansile',
-      'no expansile pulse where the site could not be examined',
-    ),
-    rule((f) => !f.increased || f.grade === 'bounding', 'increased', 'only together with grade "bounding"'),
+/** The fields of a finding, from the same lists that its edits are checked by. */
+function ofFinding<T extends object>(fields: FindingFields<T>): Fields<T> {
+  const schemas = Object.entries<readonly [string, ...string[]] | 'yes' | 'text'>(fields as never).map(
+    ([name, words]) => [
+      name,
+      words === 'text' ? z.optional(textSchema) : words === 'yes' ? yes : oneOf(words),
+    ],
   );
-export type PulseFinding = z.infer<typeof pulseFindingSchema>;
-
-/** What was heard at one listening site. */
-export const bruitFindingSchema = z
-  .strictObject({
-    bruit: z.optional(z.enum(BRUITS)),
-    couldNotExamine: z.optional(reasonSchema),
-    note: z.optional(textSchema),
-  })
-  .check(rule((f) => !(f.bruit && f.couldNotExamine), 'couldNotExamine', 'a bruit or a reason, not both'));
-export type BruitFinding = z.infer<typeof bruitFindingSchema>;
-
-type OfSite<S extends SiteId, T extends z.ZodMiniType> = S extends MidlineSiteId
-  ? ReturnType<typeof midline<T>>
-  : ReturnType<typeof sided<T>>;
-
-/** A field for every site of a list, with the sides on which the site exists. */
-function ofSites<S extends SiteId, T extends z.ZodMiniType>(sites: readonly S[], finding: T) {
-  const [both, one] = [z.optional(sided(finding)), z.optional(midline(finding))];
-  const fields = sites.map((site) => [site, isMidlineSite(site) ? one : both]);
-  return z.strictObject(Object.fromEntries(fields) as { [K in S]: z.ZodMiniOptional<OfSite<K, T>> });
+  return Object.fromEntries(schemas) as Fields<T>;
 }
 
-export const pulsesSchema = ofSites(PULSE_SITE_IDS, pulseFindingSchema);
-export const bruitsSchema = ofSites(LISTENING_SITE_IDS, bruitFindingSchema);
+export const pulseFindingSchema: z.ZodMiniType<PulseFinding> = object<PulseFinding>(
+  ofFinding<PulseFinding>(PULSE_FIELDS),
+  rule('grade-or-reason', ['couldNotExamine', 'grade'], (f) => !(f.grade && f.couldNotExamine)),
+  rule('thrill-only-felt', ['thrill', 'couldNotExamine'], (f) => !(f.couldNotExamine && f.thrill)),
+  rule('expansile-only-felt', ['expansile', 'couldNotExamine'], (f) => !(f.couldNotExamine && f.expansile)),
+  rule('increased-only-bounding', ['increased', 'grade'], (f) => !f.increased || f.grade === 'bounding'),
+);
 
-/** Which of the two radial pulses comes later, and whether the femoral comes later than the radial of its side. */
-export const ARM_DELAYS = ['none', 'right-later', 'left-later'] as const;
-export const LEG_DELAYS = ['none', 'delayed'] as const;
-export const delaysSchema = z.strictObject({
-  radioRadial: z.optional(z.enum(ARM_DELAYS)),
+export const bruitFindingSchema: z.ZodMiniType<BruitFinding> = object<BruitFinding>(
+  ofFinding<BruitFinding>(BRUIT_FIELDS),
+  rule('bruit-or-reason', ['couldNotExamine', 'bruit'], (f) => !(f.bruit && f.couldNotExamine)),
+);
+
+/** A field for every site of a list, with the sides on which the site exists. */
+function atSites<T extends object, F>(sites: readonly SiteId[], finding: z.ZodMiniType<F>): z.ZodMiniType<T> {
+  const [both, one] = [z.optional(sided(finding)), z.optional(midline(finding))];
+  return object<T>(
+    Object.fromEntries(sites.map((site) => [site, isMidlineSite(site) ? one : both])) as never,
+  );
+}
+
+export const pulsesSchema: z.ZodMiniType<Pulses> = atSites<Pulses, PulseFinding>(
+  PULSE_SITE_IDS,
+  pulseFindingSchema,
+);
+export const bruitsSchema: z.ZodMiniType<Bruits> = atSites<Bruits, BruitFinding>(
+  LISTENING_SITE_IDS,
+  bruitFindingSchema,
+);
+
+export const delaysSchema: z.ZodMiniType<Delays> = object<Delays>({
+  radioRadial: oneOf(ARM_DELAYS),
   radioFemoral: z.optional(sided(z.enum(LEG_DELAYS))),
 });
-export type Delays = z.infer<typeof delaysSchema>;

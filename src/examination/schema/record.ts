@@ -1,31 +1,36 @@
 import * as z from 'zod/mini';
-import { contextSchema } from './context.js';
+import {
+  type Examination,
+  type Format,
+  FORMAT,
+  FORMAT_MAJOR,
+  FORMAT_NAME,
+  ONSETS,
+  SCALE_IDS,
+} from '../types/record.js';
 import { bedsideSchema } from './bedside.js';
+import { type Fields, instantSchema, object, type RuleParams, textSchema } from './common.js';
+import { contextSchema } from './context.js';
 import { historySchema } from './history.js';
 import { inspectionSchema } from './inspection.js';
 import { marksSchema } from './marks.js';
 import { pressuresSchema } from './pressures.js';
 import { bruitsSchema, delaysSchema, pulsesSchema } from './pulses.js';
-import { instantSchema, textSchema } from './common.js';
 import { stagingSchema } from './staging.js';
 
-/** The tag of the record's form. A later form gets a higher number. */
-export const FORMAT = 'pulse-map/1';
-export const FORMAT_NAME = 'pulse-map';
-export const FORMAT_VERSION = 1;
+const OWN_MAJOR = new RegExp(`^${FORMAT_NAME}/${FORMAT_MAJOR}(\\.(0|[1-9]\\d{0,8}))?$`);
 
-/** How grades are entered and shown. Stored, since a number without its scale is ambiguous. */
-export const SCALE_IDS = ['0-3', '0-4', 'words'] as const;
-export type ScaleId = (typeof SCALE_IDS)[number];
+/** Whether this version reads records of this format: all minor versions of its own major one. */
+export function isRecordFormat(format: string): format is Format {
+  return OWN_MAJOR.test(format);
+}
 
-export const ONSETS = ['acute', 'chronic', 'unknown'] as const;
-export type Onset = (typeof ONSETS)[number];
-
-/** One examination of one patient, as plain JSON. Every part but `format` and `scale` may be missing: missing is "not examined". */
-export const examinationSchema = z.strictObject({
-  format: z.literal(FORMAT),
+/** The form of an examination; what is carried stands beside it (see `parseExamination`). */
+export const examinationFields: Fields<Omit<Examination, 'carried'>> = {
+  format: z.custom<Format>((text) => typeof text === 'string' && isRecordFormat(text), {
+    params: { expected: { code: 'one-of', values: [FORMAT] }, alone: true } satisfies RuleParams,
+  }),
   scale: z.enum(SCALE_IDS),
-  /** When the examination took place. */
   examinedAt: z.optional(instantSchema),
   examiner: z.optional(textSchema),
   onset: z.optional(z.enum(ONSETS)),
@@ -39,10 +44,6 @@ export const examinationSchema = z.strictObject({
   bedside: z.optional(bedsideSchema),
   pressures: z.optional(pressuresSchema),
   staging: z.optional(stagingSchema),
-});
-export type Examination = z.infer<typeof examinationSchema>;
+};
 
-/** An examination in which nothing has been recorded. */
-export function emptyExamination(scale: ScaleId = '0-3'): Examination {
-  return { format: FORMAT, scale };
-}
+export const examinationSchema: z.ZodMiniType<Omit<Examination, 'carried'>> = object(examinationFields);

@@ -1,13 +1,18 @@
 import type {
   Bruit,
+  Counted,
   DopplerSignal,
+  Expectation,
   Fault,
+  FaultCode,
   Grade,
   Onset,
   PulseFinding,
   Reason,
+  RuleCode,
   ScaleId,
   ScaleStep,
+  ValueType,
 } from '../../examination/index.js';
 import type { ExaminationWords } from '../en/examination.js';
 import { list } from './phrases.js';
@@ -63,57 +68,100 @@ function pulseExtras(finding: PulseFinding): string[] {
   ];
 }
 
-/** What the record's rules expect, which they say in plain English words. */
-const EXPECTED: Readonly<Record<string, string>> = {
-  'plain JSON': 'reines JSON',
+const types: Record<ValueType, string> = {
   object: 'ein Objekt',
-  array: 'eine Liste',
-  string: 'Text',
+  list: 'eine Liste',
+  text: 'Text',
   number: 'eine Zahl',
   boolean: 'true oder false',
-  'each word once': 'jedes Wort einmal',
-  'each id once': 'jede Kennung einmal',
-  'at most one decimal': 'höchstens eine Nachkommastelle',
-  'at least 3 points for an area': 'mindestens 3 Punkte für eine Fläche',
-  'a date and time with "Z" or an offset, such as "2026-05-01T10:30+02:00"':
-    'Datum und Uhrzeit mit „Z“ oder Abweichung, etwa „2026-05-01T10:30+02:00“',
-  'a grade or a reason, not both': 'ein Grad oder ein Grund, nicht beides',
-  'a bruit or a reason, not both': 'ein Geräusch oder ein Grund, nicht beides',
-  'no thrill where the site could not be examined': 'kein Schwirren, wo die Stelle nicht untersuchbar war',
-  'no expansile pulse where the site could not be examined':
-    'kein expansiver Puls, wo die Stelle nicht untersuchbar war',
-  'only together with grade "bounding"': 'nur zusammen mit dem Grad „bounding“',
-  'no walking distance where there is no symptom': 'keine Gehstrecke, wo es keine Beschwerden gibt',
-  'a place only with an ulcer': 'ein Ort nur bei einem Ulkus',
-  'an extent only with gangrene': 'eine Ausdehnung nur bei Gangrän',
-  'a reach of redness only with redness': 'eine Ausdehnung der Rötung nur bei Rötung',
-  'a level only where the limb is cool or cold': 'eine Höhe nur, wo die Extremität kühl oder kalt ist',
-  'a pressure above 0 in at least one arm': 'ein Druck über 0 an mindestens einem Arm',
-  'colours or no change, not both': 'Farben oder keine Änderung, nicht beides',
+  json: 'reines JSON',
+  'json-text': 'JSON',
 };
 
-function expectation(text: string): string {
-  const bound = /^at (least|most) (\S+?)( characters?)?$/.exec(text);
-  if (!bound) return EXPECTED[text] ?? text;
-  return `${bound[1] === 'least' ? 'mindestens' : 'höchstens'} ${bound[2]}${bound[3] ? ' Zeichen' : ''}`;
+/** A number of what a bound counts. */
+const counted: Record<Counted, (value: number) => string> = {
+  number: (value) => `${value}`,
+  characters: (value) => `${value} Zeichen`,
+  entries: (value) => (value === 1 ? '1 Eintrag' : `${value} Einträge`),
+  values: (value) => `insgesamt ${value} Werte`,
+  levels: (value) => `${value} Ebenen`,
+};
+
+const rules: Record<RuleCode, string> = {
+  instant: 'Datum und Uhrzeit mit „Z“ oder Abweichung, etwa „2026-05-01T10:30+02:00“',
+  'one-decimal': 'höchstens eine Nachkommastelle',
+  'each-once': 'jedes Wort einmal',
+  'ids-differ': 'jede Kennung einmal',
+  'area-points': 'mindestens 3 Punkte für eine Fläche',
+  'grade-or-reason': 'ein Grad oder ein Grund, nicht beides',
+  'bruit-or-reason': 'ein Geräusch oder ein Grund, nicht beides',
+  'thrill-only-felt': 'kein Schwirren, wo die Stelle nicht untersuchbar war',
+  'expansile-only-felt': 'kein expansiver Puls, wo die Stelle nicht untersuchbar war',
+  'increased-only-bounding': 'dies nur zusammen mit dem Grad „bounding“',
+  'distance-only-with-symptom': 'keine Gehstrecke, wo es keine Beschwerden gibt',
+  'place-only-with-ulcer': 'ein Ort nur bei einem Ulkus',
+  'extent-only-with-gangrene': 'eine Ausdehnung nur bei Gangrän',
+  'reach-only-with-redness': 'eine Ausdehnung der Rötung nur bei Rötung',
+  'level-only-where-cool': 'eine Höhe nur, wo die Extremität kühl oder kalt ist',
+  'one-arm-above-zero': 'ein Druck über 0 an mindestens einem Arm',
+  'colours-or-no-change': 'Farben oder keine Änderung, nicht beides',
+  'place-is-free': 'eine Stelle des Befunds, an der noch nichts steht',
+  'sums-to-one': 'Werte, die zusammen eins ergeben',
+  'acute-weights-sum-to-one': 'Gewichte der Ursachen, die bei akutem Beginn zusammen eins ergeben',
+  'chronic-weights-sum-to-one': 'Gewichte der Ursachen, die bei chronischem Beginn zusammen eins ergeben',
+  'signals-sum-to-one': 'vier Signale, die für jede Stärke zusammen eins ergeben',
+  'bands-sum-to-one': 'Bereiche, die für jede Stärke zusammen eins ergeben',
+  'one-band-more': 'ein Bereich mehr, als es Grenzen gibt',
+  'shares-at-most-one': 'verengt und verschlossen zusammen höchstens eins',
+  'strength-never-rises': 'nichts Normales weitergegeben, wo ein schwacher Puls ankommt',
+  stretch: 'eine Arterie, oder eine Arterie mit Tastort und „proximal“ oder „distal“',
+  'stretches-as-keys': 'als Schlüssel nur Arterien oder Abschnitte von Arterien mit Tastort',
+};
+
+/** Several values as alternatives, as they stand in the record. */
+const alternatives = (values: readonly unknown[]): string =>
+  list(
+    values.map((value) => JSON.stringify(value)),
+    'oder',
+  );
+
+/** What would have been right. */
+function expected(expectation: Expectation): string {
+  switch (expectation.code) {
+    case 'one-of':
+      return alternatives(expectation.values);
+    case 'type':
+      return types[expectation.type];
+    case 'fields':
+      return expectation.names.length ? list(expectation.names, 'oder') : 'nichts';
+    case 'at-least':
+      return `mindestens ${counted[expectation.of](expectation.value)}`;
+    case 'at-most':
+      return `höchstens ${counted[expectation.of](expectation.value)}`;
+    case 'more-than':
+      return `mehr als ${counted[expectation.of](expectation.value)}`;
+    case 'pressure':
+      return `0, eine Zahl von ${expectation.least} bis ${expectation.most} in mmHg oder eines von ${list(expectation.words)}`;
+    default:
+      return rules[expectation.code];
+  }
 }
 
+/** What stands before the expectation, and how it is joined to it. */
+const faults: Record<FaultCode, (found: string) => string> = {
+  unreadable: (found) => `gefunden ${found}, das nicht lesbar ist; erwartet`,
+  'later-version': (found) => `gefunden ${found}, von einer neueren Version geschrieben; erwartet`,
+  missing: () => 'nichts vorhanden; erwartet',
+  'unknown-field': () => 'dieses Feld oder diese Stelle gibt es nicht; erwartet',
+  'wrong-type': (found) => `gefunden ${found}; erwartet`,
+  'not-allowed': (found) => `gefunden ${found}; erwartet`,
+  conflict: (found) => `gefunden ${found}; erwartet`,
+};
+
 /** One thing wrong with a value, in a sentence that names the field, what was found and what was expected. */
-function fault({ code, path, found, expected }: Fault): string {
+function fault({ code, path, found, expected: expectation }: Fault): string {
   const where = path.length ? path.join(' › ') : 'der Wert';
-  const wanted = list(expected.map(expectation), 'oder');
-  switch (code) {
-    case 'unreadable':
-      return `${where}: gefunden ${found}, das nicht lesbar ist; erwartet ${wanted}.`;
-    case 'later-version':
-      return `${where}: gefunden ${found}, von einer neueren Version geschrieben; erwartet ${wanted}.`;
-    case 'missing':
-      return `${where}: nichts vorhanden; erwartet ${wanted}.`;
-    case 'unknown-field':
-      return `${where}: dieses Feld oder diese Stelle gibt es nicht; erwartet ${wanted || 'nichts'}.`;
-    default:
-      return `${where}: gefunden ${found === 'nothing' ? 'nichts' : found}; erwartet ${wanted}.`;
-  }
+  return `${where}: ${faults[code](found || 'nichts')} ${expected(expectation)}.`;
 }
 
 export const examination: ExaminationWords = {
@@ -131,4 +179,9 @@ export const examination: ExaminationWords = {
   step,
   pulseExtras,
   fault,
+  unknownHere: 'in einer Form festgehalten, die diese Version nicht kennt',
+  unknownEntries: (count) =>
+    count === 1
+      ? 'Der Befund enthält 1 Eintrag einer neueren Version. Er lässt sich hier nicht anzeigen und bleibt erhalten.'
+      : `Der Befund enthält ${count} Einträge einer neueren Version. Sie lassen sich hier nicht anzeigen und bleiben erhalten.`,
 };

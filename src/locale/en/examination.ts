@@ -1,13 +1,18 @@
 import type {
   Bruit,
+  Counted,
   DopplerSignal,
+  Expectation,
   Fault,
+  FaultCode,
   Grade,
   Onset,
   PulseFinding,
   Reason,
+  RuleCode,
   ScaleId,
   ScaleStep,
+  ValueType,
 } from '../../examination/index.js';
 import { list } from './phrases.js';
 
@@ -60,21 +65,100 @@ function pulseExtras(finding: PulseFinding): string[] {
   ];
 }
 
-/** One thing wrong with a value, in a sentence that names the field, what was found and what was expected. */
-function fault({ code, path, found, expected }: Fault): string {
-  const where = path.length ? path.join(' › ') : 'the value';
-  switch (code) {
-    case 'unreadable':
-      return `${where}: found ${found}, which cannot be read; expected ${list(expected, 'or')}.`;
-    case 'later-version':
-      return `${where}: found ${found}, written by a later version than this one; expected ${list(expected, 'or')}.`;
-    case 'missing':
-      return `${where}: nothing there; expected ${list(expected, 'or')}.`;
-    case 'unknown-field':
-      return `${where}: there is no such field or site; expected ${expected.length ? list(expected, 'or') : 'nothing'}.`;
+const types: Record<ValueType, string> = {
+  object: 'an object',
+  list: 'a list',
+  text: 'text',
+  number: 'a number',
+  boolean: 'true or false',
+  json: 'plain JSON',
+  'json-text': 'JSON',
+};
+
+/** A number of what a bound counts. */
+const counted: Record<Counted, (value: number) => string> = {
+  number: (value) => `${value}`,
+  characters: (value) => (value === 1 ? '1 character' : `${value} characters`),
+  entries: (value) => (value === 1 ? '1 entry' : `${value} entries`),
+  values: (value) => `${value} values in all`,
+  levels: (value) => `${value} levels`,
+};
+
+const rules: Record<RuleCode, string> = {
+  instant: 'a date and time with "Z" or an offset, such as "2026-05-01T10:30+02:00"',
+  'one-decimal': 'at most one decimal',
+  'each-once': 'each word once',
+  'ids-differ': 'each id once',
+  'area-points': 'at least 3 points for an area',
+  'grade-or-reason': 'a grade or a reason, not both',
+  'bruit-or-reason': 'a bruit or a reason, not both',
+  'thrill-only-felt': 'no thrill where the site could not be examined',
+  'expansile-only-felt': 'no expansile pulse where the site could not be examined',
+  'increased-only-bounding': 'this only together with grade "bounding"',
+  'distance-only-with-symptom': 'no walking distance where there is no symptom',
+  'place-only-with-ulcer': 'a place only with an ulcer',
+  'extent-only-with-gangrene': 'an extent only with gangrene',
+  'reach-only-with-redness': 'a reach of redness only with redness',
+  'level-only-where-cool': 'a level only where the limb is cool or cold',
+  'one-arm-above-zero': 'a pressure above 0 in at least one arm',
+  'colours-or-no-change': 'colours or no change, not both',
+  'place-is-free': 'a place in the record where nothing stands yet',
+  'sums-to-one': 'figures that sum to one',
+  'acute-weights-sum-to-one': 'weights of the causes that sum to one for acute onset',
+  'chronic-weights-sum-to-one': 'weights of the causes that sum to one for chronic onset',
+  'signals-sum-to-one': 'four signals that sum to one for each strength',
+  'bands-sum-to-one': 'bands that sum to one for each strength',
+  'one-band-more': 'one band more than there are limits',
+  'shares-at-most-one': 'narrowed and blocked at most one together',
+  'strength-never-rises': 'nothing normal handed on where a reduced pulse comes in',
+  stretch: 'an artery, or an artery with a pulse site and "proximal" or "distal"',
+  'stretches-as-keys': 'only arteries as keys, or stretches of arteries with a pulse site',
+};
+
+/** Several values as alternatives, as they stand in the record. */
+const alternatives = (values: readonly unknown[]): string =>
+  list(
+    values.map((value) => JSON.stringify(value)),
+    'or',
+  );
+
+/** What would have been right. */
+function expected(expectation: Expectation): string {
+  switch (expectation.code) {
+    case 'one-of':
+      return alternatives(expectation.values);
+    case 'type':
+      return types[expectation.type];
+    case 'fields':
+      return expectation.names.length ? list(expectation.names, 'or') : 'nothing';
+    case 'at-least':
+      return `at least ${counted[expectation.of](expectation.value)}`;
+    case 'at-most':
+      return `at most ${counted[expectation.of](expectation.value)}`;
+    case 'more-than':
+      return `more than ${counted[expectation.of](expectation.value)}`;
+    case 'pressure':
+      return `0, a number from ${expectation.least} to ${expectation.most} in mmHg, or one of ${list(expectation.words)}`;
     default:
-      return `${where}: found ${found}; expected ${list(expected, 'or')}.`;
+      return rules[expectation.code];
   }
+}
+
+/** What stands before the expectation, and how it is joined to it. */
+const faults: Record<FaultCode, (found: string) => string> = {
+  unreadable: (found) => `found ${found}, which cannot be read; expected`,
+  'later-version': (found) => `found ${found}, written by a later version than this one; expected`,
+  missing: () => 'nothing there; expected',
+  'unknown-field': () => 'there is no such field or site; expected',
+  'wrong-type': (found) => `found ${found}; expected`,
+  'not-allowed': (found) => `found ${found}; expected`,
+  conflict: (found) => `found ${found}; expected`,
+};
+
+/** One thing wrong with a value, in a sentence that names the field, what was found and what was expected. */
+function fault({ code, path, found, expected: expectation }: Fault): string {
+  const where = path.length ? path.join(' › ') : 'the value';
+  return `${where}: ${faults[code](found || 'nothing')} ${expected(expectation)}.`;
 }
 
 export const examination = {
@@ -92,5 +176,12 @@ export const examination = {
   step,
   pulseExtras,
   fault,
+  /** Said of a place or field that holds a word of a later version. */
+  unknownHere: 'recorded in a way this version does not know',
+  /** How many entries of a later version a record holds. */
+  unknownEntries: (count: number) =>
+    count === 1
+      ? 'The record holds 1 entry of a later version. It cannot be shown here and stays in the record.'
+      : `The record holds ${count} entries of a later version. They cannot be shown here and stay in the record.`,
 };
 export type ExaminationWords = typeof examination;

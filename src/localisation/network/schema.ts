@@ -25,7 +25,7 @@ const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b
 
 function sumsToOne<T>(values: (value: T) => readonly number[]) {
   return z.refine<T>((value) => Math.abs(sum(values(value)) - 1) <= ROUNDING, {
-    params: { expected: 'figures that sum to one' },
+    params: { expected: { code: 'sums-to-one' } },
   });
 }
 
@@ -41,11 +41,11 @@ function isStretch(key: string): key is StretchKey {
   return stretch === undefined || piecesOfStretch(key as StretchKey).length > 0;
 }
 const stretch = z.custom<StretchKey>((key) => typeof key === 'string' && isStretch(key), {
-  params: { expected: 'an artery, or an artery with a pulse site and "proximal" or "distal"' },
+  params: { expected: { code: 'stretch' } },
 });
 const sites = z.record(z.string(), probability).check(
   z.refine((value) => Object.keys(value).every(isStretch), {
-    params: { expected: 'only arteries as keys, or stretches of arteries with a pulse site' },
+    params: { expected: { code: 'stretches-as-keys' } },
   }),
   sumsToOne((value) => Object.values(value)),
 );
@@ -66,7 +66,7 @@ const cause = z.strictObject({
 /** Strength never rises on its way: a reduced pulse is not handed on as a normal one. */
 const falling = z.tuple([row, row]).check(
   z.refine(([, reduced]) => reduced[0] === 0, {
-    params: { expected: 'nothing normal handed on where a reduced pulse comes in' },
+    params: { expected: { code: 'strength-never-rises' } },
   }),
 );
 const passage = z.strictObject({ narrowed: falling, blocked: falling, source });
@@ -86,7 +86,7 @@ export const tablesSchema = z.strictObject({
     ...(['acute', 'chronic'] as const).map((onset) =>
       z.refine<Record<string, { weight: { acute: number; chronic: number } }>>(
         (value) => Math.abs(sum(Object.values(value).map((one) => one.weight[onset])) - 1) <= ROUNDING,
-        { params: { expected: `weights of the causes that sum to one for ${onset} onset` } },
+        { params: { expected: { code: `${onset}-weights-sum-to-one` } } },
       ),
     ),
   ),
@@ -109,7 +109,7 @@ export const tablesSchema = z.strictObject({
     REVASCULARISATIONS,
     z.strictObject({ narrowed: probability, blocked: probability }).check(
       z.refine((p) => p.narrowed + p.blocked <= 1, {
-        params: { expected: 'narrowed and blocked at most one together' },
+        params: { expected: { code: 'shares-at-most-one' } },
       }),
     ),
   ),
@@ -122,7 +122,7 @@ export const tablesSchema = z.strictObject({
       (value) =>
         [0, 1, 2].every((s) => Math.abs(sum(DOPPLER_SIGNALS.map((d) => value[d][s]!)) - 1) <= ROUNDING),
       {
-        params: { expected: 'the four signals sum to one for each strength' },
+        params: { expected: { code: 'signals-sum-to-one' } },
       },
     ),
   ),
@@ -144,11 +144,11 @@ export const tablesSchema = z.strictObject({
     })
     .check(
       z.refine((value) => value.bands.length === value.limits.length + 1, {
-        params: { expected: 'one band more than there are limits' },
+        params: { expected: { code: 'one-band-more' } },
       }),
       z.refine(
         (value) => [0, 1, 2].every((s) => Math.abs(sum(value.bands.map((band) => band[s]!)) - 1) <= ROUNDING),
-        { params: { expected: 'the bands sum to one for each strength' } },
+        { params: { expected: { code: 'bands-sum-to-one' } } },
       ),
     ),
   claudication: z.strictObject({
@@ -164,5 +164,6 @@ export const tablesSchema = z.strictObject({
  * @returns the tables, or every fault with its path, what was found and what was expected
  */
 export function parseTables(input: unknown): Parsed<Tables> {
-  return parseWith(tablesSchema, input) as Parsed<Tables>;
+  const parsed = parseWith(tablesSchema, input, { strict: true });
+  return parsed.ok ? { ok: true, value: parsed.value as Tables } : parsed;
 }

@@ -9,6 +9,7 @@ import {
   emptyExamination,
   type Examination,
   fillFromOtherSide,
+  FORMAT,
   isHeard,
   isStated,
   parseExamination,
@@ -45,7 +46,7 @@ function frozen<T>(value: T): T {
 describe('setPulse', () => {
   it('records a grade and nothing else', () => {
     expect(setPulse(emptyExamination(), popliteal, { grade: 'absent' })).toEqual({
-      format: 'pulse-map/1',
+      format: FORMAT,
       scale: '0-3',
       pulses: { popliteal: { left: { grade: 'absent' } } },
     });

@@ -24,6 +24,7 @@ import {
   undo,
 } from '../../../src/examination/index.js';
 import { anyMark, anyNewMark } from '../../tools/arbitraries.js';
+import { faultLine } from '../../tools/faults.js';
 
 const base = { format: 'pulse-map/1', scale: '0-3' };
 const forefoot: Mark['points'] = [
@@ -35,12 +36,9 @@ const forefoot: Mark['points'] = [
 const ulcer = { id: 'm1', kind: 'ulcer', points: forefoot };
 const points = (count: number): number[][] => Array.from({ length: count }, (_, i) => [700 + i / 10, 1100]);
 
-/** One line a fault: code, path, found, expected. */
 function told(marks: unknown): string[] {
-  const parsed = parseExamination({ ...base, marks });
-  return parsed.ok
-    ? []
-    : parsed.faults.map((f) => `${f.code} at ${f.path.join('.')}: ${f.found}, not ${f.expected.join('|')}`);
+  const parsed = parseExamination({ ...base, marks }, { strict: true });
+  return parsed.ok ? [] : parsed.faults.map(faultLine);
 }
 
 describe('a record with marks', () => {
@@ -99,14 +97,14 @@ describe('a record with marks', () => {
   });
 
   it.each<[string, unknown, string]>([
-    ['marks that are no list', {}, 'wrong-type at marks: {}, not array'],
+    ['marks that are no list', {}, 'wrong-type at marks: {}, not list'],
     [
       'a kind that does not exist',
       [{ ...ulcer, kind: 'rash' }],
       `not-allowed at marks.0.kind: "rash", not ${MARK_KINDS.map((k) => `"${k}"`).join('|')}`,
     ],
-    ['no id', [{ ...ulcer, id: undefined }], 'missing at marks.0.id: nothing, not string'],
-    ['an empty id', [{ ...ulcer, id: '' }], 'not-allowed at marks.0.id: "", not at least 1 character'],
+    ['no id', [{ ...ulcer, id: undefined }], 'missing at marks.0.id: nothing, not text'],
+    ['an empty id', [{ ...ulcer, id: '' }], 'not-allowed at marks.0.id: "", not at-least 1 characters'],
     ['the same id twice', [ulcer, ulcer], 'conflict at marks: '],
     [
       'a field that does not exist',
@@ -116,12 +114,12 @@ describe('a record with marks', () => {
     [
       'an area of two points',
       [{ ...ulcer, points: forefoot.slice(0, 2) }],
-      'conflict at marks.0.points: [[800,1380],[830,1384]], not at least 3 points for an area',
+      'conflict at marks.0.points: [[800,1380],[830,1384]], not area-points',
     ],
     [
       'a line of one point',
       [{ id: 'a', kind: 'scar', points: [[1, 1]] }],
-      'not-allowed at marks.0.points: [[1,1]], not at least 2',
+      'not-allowed at marks.0.points: [[1,1]], not at-least 2 entries',
     ],
     ['too many points', [{ ...ulcer, points: points(MOST_POINTS + 1) }], `not-allowed at marks.0.points: `],
     [
@@ -141,7 +139,7 @@ describe('a record with marks', () => {
           ],
         },
       ],
-      'not-allowed at marks.0.points.0.0: -1, not at least 0',
+      'not-allowed at marks.0.points.0.0: -1, not at-least 0 number',
     ],
     [
       'a point below the box',
@@ -155,7 +153,7 @@ describe('a record with marks', () => {
           ],
         },
       ],
-      `not-allowed at marks.0.points.1.1: ${FIGURE_HEIGHT + 1}, not at most ${FIGURE_HEIGHT}`,
+      `not-allowed at marks.0.points.1.1: ${FIGURE_HEIGHT + 1}, not at-most ${FIGURE_HEIGHT} number`,
     ],
     [
       'a finer coordinate than a tenth',
@@ -169,7 +167,7 @@ describe('a record with marks', () => {
           ],
         },
       ],
-      'not-allowed at marks.0.points.0.0: 1.25, not at most one decimal',
+      'not-allowed at marks.0.points.0.0: 1.25, not one-decimal',
     ],
     [
       'a point in space',
@@ -183,9 +181,9 @@ describe('a record with marks', () => {
           ],
         },
       ],
-      'not-allowed at marks.0.points.0: [1,5,6], not at most 2',
+      'not-allowed at marks.0.points.0: [1,5,6], not at-most 2 entries',
     ],
-    ['an empty note', [{ ...ulcer, note: '' }], 'not-allowed at marks.0.note: "", not at least 1 character'],
+    ['an empty note', [{ ...ulcer, note: '' }], 'not-allowed at marks.0.note: "", not at-least 1 characters'],
   ])('refuses %s and says what and where', (_, marks, line) => {
     const lines = told(marks);
     expect(lines).toHaveLength(1);
@@ -368,7 +366,7 @@ describe('laws of marks', () => {
   });
 
   it('nothing that records pulses touches marks', () => {
-    const before = marked({});
+    const before = removeMarks(addMark(emptyExamination(), marked({}).marks![0]!), 'none');
     expect(restNormal(before).marks).toBe(before.marks);
   });
 

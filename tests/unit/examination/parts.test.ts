@@ -140,7 +140,7 @@ describe('the parts of the record that are not pulses', () => {
     ],
     ['a middle leg', { pressures: { toe: { midline: 40 } } }, ['pressures', 'toe', 'midline']],
   ])('%s is refused at its place', (_, part, path) => {
-    const parsed = parseExamination({ ...emptyExamination(), ...(part as object) });
+    const parsed = parseExamination({ ...emptyExamination(), ...(part as object) }, { strict: true });
     expect(parsed.ok ? [] : parsed.faults.map((fault) => fault.path)).toEqual([path]);
   });
 });

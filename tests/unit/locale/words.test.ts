@@ -98,7 +98,7 @@ describe('the words of the record', () => {
     [
       'a later version',
       { format: 'pulse-map/2' },
-      ['format: found "pulse-map/2", written by a later version than this one; expected "pulse-map/1".'],
+      ['format: found "pulse-map/2", written by a later version than this one; expected "pulse-map/1.1".'],
     ],
     ['a missing scale', { scale: undefined }, ['scale: nothing there; expected "0-3", "0-4" or "words".']],
     [
@@ -119,7 +119,8 @@ describe('the words of the record', () => {
   ];
   for (const [name, fields, sentences] of faults) {
     it(`tell ${name} with field, finding and expectation`, () => {
-      const parsed = parseExamination({ format: 'pulse-map/1', scale: '0-3', ...(fields as object) });
+      const input = { format: 'pulse-map/1', scale: '0-3', ...(fields as object) };
+      const parsed = parseExamination(input, { strict: true });
       expect(parsed.ok ? [] : parsed.faults.map(examination.fault)).toEqual(sentences);
     });
   }
@@ -129,7 +130,7 @@ describe('the words of the record', () => {
       const parsed = parseExamination(input);
       return parsed.ok ? [] : parsed.faults.map(examination.fault);
     };
-    expect(told([])).toEqual(['the value: found []; expected object.']);
+    expect(told([])).toEqual(['the value: found []; expected an object.']);
     expect(
       told(
         new Proxy(

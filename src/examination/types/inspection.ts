@@ -1,0 +1,103 @@
+import type { Reason, Sided } from './common.js';
+
+export const SKIN_COLOURS = ['normal', 'pale', 'red', 'blue', 'mottled', 'fixed-mottled'] as const;
+export const TEMPERATURES = ['warm', 'cool', 'cold'] as const;
+/** Where the skin changes from warm to cool, proximal first. */
+export const LEG_LEVELS = ['groin', 'mid-thigh', 'knee', 'mid-calf', 'ankle', 'forefoot', 'toes'] as const;
+export const ARM_LEVELS = [
+  'shoulder',
+  'mid-arm',
+  'elbow',
+  'mid-forearm',
+  'wrist',
+  'hand',
+  'fingers',
+] as const;
+export const HAIR_STATES = ['normal', 'sparse', 'absent'] as const;
+export const NAIL_STATES = ['normal', 'thickened', 'brittle'] as const;
+export const MUSCLE_STATES = ['normal', 'wasted', 'tender', 'tense'] as const;
+export const OEDEMA_KINDS = ['none', 'pitting', 'firm'] as const;
+export const LYMPH_NODES = ['none', 'enlarged', 'tender'] as const;
+
+/** Depth of the worst ulcer. `deep` exposes bone, joint or tendon; `extensive` is deep and wide. */
+export const ULCER_DEPTHS = ['none', 'shallow', 'deep', 'extensive'] as const;
+export type UlcerDepth = (typeof ULCER_DEPTHS)[number];
+/** Where the worst ulcer lies. A hand or arm ulcer is `digits` or `other`. */
+export const ULCER_PLACES = ['digits', 'forefoot', 'midfoot', 'heel', 'ankle', 'shin', 'other'] as const;
+export type UlcerPlace = (typeof ULCER_PLACES)[number];
+
+export const GANGRENE = ['none', 'dry', 'wet'] as const;
+export type Gangrene = (typeof GANGRENE)[number];
+/** How far gangrene reaches, from the tips inward. `forefoot` and beyond mean the hand and beyond on an arm. */
+export const GANGRENE_EXTENTS = ['digits', 'forefoot', 'midfoot', 'heel', 'above-foot'] as const;
+export type GangreneExtent = (typeof GANGRENE_EXTENTS)[number];
+
+/** Local signs of infection. */
+export const INFECTION_SIGNS = ['swelling', 'redness', 'tenderness', 'warmth', 'pus'] as const;
+export type InfectionSign = (typeof INFECTION_SIGNS)[number];
+/** Signs that infection has reached the whole body. */
+export const SYSTEMIC_SIGNS = ['temperature', 'heart-rate', 'breathing', 'white-cells'] as const;
+export type SystemicSign = (typeof SYSTEMIC_SIGNS)[number];
+
+/** Power of the limb's small and large muscles, as the acute classes use it. */
+export const MOVEMENTS = ['normal', 'weak', 'paralysed'] as const;
+export type Movement = (typeof MOVEMENTS)[number];
+/** Feeling, as the acute classes use it: lost in the toes or fingers only, beyond them, or altogether. */
+export const SENSATIONS = ['normal', 'digits', 'beyond-digits', 'lost'] as const;
+export type Sensation = (typeof SENSATIONS)[number];
+export const VENOUS_SIGNALS = ['audible', 'inaudible'] as const;
+export type VenousSignal = (typeof VENOUS_SIGNALS)[number];
+
+/** What is seen and touched of any limb; nothing is compulsory, and what is missing was not looked at. */
+export interface LimbInspection {
+  /** Why the limb could not be looked at. */
+  readonly couldNotExamine?: Reason;
+  readonly colour?: (typeof SKIN_COLOURS)[number];
+  /** Judged by the hand, against the other limb. */
+  readonly temperature?: (typeof TEMPERATURES)[number];
+  readonly hair?: (typeof HAIR_STATES)[number];
+  readonly nails?: (typeof NAIL_STATES)[number];
+  readonly muscle?: (typeof MUSCLE_STATES)[number];
+  readonly oedema?: (typeof OEDEMA_KINDS)[number];
+  /** The worst ulcer; `none` was looked for. */
+  readonly ulcer?: UlcerDepth;
+  /** Where the worst ulcer lies; only with an ulcer. */
+  readonly ulcerPlace?: UlcerPlace;
+  /** `none` was looked for. */
+  readonly gangrene?: Gangrene;
+  /** How far gangrene reaches; only with gangrene. */
+  readonly gangreneExtent?: GangreneExtent;
+  /** Local signs of infection, each at most once; an empty list was looked for and not there. */
+  readonly infection?: readonly InfectionSign[];
+  /** How far redness reaches from the edge of the ulcer, in cm, up to 50; only with redness. */
+  readonly rednessCm?: number;
+  /** Infection deeper than skin and the tissue under it: abscess, bone, joint, fascia. Missing: not said. */
+  readonly deepInfection?: true;
+  /** Signs that infection has reached the whole body; an empty list was looked for and not there. */
+  readonly systemic?: readonly SystemicSign[];
+  /** Capillary refill in seconds, up to 60. */
+  readonly refill?: number;
+  readonly movement?: Movement;
+  readonly sensation?: Sensation;
+  /** Venous signal of the hand-held Doppler at the ankle or wrist. Missing: not listened for. */
+  readonly venousDoppler?: VenousSignal;
+  readonly lymphNodes?: (typeof LYMPH_NODES)[number];
+  /** The examiner's own words. */
+  readonly note?: string;
+}
+
+export interface LegInspection extends LimbInspection {
+  /** Where the skin turns cool; only where the leg is cool or cold. */
+  readonly temperatureLevel?: (typeof LEG_LEVELS)[number];
+}
+
+export interface ArmInspection extends LimbInspection {
+  /** Where the skin turns cool; only where the arm is cool or cold. */
+  readonly temperatureLevel?: (typeof ARM_LEVELS)[number];
+}
+
+/** What is seen and touched, limb by limb; nothing is compulsory. */
+export interface Inspection {
+  readonly leg?: Sided<LegInspection>;
+  readonly arm?: Sided<ArmInspection>;
+}
