@@ -9,9 +9,13 @@ import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
 
 const { load: fetchLater } = later;
 const { load: fetchReader } = reader;
+/** What a test before this one has fetched. */
+let fetched = later.part;
 
 /** A map on a page that can fetch nothing more. */
 function mapOffline(): PulseMap {
+  fetched ??= later.part;
+  later.part = undefined;
   later.load = reader.load = () => Promise.resolve();
   const map = document.createElement('pulse-map') as unknown as PulseMap;
   document.body.append(map);
@@ -19,7 +23,10 @@ function mapOffline(): PulseMap {
 }
 
 function online(): void {
-  later.load = fetchLater;
+  later.load = async () => {
+    if (fetched) later.part = fetched;
+    else await fetchLater.call(later);
+  };
   reader.load = fetchReader;
 }
 
