@@ -3,7 +3,7 @@
 // `node .tools/build.mjs manifest` makes the manifest alone (Storybook reads it).
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { compactTemplates } from './compact-templates.mjs';
@@ -73,18 +73,24 @@ async function bundle() {
   return metafile.outputs[outfile].exports;
 }
 
-/** Leads a language's imports from outside its own folder to the bundle beside it. */
-const fromBundle = (folder) => ({
+/**
+ * Leads a language's imports to the bundle beside it, but for its own folder and for what languages share to make sentences
+ * with. The list of languages is state, of which a page has one.
+ */
+const fromBundle = (locale, tag) => ({
   name: 'from-bundle',
   setup(plugins) {
-    plugins.onResolve({ filter: /^\.\.?\// }, ({ path, resolveDir }) =>
-      join(resolveDir, path).startsWith(folder) ? undefined : { path: `./${BUNDLE}`, external: true },
-    );
+    plugins.onResolve({ filter: /^\.\.?\// }, ({ path, resolveDir }) => {
+      const [first, second] = relative(locale, join(resolveDir, path)).replaceAll('\\', '/').split('/');
+      const own = first === tag || (second === undefined && first !== 'languages.js' && first !== 'index.js');
+      return own ? undefined : { path: `./${BUNDLE}`, external: true };
+    });
   },
 });
 
 /**
- * A file for each language beside English, for pages without a build: words only, all else comes from the bundle.
+ * A file for each language beside English, for pages without a build: words and what
+ * makes sentences of them; all else comes from the bundle.
  * @param known names the bundle exports
  */
 async function languages(known) {
@@ -97,7 +103,7 @@ async function languages(known) {
       entryPoints: [entry],
       outfile,
       banner: { js: '/* Pulse Map, MIT. */' },
-      plugins: [fromBundle(inRoot(`dist/locale/${tag}`))],
+      plugins: [fromBundle(inRoot('dist/locale'), tag)],
     });
     const imports = readFileSync(inRoot(outfile), 'utf8').matchAll(/import\{([^}]*)\}from"\.\/pulse-map/g);
     const names = [...imports].flatMap(([, list]) => list.split(',').map((one) => one.split(' as ')[0]));
