@@ -16,7 +16,7 @@ const browserOnly = [
 ];
 
 export default tseslint.config(
-  { ignores: ['dist/', 'demo/dist/', 'storybook-static/', 'node_modules/', 'coverage/'] },
+  { ignores: ['dist/', 'demo/dist/', 'storybook-static/', 'node_modules/', 'coverage/', '.cache/'] },
   js.configs.recommended,
   {
     files: ['**/*.ts'],
