@@ -1,4 +1,4 @@
-// How large the package is for who uses it: the map alone and everything, minified and gzipped, beside a slider of a known
+// How large the package is for who uses it: the map, parts of it and everything, minified and gzipped, beside a slider of a known
 // component library and a world map drawn with d3, bundled the same way.
 // node tests/bench/size.mjs [--json] [--built] [--check]
 //   --built  measures dist/ as it is, without building it first
@@ -57,6 +57,13 @@ async function parts(code, { reading, ...options } = {}) {
 const map = await parts(MAP, { reading: READING });
 const bare = await parts(MAP, { reading: READING, leftOut: new RegExp(`${LIT.source}|${ENGINE.source}`) });
 const all = [readFileSync(join(root, 'dist/pulse-map.bundle.js'), 'utf8')];
+const edits = await parts(
+  `import { emptyExamination, setPulse } from 'pulse-map/core'; globalThis.use = [emptyExamination, setPulse];`,
+);
+const read = await parts(
+  `import { parseExamination, readExamination } from 'pulse-map/core'; globalThis.use = [parseExamination, readExamination];`,
+);
+const stopwatch = await parts(`import 'pulse-map/elements/limb-stopwatch/define';`);
 const slider = await parts(readFileSync(join(root, 'tests/bench/pages/slider.js'), 'utf8'));
 const worldMap = await parts(readFileSync(join(root, 'tests/bench/pages/world-map.js'), 'utf8'));
 
@@ -66,7 +73,10 @@ const MEASURED = [
   ['mapFirstPaint', '  of it fetched before the first paint', map.first],
   ['mapWithoutLitAndEngine', '  of it without Lit and the engine', [...bare.first, ...bare.reading]],
   ['mapLater', 'chooser, table, skin, flags: after the paint', map.rest],
-  ['all', 'everything', all],
+  ['all', 'everything, as a single file', all],
+  ['edits', 'no page: two edits of a record', edits.first],
+  ['read', 'no page: parse a record and read it', read.first],
+  ['stopwatch', 'the stopwatch alone', stopwatch.first],
   ['slider', 'slider of a component library', slider.first],
   ['worldMap', 'world map by d3, with its data', worldMap.first],
 ];
