@@ -90,7 +90,6 @@ export class PulseMap extends RecordElement {
     store: () => this.store,
     words: () => this.words,
     editable: () => this.editable,
-    edit: (next, field) => this.edit(next, field),
   });
   readonly #recorder = new Recorder(this.#session);
   readonly #finder = new SiteFinder(this);
@@ -236,7 +235,7 @@ export class PulseMap extends RecordElement {
           ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${words.map.earlier(words.map.when(this.compare.examinedAt))}</p>` : nothing}
           ${this.#skin.list()}
-          ${renderOnsetAndDelays(examination, this.editable, words, (fields) => this.edit(setFields(examination, fields)))}
+          ${renderOnsetAndDelays(examination, this.editable, words, (fields) => this.#session.edit(setFields(examination, fields)))}
           ${renderLimbActs(this.editable, words, this.#recorder)}
         </div>
         ${

@@ -92,20 +92,20 @@ export class Recorder {
   fillLimb(limb: Limb): void {
     const { map } = this.session.words;
     const before = this.#lesions();
-    const changed = this.session.record.edit(fillFromOtherSide(this.#examination, limb));
+    const changed = this.session.edit(fillFromOtherSide(this.#examination, limb));
     this.#tell({ what: changed ? map.limbFilled(limb) : map.limbUnchanged(limb) }, before);
   }
 
   clearLimb(limb: Limb): void {
     const { map } = this.session.words;
     const before = this.#lesions();
-    const changed = this.session.record.edit(clearLimb(this.#examination, limb));
+    const changed = this.session.edit(clearLimb(this.#examination, limb));
     this.#tell({ what: changed ? map.limbCleared(limb) : map.limbUnchanged(limb) }, before);
   }
 
   /** Records a note as it is typed; said once it is done. */
   note(place: Place, text: string): void {
-    this.session.record.edit(this.#set(place, { note: text.trim() || undefined }), NOTE);
+    this.session.edit(this.#set(place, { note: text.trim() || undefined }), NOTE);
   }
 
   /** The note's field was left. */
@@ -121,7 +121,7 @@ export class Recorder {
   restNormal(): void {
     const before = this.#lesions();
     const count = unstatedPlaces(this.#examination).length;
-    const changed = this.session.record.edit(restNormal(this.#examination));
+    const changed = this.session.edit(restNormal(this.#examination));
     if (changed) this.#tell({ what: this.session.words.map.restNormal(count) }, before);
   }
 
@@ -171,7 +171,7 @@ export class Recorder {
   /** Makes an edit at a place, and tells what stands there then. */
   #record(place: Place, next: Examination): void {
     const before = this.#lesions();
-    this.session.record.edit(next);
+    this.session.edit(next);
     this.#tell(this.#standing(place), before);
   }
 

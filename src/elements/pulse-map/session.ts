@@ -47,13 +47,11 @@ export interface MapElement extends LitElement {
   display: 'figure' | 'table';
 }
 
-/** The record of the map, as it may be changed just now. */
+/** What the element knows of its record and language, asked for anew each time. */
 export interface RecordAccess {
   store(): RecordStore;
   words(): Messages;
   editable(): boolean;
-  /** Makes an edit one step, or with a field being typed in part of one; false when nothing changed or may change. */
-  edit(next: Examination, field?: unknown): boolean;
 }
 
 /** What a press shows while it lasts, when there is none. */
@@ -87,14 +85,14 @@ export class Session implements ReactiveController {
 
   constructor(
     readonly element: MapElement,
-    readonly record: RecordAccess,
+    private readonly access: RecordAccess,
   ) {
     this.#measure = new WidthController(element, UNMEASURED);
     element.addController(this);
   }
 
   get store(): RecordStore {
-    return this.record.store();
+    return this.access.store();
   }
 
   get examination(): Examination {
@@ -102,11 +100,20 @@ export class Session implements ReactiveController {
   }
 
   get words(): Messages {
-    return this.record.words();
+    return this.access.words();
   }
 
   get editable(): boolean {
-    return this.record.editable();
+    return this.access.editable();
+  }
+
+  /**
+   * Makes a person's edit one step of the history.
+   * @param field the field being typed in: edits of the same one are one step
+   * @returns false when nothing changed or nothing may change
+   */
+  edit(next: Examination, field?: unknown): boolean {
+    return this.editable && this.store.commit(next, field);
   }
 
   /** Width of the element in px. */

@@ -106,7 +106,7 @@ export class Toolbar {
 
   scale(scale: ScaleId): void {
     this.session.change({ brush: undefined });
-    this.session.record.edit(setFields(this.session.examination, { scale }));
+    this.session.edit(setFields(this.session.examination, { scale }));
   }
 
   display(display: 'figure' | 'table'): void {

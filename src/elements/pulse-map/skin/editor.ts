@@ -132,7 +132,7 @@ export class SkinEditor {
     const mark = this.mark(this.selected);
     this.typed = text;
     if (mark)
-      this.session.record.edit(changeMark(this.session.examination, mark.id, { note: text.trim() }), mark.id);
+      this.session.edit(changeMark(this.session.examination, mark.id, { note: text.trim() }), mark.id);
   }
 
   /** The field was left. */
@@ -161,7 +161,7 @@ export class SkinEditor {
     const { marks: words } = this.session.words;
     if (!markRegions({ kind, points: points.map(([x, y]) => [x, y]) }).length)
       return this.#say(words.offSkin);
-    if (!this.session.record.edit(addMark(this.session.examination, { kind, points })))
+    if (!this.session.edit(addMark(this.session.examination, { kind, points })))
       return this.#say(words.full(MOST_MARKS));
     this.session.say(words.recorded(kind, markRegions(this.marks.at(-1) as Mark)));
   }
@@ -184,7 +184,7 @@ export class SkinEditor {
 
   remove(ids: readonly string[]): void {
     const [first] = ids.flatMap((id) => this.mark(id) ?? []);
-    if (!first || !this.session.record.edit(removeMarks(this.session.examination, ...ids))) return;
+    if (!first || !this.session.edit(removeMarks(this.session.examination, ...ids))) return;
     if (this.selected && ids.includes(this.selected)) this.selected = undefined;
     this.#say(this.session.words.marks.removed(first.kind, markRegions(first), ids.length));
   }
@@ -208,7 +208,7 @@ export class SkinEditor {
   }
 
   #change(id: string, next: Examination): void {
-    if (!this.session.record.edit(next)) return;
+    if (!this.session.edit(next)) return;
     const mark = this.mark(id);
     if (mark) this.#sayChanged(mark);
   }
