@@ -1,6 +1,5 @@
 import { countingSymptoms, NORD, PLEWA, pulseChange, rates } from './outlet.js';
 import {
-  type BedsideCodes,
   type BedsideReading,
   type BedsideTest,
   INCOMPLETE,
@@ -33,7 +32,7 @@ export const armStress: BedsideTest<'arm-stress'> = {
     ...rates(NORD, { positive: 47 }),
     ...rates(NORD, { positive: 77 }, { people: 'carpal-tunnel' }),
   ],
-  evaluate(result, chosen): BedsideReading<BedsideCodes['arm-stress']> {
+  evaluate(result, chosen): BedsideReading<'arm-stress'> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { seconds, stopped, felt = {} } = result;
     if (seconds === undefined) return INCOMPLETE;
@@ -47,16 +46,20 @@ export const armStress: BedsideTest<'arm-stress'> = {
     const params = {
       seconds,
       ...(stopped && { stopped }),
-      ...(symptoms.length && { symptoms: symptoms.join(' ') }),
+      symptoms,
       ...(pulse && { pulse }),
     };
     const base = { limit, params };
     const early = seconds < limit;
     // Stopped for pain or tingling is positive, for tiredness alone normal (common practice, no source).
     const hurt = stopped === 'pain' || stopped === 'tingling';
-    if (early && hurt) return { verdict: 'abnormal', code: 'stopped-early', ...base };
+    if (early && hurt) {
+      return { verdict: 'abnormal', code: 'stopped-early', limit, params: { ...params, stopped } };
+    }
     if (hurt || symptoms.length) {
-      return { verdict: 'abnormal', code: early ? 'symptoms-early' : 'symptoms', ...base };
+      const told = symptoms.length || !hurt ? symptoms : [stopped];
+      const code = early ? 'symptoms-early' : 'symptoms';
+      return { verdict: 'abnormal', code, limit, params: { ...params, symptoms: told } };
     }
     if (stopped === 'fatigue') return { verdict: 'normal', code: 'fatigue-only', ...base };
     return early

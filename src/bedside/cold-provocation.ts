@@ -1,6 +1,5 @@
 import {
   type BedsideNote,
-  type BedsideCodes,
   type BedsideReading,
   type BedsideTest,
   INCOMPLETE,
@@ -44,12 +43,12 @@ export const coldProvocation: BedsideTest<'cold-provocation'> = {
   eponym: 'Raynaud',
   limb: 'arm',
   limits,
-  evaluate(result, chosen): BedsideReading<BedsideCodes['cold-provocation']> {
+  evaluate(result, chosen): BedsideReading<'cold-provocation'> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const phases = COLD_PHASES.value.filter((phase) => result[phase] !== undefined);
     const { rewarm } = result;
     const { value: limit } = limitFor(limits, result.limit, chosen);
-    const params = { phases: phases.join(' '), ...(rewarm !== undefined && { rewarm }) };
+    const params = { phases, ...(rewarm !== undefined && { rewarm }) };
     const notes: BedsideNote[] = rewarm === undefined ? [] : [`rewarming-${pace(rewarm, limit)}`];
     const base = { limit, params, notes };
     if (phases.length === 3) return { verdict: 'abnormal', code: 'three-phases', ...base };
@@ -57,12 +56,12 @@ export const coldProvocation: BedsideTest<'cold-provocation'> = {
       return { verdict: 'abnormal', code: 'two-phases', ...base };
     }
     if (phases.length) return { verdict: 'borderline', code: 'single-phase', ...base };
-    if (rewarm !== undefined && rewarm > limit)
-      return { verdict: 'abnormal', code: 'slow-rewarming', ...base };
+    const warm = rewarm === undefined ? undefined : { limit, notes, params: { phases, rewarm } };
+    if (warm && warm.params.rewarm > limit) return { verdict: 'abnormal', code: 'slow-rewarming', ...warm };
     if (result.noChange) return { verdict: 'normal', code: 'no-change', ...base };
-    if (rewarm === undefined) return INCOMPLETE;
-    return rewarm > USUAL_REWARMING.value
-      ? { verdict: 'borderline', code: 'rewarming-only', ...base }
-      : { verdict: 'normal', code: 'rewarming-only', ...base };
+    if (!warm) return INCOMPLETE;
+    return warm.params.rewarm > USUAL_REWARMING.value
+      ? { verdict: 'borderline', code: 'rewarming-only', ...warm }
+      : { verdict: 'normal', code: 'rewarming-only', ...warm };
   },
 };

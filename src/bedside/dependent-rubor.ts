@@ -21,10 +21,10 @@ export const dependentRubor: BedsideTest<'dependent-rubor'> = {
     const { rubor, seconds } = result;
     if (rubor === undefined) return INCOMPLETE;
     const { value: limit } = limitFor(limits, result.limit, chosen);
-    const base = { limit, ...(seconds !== undefined && { params: { seconds } }) };
+    const base = { limit, params: seconds === undefined ? {} : { seconds } };
     if (rubor) return { verdict: 'abnormal', code: 'rubor', ...base };
     return seconds !== undefined && seconds >= limit
-      ? { verdict: 'normal', code: 'no-rubor', ...base }
+      ? { verdict: 'normal', code: 'no-rubor', limit, params: { seconds } }
       : { verdict: 'incomplete', code: 'hung-too-short', ...base };
   },
 };

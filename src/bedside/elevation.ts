@@ -1,4 +1,4 @@
-import type { BedsideCodes, BedsideReading, BedsideTest } from './test.js';
+import type { BedsideReading, BedsideTest } from './test.js';
 import { INCOMPLETE, limitFor, type Limits, NOT_DONE, PRACTICE } from './test.js';
 
 const BROWSE = "Browse's Introduction to the Symptoms and Signs of Surgical Disease, 4th ed., p. 175";
@@ -58,7 +58,7 @@ export const elevation: BedsideTest<'elevation'> = {
   eponym: 'Buerger',
   limb: 'leg',
   limits,
-  evaluate(result, chosen): BedsideReading<BedsideCodes['elevation']> {
+  evaluate(result, chosen): BedsideReading<'elevation'> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { pallor, angle, seconds } = result;
     if (pallor === undefined || angle === undefined) return INCOMPLETE;

@@ -1,6 +1,6 @@
 import type { BarbeauClass, BedsideResult } from '../examination/index.js';
 import {
-  type BedsideCodes,
+  type ArteryVerdict,
   type BedsideReading,
   type BedsideTest,
   INCOMPLETE,
@@ -45,7 +45,6 @@ export const BARBEAU_TYPES: Readonly<
   D: { tracing: 'lost', acceptable: false, source: BARBEAU },
 };
 type Released = BedsideResult<'hand-arch'>['radial'];
-export type ArteryVerdict = 'patent' | 'slow' | 'blocked' | 'incomplete';
 
 /**
  * What the colour says about the artery that was let go: pink in time, pink late, or white as long as it was watched.
@@ -80,7 +79,7 @@ export const handArch: BedsideTest<'hand-arch'> = {
       source: `${EJRUP} (beyond 5 s, hand held straight)`,
     },
   ],
-  evaluate(result, chosen): BedsideReading<BedsideCodes['hand-arch']> {
+  evaluate(result, chosen): BedsideReading<'hand-arch'> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { value: limit } = limitFor(limits, result.limit, chosen);
     const radial = releasedArtery(result.radial, limit);
@@ -99,7 +98,10 @@ export const handArch: BedsideTest<'hand-arch'> = {
     const base = { limit, params };
     const lost = types.some((type) => !BARBEAU_TYPES[type].acceptable);
     if (verdicts.includes('blocked')) return { verdict: 'severe', code: 'blocked', ...base };
-    if (lost) return { verdict: 'severe', code: 'tracing-lost', ...base };
+    if (lost) {
+      const pressed = barbeau && !BARBEAU_TYPES[barbeau].acceptable ? 'radial' : 'ulnar';
+      return { verdict: 'severe', code: 'tracing-lost', limit, params: { ...params, pressed } };
+    }
     if (verdicts.includes('slow')) return { verdict: 'abnormal', code: 'slow', ...base };
     if (radial === 'patent' && ulnar === 'patent') return { verdict: 'normal', code: 'patent', ...base };
     if (types.length && !verdicts.includes('incomplete') && !radial && !ulnar) {

@@ -1,5 +1,5 @@
-import { GRADES, type OutletPosition } from '../examination/index.js';
-import type { BedsideNote, BedsideReading, FalsePositives, PositionCode } from './test.js';
+import { GRADES, type OutletPosition, type OutletSymptom } from '../examination/index.js';
+import type { BedsideNote, FalsePositives, PositionReading, PulseChange } from './test.js';
 import { INCOMPLETE } from './test.js';
 
 export const PLEWA = 'Plewa MC, Delinger M, Acad Emerg Med 1998;5:337-342';
@@ -36,14 +36,12 @@ export function rates(
 /** Symptoms that count; tiredness alone is normal (common practice, no source). */
 const COUNTING = ['heaviness', 'tingling', 'pain'] as const;
 
-export function countingSymptoms(symptoms: readonly string[]): string[] {
+export function countingSymptoms(symptoms: readonly OutletSymptom[]): OutletSymptom[] {
   return COUNTING.filter((symptom) => symptoms.includes(symptom));
 }
 
 /** Whether the pulse was lost or weakened in a position; `undefined` where it was not felt before and during. */
-export function pulseChange(
-  position: OutletPosition,
-): 'lost' | 'reduced' | 'kept' | 'absent-before' | undefined {
+export function pulseChange(position: OutletPosition): PulseChange | undefined {
   const { before, during } = position;
   if (before === 'absent') return 'absent-before';
   if (!before || !during) return undefined;
@@ -55,13 +53,13 @@ export function pulseChange(
  * What one position of the arm says. Positive: the radial pulse is lost or weaker, or symptoms are reproduced.
  * Source of the criterion: J Am Board Fam Med, table of thoracic outlet manoeuvres.
  */
-export function readPosition(position: OutletPosition | undefined): BedsideReading<PositionCode> {
+export function readPosition(position: OutletPosition | undefined): PositionReading {
   if (!position) return INCOMPLETE;
   const pulse = pulseChange(position);
   const symptoms = countingSymptoms(position.symptoms ?? []);
   const params = {
     ...(pulse && { pulse }),
-    ...(symptoms.length && { symptoms: symptoms.join(' ') }),
+    symptoms,
     ...(position.seconds !== undefined && { seconds: position.seconds }),
   };
   const notes: BedsideNote[] = [
@@ -70,10 +68,12 @@ export function readPosition(position: OutletPosition | undefined): BedsideReadi
     ...(pulse === undefined ? ['pulse-not-compared' as const] : []),
   ];
   const changed = pulse === 'lost' || pulse === 'reduced';
-  if (changed && symptoms.length) return { verdict: 'abnormal', code: 'pulse-and-symptoms', params, notes };
+  if (changed && symptoms.length) {
+    return { verdict: 'abnormal', code: 'pulse-and-symptoms', params: { ...params, pulse }, notes };
+  }
   if (symptoms.length) return { verdict: 'abnormal', code: 'symptoms', params, notes };
   // A pulse that merely vanishes is common in healthy people: less than a clear positive.
   if (changed) return { verdict: 'borderline', code: `pulse-${pulse}`, params, notes };
   if (pulse === 'kept' && position.symptoms) return { verdict: 'normal', code: 'negative', params, notes };
-  return { verdict: 'incomplete', code: 'incomplete', params, notes };
+  return { verdict: 'incomplete', code: 'incomplete', notes };
 }

@@ -1,13 +1,6 @@
 import { SCALENE_WAYS } from '../examination/index.js';
 import { NORD, PLEWA, rates, RAYAN, readPosition } from './outlet.js';
-import {
-  type BedsideCodes,
-  type BedsideReading,
-  type BedsideTest,
-  INCOMPLETE,
-  NOT_DONE,
-  VERDICTS,
-} from './test.js';
+import { type BedsideReading, type BedsideTest, INCOMPLETE, NOT_DONE, VERDICTS } from './test.js';
 
 /** How long the position is held, in seconds. */
 export const SCALENE_HOLD = { value: 30, source: PLEWA } as const;
@@ -24,7 +17,7 @@ export const scalene: BedsideTest<'scalene'> = {
     ...rates(NORD, { positive: 42 }, { people: 'carpal-tunnel' }),
     ...rates(RAYAN, { pulse: 13.5 }),
   ],
-  evaluate(result): BedsideReading<BedsideCodes['scalene']> {
+  evaluate(result): BedsideReading<'scalene'> {
     if (result.notDone) return NOT_DONE(result.notDone);
     const readings = SCALENE_WAYS.flatMap((way) => {
       const position = result[way];
@@ -35,9 +28,10 @@ export const scalene: BedsideTest<'scalene'> = {
     )[0];
     if (!worst) return INCOMPLETE;
     const positive = readings.filter(({ reading }) => reading.verdict === worst.reading.verdict);
-    return {
-      ...worst.reading,
-      params: { ...worst.reading.params, ways: positive.map(({ way }) => way).join(' ') },
-    };
+    const { reading: found } = worst;
+    if (found.code === 'not-done' || found.code === 'incomplete') return found;
+    const ways = positive.map(({ way }) => way);
+    // One spread of a union loses which parameters go with which code.
+    return { ...found, params: { ...found.params, ways } } as BedsideReading<'scalene'>;
   },
 };

@@ -1,8 +1,7 @@
-import type { BedsideResult, BedsideTestId } from '../examination/index.js';
+import type { BedsideResult, BedsideTestId, Reason } from '../examination/index.js';
+import type { BedsideReading, IncompleteReading, NotDoneReading } from './readings.js';
 
-/** How far a reading is from what is usual, mildest last but for what says nothing. */
-export const VERDICTS = ['not-done', 'incomplete', 'normal', 'borderline', 'abnormal', 'severe'] as const;
-export type Verdict = (typeof VERDICTS)[number];
+export * from './readings.js';
 
 /** A limit a test can be judged by, and where it stands. */
 export interface LimitOption {
@@ -29,54 +28,6 @@ export interface FalsePositives {
   readonly source: string;
 }
 
-/** What each test can say, besides that it was not done or is incomplete. */
-export interface BedsideCodes {
-  elevation: 'keeps-colour' | 'not-raised-fully' | 'pale-below-limit' | 'pale-in-range' | 'pale-high';
-  'colour-return':
-    'usual' | 'slower-than-usual' | 'prolonged' | 'severe' | 'not-returned' | 'watched-too-short';
-  'dependent-rubor': 'rubor' | 'no-rubor' | 'hung-too-short';
-  'venous-filling':
-    | 'usual'
-    | 'slower-than-usual'
-    | 'prolonged'
-    | 'severe'
-    | 'not-filled'
-    | 'watched-too-short'
-    | 'unreliable';
-  'hand-arch': 'patent' | 'slow' | 'blocked' | 'tracing-lost' | 'tracing-kept' | 'one-artery';
-  'cold-provocation':
-    'three-phases' | 'two-phases' | 'single-phase' | 'slow-rewarming' | 'no-change' | 'rewarming-only';
-  scalene: PositionCode;
-  hyperabduction: PositionCode;
-  costoclavicular: PositionCode;
-  'arm-stress': 'stopped-early' | 'symptoms-early' | 'symptoms' | 'fatigue-only' | 'too-short' | 'completed';
-}
-export type PositionCode = 'pulse-and-symptoms' | 'symptoms' | 'pulse-lost' | 'pulse-reduced' | 'negative';
-
-/** Things that weaken or complete a reading. */
-export const BEDSIDE_NOTES = [
-  'pallor-within-seconds',
-  'pallor-minutes',
-  'incompetent-veins',
-  'rewarming-slow',
-  'rewarming-between',
-  'rewarming-usual',
-  'absent-before',
-  'symptoms-not-asked',
-  'pulse-not-compared',
-] as const;
-export type BedsideNote = (typeof BEDSIDE_NOTES)[number];
-
-/** What one test of one side says, as data. Beside the code stand the figures the words need. */
-export interface BedsideReading<Code extends string = BedsideCodes[BedsideTestId]> {
-  readonly verdict: Verdict;
-  readonly code: Code | 'not-done' | 'incomplete';
-  readonly limit?: number;
-  /** Further figures and words of the record. */
-  readonly params?: Readonly<Record<string, string | number | boolean>>;
-  readonly notes?: readonly BedsideNote[];
-}
-
 /** How well a test tells disease, as fractions. */
 export interface Accuracy {
   readonly sensitivity: number;
@@ -97,7 +48,7 @@ export interface BedsideTest<Id extends BedsideTestId = BedsideTestId> {
    * What a result of one side means.
    * @param limit in the unit of `limits`; the result's own limit comes first, then this, then the usual one
    */
-  evaluate(result: BedsideResult<Id>, limit?: number): BedsideReading<BedsideCodes[Id]>;
+  evaluate(result: BedsideResult<Id>, limit?: number): BedsideReading<Id>;
 }
 
 /** The limit a result is judged by. A figure from no table counts as strict: at the limit is still normal. */
@@ -117,11 +68,11 @@ export function over(value: number, { value: limit, normalAt }: LimitOption): bo
   return normalAt ? value > limit : value >= limit;
 }
 
-export const NOT_DONE = (reason: string): BedsideReading<never> => ({
+export const NOT_DONE = (reason: Reason): NotDoneReading => ({
   verdict: 'not-done',
   code: 'not-done',
   params: { reason },
 });
-export const INCOMPLETE: BedsideReading<never> = { verdict: 'incomplete', code: 'incomplete' };
+export const INCOMPLETE: IncompleteReading = { verdict: 'incomplete', code: 'incomplete' };
 export const PRACTICE = 'common practice, no source';
 export const MEMORY = 'from memory';

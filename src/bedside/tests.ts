@@ -36,7 +36,7 @@ export function readBedside<Id extends BedsideTestId>(
   side: Side,
   bedside: Bedside | undefined,
   settings: BedsideSettings = {},
-): BedsideReading | undefined {
+): BedsideReading<Id> | undefined {
   const result = bedside?.[id]?.[side] as BedsideResult<Id> | undefined;
   return result && BEDSIDE_TESTS[id].evaluate(result, settings[id]);
 }

@@ -23,3 +23,10 @@ export function decimals(
     return text.replace('.', mark);
   };
 }
+
+/** The same words, each with its first letter large. */
+export function capitalised<K extends string>(words: Readonly<Record<K, string>>): Record<K, string> {
+  return Object.fromEntries(
+    Object.entries<string>(words).map(([key, word]) => [key, sentence(word)]),
+  ) as Record<K, string>;
+}

@@ -4,16 +4,20 @@ import { mmHgAt } from './indices.js';
 import type { PressureSettings } from './settings.js';
 import { ARM_DIFFERENCE_LIMITS, ARM_DROP_LIMITS, beyond, WRIST_DIFFERENCE_LIMITS } from './tables.js';
 
-/** Something the pressures of an arm point to. */
-export interface ArmFinding {
-  readonly code: 'arm-difference' | 'arm-drop' | 'wrist-difference';
+interface ArmCommon {
   readonly side: Side;
   readonly mmHg: number;
   readonly limit: number;
   readonly levels: readonly Level[];
-  /** The lower of two arteries at one wrist. */
-  readonly artery?: 'radial' | 'ulnar';
 }
+
+/** Something the pressures of an arm point to. */
+export type ArmFinding = ArmCommon &
+  (
+    | { readonly code: 'arm-difference' | 'arm-drop' }
+    /** `artery` is the lower of the two at one wrist. */
+    | { readonly code: 'wrist-difference'; readonly artery: 'radial' | 'ulnar' }
+  );
 
 /** How far apart the arms are and which is lower; `undefined` unless both were measured. */
 export function armDifference(pressures: Pressures): { mmHg: number; lower?: Side } | undefined {

@@ -8,21 +8,23 @@ import { beyond, DROP_LEVELS, DROP_LIMITS, SIDE_DIFFERENCE_LIMITS, THIGH_LIMITS 
 export const LEG_STATIONS = ['high-thigh', 'low-thigh', 'calf', 'ankle', 'toe'] as const;
 export type LegStation = (typeof LEG_STATIONS)[number];
 
-/** Something the pressures along a leg point to. */
-export interface SegmentFinding {
-  readonly code: 'thigh-low' | 'drop' | 'side-difference';
+interface SegmentCommon {
   readonly side: Side;
   readonly at: LegStation;
-  /** The next measured station above, for a drop. */
-  readonly from?: LegStation;
-  /** Size of the drop or difference, in mmHg. */
-  readonly mmHg?: number;
-  /** Thigh index, for a low thigh. */
-  readonly index?: number;
   readonly limit: number;
   readonly strength: 'suspicious' | 'significant';
   readonly levels: readonly Level[];
 }
+
+/** Something the pressures along a leg point to; pressures in mmHg. */
+export type SegmentFinding = SegmentCommon &
+  (
+    | { readonly code: 'thigh-low'; readonly index: number }
+    /** A fall from the next measured station above. */
+    | { readonly code: 'drop'; readonly from: LegStation; readonly mmHg: number }
+    /** This side lower than the other by so much. */
+    | { readonly code: 'side-difference'; readonly mmHg: number }
+  );
 
 /** The pressure at each measured station of a leg, in mmHg. The ankle is the higher of its two arteries. */
 export function legProfile(

@@ -36,6 +36,7 @@ import {
   beginsStatements,
   feltAt,
   type FirmStatement,
+  foundStatements,
   lesionReasons,
   lesionStatements,
   limbLead,
@@ -161,7 +162,6 @@ export const MAP_SAMPLES: Samples<Messages> = {
   examination: {
     couldNot: one(REASONS),
     step: one(STEPS),
-    pulseExtras: one(PULSES.filter((pulse) => pulse !== undefined)),
     fault: one([
       ...faulty,
       ...EXPECTATIONS.map((expected) => ({ code: 'conflict' as const, path: [], found: '', expected })),
@@ -257,6 +257,7 @@ export const MAP_SAMPLES: Samples<Messages> = {
     limbCleared: LIMB,
     limbUnchanged: LIMB,
     collateral: PLACE,
+    found: one(three(PULSES, HEARD, SCALE_IDS).flatMap((of) => foundStatements(...of))),
     findings: three(PULSES, HEARD, SCALE_IDS),
     findingShort: three(PULSES, HEARD, SCALE_IDS),
     siteLabel: two(PLACES, ['xyz']),

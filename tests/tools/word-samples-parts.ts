@@ -12,6 +12,16 @@ import {
   WIFI_STAGES,
 } from '../../src/examination/index.js';
 import type { PartMessages } from '../../src/locale/index.js';
+import {
+  bedsideLines,
+  contextStatements,
+  historyStatements,
+  inspectionStatements,
+  limbHistoryStatements,
+  pressureStatements,
+  rateRanges,
+  summaryStatements,
+} from '../../src/statements/index.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
 import type { SchemeId } from '../../src/locale/en/staging.js';
 import { readPressures } from '../../src/pressures/index.js';
@@ -138,7 +148,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     }),
     ratesInShort: one(
       BEDSIDE_TEST_IDS.flatMap((id) =>
-        BEDSIDE_TESTS[id].falsePositives ? [BEDSIDE_TESTS[id].falsePositives] : [],
+        BEDSIDE_TESTS[id].falsePositives ? [rateRanges(BEDSIDE_TESTS[id].falsePositives)] : [],
       ),
     ),
     rate: one(BEDSIDE_TEST_IDS.flatMap((id) => BEDSIDE_TESTS[id].falsePositives ?? [])),
@@ -155,12 +165,12 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     cold: { usual: [[12, 60]] },
     position: { hold: one([30]) },
     stress: { left: [['1:00', '3:00']], leftOf: one(['3:00']), pace: one([2]), feltAt: [['xyz', 'xyz']] },
-    said: one(BEDSIDE),
+    line: one(BEDSIDE.flatMap(bedsideLines)),
   },
   context: {
     repair: two(['bypass', 'stent'] as const, ['xyz']),
     remove: TEXT,
-    said: one([{}, CONTEXT, { diabetes: false, smoking: 'never' }]),
+    said: one([CONTEXT, { diabetes: false, smoking: 'never' } as const].flatMap(contextStatements)),
   },
   flags: {
     grounds,
@@ -176,12 +186,20 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     more: COUNTS,
   },
   history: {
-    limb: one([WHOLE.history?.leg, WHOLE.history?.arm].flatMap((both) => Object.values(both ?? {}))),
-    whole: one([WHOLE.history ?? {}, { risks: [] }]),
+    limb: one(
+      [WHOLE.history?.leg, WHOLE.history?.arm].flatMap((both) =>
+        Object.values(both ?? {}).flatMap(limbHistoryStatements),
+      ),
+    ),
+    whole: one([WHOLE.history ?? {}, { risks: [] }].flatMap(historyStatements)),
   },
   inspection: {
     refillSaid: { usual: one([2.9, 4.5]), slow: one([2.9, 4.5]) },
-    limb: one([WHOLE.inspection?.leg, WHOLE.inspection?.arm].flatMap((both) => Object.values(both ?? {}))),
+    limb: one(
+      [WHOLE.inspection?.leg, WHOLE.inspection?.arm].flatMap((both) =>
+        Object.values(both ?? {}).flatMap(inspectionStatements),
+      ),
+    ),
   },
   pressures: {
     field: two([field], SIDES),
@@ -228,7 +246,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       ],
     ],
     refused: [[field, 'xyz', '40.0', 'kPa']],
-    said: two(PRESSURES, [PRESSURE_SITES]),
+    said: two(PRESSURES.flatMap(pressureStatements), UNITS),
   },
   staging: {
     stage: stages,
@@ -250,6 +268,6 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     count: COUNTS,
     open: one(['history', 'pulses'] as const),
     number: [[2.5], [2.5, 2]],
-    summary: one([WHOLE]),
+    summary: [[summaryStatements(WHOLE)]],
   },
 };

@@ -19,6 +19,7 @@ import {
   type Reason,
   REASONS,
 } from '../../examination/index.js';
+import { rateRanges } from '../../statements/index.js';
 import { choices } from '../common/choices.js';
 import { numberField, selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
@@ -281,7 +282,7 @@ export class BedsideTest extends PartElement<SidedResult> {
     const { anatomy, examination } = this.mapWords;
     const other: Side = this.side === 'right' ? 'left' : 'right';
     const [here, there] = [this.reading(), this.reading(other)];
-    const say = (reading: BedsideReading): string => words.read(this.test, reading as never);
+    const say = (reading: BedsideReading): string => words.read(this.test, reading);
     const result = this.value?.[this.side];
     return html`<footer>
       <div class="read" aria-live="polite">
@@ -348,7 +349,7 @@ export class BedsideTest extends PartElement<SidedResult> {
     if (!falsePositives.length && !accuracy) return nothing;
     const { bedside: words } = this.words;
     const healthy = falsePositives.filter(({ people }) => people === 'healthy');
-    return html`${healthy.length ? html`<p class="hint">${words.ratesInShort(healthy)}</p>` : nothing}
+    return html`${healthy.length ? html`<p class="hint">${words.ratesInShort(rateRanges(healthy))}</p>` : nothing}
       ${accuracy ? html`<p class="hint">${words.accuracy(accuracy)}</p>` : nothing}
       <details class="rates">
         <summary>${words.rates}</summary>

@@ -11,6 +11,7 @@ import {
 } from '../../examination/index.js';
 import type { PartId } from '../../locale/en/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
+import { summaryStatements } from '../../statements/index.js';
 import type { BedsideTest } from '../bedside-test/element.js';
 import type { LimbContext } from '../limb-context/element.js';
 import type { LimbHistoryElement } from '../limb-history/element.js';
@@ -243,7 +244,7 @@ export class LimbExamination extends RecordElement {
               const said = SIDES.flatMap((side) => {
                 const reading = readBedside(id, side, bedside);
                 const letter = this.words.anatomy.sideLetters[side];
-                return reading ? [`${letter}: ${words.read(id, reading as never)}`] : [];
+                return reading ? [`${letter}: ${words.read(id, reading)}`] : [];
               });
               const open = this.openTests.has(id);
               return html`<div class="test">
@@ -285,7 +286,7 @@ export class LimbExamination extends RecordElement {
 
   #summary(): TemplateResult {
     const { whole } = this.parts;
-    const parts = whole.summary(this.examination);
+    const parts = whole.summary(summaryStatements(this.examination));
     if (!parts.length) return html`<p class="hint">${whole.nothing}</p>`;
     return html`<div part="summary" class="summary">
       ${parts.map(

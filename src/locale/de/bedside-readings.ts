@@ -1,18 +1,16 @@
+import type { OutletSymptom, ScaleneWay, StopReason } from '../../examination/index.js';
 import type {
-  BedsideTestId,
-  OutletSymptom,
-  Reason,
-  ScaleneWay,
-  StopReason,
-} from '../../examination/index.js';
-import type { BedsideCodes, BedsideNote, BedsideReading } from '../../bedside/index.js';
+  ArteryVerdict,
+  BedsideNote,
+  ColdPhase,
+  HandArteries,
+  PositionReading,
+} from '../../bedside/index.js';
+import { bedsideReader, type BedsideRenderings, inWays, type Without } from '../bedside.js';
+import type { Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
 import { decimal, list, sentence } from './phrases.js';
-
-type Value = string | number | boolean | undefined;
-type P = Readonly<Record<string, string | number | boolean>>;
-type Say = (p: P, limit: number | undefined) => string;
 
 export const symptoms: Record<OutletSymptom, string> = {
   heaviness: 'Schwere',
@@ -31,120 +29,133 @@ export const stops: Record<StopReason, string> = {
   fatigue: 'Müdigkeit',
   other: 'etwas anderes',
 };
-const phaseNames: Record<string, string> = { white: 'weiß', blue: 'blau', red: 'rot' };
+export const phases: Record<ColdPhase, string> = { white: 'weiß', blue: 'blau', red: 'rot' };
+const lost: Record<'lost' | 'reduced', string> = { lost: 'verschwunden', reduced: 'schwächer' };
 
-function spoken(table: Readonly<Record<string, string>>, words: Value): string {
-  return list(
-    String(words ?? '')
-      .split(' ')
-      .filter(Boolean)
-      .map((w) => table[w] ?? w),
-  );
-}
+export const secs = (n: number): string => `${decimal(n)} s`;
+const after = (seconds: number | undefined): string =>
+  seconds === undefined ? '' : ` nach ${secs(seconds)}`;
+const paled = ({ params }: { params: { angle: number; seconds?: number } }): string =>
+  `Blass bei ${decimal(params.angle)}°${after(params.seconds)}`;
 
-export const secs = (n: Value): string => `${decimal(n)} s`;
-const after = (p: P): string => (p['seconds'] === undefined ? '' : ` nach ${secs(p['seconds'])}`);
-
-const watched: Record<'watched-too-short', Say> = {
-  'watched-too-short': (p, limit) => `Nur ${secs(p['seconds'])} beobachtet; die Grenze ist ${secs(limit)}.`,
+const without: Renderings<Without> = {
+  'not-done': ({ params }) => `Nicht durchgeführt: ${examination.reasons[params.reason]}.`,
+  incomplete: 'Noch nicht vollständig.',
 };
 
-const position: Record<BedsideCodes['hyperabduction'], Say> = {
-  'pulse-and-symptoms': (p) =>
-    `Puls ${p['pulse'] === 'lost' ? 'verschwunden' : 'schwächer'}, dazu ${spoken(symptoms, p['symptoms'])}: positiv.`,
-  symptoms: (p) => `${spoken(symptoms, p['symptoms'])} ausgelöst: positiv.`,
-  'pulse-lost': () => 'Puls verschwunden, ohne Beschwerden: bei Gesunden häufig.',
-  'pulse-reduced': () => 'Puls schwächer, ohne Beschwerden: bei Gesunden häufig.',
-  negative: () => 'Puls erhalten, keine Beschwerden: negativ.',
+const named = (of: readonly OutletSymptom[]): string => list(of.map((one) => symptoms[one]));
+
+const watched = ({ params, limit }: { params: { seconds: number }; limit: number }): string =>
+  `Nur ${secs(params.seconds)} beobachtet; die Grenze ist ${secs(limit)}.`;
+
+const position: Renderings<PositionReading> = {
+  ...without,
+  'pulse-and-symptoms': ({ params }) =>
+    `Puls ${lost[params.pulse]}, dazu ${named(params.symptoms)}: positiv.`,
+  symptoms: ({ params }) => `${named(params.symptoms)} ausgelöst: positiv.`,
+  'pulse-lost': 'Puls verschwunden, ohne Beschwerden: bei Gesunden häufig.',
+  'pulse-reduced': 'Puls schwächer, ohne Beschwerden: bei Gesunden häufig.',
+  negative: 'Puls erhalten, keine Beschwerden: negativ.',
 };
 
-function artery(site: 'radial' | 'ulnar', verdict: Value, seconds: Value): string {
-  const name = anatomy.sites[site];
-  if (verdict === undefined) return `${name} noch nicht freigegeben`;
-  if (verdict === 'blocked')
-    return `${name} freigegeben: Handfläche bleibt weiß, also ist die ${name} oder der Bogen möglicherweise verschlossen`;
-  if (verdict === 'incomplete') return `${name}: zu kurz beobachtet`;
-  return `${name} freigegeben: rosig${seconds === undefined ? '' : ` nach ${secs(seconds)}`}`;
+type Released = (artery: string, seconds: number | undefined) => string;
+const released: Record<ArteryVerdict | 'not-yet', Released> = {
+  'not-yet': (artery) => `${artery} noch nicht freigegeben`,
+  blocked: (artery) =>
+    `${artery} freigegeben: Handfläche bleibt weiß, also ist die ${artery} oder der Bogen möglicherweise verschlossen`,
+  incomplete: (artery) => `${artery}: zu kurz beobachtet`,
+  patent: (artery, seconds) => `${artery} freigegeben: rosig${after(seconds)}`,
+  slow: (artery, seconds) => `${artery} freigegeben: rosig${after(seconds)}`,
+};
+
+function arteries({ params, limit }: { params: HandArteries; limit: number }): string {
+  const { radial = 'not-yet', radialSeconds, ulnar = 'not-yet', ulnarSeconds } = params;
+  const { sites } = anatomy;
+  return `${released[radial](sites.radial, radialSeconds)}; ${released[ulnar](sites.ulnar, ulnarSeconds)}. Grenze ${secs(limit)}.`;
 }
-const arteries: Say = (p, limit) =>
-  `${artery('radial', p['radial'], p['radialSeconds'])}; ${artery('ulnar', p['ulnar'], p['ulnarSeconds'])}. Grenze ${secs(limit)}.`;
 
 /** What each reading means, in a sentence that names the limit it used. */
-const readings: { readonly [Id in BedsideTestId]: Readonly<Record<BedsideCodes[Id], Say>> } = {
+const readings: BedsideRenderings = {
   elevation: {
-    'keeps-colour': () => 'Behält bei 90° die Farbe: normal.',
-    'not-raised-fully': (p) =>
-      `Behält bei ${decimal(p['angle'])}° die Farbe; erst bei 90° gilt das als normal.`,
-    'pale-below-limit': (p, limit) =>
-      `Blass bei ${decimal(p['angle'])}°${after(p)}: schwer, unter ${decimal(limit)}°.`,
-    'pale-in-range': (p, limit) =>
-      `Blass bei ${decimal(p['angle'])}°${after(p)}: ein ischämisches Bein wird zwischen 15° und 30° blass; unter ${decimal(limit)}° ist es schwer.`,
-    'pale-high': (p, limit) =>
-      `Blass bei ${decimal(p['angle'])}°${after(p)}: ein gesundes Bein behält die Farbe; unter ${decimal(limit)}° ist es schwer.`,
+    ...without,
+    'keeps-colour': 'Behält bei 90° die Farbe: normal.',
+    'not-raised-fully': ({ params }) =>
+      `Behält bei ${decimal(params.angle)}° die Farbe; erst bei 90° gilt das als normal.`,
+    'pale-below-limit': (r) => `${paled(r)}: schwer, unter ${decimal(r.limit)}°.`,
+    'pale-in-range': (r) =>
+      `${paled(r)}: ein ischämisches Bein wird zwischen 15° und 30° blass; unter ${decimal(r.limit)}° ist es schwer.`,
+    'pale-high': (r) =>
+      `${paled(r)}: ein gesundes Bein behält die Farbe; unter ${decimal(r.limit)}° ist es schwer.`,
   },
   'colour-return': {
-    usual: (p) => `Rosig nach ${secs(p['seconds'])}: üblich sind etwa 10 s.`,
-    'slower-than-usual': (p, limit) =>
-      `Rosig nach ${secs(p['seconds'])}: langsamer als üblich, innerhalb von ${secs(limit)}.`,
-    prolonged: (p, limit) => `Rosig nach ${secs(p['seconds'])}: verlängert, Grenze ${secs(limit)}.`,
-    severe: (p, limit) => `Rosig nach ${secs(p['seconds'])}: schwer, über ${secs(limit)}.`,
-    'not-returned': (p, limit) => `Nach ${secs(p['seconds'])} noch blass: verlängert, Grenze ${secs(limit)}.`,
-    ...watched,
+    ...without,
+    usual: ({ params }) => `Rosig nach ${secs(params.seconds)}: üblich sind etwa 10 s.`,
+    'slower-than-usual': ({ params, limit }) =>
+      `Rosig nach ${secs(params.seconds)}: langsamer als üblich, innerhalb von ${secs(limit)}.`,
+    prolonged: ({ params, limit }) =>
+      `Rosig nach ${secs(params.seconds)}: verlängert, Grenze ${secs(limit)}.`,
+    severe: ({ params, limit }) => `Rosig nach ${secs(params.seconds)}: schwer, über ${secs(limit)}.`,
+    'not-returned': ({ params, limit }) =>
+      `Nach ${secs(params.seconds)} noch blass: verlängert, Grenze ${secs(limit)}.`,
+    'watched-too-short': watched,
   },
   'dependent-rubor': {
-    rubor: (p) => `Düster rot${after(p)}: passt zu einer Arterienerkrankung.`,
-    'no-rubor': (p) => `Keine Rötung in ${secs(p['seconds'])}.`,
-    'hung-too-short': (p, limit) =>
-      `${p['seconds'] === undefined ? 'Bisher keine Rötung' : `Keine Rötung in ${secs(p['seconds'])}`}; ${secs(limit)} hängen lassen.`,
+    ...without,
+    rubor: ({ params }) => `Düster rot${after(params.seconds)}: passt zu einer Arterienerkrankung.`,
+    'no-rubor': ({ params }) => `Keine Rötung in ${secs(params.seconds)}.`,
+    'hung-too-short': ({ params: { seconds }, limit }) =>
+      `${seconds === undefined ? 'Bisher keine Rötung' : `Keine Rötung in ${secs(seconds)}`}; ${secs(limit)} hängen lassen.`,
   },
   'venous-filling': {
-    usual: (p) => `Vene gefüllt nach ${secs(p['seconds'])}: üblich sind etwa 15 s.`,
-    'slower-than-usual': (p, limit) =>
-      `Vene gefüllt nach ${secs(p['seconds'])}: langsamer als üblich, innerhalb von ${secs(limit)}.`,
-    prolonged: (p, limit) => `Vene gefüllt nach ${secs(p['seconds'])}: verlängert, über ${secs(limit)}.`,
-    severe: (p, limit) => `Vene gefüllt nach ${secs(p['seconds'])}: schwer, über ${secs(limit)}.`,
-    'not-filled': (p, limit) => `Vene nach ${secs(p['seconds'])} noch leer: verlängert, über ${secs(limit)}.`,
-    ...watched,
-    unreliable: (p) => `Vene gefüllt nach ${secs(p['seconds'])}: bei insuffizienten Venen ohne Aussage.`,
+    ...without,
+    usual: ({ params }) => `Vene gefüllt nach ${secs(params.seconds)}: üblich sind etwa 15 s.`,
+    'slower-than-usual': ({ params, limit }) =>
+      `Vene gefüllt nach ${secs(params.seconds)}: langsamer als üblich, innerhalb von ${secs(limit)}.`,
+    prolonged: ({ params, limit }) =>
+      `Vene gefüllt nach ${secs(params.seconds)}: verlängert, über ${secs(limit)}.`,
+    severe: ({ params, limit }) => `Vene gefüllt nach ${secs(params.seconds)}: schwer, über ${secs(limit)}.`,
+    'not-filled': ({ params, limit }) =>
+      `Vene nach ${secs(params.seconds)} noch leer: verlängert, über ${secs(limit)}.`,
+    'watched-too-short': watched,
+    unreliable: ({ params }) =>
+      `Vene gefüllt nach ${secs(params.seconds)}: bei insuffizienten Venen ohne Aussage.`,
   },
   'hand-arch': {
+    ...without,
     patent: arteries,
-    slow: (p, limit) => `Langsam. ${arteries(p, limit)}`,
+    slow: (reading) => `Langsam. ${arteries(reading)}`,
     blocked: arteries,
-    'tracing-lost': (p) =>
-      `Kurve zwei Minuten verschwunden (Klasse D), während die ${p['barbeau'] === 'D' ? 'Radialis' : 'Ulnaris'} abgedrückt ist: Die andere kann die Hand möglicherweise nicht allein versorgen.`,
-    'tracing-kept': () =>
-      'Kurve erhalten oder innerhalb von zwei Minuten zurück: Die andere Arterie versorgt die Hand.',
     'one-artery': arteries,
+    'tracing-lost': ({ params }) =>
+      `Kurve zwei Minuten verschwunden (Klasse D), während die ${anatomy.sites[params.pressed]} abgedrückt ist: Die andere kann die Hand möglicherweise nicht allein versorgen.`,
+    'tracing-kept':
+      'Kurve erhalten oder innerhalb von zwei Minuten zurück: Die andere Arterie versorgt die Hand.',
   },
   'cold-provocation': {
-    'three-phases': () => 'Nacheinander weiß, blau und rot: ein voller Anfall.',
-    'two-phases': () => 'Weiß und blau: genug für einen Anfall.',
-    'single-phase': (p) =>
-      `Nur ${spoken(phaseNames, p['phases'])}: weiß und blau ist das Mindeste, das zählt.`,
-    'slow-rewarming': (p, limit) =>
-      `Wieder warm nach ${decimal(p['rewarm'])} min: langsam, über ${decimal(limit)} min.`,
-    'no-change': () => 'Kein Farbwechsel.',
-    'rewarming-only': (p) => `Wieder warm nach ${decimal(p['rewarm'])} min.`,
+    ...without,
+    'three-phases': 'Nacheinander weiß, blau und rot: ein voller Anfall.',
+    'two-phases': 'Weiß und blau: genug für einen Anfall.',
+    'single-phase': ({ params }) =>
+      `Nur ${list(params.phases.map((one) => phases[one]))}: weiß und blau ist das Mindeste, das zählt.`,
+    'slow-rewarming': ({ params, limit }) =>
+      `Wieder warm nach ${decimal(params.rewarm)} min: langsam, über ${decimal(limit)} min.`,
+    'no-change': 'Kein Farbwechsel.',
+    'rewarming-only': ({ params }) => `Wieder warm nach ${decimal(params.rewarm)} min.`,
   },
-  scalene: Object.fromEntries(
-    Object.entries(position).map(([code, say]) => [
-      code,
-      (p: P, limit: number | undefined) => `${sentence(spoken(ways, p['ways']))}: ${say(p, limit)}`,
-    ]),
-  ) as typeof position,
+  scalene: inWays(position, (taken, found) => `${sentence(list(taken.map((way) => ways[way])))}: ${found}`),
   hyperabduction: position,
   costoclavicular: position,
   'arm-stress': {
-    'stopped-early': (p, limit) =>
-      `Bei ${secs(p['seconds'])} von ${decimal(limit)} beendet wegen: ${spoken(stops, p['stopped'])}. Positiv.`,
-    'symptoms-early': (p, limit) =>
-      `Bei ${secs(p['seconds'])} von ${decimal(limit)} beendet, mit ${spoken(symptoms, p['symptoms'])}: positiv.`,
-    symptoms: (p) => `Vollendet, mit ${spoken(symptoms, p['symptoms'] ?? p['stopped'])}: positiv.`,
-    'fatigue-only': (p) => `Bei ${secs(p['seconds'])} allein wegen Müdigkeit beendet: normal.`,
-    'too-short': (p, limit) =>
-      `Bei ${secs(p['seconds'])} von ${decimal(limit)} ohne Beschwerden beendet: ohne Aussage.`,
-    completed: (p) => `${secs(p['seconds'])} ohne Beschwerden vollendet: negativ.`,
+    ...without,
+    'stopped-early': ({ params, limit }) =>
+      `Bei ${secs(params.seconds)} von ${decimal(limit)} beendet wegen: ${stops[params.stopped]}. Positiv.`,
+    'symptoms-early': ({ params, limit }) =>
+      `Bei ${secs(params.seconds)} von ${decimal(limit)} beendet, mit ${named(params.symptoms)}: positiv.`,
+    symptoms: ({ params }) => `Vollendet, mit ${named(params.symptoms)}: positiv.`,
+    'fatigue-only': ({ params }) => `Bei ${secs(params.seconds)} allein wegen Müdigkeit beendet: normal.`,
+    'too-short': ({ params, limit }) =>
+      `Bei ${secs(params.seconds)} von ${decimal(limit)} ohne Beschwerden beendet: ohne Aussage.`,
+    completed: ({ params }) => `${secs(params.seconds)} ohne Beschwerden vollendet: negativ.`,
   },
 };
 
@@ -161,12 +172,4 @@ export const notes: Record<BedsideNote, string> = {
 };
 
 /** What a result means; the words of the reading come first, then what weakens or completes it. */
-export function readingWords<Id extends BedsideTestId>(
-  id: Id,
-  reading: BedsideReading<BedsideCodes[Id]>,
-): string {
-  const { code, params = {}, limit } = reading;
-  if (code === 'not-done') return `Nicht durchgeführt: ${examination.reasons[params['reason'] as Reason]}.`;
-  if (code === 'incomplete') return 'Noch nicht vollständig.';
-  return readings[id][code](params, limit);
-}
+export const readingWords = bedsideReader(readings);

@@ -1,15 +1,11 @@
-import type {
-  Bedside,
-  BedsideResult,
-  BedsideTestId,
-  OutletPosition,
-  OutletSymptom,
-} from '../../examination/index.js';
-import { type Accuracy, type FalsePositives, type Limits, readBedside } from '../../bedside/index.js';
+import type { Accuracy, FalsePositives, Limits } from '../../bedside/index.js';
+import type { MeasuredStatement, RateRange } from '../../statements/index.js';
+import { bedsideLine } from '../bedside.js';
 import type { BedsideWords } from '../en/bedside.js';
+import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { bedsideHow } from './bedside-how.js';
-import { notes, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
+import { notes, phases, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
 import { examination } from './examination.js';
 import { decimal, list, sentence } from './phrases.js';
 
@@ -29,15 +25,9 @@ function rate({ outcome, percent, bound, people }: FalsePositives): string {
   return `${how}${decimal(percent)} % ${who} ${outcomes[outcome]}`;
 }
 
-function ratesInShort(rates: readonly FalsePositives[]): string {
-  const by = new Map<FalsePositives['outcome'], number[]>();
-  for (const { outcome, percent } of rates) by.set(outcome, [...(by.get(outcome) ?? []), percent]);
-  const parts = [...by].map(([outcome, all]) => {
-    const [least, most] = [Math.min(...all), Math.max(...all)];
-    return `${least === most ? '' : `${decimal(least)} bis `}${decimal(most)} % ${outcomes[outcome]}`;
-  });
-  return `Von Gesunden: ${list(parts)}.`;
-}
+/** One rate of healthy people; where sources differ, from the least to the most. */
+const range = ({ outcome, least, most }: RateRange): string =>
+  `${least === most ? '' : `${decimal(least)} bis `}${decimal(most)} % ${outcomes[outcome]}`;
 
 const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
 const withUnit = (value: number, unit: Limits['unit']): string =>
@@ -52,92 +42,44 @@ const SAID_OF_SOURCES: readonly (readonly [string, string])[] = [
 const cited = (source: string): string =>
   SAID_OF_SOURCES.reduce((text, [english, german]) => text.replace(english, german), source);
 
-function seen(p: OutletPosition): string[] {
-  return [
-    ...(p.before ? [`Puls vorher ${examination.grades[p.before]}`] : []),
-    ...(p.during ? [`dabei ${examination.grades[p.during]}`] : []),
-    ...(p.symptoms
-      ? [p.symptoms.length ? p.symptoms.map((s) => symptoms[s]).join(', ') : 'keine Beschwerden']
-      : []),
-    ...(p.seconds === undefined ? [] : [`${secs(p.seconds)} gehalten`]),
-  ];
-}
+const methods = { modified: 'modifizierter Test', original: 'ursprünglicher Test' };
 
-const opt = (value: number | undefined, say: (n: string) => string): string[] =>
-  value === undefined ? [] : [say(decimal(value))];
-
-/** What was measured in each test, in phrases. */
-const measured: { readonly [Id in BedsideTestId]: (r: BedsideResult<Id>) => string[] } = {
-  elevation: (r) => [
-    ...(r.pallor === undefined ? [] : [r.pallor ? 'blass' : 'nicht blass']),
-    ...opt(r.angle, (n) => `bei ${n}°`),
-    ...opt(r.seconds, (n) => `${n} s`),
-  ],
-  'colour-return': (r) =>
-    opt(r.seconds, (n) => (r.returned === false ? `nach ${n} s noch blass` : `rosig nach ${n} s`)),
-  'dependent-rubor': (r) => [
-    ...(r.rubor === undefined ? [] : [r.rubor ? 'düster rot' : 'keine Rötung']),
-    ...opt(r.seconds, (n) => `${n} s`),
-  ],
-  'venous-filling': (r) => [
-    ...opt(r.seconds, (n) => (r.filled === false ? `nach ${n} s noch leer` : `gefüllt nach ${n} s`)),
-    ...(r.incompetentVeins ? ['insuffiziente Venen'] : []),
-  ],
-  'hand-arch': (r) => [
-    ...(r.method ? [r.method === 'modified' ? 'modifizierter Test' : 'ursprünglicher Test'] : []),
-    ...(['radial', 'ulnar'] as const).flatMap((a) =>
-      opt(
-        r[a]?.seconds,
-        (n) =>
-          `${anatomy.sites[a]} freigegeben: ${r[a]?.returned === false ? `${n} s lang weiß` : `rosig nach ${n} s`}`,
-      ),
-    ),
-    ...(r.barbeau ? [`Plethysmographie, Radialis abgedrückt: Klasse ${r.barbeau}`] : []),
-    ...(r.barbeauReverse ? [`Plethysmographie, Ulnaris abgedrückt: Klasse ${r.barbeauReverse}`] : []),
-  ],
-  'cold-provocation': (r) => [
-    ...opt(r.water, (n) => `Wasser ${n} °C`),
-    ...opt(r.immersed, (n) => `${n} s eingetaucht`),
-    ...opt(r.white, (n) => `weiß nach ${n} s`),
-    ...opt(r.blue, (n) => `blau nach ${n} s`),
-    ...opt(r.red, (n) => `rot nach ${n} s`),
-    ...(r.noChange ? ['kein Farbwechsel'] : []),
-    ...opt(r.rewarm, (n) => `wieder warm nach ${n} min`),
-  ],
-  scalene: (r) =>
-    (['toward', 'away', 'traction'] as const).flatMap((way) => {
-      const p = r[way];
-      return p ? [`${ways[way]}: ${seen(p).join(', ')}`] : [];
-    }),
-  hyperabduction: seen,
-  costoclavicular: seen,
-  'arm-stress': (r) => [
-    ...opt(r.seconds, (n) => `Arme ${n} s oben`),
-    ...(r.stopped ? [`beendet wegen: ${stops[r.stopped]}`] : []),
-    ...(Object.keys(r.felt ?? {}) as OutletSymptom[]).flatMap((s) =>
-      opt(r.felt?.[s], (n) => `${symptoms[s]} bei ${n} s`),
-    ),
-    ...(r.nothingFelt ? ['nichts gespürt'] : []),
-    ...(r.before ? [`Puls vorher ${examination.grades[r.before]}`] : []),
-    ...(r.during ? [`dabei ${examination.grades[r.during]}`] : []),
-  ],
+const measured: Renderings<MeasuredStatement> = {
+  pale: 'blass',
+  'not-pale': 'nicht blass',
+  red: 'düster rot',
+  'not-red': 'keine Rötung',
+  'incompetent-veins': 'insuffiziente Venen',
+  'no-change': 'kein Farbwechsel',
+  angle: ({ angle }) => `bei ${decimal(angle)}°`,
+  time: ({ seconds }) => secs(seconds),
+  held: ({ seconds }) => `${secs(seconds)} gehalten`,
+  'arms-up': ({ seconds }) => `Arme ${secs(seconds)} oben`,
+  immersed: ({ seconds }) => `${secs(seconds)} eingetaucht`,
+  pink: ({ seconds }) => `rosig nach ${secs(seconds)}`,
+  'still-pale': ({ seconds }) => `nach ${secs(seconds)} noch blass`,
+  filled: ({ seconds }) => `gefüllt nach ${secs(seconds)}`,
+  'still-empty': ({ seconds }) => `nach ${secs(seconds)} noch leer`,
+  'hand-method': ({ method }) => methods[method],
+  'released-pink': ({ artery, seconds }) =>
+    `${anatomy.sites[artery]} freigegeben: rosig nach ${secs(seconds)}`,
+  'released-white': ({ artery, seconds }) =>
+    `${anatomy.sites[artery]} freigegeben: ${secs(seconds)} lang weiß`,
+  tracing: ({ pressed, barbeau }) =>
+    `Plethysmographie, ${anatomy.sites[pressed]} abgedrückt: Klasse ${barbeau}`,
+  water: ({ celsius }) => `Wasser ${decimal(celsius)} °C`,
+  phase: ({ phase, seconds }) => `${phases[phase]} nach ${secs(seconds)}`,
+  rewarmed: ({ minutes }) => `wieder warm nach ${decimal(minutes)} min`,
+  'pulse-before': ({ grade }) => `Puls vorher ${examination.grades[grade]}`,
+  'pulse-during': ({ grade }) => `dabei ${examination.grades[grade]}`,
+  symptoms: ({ symptoms: felt }) => felt.map((one) => symptoms[one]).join(', '),
+  'symptom-at': ({ symptom, seconds }) => `${symptoms[symptom]} bei ${secs(seconds)}`,
+  stopped: ({ by }) => `beendet wegen: ${stops[by]}`,
+  'no-symptoms': 'keine Beschwerden',
+  'nothing-felt': 'nichts gespürt',
+  way: ({ way, found }) => `${ways[way]}: ${phrases(found).join(', ')}`,
 };
-
-/** Everything recorded of the tests, one line a test and side, with what it means. */
-function said(bedside: Bedside): string[] {
-  return (Object.keys(bedsideHow) as BedsideTestId[]).flatMap((id) =>
-    (['right', 'left'] as const).flatMap((side) => {
-      const result = bedside[id]?.[side];
-      const reading = readBedside(id, side, bedside);
-      if (!result || !reading) return [];
-      const what = result.notDone ? [] : (measured[id] as (r: typeof result) => string[])(result);
-      const note = result.note ? [`Notiz: ${result.note}`] : [];
-      return [
-        `${bedsideHow[id].name}, ${anatomy.sides[side]}: ${[...what, ...note].join('; ')}${what.length || note.length ? '. ' : ''}${readingWords(id, reading as never)}`,
-      ];
-    }),
-  );
-}
+const phrases = (found: readonly MeasuredStatement[]): string[] => found.map((one) => render(measured, one));
 
 export const bedside: BedsideWords = {
   title: 'Klinische Tests',
@@ -154,7 +96,7 @@ export const bedside: BedsideWords = {
   limitOption: (value, unit, source) => `${withUnit(value, unit)}: ${cited(source)}`,
   units,
   rates: 'Veröffentlichte Häufigkeiten und ihre Quellen',
-  ratesInShort,
+  ratesInShort: (ranges) => `Von Gesunden: ${list(ranges.map(range))}.`,
   accuracy: ({ sensitivity, specificity }: Accuracy) =>
     `Erkennt ${Math.round(sensitivity * 100)} % der Kranken und entlastet ${Math.round(specificity * 100)} % der Gesunden.`,
   rate,
@@ -276,5 +218,10 @@ export const bedside: BedsideWords = {
     why: 'Beendet wegen',
     over: 'Drei Minuten sind um.',
   },
-  said,
+  line: bedsideLine({
+    subject: (test, side) => `${bedsideHow[test].name}, ${anatomy.sides[side]}`,
+    phrases,
+    note: (note) => `Notiz: ${note}`,
+    read: readingWords,
+  }),
 };

@@ -1,44 +1,30 @@
-import { SIDES } from '../../anatomy/index.js';
-import type { Context } from '../../examination/index.js';
+import type { ContextStatement } from '../../statements/index.js';
 import type { ContextWords } from '../en/context.js';
+import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { history } from './history.js';
 
 const repair: ContextWords['repair'] = (kind, vessel) =>
   `${kind === 'bypass' ? 'Bypass' : 'Stent'}: ${vessel}`;
 
-/** Everything recorded, in phrases. */
-function said(known: Context): string[] {
-  const words = context;
-  const sided = SIDES.flatMap((side) => {
-    const own = words.sides[side];
-    const leg = known.legClaudication?.[side];
-    const arm = known.armClaudication?.[side];
-    const lost = known.legAmputation?.[side];
-    const lostArm = known.armAmputation?.[side];
-    const injured = known.injury?.[side];
-    const never = known.absentFromBirth?.[side] ?? [];
-    return [
-      ...(leg ? [`Bein ${own}, Schmerz beim Gehen: ${history.muscles[leg]}`] : []),
-      ...(arm ? [`Arm ${own}, ermüdet bei Gebrauch: ${arm === 'none' ? 'nein' : 'ja'}`] : []),
-      ...(injured ? [`${words.injury}: ${words.injuries[injured]} ${own}`] : []),
-      ...(lost ? [`Bein ${own} amputiert: ${words.legAmputations[lost]}`] : []),
-      ...(lostArm ? [`Arm ${own} amputiert: ${words.armAmputations[lostArm]}`] : []),
-      ...(never.length
-        ? [`${words.missing}: ${never.map((site) => words.missingOptions[site]).join(', ')} ${own}`]
-        : []),
-      ...(known.radialHarvested?.includes(side) ? [`${words.harvested}: ${own}`] : []),
-    ];
-  });
-  return [
-    ...(known.ageBand ? [`${words.age} ${words.ages[known.ageBand]}`] : []),
-    ...(known.diabetes === undefined ? [] : [known.diabetes ? 'Diabetes' : 'kein Diabetes']),
-    ...(known.smoking ? [`${words.smoked}: ${words.smoking[known.smoking]}`] : []),
-    ...(known.mechanism ? [`vermutete Ursache: ${words.mechanisms[known.mechanism]}`] : []),
-    ...sided,
-    ...(known.revascularisations ?? []).map((one) => repair(one.kind, anatomy.vessel(one))),
-  ];
-}
+const statements = (words: ContextWords): Renderings<ContextStatement> => ({
+  ageBand: ({ value }) => `${words.age} ${words.ages[value]}`,
+  diabetes: 'Diabetes',
+  'no-diabetes': 'kein Diabetes',
+  smoking: ({ value }) => `${words.smoked}: ${words.smoking[value]}`,
+  mechanism: ({ value }) => `vermutete Ursache: ${words.mechanisms[value]}`,
+  'leg-claudication': ({ side, muscle }) =>
+    `Bein ${words.sides[side]}, Schmerz beim Gehen: ${history.muscles[muscle]}`,
+  'arm-tires': ({ side }) => `Arm ${words.sides[side]}, ermüdet bei Gebrauch: ja`,
+  'arm-does-not-tire': ({ side }) => `Arm ${words.sides[side]}, ermüdet bei Gebrauch: nein`,
+  injury: ({ side, place }) => `${words.injury}: ${words.injuries[place]} ${words.sides[side]}`,
+  'leg-amputated': ({ side, at }) => `Bein ${words.sides[side]} amputiert: ${words.legAmputations[at]}`,
+  'arm-amputated': ({ side, at }) => `Arm ${words.sides[side]} amputiert: ${words.armAmputations[at]}`,
+  'never-there': ({ side, sites }) =>
+    `${words.missing}: ${sites.map((site) => words.missingOptions[site]).join(', ')} ${words.sides[side]}`,
+  'radial-harvested': ({ side }) => `${words.harvested}: ${words.sides[side]}`,
+  repair: ({ kind, vessel }) => repair(kind, anatomy.vessel(vessel)),
+});
 
 /** German words of what is known before a pulse is felt. */
 export const context: ContextWords = {
@@ -112,5 +98,5 @@ export const context: ContextWords = {
   repair,
   remove: (one) => `Entfernen: ${one}`,
   removeShort: 'Entfernen',
-  said,
+  said: (statement) => render(statements(context), statement),
 };

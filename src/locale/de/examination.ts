@@ -7,7 +7,6 @@ import type {
   FaultCode,
   Grade,
   Onset,
-  PulseFinding,
   Reason,
   RuleCode,
   ScaleId,
@@ -57,15 +56,6 @@ const onsets: Record<Onset, string> = { acute: 'akut', chronic: 'chronisch', unk
 function step({ numeral, grade, increased }: ScaleStep): string {
   const word = increased ? INCREASED : grades[grade];
   return numeral === null ? word : `${numeral}, ${word}`;
-}
-
-/** What is felt beside the grade. */
-function pulseExtras(finding: PulseFinding): string[] {
-  return [
-    ...(finding.thrill ? ['Schwirren'] : []),
-    ...(finding.expansile ? ['expansiv'] : []),
-    ...(finding.doppler ? [`Doppler ${dopplers[finding.doppler]}`] : []),
-  ];
 }
 
 const types: Record<ValueType, string> = {
@@ -177,7 +167,6 @@ export const examination: ExaminationWords = {
   couldNotExamine: 'nicht untersuchbar',
   couldNot: (reason: Reason) => `nicht untersuchbar: ${reasons[reason]}`,
   step,
-  pulseExtras,
   fault,
   unknownHere: 'in einer Form festgehalten, die diese Version nicht kennt',
   unknownEntries: (count) =>

@@ -1,13 +1,8 @@
-import type {
-  LimbHistory,
-  PatientHistory,
-  RiskFactor,
-  Rhythm,
-  Severity,
-  Symptom,
-} from '../../examination/index.js';
+import type { LimbHistory, RiskFactor, Rhythm, Severity, Symptom } from '../../examination/index.js';
+import type { HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
 import type { HistoryWords } from '../en/history.js';
-import { decimal } from './phrases.js';
+import { render, type Renderings } from '../render.js';
+import { capitalised, decimal } from './phrases.js';
 
 const symptoms: Record<Symptom, string> = {
   none: 'keine Beschwerden',
@@ -43,48 +38,22 @@ const risks: Record<RiskFactor, string> = {
   'connective-tissue-disease': 'Bindegewebserkrankung',
   'family-history': 'familiäre Belastung',
 };
-const riskOptions: Record<RiskFactor, string> = {
-  ...risks,
-  'high-cholesterol': 'Hohes Cholesterin',
-  'coronary-disease': 'Koronare Herzkrankheit',
-  'recent-heart-attack': 'Kürzlicher Herzinfarkt',
-  'earlier-embolus': 'Frühere Embolie',
-  'known-aneurysm': 'Bekanntes Aneurysma',
-  'family-history': 'Familiäre Belastung',
+const limb: Renderings<LimbHistoryStatement> = {
+  symptom: ({ value }) => symptoms[value],
+  severity: ({ value }) => `nach ärztlichem Urteil ${severities[value]}`,
+  distance: ({ value }) => `schmerzfreie Gehstrecke ${decimal(value)} m`,
+  onset: ({ value }) => onsets[value],
+  hours: ({ hours }) => `seit ${decimal(hours)} ${hours === 1 ? 'Stunde' : 'Stunden'}`,
+  days: ({ days }) => `seit ${days} Tagen`,
+  note: ({ value }) => `Notiz: ${value}`,
 };
 
-/** Hours as one says them after "seit": hours up to two days, then days. */
-function duration(hours: number): string {
-  if (hours < 48) return `${decimal(hours)} ${hours === 1 ? 'Stunde' : 'Stunden'}`;
-  return `${Math.round(hours / 24)} Tagen`;
-}
-
-/** Everything recorded of one limb, in phrases. */
-function limb({ symptom, distance, severity, onset, hours, note }: LimbHistory): string[] {
-  return [
-    ...(symptom ? [symptoms[symptom]] : []),
-    ...(severity ? [`nach ärztlichem Urteil ${severities[severity]}`] : []),
-    ...(distance === undefined ? [] : [`schmerzfreie Gehstrecke ${decimal(distance)} m`]),
-    ...(onset ? [onsets[onset]] : []),
-    ...(hours === undefined ? [] : [`seit ${duration(hours)}`]),
-    ...(note ? [`Notiz: ${note}`] : []),
-  ];
-}
-
-/** What is not about one limb, in phrases. */
-function whole({ rhythm, risks: stated, operations }: PatientHistory): string[] {
-  return [
-    ...(rhythm ? [`Herzrhythmus: ${rhythms[rhythm]}`] : []),
-    ...(stated
-      ? [
-          stated.length
-            ? `Risikofaktoren: ${stated.map((r) => risks[r]).join(', ')}`
-            : 'keine Risikofaktoren genannt',
-        ]
-      : []),
-    ...(operations ? [`frühere Eingriffe: ${operations}`] : []),
-  ];
-}
+const whole: Renderings<HistoryStatement> = {
+  rhythm: ({ value }) => `Herzrhythmus: ${rhythms[value]}`,
+  risks: ({ risks: named }) => `Risikofaktoren: ${named.map((risk) => risks[risk]).join(', ')}`,
+  'no-risks': 'keine Risikofaktoren genannt',
+  operations: ({ value }) => `frühere Eingriffe: ${value}`,
+};
 
 export const history: HistoryWords = {
   title: 'Anamnese',
@@ -119,11 +88,11 @@ export const history: HistoryWords = {
   rhythm: 'Herzrhythmus',
   rhythms,
   risks: 'Risikofaktoren',
-  riskOptions,
+  riskOptions: capitalised(risks),
   operations: 'Frühere Eingriffe',
   note: 'Notiz',
   onset: 'Beginn der jetzigen Beschwerden',
   arm: 'Arme',
-  limb,
-  whole,
+  limb: (statement) => render(limb, statement),
+  whole: (statement) => render(whole, statement),
 };

@@ -9,7 +9,9 @@ import type {
   UlcerDepth,
   UlcerPlace,
 } from '../../examination/index.js';
+import type { InspectionStatement } from '../../statements/index.js';
 import type { InspectionWords } from '../en/inspection.js';
+import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
 import { decimal } from './phrases.js';
 
@@ -99,36 +101,31 @@ const sensations: Record<Sensation, string> = {
 };
 const venous: Record<Word<'venousDoppler'>, string> = { audible: 'hörbar', inaudible: 'nicht hörbar' };
 
-const joined = (words: readonly string[]): string => (words.length ? words.join(', ') : 'keine');
+const signs = (words: readonly string[]): string => words.join(', ') || 'keine';
 
-/** Everything recorded of one limb, in phrases. */
-function limb(f: LegInspection | ArmInspection): string[] {
-  return [
-    ...(f.couldNotExamine ? [examination.couldNot(f.couldNotExamine)] : []),
-    ...(f.colour ? [`Haut ${colours[f.colour]}`] : []),
-    ...(f.temperature
-      ? [temperatures[f.temperature] + (f.temperatureLevel ? ` ab Höhe ${levels[f.temperatureLevel]}` : '')]
-      : []),
-    ...(f.refill === undefined ? [] : [`Rekapillarisierung ${decimal(f.refill)} s`]),
-    ...(f.hair ? [`Behaarung ${hair[f.hair]}`] : []),
-    ...(f.nails ? [`Nägel ${nails[f.nails]}`] : []),
-    ...(f.muscle ? [`Muskulatur ${muscle[f.muscle]}`] : []),
-    ...(f.oedema ? [`Ödem: ${oedema[f.oedema]}`] : []),
-    ...(f.ulcer ? [`Ulkus: ${ulcers[f.ulcer]}${f.ulcerPlace ? `, ${ulcerPlaces[f.ulcerPlace]}` : ''}`] : []),
-    ...(f.gangrene
-      ? [`Gangrän: ${gangrene[f.gangrene]}${f.gangreneExtent ? `, ${extents[f.gangreneExtent]}` : ''}`]
-      : []),
-    ...(f.infection ? [`Infektionszeichen: ${joined(f.infection.map((s) => infection[s]))}`] : []),
-    ...(f.rednessCm === undefined ? [] : [`Rötung reicht ${decimal(f.rednessCm)} cm weit`]),
-    ...(f.deepInfection ? ['Infektion tiefer als die Haut'] : []),
-    ...(f.systemic ? [`Allgemeinzeichen: ${joined(f.systemic.map((s) => systemic[s]))}`] : []),
-    ...(f.movement ? [`Motorik ${movements[f.movement]}`] : []),
-    ...(f.sensation ? [`Sensibilität ${sensations[f.sensation]}`] : []),
-    ...(f.venousDoppler ? [`venöses Dopplersignal ${venous[f.venousDoppler]}`] : []),
-    ...(f.lymphNodes ? [`Lymphknoten ${lymphNodes[f.lymphNodes]}`] : []),
-    ...(f.note ? [`Notiz: ${f.note}`] : []),
-  ];
-}
+const statements: Renderings<InspectionStatement> = {
+  couldNotExamine: ({ value }) => examination.couldNot(value),
+  colour: ({ value }) => `Haut ${colours[value]}`,
+  temperature: ({ temperature, from }) =>
+    `${temperatures[temperature]}${from ? ` ab Höhe ${levels[from]}` : ''}`,
+  refill: ({ value }) => `Rekapillarisierung ${decimal(value)} s`,
+  hair: ({ value }) => `Behaarung ${hair[value]}`,
+  nails: ({ value }) => `Nägel ${nails[value]}`,
+  muscle: ({ value }) => `Muskulatur ${muscle[value]}`,
+  oedema: ({ value }) => `Ödem: ${oedema[value]}`,
+  ulcer: ({ depth, at }) => `Ulkus: ${ulcers[depth]}${at ? `, ${ulcerPlaces[at]}` : ''}`,
+  gangrene: ({ gangrene: kind, extent }) =>
+    `Gangrän: ${gangrene[kind]}${extent ? `, ${extents[extent]}` : ''}`,
+  infection: ({ value }) => `Infektionszeichen: ${signs(value.map((sign) => infection[sign]))}`,
+  rednessCm: ({ value }) => `Rötung reicht ${decimal(value)} cm weit`,
+  'deep-infection': 'Infektion tiefer als die Haut',
+  systemic: ({ value }) => `Allgemeinzeichen: ${signs(value.map((sign) => systemic[sign]))}`,
+  movement: ({ value }) => `Motorik ${movements[value]}`,
+  sensation: ({ value }) => `Sensibilität ${sensations[value]}`,
+  venousDoppler: ({ value }) => `venöses Dopplersignal ${venous[value]}`,
+  lymphNodes: ({ value }) => `Lymphknoten ${lymphNodes[value]}`,
+  note: ({ value }) => `Notiz: ${value}`,
+};
 
 export const inspection: InspectionWords = {
   title: 'Inspektion und Palpation',
@@ -220,5 +217,5 @@ export const inspection: InspectionWords = {
   venous,
   couldNotExamine: 'Nicht untersuchbar',
   note: 'Notiz',
-  limb,
+  limb: (statement) => render(statements, statement),
 };

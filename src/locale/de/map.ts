@@ -1,13 +1,7 @@
 import { type Limb, limbKey, oppositeSide, type Place } from '../../anatomy/index.js';
-import {
-  type BruitFinding,
-  type Grade,
-  type PulseFinding,
-  type ScaleId,
-  type ScaleStep,
-  stepOf,
-} from '../../examination/index.js';
+import type { ScaleId, ScaleStep } from '../../examination/index.js';
 import type { FormWords, MapWords } from '../en/map.js';
+import { foundFrom } from '../found.js';
 import { anatomy, atLimb } from './anatomy.js';
 import { examination } from './examination.js';
 import { sentence } from './phrases.js';
@@ -29,23 +23,32 @@ export const form: FormWords = {
   replace: 'Ersetzen',
 };
 
-function findings(pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string {
-  const step = stepOf(pulse, scale);
-  const parts = [
-    ...(step ? [examination.step(step)] : []),
-    ...(pulse?.couldNotExamine ? [examination.couldNot(pulse.couldNotExamine)] : []),
-    ...(pulse ? examination.pulseExtras(pulse) : []),
-    ...(bruit?.bruit ? [examination.bruits[bruit.bruit]] : []),
-    ...(bruit?.couldNotExamine ? [`nicht auskultierbar: ${examination.reasons[bruit.couldNotExamine]}`] : []),
-    ...(pulse?.note ? [`Notiz: ${pulse.note}`] : []),
-    ...(bruit?.note && bruit.note !== pulse?.note ? [`Notiz: ${bruit.note}`] : []),
-  ];
-  return parts.join('; ');
-}
+const gradeOf = ({ grade, increased }: ScaleStep): string =>
+  increased ? examination.increased : examination.grades[grade];
 
-function gradeOf(step: ScaleStep): string {
-  return step.increased ? examination.increased : examination.grades[step.grade];
-}
+const said = foundFrom({
+  found: {
+    step: ({ step }) => examination.step(step),
+    'could-not-feel': ({ reason }) => examination.couldNot(reason),
+    'could-not-listen': ({ reason }) => `nicht auskultierbar: ${examination.reasons[reason]}`,
+    thrill: 'Schwirren',
+    expansile: examination.expansile,
+    doppler: ({ signal }) => `Doppler ${examination.dopplers[signal]}`,
+    bruit: ({ bruit }) => examination.bruits[bruit],
+    note: ({ note }) => `Notiz: ${note}`,
+  },
+  short: {
+    grade: ({ step }) => gradeOf(step),
+    reason: ({ reason }) => examination.reasons[reason],
+    heard: ({ bruit }) => examination.bruits[bruit],
+    bruit: 'Geräusch',
+    thrill: 'Schwirren',
+    expansile: examination.expansile,
+  },
+  grades: examination.grades,
+  notExamined: examination.notExamined,
+  was: (now, before) => `${now}, war ${before}`,
+});
 
 const onScale = (scale: ScaleId): string =>
   scale === 'words' ? 'Skala in Worten' : `Skala ${examination.scales[scale]}`;
@@ -117,18 +120,6 @@ export const map: MapWords = {
         )
       : '',
   earlierFinding: (said) => `früher: ${said}`,
-  changed: (now, grade: Grade | undefined, before, heard, scale) => {
-    const step = stepOf(before, scale);
-    const was = step
-      ? gradeOf(step)
-      : before?.couldNotExamine
-        ? examination.reasons[before.couldNotExamine]
-        : heard?.bruit
-          ? examination.bruits[heard.bruit]
-          : '';
-    const is = now || (grade ? examination.grades[grade] : examination.notExamined);
-    return was ? `${is}, war ${was}` : is;
-  },
   earlier: (when) => `Klein neben jeder Stelle: die frühere Aufzeichnung${when && ` vom ${when}`}.`,
   sameAsOther: (side) => `Wie ${anatomy.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Ganze Extremitäten',
@@ -153,19 +144,7 @@ export const map: MapWords = {
     'left-foot': 'Linker Fuß',
   },
   collateral: (place) => `Kollateralen füllen möglicherweise: ${anatomy.place(place)}`,
-  findings,
-  findingShort: (pulse, bruit, scale) => {
-    const step = stepOf(pulse, scale);
-    const reason = pulse?.couldNotExamine ?? bruit?.couldNotExamine;
-    const parts = [
-      ...(step && (step.grade !== 'normal' || scale === 'words') ? [gradeOf(step)] : []),
-      ...(reason ? [examination.reasons[reason]] : []),
-      ...(bruit?.bruit && bruit.bruit !== 'none' ? ['Geräusch'] : []),
-      ...(pulse?.thrill ? ['Schwirren'] : []),
-      ...(pulse?.expansile ? [examination.expansile] : []),
-    ];
-    return parts.join(', ');
-  },
+  ...said,
   siteLabel: (place, said) => `${placed(place)}: ${said}`,
   listenAt: (place) => `${placed(place)}, Auskultation`,
   recorded: (place, said) => ({ where: placed(place), what: said }),

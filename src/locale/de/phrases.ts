@@ -1,6 +1,6 @@
 import { decimals, joined } from '../phrases.js';
 
-export { paragraph, sentence } from '../phrases.js';
+export { capitalised, paragraph, sentence } from '../phrases.js';
 
 /** "a", "a und b", "a, b und c". */
 export const list = (items: readonly string[], conjunction: 'und' | 'oder' = 'und'): string =>

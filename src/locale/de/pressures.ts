@@ -1,21 +1,23 @@
-import type { Side } from '../../anatomy/index.js';
-import type { NoPressure, Pressure, Pressures, PressureSite, PressureUnit } from '../../examination/index.js';
-import {
-  type ArmFinding,
-  type Band,
-  type ExerciseReading,
-  fromMmHg,
-  type IndexReading,
-  type LegStation,
-  type SegmentFinding,
-  type Threat,
-  type Used,
-  type Wanted,
+import type { Level, Side } from '../../anatomy/index.js';
+import type { NoPressure, Pressure, PressureSite, PressureUnit } from '../../examination/index.js';
+import type {
+  ArmFinding,
+  Band,
+  ExerciseReading,
+  LegStation,
+  SegmentFinding,
+  Threat,
+  Used,
+  Wanted,
 } from '../../pressures/index.js';
+import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
+import { threatNames } from '../citations.js';
 import type { PressureWords } from '../en/pressures.js';
+import { indexWords, pressureNumbers } from '../pressure-numbers.js';
+import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
-import { decimal, list, sentence } from './phrases.js';
+import { decimal, list, paragraph, sentence } from './phrases.js';
 
 const sites: Record<PressureSite, string> = {
   brachial: 'Arm',
@@ -45,7 +47,6 @@ const bands: Record<Band, string> = {
   normal: 'normal',
   incompressible: 'nicht komprimierbar',
 };
-const SEVERE = 'schwer pathologisch';
 
 const units: Record<PressureUnit, string> = { mmHg: 'mmHg', kPa: 'kPa' };
 
@@ -56,43 +57,15 @@ const noPressure: Record<NoPressure, string> = {
 
 const side = (s: Side): string => anatomy.sides[s];
 
-/** A pressure with its unit, or why there is none. */
-function pressure(value: Pressure, unit: PressureUnit): string {
-  if (typeof value !== 'number') return noPressure[value];
-  return `${number(value, unit)} ${units[unit]}`;
-}
+const { number, withUnit } = pressureNumbers(decimal, units);
 
-function number(mmHg: number, unit: PressureUnit): string {
-  const shown = fromMmHg(mmHg, unit);
-  return unit === 'kPa' ? decimal(shown, 1) : decimal(shown);
-}
+/** A pressure with its unit, or why there is none. */
+const pressure = (value: Pressure, unit: PressureUnit): string =>
+  typeof value === 'number' ? withUnit(value, unit) : noPressure[value];
 
 const place = ({ side: s, site }: Wanted): string => `${sites[site]} ${side(s)}`;
 
-function band({ band: of, severe }: IndexReading): string {
-  return severe ? SEVERE : of ? bands[of] : '';
-}
-
-/** An index to two decimals and what it is called. */
-function index(reading: IndexReading): string {
-  const { value } = reading;
-  return [value === undefined ? '' : decimal(value, 2), band(reading)].filter(Boolean).join(', ');
-}
-
-/** Which pressures went into the index, as a sum. */
-function sum({ numerator, denominator }: IndexReading, unit: PressureUnit): string {
-  if (!numerator || !denominator) return '';
-  return `${number(numerator.mmHg, unit)} ÷ ${number(denominator.mmHg, unit)}`;
-}
-
-function denominator(from: readonly Used[], unit: PressureUnit): string {
-  const [only] = from;
-  if (from.length > 1)
-    return `das Mittel beider Arme (${from.map(({ mmHg }) => number(mmHg, unit)).join(' und ')})`;
-  return only ? `den Arm mit dem höheren Druck, ${side(only.side)} (${number(only.mmHg, unit)})` : '';
-}
-
-const points = (levels: readonly (keyof typeof anatomy.levels)[]): string =>
+const points = (levels: readonly Level[]): string =>
   `spricht für die ${list(
     levels.map((level) => anatomy.levels[level]),
     'oder',
@@ -103,92 +76,82 @@ const strengths: Record<SegmentFinding['strength'], string> = {
   significant: 'bedeutsam',
 };
 
-function segment(f: SegmentFinding, unit: PressureUnit): string {
-  const who = sentence(side(f.side));
-  const by = f.mmHg === undefined ? '' : `${number(f.mmHg, unit)} ${units[unit]}`;
-  switch (f.code) {
-    case 'thigh-low':
-      return `${who}: Oberschenkelindex ${decimal(f.index, 2)}, unter ${decimal(f.limit, 1)}; ${points(f.levels)}.`;
-    case 'drop':
-      return `${who}: Abfall um ${by} zwischen ${f.from ? stations[f.from] : ''} und ${stations[f.at]}, ${strengths[f.strength]}; ${points(f.levels)}.`;
-    case 'side-difference':
-      return `${who}: ${stations[f.at]} um ${by} tiefer als auf der anderen Seite; ${points(f.levels)}.`;
-  }
+const segments = (unit: PressureUnit): Renderings<SegmentFinding> => ({
+  'thigh-low': (f) => `Oberschenkelindex ${decimal(f.index, 2)}, unter ${decimal(f.limit, 1)}`,
+  drop: (f) =>
+    `Abfall um ${withUnit(f.mmHg, unit)} zwischen ${stations[f.from]} und ${stations[f.at]}, ${strengths[f.strength]}`,
+  'side-difference': (f) => `${stations[f.at]} um ${withUnit(f.mmHg, unit)} tiefer als auf der anderen Seite`,
+});
+
+const arms = (unit: PressureUnit): Renderings<ArmFinding> => ({
+  'arm-difference': (f) => `Armdruck um ${withUnit(f.mmHg, unit)} tiefer als am anderen Arm`,
+  'arm-drop': (f) => `Abfall um ${withUnit(f.mmHg, unit)} zwischen Oberarm und Handgelenk`,
+  'wrist-difference': (f) =>
+    `${anatomy.sites[f.artery]} am Handgelenk um ${withUnit(f.mmHg, unit)} tiefer als die andere`,
+});
+
+/** What a side shows and what it points to: "Links: …; spricht für die Oberschenkeletage." */
+const finding = (of: Side, found: string, levels: readonly Level[]): string =>
+  `${sentence(side(of))}: ${found}; ${points(levels)}.`;
+
+const verbs = { falls: 'fällt', rises: 'steigt' };
+
+const changes = (unit: PressureUnit): Renderings<ExerciseChange> => ({
+  ankle: ({ way, mmHg }) => `Knöcheldruck ${verbs[way]} um ${withUnit(mmHg, unit)}`,
+  index: ({ way, percent }) => `Index ${verbs[way]} um ${decimal(percent)} %`,
+  'index-after': ({ index }) => `Index danach ${decimal(index, 2)}`,
+});
+
+const verdicts: Record<ExerciseReading['code'], string> = {
+  abnormal: 'spricht für eine Arterienerkrankung',
+  normal: 'innerhalb der verwendeten Grenzen',
+  incomplete: 'zu wenig gemessen für eine Aussage',
+};
+
+const times: Record<ExerciseReading['missing'][number]['when'], string> = {
+  rest: 'in Ruhe',
+  after: 'danach',
+};
+
+function exercise(reading: ExerciseReading, unit: PressureUnit): string {
+  const found = exerciseChanges(reading).map((change) => render(changes(unit), change));
+  const wanted = reading.missing.map((one) => `${place(one)} ${times[one.when]}`);
+  return paragraph([
+    `${sentence(side(reading.side))}, nach Belastung: ${[...found, verdicts[reading.code]].join('; ')}.`,
+    wanted.length ? `Es fehlen: ${list(wanted)}.` : '',
+  ]);
 }
 
-function arm(f: ArmFinding, unit: PressureUnit): string {
-  const who = sentence(side(f.side));
-  const by = `${number(f.mmHg, unit)} ${units[unit]}`;
-  switch (f.code) {
-    case 'arm-difference':
-      return `${who}: Armdruck um ${by} tiefer als am anderen Arm; ${points(f.levels)}.`;
-    case 'arm-drop':
-      return `${who}: Abfall um ${by} zwischen Oberarm und Handgelenk; ${points(f.levels)}.`;
-    case 'wrist-difference':
-      return `${who}: ${f.artery ? anatomy.sites[f.artery] : 'eine Arterie'} am Handgelenk um ${by} tiefer als die andere; ${points(f.levels)}.`;
-  }
+const measures: Record<Threat['measure'], string> = {
+  ankle: 'Knöcheldruck',
+  toe: 'Zehendruck',
+  tcpo2: 'Sauerstoffdruck',
+  index: 'Knöchelindex',
+};
+
+function threat({ side: of, measure, value, limit, inclusive }: Threat, unit: PressureUnit): string {
+  const show = (n: number): string => (measure === 'index' ? decimal(n, 2) : withUnit(n, unit));
+  return `${sentence(side(of))}: ${measures[measure]} ${show(value)}, ${inclusive ? 'bei oder unter' : 'unter'} ${show(limit)}: im Bereich einer bedrohten Extremität.`;
 }
 
-function exercise(e: ExerciseReading, unit: PressureUnit): string {
-  const way = (by: number): string => (by >= 0 ? 'fällt' : 'steigt');
-  const parts = [
-    ...(e.fall === undefined
-      ? []
-      : [`Knöcheldruck ${way(e.fall)} um ${number(Math.abs(e.fall), unit)} ${units[unit]}`]),
-    ...(e.indexFall === undefined
-      ? []
-      : [`Index ${way(e.indexFall)} um ${decimal(Math.abs(e.indexFall))} %`]),
-    ...(e.indexAfter === undefined ? [] : [`Index danach ${decimal(e.indexAfter, 2)}`]),
-  ];
-  const verdict = {
-    abnormal: 'spricht für eine Arterienerkrankung',
-    normal: 'innerhalb der verwendeten Grenzen',
-    incomplete: 'zu wenig gemessen für eine Aussage',
-  }[e.code];
-  const missing = e.missing.length
-    ? ` Es fehlen: ${list(e.missing.map((m) => `${place(m)} ${m.when === 'rest' ? 'in Ruhe' : 'danach'}`))}.`
-    : '';
-  return `${sentence(side(e.side))}, nach Belastung: ${[...parts, verdict].join('; ')}.${missing}`;
-}
+const statements = (unit: PressureUnit): Renderings<PressureStatement> => ({
+  pressure: ({ site, side: of, value }) => `${sites[site]} ${side(of)} ${pressure(value, unit)}`,
+  oxygen: ({ side: of, value }) => `Sauerstoffdruck am Fuß ${side(of)} ${pressure(value, unit)}`,
+  'pressure-after': ({ site, side: of, value }) =>
+    `${sites[site]} nach Belastung ${side(of)} ${pressure(value, unit)}`,
+  'walk-completed': 'Gehtest vollständig',
+  'walk-not-completed': 'Gehtest nicht vollständig',
+  walked: ({ minutes }) => `${decimal(minutes)} Minuten gegangen`,
+  'note-after': ({ note }) => `nach Belastung: ${note}`,
+  note: ({ note }) => `Notiz: ${note}`,
+});
 
-function threat(t: Threat, unit: PressureUnit): string {
-  const name = {
-    ankle: 'Knöcheldruck',
-    toe: 'Zehendruck',
-    tcpo2: 'Sauerstoffdruck',
-    index: 'Knöchelindex',
-  }[t.measure];
-  const show = (n: number): string =>
-    t.measure === 'index' ? decimal(n, 2) : `${number(n, unit)} ${units[unit]}`;
-  const limit = `${t.inclusive ? 'bei oder unter' : 'unter'} ${show(t.limit)}`;
-  return `${sentence(side(t.side))}: ${name} ${show(t.value)}, ${limit}: im Bereich einer bedrohten Extremität.`;
-}
-
-/** Every pressure recorded, in phrases. */
-function said(p: Pressures, order: readonly PressureSite[]): string[] {
-  const unit = p.unit ?? 'mmHg';
-  const of = (
-    name: string,
-    both: { right?: Pressure | undefined; left?: Pressure | undefined } | undefined,
-  ) =>
-    (['right', 'left'] as const).flatMap((s) => {
-      const value = both?.[s];
-      return value === undefined ? [] : [`${name} ${side(s)} ${pressure(value, unit)}`];
-    });
-  const after = p.afterExercise;
-  return [
-    ...order.flatMap((site) => of(sites[site], p[site])),
-    ...of('Sauerstoffdruck am Fuß', p.tcpo2),
-    ...(['brachial', 'dorsalis-pedis', 'posterior-tibial'] as const).flatMap((site) =>
-      of(`${sites[site]} nach Belastung`, after?.[site]),
-    ),
-    ...(after?.completed === undefined
-      ? []
-      : [after.completed ? 'Gehtest vollständig' : 'Gehtest nicht vollständig']),
-    ...(after?.minutes === undefined ? [] : [`${decimal(after.minutes)} Minuten gegangen`]),
-    ...(after?.note ? [`nach Belastung: ${after.note}`] : []),
-    ...(p.note ? [`Notiz: ${p.note}`] : []),
-  ];
+/** What the index is divided by, in the accusative. */
+function denominator(from: readonly Used[], unit: PressureUnit): string {
+  const figures = from.map(({ mmHg }) => number(mmHg, unit)).join(' und ');
+  const [only, other] = from;
+  if (other) return `das Mittel beider Arme (${figures})`;
+  return only ? `den Arm mit dem höheren Druck, ${side(only.side)} (${figures})` : '';
 }
 
 export const pressures: PressureWords = {
@@ -217,9 +180,7 @@ export const pressures: PressureWords = {
   stoppedBy: 'Grund für das Ende',
   number,
   pressure,
-  index,
-  band,
-  sum,
+  ...indexWords({ number, decimal, bands, severe: 'schwer pathologisch' }),
   sums: (all) => `${list(all)}.`,
   siteAfter: (site) => `${site} nach Belastung`,
   denominator: (from, unit) => `Geteilt durch ${denominator(from, unit)}.`,
@@ -230,8 +191,8 @@ export const pressures: PressureWords = {
   incompressible: (s) =>
     `${sentence(side(s))}: Die Knöchelarterien lassen sich mit der Manschette nicht verschließen; ein Zehendruck sagt mehr.`,
   missing: (wanted) => `Nicht gemessen: ${list(wanted.map(place))}.`,
-  segment,
-  arm,
+  segment: (of, unit) => finding(of.side, render(segments(unit), of), of.levels),
+  arm: (of, unit) => finding(of.side, render(arms(unit), of), of.levels),
   exercise,
   threat,
   plot: 'Druck vom Arm bis zur Zehe, rechts und links',
@@ -282,19 +243,11 @@ export const pressures: PressureWords = {
     },
     threat: {
       label: 'Bedrohte Extremität nach',
-      options: {
-        'gvg-2019': 'Global Vascular Guidelines 2019',
-        'parc-2015': 'PARC 2015',
-        'consensus-1991': 'Europäischer Konsens 1991',
-        'tasc-2': 'TASC II',
-        'esc-2017': 'ESC 2017',
-        'iwgdf-2023': 'IWGDF 2023',
-        'acc-aha': 'ACC/AHA',
-      },
+      options: threatNames('Europäischer Konsens 1991'),
     },
   },
   methods: 'Methode und Grenzen',
   caution:
     'Nicht komprimierbare Arterien, häufig bei Diabetes und Nierenerkrankung, lassen Knöcheldrücke zu hoch erscheinen.',
-  said,
+  said: (statement, unit) => render(statements(unit), statement),
 };

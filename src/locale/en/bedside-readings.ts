@@ -1,16 +1,15 @@
+import type { OutletSymptom, ScaleneWay, StopReason } from '../../examination/index.js';
 import type {
-  BedsideTestId,
-  OutletSymptom,
-  Reason,
-  ScaleneWay,
-  StopReason,
-} from '../../examination/index.js';
-import type { BedsideCodes, BedsideNote, BedsideReading } from '../../bedside/index.js';
+  ArteryVerdict,
+  BedsideNote,
+  ColdPhase,
+  HandArteries,
+  PositionReading,
+} from '../../bedside/index.js';
+import { bedsideReader, type BedsideRenderings, inWays, type Without } from '../bedside.js';
+import type { Renderings } from '../render.js';
 import { examination } from './examination.js';
-import { list, sentence } from './phrases.js';
-
-type P = Readonly<Record<string, string | number | boolean>>;
-type Say = (p: P, limit: number | undefined) => string;
+import { decimal, list, sentence } from './phrases.js';
 
 export const symptoms: Record<OutletSymptom, string> = {
   heaviness: 'heaviness',
@@ -29,120 +28,134 @@ export const stops: Record<StopReason, string> = {
   fatigue: 'tiredness',
   other: 'something else',
 };
-const phaseNames: Record<string, string> = { white: 'white', blue: 'blue', red: 'red' };
+export const phases: Record<ColdPhase, string> = { white: 'white', blue: 'blue', red: 'red' };
+const lost: Record<'lost' | 'reduced', string> = { lost: 'lost', reduced: 'weaker' };
 
-function spoken(
-  table: Readonly<Record<string, string>>,
-  words: string | number | boolean | undefined,
-): string {
-  return list(
-    String(words ?? '')
-      .split(' ')
-      .filter(Boolean)
-      .map((w) => table[w] ?? w),
-  );
+export const secs = (n: number): string => `${decimal(n)} s`;
+const after = (seconds: number | undefined): string =>
+  seconds === undefined ? '' : ` after ${secs(seconds)}`;
+const paled = ({ params }: { params: { angle: number; seconds?: number } }): string =>
+  `Pale at ${decimal(params.angle)}°${after(params.seconds)}`;
+
+/** What is said where a test gave no result. */
+const without: Renderings<Without> = {
+  'not-done': ({ params }) => `Not done: ${examination.reasons[params.reason]}.`,
+  incomplete: 'Not complete yet.',
+};
+
+const named = (of: readonly OutletSymptom[]): string => list(of.map((one) => symptoms[one]));
+
+const watched = ({ params, limit }: { params: { seconds: number }; limit: number }): string =>
+  `Watched for ${secs(params.seconds)} only; the limit is ${secs(limit)}.`;
+
+const position: Renderings<PositionReading> = {
+  ...without,
+  'pulse-and-symptoms': ({ params }) =>
+    `Pulse ${lost[params.pulse]}, with ${named(params.symptoms)}: positive.`,
+  symptoms: ({ params }) => `${sentence(named(params.symptoms))} brought on: positive.`,
+  'pulse-lost': 'Pulse lost without symptoms: common in healthy people.',
+  'pulse-reduced': 'Pulse weaker without symptoms: common in healthy people.',
+  negative: 'Pulse kept, no symptoms: negative.',
+};
+
+type Released = (artery: string, seconds: number | undefined) => string;
+const released: Record<ArteryVerdict | 'not-yet', Released> = {
+  'not-yet': (artery) => `${artery} not yet let go`,
+  blocked: (artery) =>
+    `${artery} let go: palm stays white, so the ${artery} artery or the arch may be blocked`,
+  incomplete: (artery) => `${artery}: watched too short`,
+  patent: (artery, seconds) => `${artery} let go: pink${after(seconds)}`,
+  slow: (artery, seconds) => `${artery} let go: pink${after(seconds)}`,
+};
+
+function arteries({ params, limit }: { params: HandArteries; limit: number }): string {
+  const { radial = 'not-yet', radialSeconds, ulnar = 'not-yet', ulnarSeconds } = params;
+  return `${sentence(released[radial]('radial', radialSeconds))}; ${released[ulnar]('ulnar', ulnarSeconds)}. Limit ${secs(limit)}.`;
 }
 
-export const secs = (n: number | string | boolean | undefined): string => `${String(n)} s`;
-const after = (p: P): string => (p['seconds'] === undefined ? '' : ` after ${secs(p['seconds'])}`);
-
-const watched: Record<'watched-too-short', Say> = {
-  'watched-too-short': (p, limit) => `Watched for ${secs(p['seconds'])} only; the limit is ${secs(limit)}.`,
-};
-
-const position: Record<BedsideCodes['hyperabduction'], Say> = {
-  'pulse-and-symptoms': (p) =>
-    `Pulse ${p['pulse'] === 'lost' ? 'lost' : 'weaker'}, with ${spoken(symptoms, p['symptoms'])}: positive.`,
-  symptoms: (p) => `${sentence(spoken(symptoms, p['symptoms']))} brought on: positive.`,
-  'pulse-lost': () => 'Pulse lost without symptoms: common in healthy people.',
-  'pulse-reduced': () => 'Pulse weaker without symptoms: common in healthy people.',
-  negative: () => 'Pulse kept, no symptoms: negative.',
-};
-
-const artery = (name: string, verdict: unknown, seconds: unknown): string => {
-  if (verdict === undefined) return `${name} not yet let go`;
-  if (verdict === 'blocked')
-    return `${name} let go: palm stays white, so the ${name} artery or the arch may be blocked`;
-  const time = seconds === undefined ? '' : ` after ${secs(seconds as number)}`;
-  return verdict === 'incomplete' ? `${name}: watched too short` : `${name} let go: pink${time}`;
-};
-const arteries: Say = (p, limit) =>
-  `${sentence(artery('radial', p['radial'], p['radialSeconds']))}; ${artery('ulnar', p['ulnar'], p['ulnarSeconds'])}. Limit ${secs(limit)}.`;
-
 /** What each reading means, in a sentence that names the limit it used. */
-const readings: { readonly [Id in BedsideTestId]: Readonly<Record<BedsideCodes[Id], Say>> } = {
+const readings: BedsideRenderings = {
   elevation: {
-    'keeps-colour': () => 'Keeps its colour at 90°: normal.',
-    'not-raised-fully': (p) => `Keeps its colour at ${p['angle']}°; raise it to 90° to call it normal.`,
-    'pale-below-limit': (p, limit) => `Pale at ${p['angle']}°${after(p)}: severe, below ${limit}°.`,
-    'pale-in-range': (p, limit) =>
-      `Pale at ${p['angle']}°${after(p)}: an ischaemic leg pales between 15° and 30°; below ${limit}° is severe.`,
-    'pale-high': (p, limit) =>
-      `Pale at ${p['angle']}°${after(p)}: a normal leg keeps its colour; below ${limit}° is severe.`,
+    ...without,
+    'keeps-colour': 'Keeps its colour at 90°: normal.',
+    'not-raised-fully': ({ params }) =>
+      `Keeps its colour at ${decimal(params.angle)}°; raise it to 90° to call it normal.`,
+    'pale-below-limit': (r) => `${paled(r)}: severe, below ${decimal(r.limit)}°.`,
+    'pale-in-range': (r) =>
+      `${paled(r)}: an ischaemic leg pales between 15° and 30°; below ${decimal(r.limit)}° is severe.`,
+    'pale-high': (r) => `${paled(r)}: a normal leg keeps its colour; below ${decimal(r.limit)}° is severe.`,
   },
   'colour-return': {
-    usual: (p) => `Pink after ${secs(p['seconds'])}: usual is about 10 s.`,
-    'slower-than-usual': (p, limit) =>
-      `Pink after ${secs(p['seconds'])}: slower than usual, within ${secs(limit)}.`,
-    prolonged: (p, limit) => `Pink after ${secs(p['seconds'])}: prolonged, limit ${secs(limit)}.`,
-    severe: (p, limit) => `Pink after ${secs(p['seconds'])}: severe, beyond ${secs(limit)}.`,
-    'not-returned': (p, limit) => `Still pale after ${secs(p['seconds'])}: prolonged, limit ${secs(limit)}.`,
-    ...watched,
+    ...without,
+    usual: ({ params }) => `Pink after ${secs(params.seconds)}: usual is about 10 s.`,
+    'slower-than-usual': ({ params, limit }) =>
+      `Pink after ${secs(params.seconds)}: slower than usual, within ${secs(limit)}.`,
+    prolonged: ({ params, limit }) => `Pink after ${secs(params.seconds)}: prolonged, limit ${secs(limit)}.`,
+    severe: ({ params, limit }) => `Pink after ${secs(params.seconds)}: severe, beyond ${secs(limit)}.`,
+    'not-returned': ({ params, limit }) =>
+      `Still pale after ${secs(params.seconds)}: prolonged, limit ${secs(limit)}.`,
+    'watched-too-short': watched,
   },
   'dependent-rubor': {
-    rubor: (p) => `Dusky red${after(p)}: goes with arterial disease.`,
-    'no-rubor': (p) => `No redness in ${secs(p['seconds'])}.`,
-    'hung-too-short': (p, limit) =>
-      `No redness${p['seconds'] === undefined ? ' so far' : ` in ${secs(p['seconds'])}`}; let it hang for ${secs(limit)}.`,
+    ...without,
+    rubor: ({ params }) => `Dusky red${after(params.seconds)}: goes with arterial disease.`,
+    'no-rubor': ({ params }) => `No redness in ${secs(params.seconds)}.`,
+    'hung-too-short': ({ params: { seconds }, limit }) =>
+      `No redness${seconds === undefined ? ' so far' : ` in ${secs(seconds)}`}; let it hang for ${secs(limit)}.`,
   },
   'venous-filling': {
-    usual: (p) => `Vein full after ${secs(p['seconds'])}: usual is about 15 s.`,
-    'slower-than-usual': (p, limit) =>
-      `Vein full after ${secs(p['seconds'])}: slower than usual, within ${secs(limit)}.`,
-    prolonged: (p, limit) => `Vein full after ${secs(p['seconds'])}: prolonged, beyond ${secs(limit)}.`,
-    severe: (p, limit) => `Vein full after ${secs(p['seconds'])}: severe, beyond ${secs(limit)}.`,
-    'not-filled': (p, limit) =>
-      `Vein still empty after ${secs(p['seconds'])}: prolonged, beyond ${secs(limit)}.`,
-    ...watched,
-    unreliable: (p) => `Vein full after ${secs(p['seconds'])}: says nothing with incompetent veins.`,
+    ...without,
+    usual: ({ params }) => `Vein full after ${secs(params.seconds)}: usual is about 15 s.`,
+    'slower-than-usual': ({ params, limit }) =>
+      `Vein full after ${secs(params.seconds)}: slower than usual, within ${secs(limit)}.`,
+    prolonged: ({ params, limit }) =>
+      `Vein full after ${secs(params.seconds)}: prolonged, beyond ${secs(limit)}.`,
+    severe: ({ params, limit }) => `Vein full after ${secs(params.seconds)}: severe, beyond ${secs(limit)}.`,
+    'not-filled': ({ params, limit }) =>
+      `Vein still empty after ${secs(params.seconds)}: prolonged, beyond ${secs(limit)}.`,
+    'watched-too-short': watched,
+    unreliable: ({ params }) =>
+      `Vein full after ${secs(params.seconds)}: says nothing with incompetent veins.`,
   },
   'hand-arch': {
+    ...without,
     patent: arteries,
-    slow: (p, limit) => `Slow. ${arteries(p, limit)}`,
+    slow: (reading) => `Slow. ${arteries(reading)}`,
     blocked: arteries,
-    'tracing-lost': (p) =>
-      `Tracing lost for two minutes (class D) while the ${p['barbeau'] === 'D' ? 'radial' : 'ulnar'} artery is pressed: the other may not feed the hand alone.`,
-    'tracing-kept': () => 'Tracing kept or back within two minutes: the other artery feeds the hand.',
-    'one-artery': (p, limit) => arteries(p, limit),
+    'one-artery': arteries,
+    'tracing-lost': ({ params }) =>
+      `Tracing lost for two minutes (class D) while the ${params.pressed} artery is pressed: the other may not feed the hand alone.`,
+    'tracing-kept': 'Tracing kept or back within two minutes: the other artery feeds the hand.',
   },
   'cold-provocation': {
-    'three-phases': () => 'White, blue and red in turn: a full attack.',
-    'two-phases': () => 'White and blue: enough for an attack.',
-    'single-phase': (p) =>
-      `Only ${spoken(phaseNames, p['phases'])}: white and blue are the least that counts.`,
-    'slow-rewarming': (p, limit) => `Warm again after ${p['rewarm']} min: slow, beyond ${limit} min.`,
-    'no-change': () => 'No change of colour.',
-    'rewarming-only': (p) => `Warm again after ${p['rewarm']} min.`,
+    ...without,
+    'three-phases': 'White, blue and red in turn: a full attack.',
+    'two-phases': 'White and blue: enough for an attack.',
+    'single-phase': ({ params }) =>
+      `Only ${list(params.phases.map((one) => phases[one]))}: white and blue are the least that counts.`,
+    'slow-rewarming': ({ params, limit }) =>
+      `Warm again after ${decimal(params.rewarm)} min: slow, beyond ${decimal(limit)} min.`,
+    'no-change': 'No change of colour.',
+    'rewarming-only': ({ params }) => `Warm again after ${decimal(params.rewarm)} min.`,
   },
-  scalene: Object.fromEntries(
-    Object.entries(position).map(([code, say]) => [
-      code,
-      (p: P, limit: number | undefined) =>
-        `${sentence(spoken(ways, p['ways']))}: ${say(p, limit).replace(/^./, (c) => c.toLowerCase())}`,
-    ]),
-  ) as typeof position,
+  scalene: inWays(
+    position,
+    (taken, found) =>
+      `${sentence(list(taken.map((way) => ways[way])))}: ${found.charAt(0).toLowerCase()}${found.slice(1)}`,
+  ),
   hyperabduction: position,
   costoclavicular: position,
   'arm-stress': {
-    'stopped-early': (p, limit) =>
-      `Stopped at ${secs(p['seconds'])} of ${limit} for ${spoken(stops, p['stopped'])}: positive.`,
-    'symptoms-early': (p, limit) =>
-      `Stopped at ${secs(p['seconds'])} of ${limit} with ${spoken(symptoms, p['symptoms'])}: positive.`,
-    symptoms: (p) => `Completed, with ${spoken(symptoms, p['symptoms'] ?? p['stopped'])}: positive.`,
-    'fatigue-only': (p) => `Stopped at ${secs(p['seconds'])} by tiredness alone: normal.`,
-    'too-short': (p, limit) =>
-      `Stopped at ${secs(p['seconds'])} of ${limit} without a symptom: says nothing.`,
-    completed: (p) => `${secs(p['seconds'])} completed without trouble: negative.`,
+    ...without,
+    'stopped-early': ({ params, limit }) =>
+      `Stopped at ${secs(params.seconds)} of ${decimal(limit)} for ${stops[params.stopped]}: positive.`,
+    'symptoms-early': ({ params, limit }) =>
+      `Stopped at ${secs(params.seconds)} of ${decimal(limit)} with ${named(params.symptoms)}: positive.`,
+    symptoms: ({ params }) => `Completed, with ${named(params.symptoms)}: positive.`,
+    'fatigue-only': ({ params }) => `Stopped at ${secs(params.seconds)} by tiredness alone: normal.`,
+    'too-short': ({ params, limit }) =>
+      `Stopped at ${secs(params.seconds)} of ${decimal(limit)} without a symptom: says nothing.`,
+    completed: ({ params }) => `${secs(params.seconds)} completed without trouble: negative.`,
   },
 };
 
@@ -159,12 +172,4 @@ export const notes: Record<BedsideNote, string> = {
 };
 
 /** What a result means; the words of the reading come first, then what weakens or completes it. */
-export function readingWords<Id extends BedsideTestId>(
-  id: Id,
-  reading: BedsideReading<BedsideCodes[Id]>,
-): string {
-  const { code, params = {}, limit } = reading;
-  if (code === 'not-done') return `Not done: ${examination.reasons[params['reason'] as Reason]}.`;
-  if (code === 'incomplete') return 'Not complete yet.';
-  return readings[id][code](params, limit);
-}
+export const readingWords = bedsideReader(readings);

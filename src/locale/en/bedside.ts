@@ -1,16 +1,13 @@
-import type {
-  Bedside,
-  BedsideResult,
-  BedsideTestId,
-  OutletPosition,
-  OutletSymptom,
-} from '../../examination/index.js';
-import { type Accuracy, type FalsePositives, type Limits, readBedside } from '../../bedside/index.js';
+import type { Accuracy, FalsePositives, Limits } from '../../bedside/index.js';
+import type { BedsideTestId } from '../../examination/index.js';
+import type { MeasuredStatement, RateRange } from '../../statements/index.js';
+import { bedsideLine } from '../bedside.js';
+import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { bedsideHow } from './bedside-how.js';
-import { notes, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
+import { notes, phases, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
 import { examination } from './examination.js';
-import { list, sentence } from './phrases.js';
+import { decimal, list, sentence } from './phrases.js';
 
 const outcomes: Record<FalsePositives['outcome'], string> = {
   pulse: 'lose or change the pulse',
@@ -24,108 +21,50 @@ const outcomes: Record<FalsePositives['outcome'], string> = {
 function rate({ outcome, percent, bound, people }: FalsePositives): string {
   const how = bound === undefined ? '' : 'up to ';
   const who = people === 'healthy' ? 'healthy people' : 'people with carpal tunnel syndrome';
-  return `${how}${percent}% of ${who} ${outcomes[outcome]}`;
+  return `${how}${decimal(percent)}% of ${who} ${outcomes[outcome]}`;
 }
 
-function ratesInShort(rates: readonly FalsePositives[]): string {
-  const by = new Map<FalsePositives['outcome'], number[]>();
-  for (const { outcome, percent } of rates) by.set(outcome, [...(by.get(outcome) ?? []), percent]);
-  const parts = [...by].map(([outcome, all]) => {
-    const [least, most] = [Math.min(...all), Math.max(...all)];
-    return `${least === most ? '' : `${least} to `}${most}% ${outcomes[outcome]}`;
-  });
-  return `Of healthy people ${list(parts)}.`;
-}
+/** One rate of healthy people; where sources differ, from the least to the most. */
+const range = ({ outcome, least, most }: RateRange): string =>
+  `${least === most ? '' : `${decimal(least)} to `}${decimal(most)}% ${outcomes[outcome]}`;
 
 const percent = (fraction: number): string => `${Math.round(fraction * 100)}%`;
 
 const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
 
-function seen(p: OutletPosition): string[] {
-  return [
-    ...(p.before ? [`pulse ${examination.grades[p.before]} before`] : []),
-    ...(p.during ? [`${examination.grades[p.during]} during`] : []),
-    ...(p.symptoms
-      ? [p.symptoms.length ? p.symptoms.map((s) => symptoms[s]).join(', ') : 'no symptoms']
-      : []),
-    ...(p.seconds === undefined ? [] : [`held ${secs(p.seconds)}`]),
-  ];
-}
-
-const opt = (value: number | undefined, say: (n: number) => string): string[] =>
-  value === undefined ? [] : [say(value)];
-
-/** What was measured in each test, in phrases. */
-const measured: { readonly [Id in BedsideTestId]: (r: BedsideResult<Id>) => string[] } = {
-  elevation: (r) => [
-    ...(r.pallor === undefined ? [] : [r.pallor ? 'pale' : 'not pale']),
-    ...opt(r.angle, (n) => `at ${n}°`),
-    ...opt(r.seconds, (n) => `${n} s`),
-  ],
-  'colour-return': (r) =>
-    opt(r.seconds, (n) => (r.returned === false ? `still pale after ${n} s` : `pink after ${n} s`)),
-  'dependent-rubor': (r) => [
-    ...(r.rubor === undefined ? [] : [r.rubor ? 'dusky red' : 'no redness']),
-    ...opt(r.seconds, (n) => `${n} s`),
-  ],
-  'venous-filling': (r) => [
-    ...opt(r.seconds, (n) => (r.filled === false ? `still empty after ${n} s` : `full after ${n} s`)),
-    ...(r.incompetentVeins ? ['incompetent veins'] : []),
-  ],
-  'hand-arch': (r) => [
-    ...(r.method ? [`${r.method} test`] : []),
-    ...(['radial', 'ulnar'] as const).flatMap((a) =>
-      opt(
-        r[a]?.seconds,
-        (n) => `${a} let go: ${r[a]?.returned === false ? 'white for' : 'pink after'} ${n} s`,
-      ),
-    ),
-    ...(r.barbeau ? [`plethysmography, radial pressed: class ${r.barbeau}`] : []),
-    ...(r.barbeauReverse ? [`plethysmography, ulnar pressed: class ${r.barbeauReverse}`] : []),
-  ],
-  'cold-provocation': (r) => [
-    ...opt(r.water, (n) => `water ${n} °C`),
-    ...opt(r.immersed, (n) => `immersed ${n} s`),
-    ...opt(r.white, (n) => `white after ${n} s`),
-    ...opt(r.blue, (n) => `blue after ${n} s`),
-    ...opt(r.red, (n) => `red after ${n} s`),
-    ...(r.noChange ? ['no change of colour'] : []),
-    ...opt(r.rewarm, (n) => `warm again after ${n} min`),
-  ],
-  scalene: (r) =>
-    (['toward', 'away', 'traction'] as const).flatMap((way) => {
-      const p = r[way];
-      return p ? [`${ways[way]}: ${seen(p).join(', ')}`] : [];
-    }),
-  hyperabduction: seen,
-  costoclavicular: seen,
-  'arm-stress': (r) => [
-    ...opt(r.seconds, (n) => `arms up ${n} s`),
-    ...(r.stopped ? [`stopped by ${stops[r.stopped]}`] : []),
-    ...(Object.keys(r.felt ?? {}) as OutletSymptom[]).flatMap((s) =>
-      opt(r.felt?.[s], (n) => `${symptoms[s]} at ${n} s`),
-    ),
-    ...(r.nothingFelt ? ['nothing felt'] : []),
-    ...(r.before ? [`pulse ${examination.grades[r.before]} before`] : []),
-    ...(r.during ? [`${examination.grades[r.during]} during`] : []),
-  ],
+const measured: Renderings<MeasuredStatement> = {
+  pale: 'pale',
+  'not-pale': 'not pale',
+  red: 'dusky red',
+  'not-red': 'no redness',
+  'incompetent-veins': 'incompetent veins',
+  'no-change': 'no change of colour',
+  angle: ({ angle }) => `at ${decimal(angle)}°`,
+  time: ({ seconds }) => secs(seconds),
+  held: ({ seconds }) => `held ${secs(seconds)}`,
+  'arms-up': ({ seconds }) => `arms up ${secs(seconds)}`,
+  immersed: ({ seconds }) => `immersed ${secs(seconds)}`,
+  pink: ({ seconds }) => `pink after ${secs(seconds)}`,
+  'still-pale': ({ seconds }) => `still pale after ${secs(seconds)}`,
+  filled: ({ seconds }) => `full after ${secs(seconds)}`,
+  'still-empty': ({ seconds }) => `still empty after ${secs(seconds)}`,
+  'hand-method': ({ method }) => `${method} test`,
+  'released-pink': ({ artery, seconds }) => `${artery} let go: pink after ${secs(seconds)}`,
+  'released-white': ({ artery, seconds }) => `${artery} let go: white for ${secs(seconds)}`,
+  tracing: ({ pressed, barbeau }) => `plethysmography, ${pressed} pressed: class ${barbeau}`,
+  water: ({ celsius }) => `water ${decimal(celsius)} °C`,
+  phase: ({ phase, seconds }) => `${phases[phase]} after ${secs(seconds)}`,
+  rewarmed: ({ minutes }) => `warm again after ${decimal(minutes)} min`,
+  'pulse-before': ({ grade }) => `pulse ${examination.grades[grade]} before`,
+  'pulse-during': ({ grade }) => `${examination.grades[grade]} during`,
+  symptoms: ({ symptoms: felt }) => felt.map((one) => symptoms[one]).join(', '),
+  'symptom-at': ({ symptom, seconds }) => `${symptoms[symptom]} at ${secs(seconds)}`,
+  stopped: ({ by }) => `stopped by ${stops[by]}`,
+  'no-symptoms': 'no symptoms',
+  'nothing-felt': 'nothing felt',
+  way: ({ way, found }) => `${ways[way]}: ${phrases(found).join(', ')}`,
 };
-
-/** Everything recorded of the tests, one line a test and side, with what it means. */
-function said(bedside: Bedside): string[] {
-  return (Object.keys(bedsideHow) as BedsideTestId[]).flatMap((id) =>
-    (['right', 'left'] as const).flatMap((side) => {
-      const result = bedside[id]?.[side];
-      const reading = readBedside(id, side, bedside);
-      if (!result || !reading) return [];
-      const what = result.notDone ? [] : (measured[id] as (r: typeof result) => string[])(result);
-      const note = result.note ? [`note: ${result.note}`] : [];
-      return [
-        `${bedsideHow[id].name}, ${anatomy.sides[side]}: ${[...what, ...note].join('; ')}${what.length || note.length ? '. ' : ''}${readingWords(id, reading as never)}`,
-      ];
-    }),
-  );
-}
+const phrases = (found: readonly MeasuredStatement[]): string[] => found.map((one) => render(measured, one));
 
 export const bedside = {
   title: 'Bedside tests',
@@ -145,7 +84,7 @@ export const bedside = {
   units,
   rates: 'Published rates and their sources',
   /** The published rates in healthy people in one sentence; where sources differ, from the least to the most. */
-  ratesInShort,
+  ratesInShort: (ranges: readonly RateRange[]) => `Of healthy people ${list(ranges.map(range))}.`,
   rate,
   accuracy: ({ sensitivity, specificity }: Accuracy) =>
     `Finds ${percent(sensitivity)} of the diseased and clears ${percent(specificity)} of the healthy.`,
@@ -267,6 +206,12 @@ export const bedside = {
     why: 'Stopped because of',
     over: 'Three minutes are over.',
   },
-  said,
+  /** One side of one test, with what it means. */
+  line: bedsideLine({
+    subject: (test, side) => `${bedsideHow[test].name}, ${anatomy.sides[side]}`,
+    phrases,
+    note: (note) => `note: ${note}`,
+    read: readingWords,
+  }),
 };
 export type BedsideWords = typeof bedside;

@@ -1,15 +1,16 @@
-import { type Laterality, SIDES } from '../../anatomy/index.js';
+import type { Laterality } from '../../anatomy/index.js';
 import type {
   AgeBand,
   ArmAmputation,
   BirthAbsent,
-  Context,
   InjuryPlace,
   LegAmputation,
   Mechanism,
   Revascularisation,
   Smoking,
 } from '../../examination/index.js';
+import type { ContextStatement } from '../../statements/index.js';
+import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { history } from './history.js';
 import { list } from './phrases.js';
@@ -77,34 +78,23 @@ const sides: Record<Laterality, string> = { right: 'right', left: 'left', midlin
 const repair = (kind: Revascularisation, vessel: string): string =>
   `${kind === 'bypass' ? 'bypass of' : 'stent in'} ${vessel}`;
 
-/** Everything recorded, in phrases. */
-function said(known: Context): string[] {
-  const sided = SIDES.flatMap((side) => {
-    const leg = known.legClaudication?.[side];
-    const arm = known.armClaudication?.[side];
-    const lost = known.legAmputation?.[side];
-    const lostArm = known.armAmputation?.[side];
-    const injured = known.injury?.[side];
-    const never = known.absentFromBirth?.[side] ?? [];
-    return [
-      ...(leg ? [`${side} leg hurts on walking: ${history.muscles[leg]}`] : []),
-      ...(arm ? [`${side} arm tires on use: ${arm === 'none' ? 'no' : 'yes'}`] : []),
-      ...(injured ? [`${side} ${injuries[injured]} injured or operated on`] : []),
-      ...(lost ? [`${side} leg amputated: ${legAmputations[lost]}`] : []),
-      ...(lostArm ? [`${side} arm amputated: ${armAmputations[lostArm]}`] : []),
-      ...(never.length ? [`${side} ${list(never.map((site) => missing[site]))} pulse never there`] : []),
-      ...(known.radialHarvested?.includes(side) ? [`${side} radial artery taken as a graft`] : []),
-    ];
-  });
-  return [
-    ...(known.ageBand ? [`age ${ages[known.ageBand]}`] : []),
-    ...(known.diabetes === undefined ? [] : [known.diabetes ? 'diabetes' : 'no diabetes']),
-    ...(known.smoking ? [`smoking ${smoking[known.smoking]}`] : []),
-    ...(known.mechanism ? [`cause thought to be ${mechanisms[known.mechanism]}`] : []),
-    ...sided,
-    ...(known.revascularisations ?? []).map((one) => repair(one.kind, anatomy.vessel(one))),
-  ];
-}
+const statements: Renderings<ContextStatement> = {
+  ageBand: ({ value }) => `age ${ages[value]}`,
+  diabetes: 'diabetes',
+  'no-diabetes': 'no diabetes',
+  smoking: ({ value }) => `smoking ${smoking[value]}`,
+  mechanism: ({ value }) => `cause thought to be ${mechanisms[value]}`,
+  'leg-claudication': ({ side, muscle }) => `${sides[side]} leg hurts on walking: ${history.muscles[muscle]}`,
+  'arm-tires': ({ side }) => `${sides[side]} arm tires on use: yes`,
+  'arm-does-not-tire': ({ side }) => `${sides[side]} arm tires on use: no`,
+  injury: ({ side, place }) => `${sides[side]} ${injuries[place]} injured or operated on`,
+  'leg-amputated': ({ side, at }) => `${sides[side]} leg amputated: ${legAmputations[at]}`,
+  'arm-amputated': ({ side, at }) => `${sides[side]} arm amputated: ${armAmputations[at]}`,
+  'never-there': ({ side, sites }) =>
+    `${sides[side]} ${list(sites.map((site) => missing[site]))} pulse never there`,
+  'radial-harvested': ({ side }) => `${sides[side]} radial artery taken as a graft`,
+  repair: ({ kind, vessel }) => repair(kind, anatomy.vessel(vessel)),
+};
 
 /** Words of what is known before a pulse is felt. */
 export const context = {
@@ -140,6 +130,6 @@ export const context = {
   repair,
   remove: (one: string) => `Remove: ${one}`,
   removeShort: 'Remove',
-  said,
+  said: (statement: ContextStatement) => render(statements, statement),
 };
 export type ContextWords = typeof context;

@@ -7,7 +7,6 @@ import type {
   FaultCode,
   Grade,
   Onset,
-  PulseFinding,
   Reason,
   RuleCode,
   ScaleId,
@@ -54,15 +53,6 @@ const onsets: Record<Onset, string> = { acute: 'acute', chronic: 'chronic', unkn
 function step({ numeral, grade, increased }: ScaleStep): string {
   const word = increased ? 'increased' : grades[grade];
   return numeral === null ? word : `${numeral}, ${word}`;
-}
-
-/** What is felt beside the grade. */
-function pulseExtras(finding: PulseFinding): string[] {
-  return [
-    ...(finding.thrill ? ['thrill'] : []),
-    ...(finding.expansile ? ['expansile'] : []),
-    ...(finding.doppler ? [`Doppler ${dopplers[finding.doppler]}`] : []),
-  ];
 }
 
 const types: Record<ValueType, string> = {
@@ -174,7 +164,6 @@ export const examination = {
   couldNotExamine: 'could not examine',
   couldNot: (reason: Reason) => `could not examine: ${reasons[reason]}`,
   step,
-  pulseExtras,
   fault,
   /** Said of a place or field that holds a word of a later version. */
   unknownHere: 'recorded in a way this version does not know',

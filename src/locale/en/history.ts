@@ -2,13 +2,14 @@ import type {
   ArmClaudication,
   LegClaudication,
   LimbHistory,
-  PatientHistory,
   RiskFactor,
   Rhythm,
   Severity,
   Symptom,
 } from '../../examination/index.js';
-import { sentence } from './phrases.js';
+import type { HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
+import { render, type Renderings } from '../render.js';
+import { capitalised, decimal } from './phrases.js';
 
 const symptoms: Record<Symptom, string> = {
   none: 'no symptoms',
@@ -42,36 +43,22 @@ const risks: Record<RiskFactor, string> = {
   'family-history': 'family history',
 };
 
-/** Hours as one says them: hours up to two days, then days. */
-function duration(hours: number): string {
-  if (hours < 48) return `${hours} ${hours === 1 ? 'hour' : 'hours'}`;
-  const days = Math.round(hours / 24);
-  return `${days} days`;
-}
+const limb: Renderings<LimbHistoryStatement> = {
+  symptom: ({ value }) => symptoms[value],
+  severity: ({ value }) => `${severities[value]} in the clinician’s judgement`,
+  distance: ({ value }) => `pain-free walking distance ${decimal(value)} m`,
+  onset: ({ value }) => `${onsets[value]} onset`,
+  hours: ({ hours }) => `for ${decimal(hours)} ${hours === 1 ? 'hour' : 'hours'}`,
+  days: ({ days }) => `for ${days} days`,
+  note: ({ value }) => `note: ${value}`,
+};
 
-/** Everything recorded of one limb, in phrases. */
-function limb(history: LimbHistory): string[] {
-  const { symptom, distance, severity, onset, hours, note } = history;
-  return [
-    ...(symptom ? [symptoms[symptom]] : []),
-    ...(severity ? [`${severities[severity]} in the clinician’s judgement`] : []),
-    ...(distance === undefined ? [] : [`pain-free walking distance ${distance} m`]),
-    ...(onset ? [`${onsets[onset]} onset`] : []),
-    ...(hours === undefined ? [] : [`for ${duration(hours)}`]),
-    ...(note ? [`note: ${note}`] : []),
-  ];
-}
-
-/** What is not about one limb, in phrases. */
-function whole({ rhythm, risks: stated, operations }: PatientHistory): string[] {
-  return [
-    ...(rhythm ? [`heart rhythm ${rhythms[rhythm]}`] : []),
-    ...(stated
-      ? [stated.length ? `risk factors: ${stated.map((r) => risks[r]).join(', ')}` : 'no risk factors named']
-      : []),
-    ...(operations ? [`earlier operations: ${operations}`] : []),
-  ];
-}
+const whole: Renderings<HistoryStatement> = {
+  rhythm: ({ value }) => `heart rhythm ${rhythms[value]}`,
+  risks: ({ risks: named }) => `risk factors: ${named.map((risk) => risks[risk]).join(', ')}`,
+  'no-risks': 'no risk factors named',
+  operations: ({ value }) => `earlier operations: ${value}`,
+};
 
 export const history = {
   title: 'History',
@@ -106,15 +93,12 @@ export const history = {
   rhythm: 'Heart rhythm',
   rhythms,
   risks: 'Risk factors',
-  riskOptions: Object.fromEntries(Object.entries(risks).map(([k, word]) => [k, sentence(word)])) as Record<
-    RiskFactor,
-    string
-  >,
+  riskOptions: capitalised(risks),
   operations: 'Earlier operations',
   note: 'Note',
   onset: 'Onset of the present trouble',
   arm: 'Arms',
-  limb,
-  whole,
+  limb: (statement: LimbHistoryStatement) => render(limb, statement),
+  whole: (statement: HistoryStatement) => render(whole, statement),
 };
 export type HistoryWords = typeof history;

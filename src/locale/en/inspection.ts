@@ -9,7 +9,10 @@ import type {
   UlcerDepth,
   UlcerPlace,
 } from '../../examination/index.js';
+import type { InspectionStatement } from '../../statements/index.js';
+import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
+import { decimal } from './phrases.js';
 
 type Word<K extends keyof LegInspection> = NonNullable<LegInspection[K]> & string;
 
@@ -97,41 +100,31 @@ const sensations: Record<Sensation, string> = {
 };
 const venous: Record<Word<'venousDoppler'>, string> = { audible: 'audible', inaudible: 'not audible' };
 
-function joined(words: readonly string[]): string {
-  return words.length ? words.join(', ') : 'none';
-}
+const signs = (words: readonly string[]): string => words.join(', ') || 'none';
 
-/** Everything recorded of one limb, in phrases. */
-function limb(f: LegInspection | ArmInspection): string[] {
-  return [
-    ...(f.couldNotExamine ? [examination.couldNot(f.couldNotExamine)] : []),
-    ...(f.colour ? [`colour ${colours[f.colour]}`] : []),
-    ...(f.temperature
-      ? [
-          temperatures[f.temperature] +
-            (f.temperatureLevel ? ` from the ${levels[f.temperatureLevel]} down` : ''),
-        ]
-      : []),
-    ...(f.refill === undefined ? [] : [`capillary refill ${f.refill} s`]),
-    ...(f.hair ? [`hair ${hair[f.hair]}`] : []),
-    ...(f.nails ? [`nails ${nails[f.nails]}`] : []),
-    ...(f.muscle ? [`muscle ${muscle[f.muscle]}`] : []),
-    ...(f.oedema ? [`oedema ${oedema[f.oedema]}`] : []),
-    ...(f.ulcer ? [`ulcer ${ulcers[f.ulcer]}${f.ulcerPlace ? `, ${ulcerPlaces[f.ulcerPlace]}` : ''}`] : []),
-    ...(f.gangrene
-      ? [`gangrene ${gangrene[f.gangrene]}${f.gangreneExtent ? `, ${extents[f.gangreneExtent]}` : ''}`]
-      : []),
-    ...(f.infection ? [`signs of infection: ${joined(f.infection.map((s) => infection[s]))}`] : []),
-    ...(f.rednessCm === undefined ? [] : [`redness reaches ${f.rednessCm} cm`]),
-    ...(f.deepInfection ? ['infection deeper than the skin'] : []),
-    ...(f.systemic ? [`signs of the whole body: ${joined(f.systemic.map((s) => systemic[s]))}`] : []),
-    ...(f.movement ? [`movement ${movements[f.movement]}`] : []),
-    ...(f.sensation ? [`feeling ${sensations[f.sensation]}`] : []),
-    ...(f.venousDoppler ? [`venous Doppler signal ${venous[f.venousDoppler]}`] : []),
-    ...(f.lymphNodes ? [`lymph nodes ${lymphNodes[f.lymphNodes]}`] : []),
-    ...(f.note ? [`note: ${f.note}`] : []),
-  ];
-}
+const statements: Renderings<InspectionStatement> = {
+  couldNotExamine: ({ value }) => examination.couldNot(value),
+  colour: ({ value }) => `colour ${colours[value]}`,
+  temperature: ({ temperature, from }) =>
+    `${temperatures[temperature]}${from ? ` from the ${levels[from]} down` : ''}`,
+  refill: ({ value }) => `capillary refill ${decimal(value)} s`,
+  hair: ({ value }) => `hair ${hair[value]}`,
+  nails: ({ value }) => `nails ${nails[value]}`,
+  muscle: ({ value }) => `muscle ${muscle[value]}`,
+  oedema: ({ value }) => `oedema ${oedema[value]}`,
+  ulcer: ({ depth, at }) => `ulcer ${ulcers[depth]}${at ? `, ${ulcerPlaces[at]}` : ''}`,
+  gangrene: ({ gangrene: kind, extent }) =>
+    `gangrene ${gangrene[kind]}${extent ? `, ${extents[extent]}` : ''}`,
+  infection: ({ value }) => `signs of infection: ${signs(value.map((sign) => infection[sign]))}`,
+  rednessCm: ({ value }) => `redness reaches ${decimal(value)} cm`,
+  'deep-infection': 'infection deeper than the skin',
+  systemic: ({ value }) => `signs of the whole body: ${signs(value.map((sign) => systemic[sign]))}`,
+  movement: ({ value }) => `movement ${movements[value]}`,
+  sensation: ({ value }) => `feeling ${sensations[value]}`,
+  venousDoppler: ({ value }) => `venous Doppler signal ${venous[value]}`,
+  lymphNodes: ({ value }) => `lymph nodes ${lymphNodes[value]}`,
+  note: ({ value }) => `note: ${value}`,
+};
 
 export const inspection = {
   title: 'Inspection and touch',
@@ -224,6 +217,6 @@ export const inspection = {
   venous,
   couldNotExamine: 'Could not examine',
   note: 'Note',
-  limb,
+  limb: (statement: InspectionStatement) => render(statements, statement),
 };
 export type InspectionWords = typeof inspection;

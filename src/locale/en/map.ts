@@ -7,17 +7,8 @@ import {
   type Side,
   type SiteId,
 } from '../../anatomy/index.js';
-import {
-  type BruitFinding,
-  type DopplerSignal,
-  type Grade,
-  type Onset,
-  type PulseFinding,
-  type Reason,
-  type ScaleId,
-  type ScaleStep,
-  stepOf,
-} from '../../examination/index.js';
+import type { DopplerSignal, Onset, Reason, ScaleId, ScaleStep } from '../../examination/index.js';
+import { foundFrom } from '../found.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
 import { sentence } from './phrases.js';
@@ -40,20 +31,32 @@ export const form = {
 };
 export type FormWords = typeof form;
 
-/** What was found at a place, as one says it: "2, normal; systolic bruit; thrill". */
-function findings(pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string {
-  const step = stepOf(pulse, scale);
-  const parts = [
-    ...(step ? [examination.step(step)] : []),
-    ...(pulse?.couldNotExamine ? [examination.couldNot(pulse.couldNotExamine)] : []),
-    ...(pulse ? examination.pulseExtras(pulse) : []),
-    ...(bruit?.bruit ? [examination.bruits[bruit.bruit]] : []),
-    ...(bruit?.couldNotExamine ? [`could not listen: ${examination.reasons[bruit.couldNotExamine]}`] : []),
-    ...(pulse?.note ? [`note: ${pulse.note}`] : []),
-    ...(bruit?.note && bruit.note !== pulse?.note ? [`note: ${bruit.note}`] : []),
-  ];
-  return parts.join('; ');
-}
+const gradeOf = ({ grade, increased }: ScaleStep): string =>
+  increased ? examination.increased : examination.grades[grade];
+
+const said = foundFrom({
+  found: {
+    step: ({ step }) => examination.step(step),
+    'could-not-feel': ({ reason }) => examination.couldNot(reason),
+    'could-not-listen': ({ reason }) => `could not listen: ${examination.reasons[reason]}`,
+    thrill: 'thrill',
+    expansile: examination.expansile,
+    doppler: ({ signal }) => `Doppler ${examination.dopplers[signal]}`,
+    bruit: ({ bruit }) => examination.bruits[bruit],
+    note: ({ note }) => `note: ${note}`,
+  },
+  short: {
+    grade: ({ step }) => gradeOf(step),
+    reason: ({ reason }) => examination.reasons[reason],
+    heard: ({ bruit }) => examination.bruits[bruit],
+    bruit: 'bruit',
+    thrill: 'thrill',
+    expansile: examination.expansile,
+  },
+  grades: examination.grades,
+  notExamined: examination.notExamined,
+  was: (now, before) => `${now}, was ${before}`,
+});
 
 const shortName = (site: SiteId): string => SITES[site].short ?? sentence(anatomy.sites[site]);
 
@@ -95,8 +98,7 @@ export const map = {
   addNote: 'Add a note',
   /** Title of the chooser. */
   siteTitle: (place: Place) => sentence(anatomy.place(place)),
-  gradeWord: ({ grade, increased }: ScaleStep) =>
-    sentence(increased ? examination.increased : examination.grades[grade]),
+  gradeWord: (step: ScaleStep) => sentence(gradeOf(step)),
   reasonWord: (reason: Reason) => sentence(examination.reasons[reason]),
   dopplerWord: (signal: DopplerSignal) => sentence(examination.dopplers[signal]),
   clear: 'Clear site',
@@ -127,27 +129,6 @@ export const map = {
         )
       : '',
   earlierFinding: (said: string) => `earlier: ${said}`,
-  /** A changed finding with what it was: "absent, was normal". */
-  changed: (
-    now: string,
-    grade: Grade | undefined,
-    before: PulseFinding | undefined,
-    heard: BruitFinding | undefined,
-    scale: ScaleId,
-  ): string => {
-    const step = stepOf(before, scale);
-    const was = step
-      ? step.increased
-        ? examination.increased
-        : examination.grades[step.grade]
-      : before?.couldNotExamine
-        ? examination.reasons[before.couldNotExamine]
-        : heard?.bruit
-          ? examination.bruits[heard.bruit]
-          : '';
-    const is = now || (grade ? examination.grades[grade] : examination.notExamined);
-    return was ? `${is}, was ${was}` : is;
-  },
   earlier: (when: string) => `Small beside each site: the earlier record${when && `, ${when}`}.`,
   sameAsOther: (side: Side) => `Same as ${anatomy.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Whole limbs',
@@ -172,25 +153,7 @@ export const map = {
     'left-foot': 'Left foot',
   },
   collateral: (place: Place) => `Collaterals may fill the ${anatomy.place(place)}`,
-  findings,
-  /** The same in as few words as stand under a site's name; a normal pulse needs none on a scale of numbers. */
-  findingShort: (
-    pulse: PulseFinding | undefined,
-    bruit: BruitFinding | undefined,
-    scale: ScaleId,
-  ): string => {
-    const step = stepOf(pulse, scale);
-    const word = step && (step.increased ? examination.increased : examination.grades[step.grade]);
-    const reason = pulse?.couldNotExamine ?? bruit?.couldNotExamine;
-    const parts = [
-      ...(word && (word !== 'normal' || scale === 'words') ? [word] : []),
-      ...(reason ? [examination.reasons[reason]] : []),
-      ...(bruit?.bruit && bruit.bruit !== 'none' ? ['bruit'] : []),
-      ...(pulse?.thrill ? ['thrill'] : []),
-      ...(pulse?.expansile ? [examination.expansile] : []),
-    ];
-    return parts.join(', ');
-  },
+  ...said,
   /** A site with what is recorded there, as its button is called. */
   siteLabel: (place: Place, said: string) => `${sentence(anatomy.place(place))}: ${said}`,
   listenAt: (place: Place) => `${sentence(anatomy.place(place))}, listening`,

@@ -1,6 +1,6 @@
 import { decimals, joined } from '../phrases.js';
 
-export { paragraph, sentence } from '../phrases.js';
+export { capitalised, paragraph, sentence } from '../phrases.js';
 
 /** "a", "a and b", "a, b and c". */
 export const list = (items: readonly string[], conjunction: 'and' | 'or' = 'and'): string =>

@@ -1,22 +1,24 @@
-import type { Side } from '../../anatomy/index.js';
-import type { NoPressure, Pressure, Pressures, PressureSite, PressureUnit } from '../../examination/index.js';
-import {
-  type ArmFinding,
-  type Band,
-  type ExerciseReading,
-  fromMmHg,
-  type IndexKind,
-  type IndexReading,
-  type LegStation,
-  type PressureSettings,
-  type SegmentFinding,
-  type Threat,
-  type Used,
-  type Wanted,
+import type { Level, Side } from '../../anatomy/index.js';
+import type { NoPressure, Pressure, PressureSite, PressureUnit } from '../../examination/index.js';
+import type {
+  ArmFinding,
+  Band,
+  ExerciseReading,
+  IndexKind,
+  LegStation,
+  PressureSettings,
+  SegmentFinding,
+  Threat,
+  Used,
+  Wanted,
 } from '../../pressures/index.js';
+import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
+import { threatNames } from '../citations.js';
+import { indexWords, pressureNumbers } from '../pressure-numbers.js';
+import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
-import { list, sentence } from './phrases.js';
+import { capitalised, decimal, list, paragraph, sentence } from './phrases.js';
 
 const sites: Record<PressureSite, string> = {
   brachial: 'arm',
@@ -63,129 +65,90 @@ const noPressure: Record<NoPressure, string> = {
 
 const side = (s: Side): string => anatomy.sides[s];
 
+const { number, withUnit } = pressureNumbers(decimal, units);
+
 /** A pressure with its unit, or why there is none. */
-function pressure(value: Pressure, unit: PressureUnit): string {
-  if (typeof value !== 'number') return noPressure[value];
-  return `${number(value, unit)} ${units[unit]}`;
-}
+const pressure = (value: Pressure, unit: PressureUnit): string =>
+  typeof value === 'number' ? withUnit(value, unit) : noPressure[value];
 
-function number(mmHg: number, unit: PressureUnit): string {
-  const shown = fromMmHg(mmHg, unit);
-  return unit === 'kPa' ? shown.toFixed(1) : String(shown);
-}
+const place = ({ side: s, site }: Wanted): string => `${side(s)} ${sites[site]}`;
 
-function place({ side: s, site }: Wanted): string {
-  return `${side(s)} ${sites[site]}`;
-}
-
-/** An index to two decimals and what it is called. */
-function index({ value, band, severe }: IndexReading): string {
-  const word = band && (severe ? 'severely abnormal' : bands[band]);
-  return [value?.toFixed(2), word].filter(Boolean).join(', ');
-}
-
-/** Which pressures went into the index, as a sum. */
-function sum({ numerator, denominator }: IndexReading, unit: PressureUnit): string {
-  if (!numerator || !denominator) return '';
-  return `${number(numerator.mmHg, unit)} ÷ ${number(denominator.mmHg, unit)}`;
-}
-
-function denominator(from: readonly Used[], unit: PressureUnit): string {
-  const [only] = from;
-  if (from.length > 1)
-    return `mean of both arms (${from.map(({ mmHg }) => number(mmHg, unit)).join(' and ')})`;
-  return only ? `higher arm, ${side(only.side)} (${number(only.mmHg, unit)})` : '';
-}
-
-const points = (levels: readonly (keyof typeof anatomy.levels)[]): string =>
+const points = (levels: readonly Level[]): string =>
   `points to the ${list(
     levels.map((level) => anatomy.levels[level]),
     'or',
   )} level`;
 
-function segment(f: SegmentFinding, unit: PressureUnit): string {
-  const who = sentence(side(f.side));
-  const by = f.mmHg === undefined ? '' : `${number(f.mmHg, unit)} ${units[unit]}`;
-  switch (f.code) {
-    case 'thigh-low':
-      return `${who}: thigh index ${f.index?.toFixed(2)}, below ${f.limit.toFixed(1)}; ${points(f.levels)}.`;
-    case 'drop':
-      return `${who}: falls by ${by} from ${f.from ? stations[f.from] : ''} to ${stations[f.at]}, ${f.strength}; ${points(f.levels)}.`;
-    case 'side-difference':
-      return `${who}: ${by} lower than the other side at the ${stations[f.at]}; ${points(f.levels)}.`;
-  }
+const segments = (unit: PressureUnit): Renderings<SegmentFinding> => ({
+  'thigh-low': (f) => `thigh index ${decimal(f.index, 2)}, below ${decimal(f.limit, 1)}`,
+  drop: (f) =>
+    `falls by ${withUnit(f.mmHg, unit)} from ${stations[f.from]} to ${stations[f.at]}, ${f.strength}`,
+  'side-difference': (f) => `${withUnit(f.mmHg, unit)} lower than the other side at the ${stations[f.at]}`,
+});
+
+const arms = (unit: PressureUnit): Renderings<ArmFinding> => ({
+  'arm-difference': (f) => `The ${side(f.side)} arm is ${withUnit(f.mmHg, unit)} lower than the other`,
+  'arm-drop': (f) => `${sentence(side(f.side))}: falls by ${withUnit(f.mmHg, unit)} from upper arm to wrist`,
+  'wrist-difference': (f) =>
+    `${sentence(side(f.side))}: the ${f.artery} artery is ${withUnit(f.mmHg, unit)} lower than the other at the wrist`,
+});
+
+const changes = (unit: PressureUnit): Renderings<ExerciseChange> => ({
+  ankle: (change) => `ankle ${change.way} by ${withUnit(change.mmHg, unit)}`,
+  index: (change) => `index ${change.way} by ${decimal(change.percent)}%`,
+  'index-after': ({ index }) => `index afterwards ${decimal(index, 2)}`,
+});
+
+const verdicts: Record<ExerciseReading['code'], string> = {
+  abnormal: 'supports arterial disease',
+  normal: 'within the limits used',
+  incomplete: 'not enough measured to tell',
+};
+
+const times: Record<ExerciseReading['missing'][number]['when'], string> = {
+  rest: 'at rest',
+  after: 'afterwards',
+};
+
+function exercise(reading: ExerciseReading, unit: PressureUnit): string {
+  const found = exerciseChanges(reading).map((change) => render(changes(unit), change));
+  const wanted = reading.missing.map((one) => `${place(one)} ${times[one.when]}`);
+  return paragraph([
+    `${sentence(side(reading.side))}, after exercise: ${[...found, verdicts[reading.code]].join('; ')}.`,
+    wanted.length ? `Missing: ${list(wanted)}.` : '',
+  ]);
 }
 
-function arm(f: ArmFinding, unit: PressureUnit): string {
-  const by = `${number(f.mmHg, unit)} ${units[unit]}`;
-  switch (f.code) {
-    case 'arm-difference':
-      return `The ${side(f.side)} arm is ${by} lower than the other; ${points(f.levels)}.`;
-    case 'arm-drop':
-      return `${sentence(side(f.side))}: falls by ${by} from upper arm to wrist; ${points(f.levels)}.`;
-    case 'wrist-difference':
-      return `${sentence(side(f.side))}: the ${f.artery} artery is ${by} lower than the other at the wrist; ${points(f.levels)}.`;
-  }
+const measures: Record<Threat['measure'], string> = {
+  ankle: 'ankle pressure',
+  toe: 'toe pressure',
+  tcpo2: 'oxygen pressure',
+  index: 'ankle index',
+};
+
+function threat({ side: of, measure, value, limit, inclusive }: Threat, unit: PressureUnit): string {
+  const show = (n: number): string => (measure === 'index' ? decimal(n, 2) : withUnit(n, unit));
+  return `${sentence(side(of))}: ${measures[measure]} ${show(value)}, ${inclusive ? 'at or below' : 'below'} ${show(limit)}: in the range of a threatened limb.`;
 }
 
-function exercise(e: ExerciseReading, unit: PressureUnit): string {
-  const who = sentence(side(e.side));
-  const parts = [
-    ...(e.fall === undefined
-      ? []
-      : [`ankle ${e.fall >= 0 ? 'falls' : 'rises'} by ${number(Math.abs(e.fall), unit)} ${units[unit]}`]),
-    ...(e.indexFall === undefined
-      ? []
-      : [`index ${e.indexFall >= 0 ? 'falls' : 'rises'} by ${Math.abs(e.indexFall)}%`]),
-    ...(e.indexAfter === undefined ? [] : [`index afterwards ${e.indexAfter.toFixed(2)}`]),
-  ];
-  const verdict = {
-    abnormal: 'supports arterial disease',
-    normal: 'within the limits used',
-    incomplete: 'not enough measured to tell',
-  }[e.code];
-  const missing = e.missing.length
-    ? ` Missing: ${list(e.missing.map((m) => `${place(m)} ${m.when === 'rest' ? 'at rest' : 'afterwards'}`))}.`
-    : '';
-  return `${who}, after exercise: ${[...parts, verdict].join('; ')}.${missing}`;
-}
+const statements = (unit: PressureUnit): Renderings<PressureStatement> => ({
+  pressure: ({ site, side: of, value }) => `${side(of)} ${sites[site]} ${pressure(value, unit)}`,
+  oxygen: ({ side: of, value }) => `${side(of)} foot oxygen pressure ${pressure(value, unit)}`,
+  'pressure-after': ({ site, side: of, value }) =>
+    `${side(of)} ${sites[site]} after exercise ${pressure(value, unit)}`,
+  'walk-completed': 'walk completed',
+  'walk-not-completed': 'walk not completed',
+  walked: ({ minutes }) => `walked ${decimal(minutes)} minutes`,
+  'note-after': ({ note }) => `after exercise: ${note}`,
+  note: ({ note }) => `note: ${note}`,
+});
 
-function threat(t: Threat, unit: PressureUnit): string {
-  const name = {
-    ankle: 'ankle pressure',
-    toe: 'toe pressure',
-    tcpo2: 'oxygen pressure',
-    index: 'ankle index',
-  }[t.measure];
-  const show = (n: number): string =>
-    t.measure === 'index' ? n.toFixed(2) : `${number(n, unit)} ${units[unit]}`;
-  const limit = `${t.inclusive ? 'at or below' : 'below'} ${show(t.limit)}`;
-  return `${sentence(side(t.side))}: ${name} ${show(t.value)}, ${limit}: in the range of a threatened limb.`;
-}
-
-/** Every pressure recorded, in phrases. */
-function said(p: Pressures, order: readonly PressureSite[]): string[] {
-  const unit = p.unit ?? 'mmHg';
-  const of = (
-    name: string,
-    sides: { right?: Pressure | undefined; left?: Pressure | undefined } | undefined,
-  ) =>
-    (['right', 'left'] as const).flatMap((s) => {
-      const value = sides?.[s];
-      return value === undefined ? [] : [`${side(s)} ${name} ${pressure(value, unit)}`];
-    });
-  const after = p.afterExercise;
-  return [
-    ...order.flatMap((site) => of(sites[site], p[site])),
-    ...of('foot oxygen pressure', p.tcpo2),
-    ...(['brachial', 'dorsalis-pedis', 'posterior-tibial'] as const).flatMap((site) =>
-      of(`${sites[site]} after exercise`, after?.[site]),
-    ),
-    ...(after?.completed === undefined ? [] : [after.completed ? 'walk completed' : 'walk not completed']),
-    ...(after?.minutes === undefined ? [] : [`walked ${after.minutes} minutes`]),
-    ...(after?.note ? [`after exercise: ${after.note}`] : []),
-    ...(p.note ? [`note: ${p.note}`] : []),
-  ];
+/** What the higher arm, or the mean of both, comes to. */
+function denominator(from: readonly Used[], unit: PressureUnit): string {
+  const figures = from.map(({ mmHg }) => number(mmHg, unit)).join(' and ');
+  const [only, other] = from;
+  if (other) return `mean of both arms (${figures})`;
+  return only ? `higher arm, ${side(only.side)} (${figures})` : '';
 }
 
 export const pressures = {
@@ -193,12 +156,9 @@ export const pressures = {
   how: 'Systolic, lying, after five to ten minutes’ rest.',
   unit: 'Unit',
   units,
-  sites: Object.fromEntries(Object.entries(sites).map(([k, v]) => [k, sentence(v)])) as Record<
-    PressureSite,
-    string
-  >,
+  sites: capitalised(sites),
   tcpo2: 'Foot oxygen pressure',
-  stations: Object.fromEntries(Object.entries(stations).map(([k, v]) => [k, sentence(v)])) as typeof stations,
+  stations: capitalised(stations),
   field: (site: string, s: Side) => `${site}, ${side(s)}`,
   kinds,
   bands,
@@ -217,9 +177,7 @@ export const pressures = {
   stoppedBy: 'What ended it',
   number,
   pressure,
-  index,
-  band: ({ band, severe }: IndexReading) => (severe ? 'severely abnormal' : band ? bands[band] : ''),
-  sum,
+  ...indexWords({ number, decimal, bands, severe: 'severely abnormal' }),
   sums: (all: readonly string[]) => `${list(all)}.`,
   siteAfter: (site: string) => `${site} after exercise`,
   denominator: (from: readonly Used[], unit: PressureUnit) => `Divided by the ${denominator(from, unit)}.`,
@@ -230,8 +188,10 @@ export const pressures = {
   incompressible: (s: Side) =>
     `${sentence(side(s))}: the ankle arteries cannot be closed by the cuff; a toe pressure would tell more.`,
   missing: (wanted: readonly Wanted[]) => `Not measured: ${list(wanted.map(place))}.`,
-  segment,
-  arm,
+  segment: (finding: SegmentFinding, unit: PressureUnit) =>
+    `${sentence(side(finding.side))}: ${render(segments(unit), finding)}; ${points(finding.levels)}.`,
+  arm: (finding: ArmFinding, unit: PressureUnit) =>
+    `${render(arms(unit), finding)}; ${points(finding.levels)}.`,
   exercise,
   threat,
   plot: 'Pressure from arm to toe, right and left',
@@ -278,15 +238,7 @@ export const pressures = {
     },
     threat: {
       label: 'Threatened limb by',
-      options: {
-        'gvg-2019': 'Global Vascular Guidelines 2019',
-        'parc-2015': 'PARC 2015',
-        'consensus-1991': 'European consensus 1991',
-        'tasc-2': 'TASC II',
-        'esc-2017': 'ESC 2017',
-        'iwgdf-2023': 'IWGDF 2023',
-        'acc-aha': 'ACC/AHA',
-      },
+      options: threatNames('European consensus 1991'),
     },
   } satisfies {
     [K in keyof PressureSettings]?: { label: string; options: Record<PressureSettings[K], string> };
@@ -294,6 +246,6 @@ export const pressures = {
   methods: 'Method and limits',
   caution:
     'Incompressible arteries, common in diabetes and kidney disease, make ankle pressures read too high.',
-  said,
+  said: (statement: PressureStatement, unit: PressureUnit) => render(statements(unit), statement),
 };
 export type PressureWords = typeof pressures;

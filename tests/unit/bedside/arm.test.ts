@@ -151,13 +151,15 @@ describe('scalene manoeuvre (Adson)', () => {
     expect(reading).toMatchObject({
       verdict: 'abnormal',
       code: 'pulse-and-symptoms',
-      params: { ways: 'away' },
+      params: { ways: ['away'] },
     });
   });
 
   it('names every way that is equally positive', () => {
     const positive = { before: 'normal', during: 'absent', symptoms: [] } as BedsideResult<'hyperabduction'>;
-    expect(scalene.evaluate({ toward: positive, traction: positive }).params?.ways).toBe('toward traction');
+    expect(scalene.evaluate({ toward: positive, traction: positive })).toMatchObject({
+      params: { ways: ['toward', 'traction'] },
+    });
   });
 
   it('is incomplete with no way tried', () => {

@@ -3,7 +3,7 @@ import { type Limb, limbKey } from '../../../src/anatomy/index.js';
 import { type Examination, restNormal, setBruit, setPulse } from '../../../src/examination/index.js';
 import { readByRule } from '../../../src/localisation/index.js';
 import { de } from '../../../src/locale/de/register.js';
-import { lesionReasons, ruleLeads } from '../../../src/statements/index.js';
+import { lesionReasons, limbHistoryStatements, ruleLeads } from '../../../src/statements/index.js';
 import { examined, FOOT, graded, outwardFrom, place } from '../../tools/examinations.js';
 
 // The terms are those of German vascular medicine (Becken-, Oberschenkel-, Unterschenkeletage; supra- and infragenual;
@@ -96,7 +96,7 @@ describe('the map in German', () => {
 
 describe('the other parts in German', () => {
   it('says hours and days in the dative', () => {
-    const onset = (hours: number) => de.history.limb({ hours });
+    const onset = (hours: number) => limbHistoryStatements({ hours }).map(de.history.limb);
     expect([1, 5, 72].map(onset)).toEqual([['seit 1 Stunde'], ['seit 5 Stunden'], ['seit 3 Tagen']]);
   });
 

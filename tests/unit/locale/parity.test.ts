@@ -64,7 +64,7 @@ const ENGLISH = new Set(
 /** Words spelt alike in both languages: what consists of nothing else may be said alike. */
 const ALIKE = new Set(
   `xyz normal doppler arm arms hand finger warm symptom start diabetes bypass stent amputation compression stents
-  r l s h m cm min mmhg kpa x esc parc tasc ii iwgdf acc aha rutherford fontaine wifi iib iia iii iv i
+  r l s h m cm min mmhg kpa x esc parc tasc ii iwgdf acc aha global vascular guidelines rutherford fontaine wifi iib iia iii iv i
   dorsalis dors pedis aorta truncus brachiocephalicus t e b a d ax br ca sc ra ul ao re il fe po dp`.split(
     /\s+/,
   ),

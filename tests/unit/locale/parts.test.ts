@@ -18,6 +18,7 @@ import { FLAG_CODES, redFlags, stageArm, stageLeg } from '../../../src/staging/i
 import { GROUND_CODES, MISSING_CODES, NOTE_CODES } from '../../../src/staging/derived.js';
 import { en, messagesFor, registerLanguage } from '../../../src/locale/index.js';
 import { enParts, partMessagesFor } from '../../../src/locale/parts.js';
+import { bedsideLines, summaryStatements } from '../../../src/statements/index.js';
 
 const { bedside, flags, pressures, staging, whole } = enParts;
 
@@ -79,13 +80,13 @@ describe('the words of the bedside tests', () => {
         const part = { [id]: { left: result } } as Bedside;
         const reading = readBedside(id, 'left', part);
         if (!reading) throw new Error('no reading');
-        const said = bedside.read(id, reading as never);
+        const said = bedside.read(id, reading);
         readable(said);
         if (['severe', 'abnormal'].includes(reading.verdict) && reading.code.includes('prolonged')) {
           expect(said).toContain(String(reading.limit));
         }
         for (const note of reading.notes ?? []) readable(bedside.notes[note]);
-        for (const line of bedside.said(part)) readable(line);
+        for (const line of bedsideLines(part)) readable(bedside.line(line));
       }),
     );
   });
@@ -195,8 +196,10 @@ describe('the words of pressures', () => {
 
 describe('the summary', () => {
   it('leaves out parts with nothing in them, and is empty for an empty record', () => {
-    expect(whole.summary(emptyExamination())).toEqual([]);
-    const parts = whole.summary({ ...emptyExamination(), pressures: { toe: { left: 44 } } });
+    expect(whole.summary(summaryStatements(emptyExamination()))).toEqual([]);
+    const parts = whole.summary(
+      summaryStatements({ ...emptyExamination(), pressures: { toe: { left: 44 } } }),
+    );
     expect(parts).toEqual([{ id: 'pressures', heading: 'Pressures', lines: ['Left great toe 44 mmHg.'] }]);
   });
 });

@@ -13,6 +13,7 @@ import {
 } from '../../../src/anatomy/index.js';
 import { parseExamination, SCALES, SCALE_IDS } from '../../../src/examination/index.js';
 import { en, messagesFor, registerLanguage } from '../../../src/locale/index.js';
+import { extraStatements } from '../../../src/statements/index.js';
 import { list, sentence } from '../../../src/locale/en/phrases.js';
 
 const { anatomy, examination } = en;
@@ -80,8 +81,8 @@ describe('the words of the record', () => {
   });
 
   it('say what is felt beside the grade', () => {
-    expect(examination.pulseExtras({ grade: 'normal' })).toEqual([]);
-    expect(examination.pulseExtras({ thrill: true, expansile: true, doppler: 'absent' })).toEqual([
+    expect(extraStatements({ grade: 'normal' })).toEqual([]);
+    expect(extraStatements({ thrill: true, expansile: true, doppler: 'absent' }).map(en.map.found)).toEqual([
       'thrill',
       'expansile',
       'Doppler no signal',

@@ -132,9 +132,8 @@ describe('armFindings, difference between the arms', () => {
       { radial: { right: 120 - apart }, ulnar: { right: 120 } },
       chosen({ wristDifference }),
     );
-    expect(found.map(({ code, artery }) => [code, artery])).toEqual(
-      counts ? [['wrist-difference', 'radial']] : [],
-    );
+    expect(found.length).toBe(counts ? 1 : 0);
+    if (counts) expect(found[0]).toMatchObject({ code: 'wrist-difference', artery: 'radial' });
   });
 
   it.each<[PressureSettings['armDrop'], number, boolean]>([
