@@ -15,6 +15,7 @@ import { asReported, type ExaminerSkill } from './generate/examiner.js';
 
 export const EXAMINED_PARTS = [
   'pulses',
+  'doppler',
   'bruits',
   'delays',
   'pressures',
@@ -50,11 +51,11 @@ function put(into: Tree, path: readonly string[], value: unknown): void {
   at[last!] = value;
 }
 
-function pulses(into: Tree, findings: Findings): void {
+function pulses(into: Tree, findings: Findings, withDoppler: boolean): void {
   for (const { place, grade, doppler } of findings.sites) {
     const finding: PulseFinding = {
       grade,
-      doppler,
+      ...(withDoppler ? { doppler } : {}),
       ...(grade !== 'absent' && findings.thrills.has(placeKey(place)) && isListeningSite(place.site)
         ? { thrill: true as const }
         : {}),
@@ -141,7 +142,7 @@ export function examineSimulation(simulation: Simulation, options: ExamineOption
   const findings = findingsOf(simulation);
   const record = { ...emptyExamination(scale) } as Tree;
   const has = (part: ExaminedPart): boolean => parts.includes(part);
-  if (has('pulses')) pulses(record, findings);
+  if (has('pulses')) pulses(record, findings, has('doppler'));
   if (has('bruits')) bruits(record, findings);
   if (has('delays')) {
     const { radioRadial, radioFemoral } = findings.delays;

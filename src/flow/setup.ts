@@ -113,9 +113,12 @@ export function work(c: Circulation, kind: 'walked' | 'arm-work', times: number)
   });
 }
 
+/** The pressure of the blood column to the foot of a raised leg, mmHg. */
+export const climbOf = (degrees: number): number => LEG * Math.sin((degrees * Math.PI) / 180) * HYDROSTATIC;
+
 /** Raises a leg: blood must climb, while the veins empty and stay at their pressure. */
 export function raise(c: Circulation, side: Side, degrees: number): void {
-  const height = LEG * Math.sin((degrees * Math.PI) / 180) * HYDROSTATIC;
+  const height = climbOf(degrees);
   c.network.beds.forEach(({ region, side: own, along }, i) => {
     if (region === 'leg' && own === side) c.outside[i]! += (along ?? 0) * height;
   });

@@ -1,9 +1,8 @@
 import { type Side } from '../../anatomy/index.js';
 import { copyOf } from '../mean/circulation.js';
 import { solveSteady } from '../mean/steady.js';
-import { raise } from '../setup.js';
+import { climbOf, raise } from '../setup.js';
 import type { Simulation } from '../simulate.js';
-import { HYDROSTATIC } from '../units.js';
 import { limit } from './rules.js';
 
 /** What raising a leg and letting it hang shows. Angles in degrees, times in s; `undefined` where nothing happened. */
@@ -17,16 +16,13 @@ export interface PostureReading {
   readonly venousFilling: number;
 }
 
-const LEG = 85;
-
 /** Mean pressure in the sole of a raised leg, mmHg at its own height. */
 function solePressure(simulation: Simulation, side: Side, degrees: number): number {
   const { circulation, network, beating } = simulation;
   const c = copyOf(circulation);
   raise(c, side, degrees);
   const { pressure } = solveSteady(c, beating.steady.pressure);
-  const climb = LEG * Math.sin((degrees * Math.PI) / 180) * HYDROSTATIC;
-  return pressure[network.nodeOf.get(`${side} sole`)!]! - climb;
+  return pressure[network.nodeOf.get(`${side} sole`)!]! - climbOf(degrees);
 }
 
 /** Raises a leg in steps of halving until the angle of pallor is known to a degree. */

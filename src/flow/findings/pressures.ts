@@ -2,6 +2,7 @@ import { SIDES, type Side } from '../../anatomy/index.js';
 import type { Pressure, PressureSite } from '../../examination/index.js';
 import { extremes, pressureTrace } from '../pulse/traces.js';
 import type { Simulation } from '../simulate.js';
+import { climbOf } from '../setup.js';
 import { limit } from './rules.js';
 import type { SiteReading } from './pulses.js';
 
@@ -33,11 +34,13 @@ export function readCuffs(
     put('low-thigh', systolic(`${side} above knee`));
     put('calf', systolic(`${side} below knee`));
     const stiff = patient.incompressible[side] ?? 0;
+    // A raised foot lies above the heart by so much blood.
+    const climb = climbOf(patient.raised[side] ?? 0);
     for (const site of ['dorsalis-pedis', 'posterior-tibial'] as const) {
       const { cuff } = at(site);
-      put(site, cuff > 0 ? cuff + stiff : 0);
+      put(site, cuff > 0 ? cuff + stiff - climb : 0);
     }
-    put('toe', systolic(`${side} sole`) * limit('toe'));
+    put('toe', systolic(`${side} sole`) * limit('toe') - climb);
   }
   return out;
 }
