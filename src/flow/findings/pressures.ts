@@ -1,13 +1,11 @@
 import { SIDES, type Side } from '../../anatomy/index.js';
-import type { Pressure, PressureSite } from '../../examination/index.js';
+import { HIGHEST_PRESSURE, type Pressure, type PressureSite } from '../../examination/index.js';
 import { extremes, pressureTrace } from '../pulse/traces.js';
 import type { Simulation } from '../simulate.js';
 import { climbOf } from '../setup.js';
 import { limit } from './rules.js';
 import type { SiteReading } from './pulses.js';
 
-/** Highest pressure of the usual cuff, mmHg; an artery still open there is told as incompressible. Common practice. */
-export const HIGHEST_CUFF = 300;
 
 export type CuffReadings = Partial<Record<PressureSite, Partial<Record<Side, number | 'incompressible'>>>>;
 
@@ -23,7 +21,7 @@ export function readCuffs(
       sites.find(({ place }) => place.site === site && place.side === side)!;
     const put = (site: PressureSite, value: number): void => {
       const whole = Math.max(0, Math.round(value));
-      (out[site] ??= {})[side] = whole >= HIGHEST_CUFF ? 'incompressible' : whole;
+      (out[site] ??= {})[side] = whole >= HIGHEST_PRESSURE ? 'incompressible' : whole;
     };
     put('brachial', at('brachial').cuff);
     put('radial', at('radial').cuff);

@@ -1,5 +1,5 @@
 import { LISTENING_PLACES, PULSE_PLACES, type PulseSiteId } from '../../anatomy/index.js';
-import type { Examination, Grade } from '../../examination/index.js';
+import { type Examination, type Grade, HIGHEST_PRESSURE } from '../../examination/index.js';
 import { between, type Chance, chanceOf, happens, pick, scatter } from './chance.js';
 
 /** How often each true pulse is reported as each. */
@@ -81,7 +81,7 @@ type Sides = Record<string, Record<string, unknown> | undefined> | undefined;
 
 function blur(value: unknown, chance: Chance, share: number): unknown {
   if (typeof value !== 'number' || value === 0) return value;
-  return Math.max(1, Math.round(value * (1 + share * scatter(chance))));
+  return Math.min(HIGHEST_PRESSURE, Math.max(1, Math.round(value * (1 + share * scatter(chance)))));
 }
 
 function blurCuffs(part: unknown, chance: Chance, share: number): void {
