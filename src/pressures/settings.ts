@@ -54,7 +54,10 @@ export const DEFAULT_PRESSURE_SETTINGS: PressureSettings = {
   threat: 'gvg-2019',
 };
 
-/** Settings with the defaults filled in. */
-export function pressureSettings(settings: Partial<PressureSettings> = {}): PressureSettings {
-  return { ...DEFAULT_PRESSURE_SETTINGS, ...settings };
+/** Settings with the defaults filled in, also where a setting is `undefined`. */
+export function pressureSettings(
+  settings: { readonly [S in keyof PressureSettings]?: PressureSettings[S] | undefined } = {},
+): PressureSettings {
+  const chosen = Object.entries(settings).filter(([, value]) => value !== undefined);
+  return { ...DEFAULT_PRESSURE_SETTINGS, ...Object.fromEntries(chosen) };
 }

@@ -1,4 +1,4 @@
-import { css, html, svg, type TemplateResult } from 'lit';
+import { css, html, noChange, svg, type TemplateResult } from 'lit';
 import { FIST_SECONDS, releasedArtery } from '../../bedside/index.js';
 import { PALM, PALM_BOX, palmTransform } from '../../drawing/bedside-figures.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
@@ -119,7 +119,7 @@ export function handBody(host: BedsideHost<'hand-arch'>): Body {
       <p class="hint">${words.fist(fist)}</p>
     </div>
     <div class="two">${watches.map(({ artery }) => release(host, artery))}</div>
-    <details class="fold" ?open=${barbeau !== undefined || barbeauReverse !== undefined}>
+    <details class="fold" ?open=${barbeau !== undefined || barbeauReverse !== undefined || noChange}>
       <summary>${words.tracing}</summary>
       <div class="two loose">${tracing('barbeau', barbeau)} ${tracing('barbeauReverse', barbeauReverse)}</div>
     </details>

@@ -3,11 +3,14 @@ import { live } from 'lit/directives/live.js';
 import { typed } from './typed.js';
 import type { Refusal, Typing } from './typing.js';
 
-/** What a person typed as a number; `undefined` for nothing, `null` where it is none. A comma counts as a point. */
+/**
+ * What a person typed as a number; `undefined` for nothing, `null` where it is none. A comma counts as a point, and the text may
+ * end in it, as a number does on its way.
+ */
 export function typedNumber(text: string): number | undefined | null {
   const plain = text.trim().replace(',', '.');
   if (plain === '') return undefined;
-  return /^\d+(\.\d+)?$|^\.\d+$/.test(plain) ? Number(plain) : null;
+  return /^\d+(\.\d*)?$|^\.\d+$/.test(plain) ? Number(plain) : null;
 }
 
 export interface NumberField {

@@ -1,24 +1,13 @@
 import type { PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import {
-  emptyExamination,
-  type Examination,
-  type Fault,
-  isEmptyRecord,
-  type Parsed,
-} from '../../examination/index.js';
+import { emptyExamination, type Examination, type Fault, isEmptyRecord } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { FormControl } from './form-control.js';
 import type { Later } from './later.js';
-import { faultsIn, hold, isLost, sameHeld } from './record-value.js';
+import { faultsIn, hold, isLost, type RecordReader, sameHeld } from './record-value.js';
 import { type RecordChangeEvent, RecordStore } from './record-store.js';
 import { RovingToolbar } from './roving-toolbar.js';
 import { UnreadNotice } from './unread-notice.js';
-
-/** What reads a record, in a chunk of its own where the first paint does not need it. */
-export interface RecordReader {
-  parseExaminationText(text: string): Parsed<Examination>;
-}
 
 /**
  * What a record control holds: `empty` and `readable` records can be edited; a `waiting` one is read as soon as the code for it

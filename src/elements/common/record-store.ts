@@ -9,6 +9,7 @@ import {
   startHistory,
   undo,
 } from '../../examination/index.js';
+import { alreadyRead } from './given-record.js';
 import { type Held, readable, type Reader, reread, sameHeld, textOf } from './record-value.js';
 
 /** A field that a person is typing in: all its edits are one step. */
@@ -41,7 +42,7 @@ export class RecordStore extends EventTarget {
   /** The record; an empty one while what was given is not read. */
   get examination(): Examination {
     const { held } = this;
-    return held.state === 'readable' ? held.value : BLANK;
+    return alreadyRead(held.state === 'readable' ? held.value : BLANK);
   }
 
   /** The text that a form submits. */

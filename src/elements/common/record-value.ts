@@ -1,4 +1,4 @@
-import { type Fault, type Parsed, show } from '../../examination/index.js';
+import { type Examination, type Fault, type Parsed, show } from '../../examination/index.js';
 
 /** What a host wrote into a control. `text` is what a form submits; `undefined` where JSON cannot say it, as for a cycle. */
 export interface Given {
@@ -16,6 +16,11 @@ export type Held<T> =
   | { readonly state: 'readable'; readonly value: T }
   | { readonly state: 'waiting'; readonly given: Given }
   | { readonly state: 'sealed'; readonly given: Given; readonly faults: readonly Fault[] };
+
+/** What reads a record, in a chunk of its own where the first paint does not need it. */
+export interface RecordReader {
+  parseExaminationText(text: string): Parsed<Examination>;
+}
 
 /** Reads a text. Never throws. */
 export type Reader<T> = (text: string) => Parsed<T>;

@@ -1,4 +1,4 @@
-import { css, html, nothing, type TemplateResult } from 'lit';
+import { css, html, noChange, nothing, type TemplateResult } from 'lit';
 import { SIDES, type Side } from '../../anatomy/index.js';
 import type { PartMessages } from '../../locale/parts.js';
 import { choices } from './choices.js';
@@ -62,7 +62,7 @@ function group(
     })}
   </div>`;
   if (!foldable) return grid;
-  return html`<details class="fold" ?open=${!folded}>
+  return html`<details class="fold" ?open=${!folded || noChange}>
     <summary>${heading}</summary>
     ${grid}
   </details>`;

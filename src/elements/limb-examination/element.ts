@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { SIDES } from '../../anatomy/index.js';
 import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../bedside/index.js';
@@ -22,7 +22,8 @@ import { ICONS } from '../common/icons.js';
 import { Later } from '../common/later.js';
 import { languageAt } from '../common/language.js';
 import { partStyles } from '../common/part-styles.js';
-import { RecordElement, type RecordReader } from '../common/record-element.js';
+import { RecordElement } from '../common/record-element.js';
+import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { partEvents } from './part-events.js';
@@ -180,7 +181,7 @@ export class LimbExamination extends RecordElement {
           ></limb-history>
           <details
             class="fold"
-            ?open=${Object.keys(examination.context ?? {}).some((key) => !/Claudication$/.test(key))}
+            ?open=${Object.keys(examination.context ?? {}).some((key) => !/Claudication$/.test(key)) || noChange}
           >
             <summary>${this.parts.context.title}</summary>
             <limb-context

@@ -172,6 +172,11 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     };
   }
 
+  #refillSaid(refill: number): TemplateResult {
+    const { code, limit } = readRefill(refill, this.age);
+    return html`<span class="hint">${this.words.inspection.refillSaid[code](limit)}</span>`;
+  }
+
   /** The refill time with the limit it is held against. */
   #refill(kind: Kind): SidedRow {
     const { inspection: words } = this.words;
@@ -181,9 +186,8 @@ export class LimbInspectionElement extends PartElement<Inspection> {
       how: words.refillHow,
       cell: (side) => {
         const { refill } = this.#found(kind, side);
-        if (refill === undefined) return row.cell(side);
-        const { code, limit } = readRefill(refill, this.age);
-        return html`${row.cell(side)} <span class="hint">${words.refillSaid[code](limit)}</span>`;
+        // The same template with and without a number, or the field would be made anew under the hand that types it.
+        return html`${row.cell(side)} ${refill === undefined ? nothing : this.#refillSaid(refill)}`;
       },
     };
   }

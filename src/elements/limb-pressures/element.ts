@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, noChange, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
 import { SIDES, type Side } from '../../anatomy/index.js';
@@ -249,7 +249,7 @@ export class LimbPressures extends PartElement<Pressures> {
 
   #fold(heading: string, rows: readonly Row[], reading: PressureReading): TemplateResult {
     const has = rows.some((row) => SIDES.some((side) => this.#at(row, side) !== undefined));
-    return html`<details class="fold" ?open=${has}>
+    return html`<details class="fold" ?open=${has || noChange}>
       <summary>${heading}</summary>
       <div class="narrow">${this.#table(rows, reading)}</div>
     </details>`;
@@ -258,7 +258,7 @@ export class LimbPressures extends PartElement<Pressures> {
   #exercise(reading: PressureReading): TemplateResult {
     const { pressures: words } = this.words;
     const after = this.value?.afterExercise;
-    return html`<details class="fold" ?open=${after !== undefined}>
+    return html`<details class="fold" ?open=${after !== undefined || noChange}>
       <summary>${words.afterExercise}</summary>
       <div class="narrow">${this.#table(EXERCISE, reading)}</div>
       <div class="walk">

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
 import { SIDES, type Side } from '../../anatomy/index.js';
@@ -126,7 +126,7 @@ export class LimbStaging extends PartElement<Staging> {
                 ...(wifi.risk ? [words.risk(wifi.risk)] : []),
                 ...(wifi.benefit ? [words.benefit(wifi.benefit)] : []),
               ])}
-              <details class="own" ?open=${graded}>
+              <details class="own" ?open=${graded || noChange}>
                 <summary>${words.grades}</summary>
                 <div class="grades">${grades}</div>
               </details>`
@@ -214,7 +214,7 @@ export class LimbStaging extends PartElement<Staging> {
             };
       this.replace(patchAt(this.value, path, next));
     };
-    return html`<details class="own" ?open=${overrule !== undefined}>
+    return html`<details class="own" ?open=${overrule !== undefined || noChange}>
       <summary>${words.set}</summary>
       <div class="row">
         ${selectField({

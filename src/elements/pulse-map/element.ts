@@ -1,15 +1,17 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { type Place, placeFromKey, type PlaceKey, placeKey, PULSE_PLACES } from '../../anatomy/index.js';
-import type { View } from '../../drawing/index.js';
+import { type View, VIEWS } from '../../drawing/index.js';
 import { type Examination, setFields, unstatedPlaces } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
+import { GivenRecord } from '../common/given-record.js';
 import { glyphStyles } from '../common/glyph.js';
 import { LabelClickController } from '../common/label-click.js';
 import { type Later, LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
-import { RecordElement, type RecordReader } from '../common/record-element.js';
+import { RecordElement } from '../common/record-element.js';
+import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { TrailingController } from '../common/trailing.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -77,7 +79,10 @@ export class PulseMap extends RecordElement {
 
   /** Whether the record is shown as figure or as table. */
   @property({ reflect: true }) display: 'figure' | 'table' = 'figure';
-  /** An earlier record whose findings are shown beside each site, changes stressed. */
+  /**
+   * An earlier record whose findings are shown beside each site, changes stressed. One that cannot be read, such as one of a later
+   * version, is said to be so, and nothing is compared.
+   */
   @property({ attribute: false }) compare: Examination | null = null;
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
   @property({ reflect: true }) view: View | 'auto' = 'auto';
@@ -104,6 +109,7 @@ export class PulseMap extends RecordElement {
   readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
   readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
   readonly #figures = new FigureViews();
+  readonly #compared = new GivenRecord(later);
   readonly #sheet = new SheetController(this);
   readonly #reading = new TrailingController(this, () => this.examination);
   readonly #later = new LaterController(
@@ -157,7 +163,13 @@ export class PulseMap extends RecordElement {
 
   /** Whether there is something to show of what is fetched after the first paint. */
   get #showsLater(): boolean {
-    return this.#asksForLater || this.recordState !== 'empty';
+    return this.#asksForLater || this.recordState !== 'empty' || (this.compare !== null && !this.#earlier);
+  }
+
+  /** The earlier record, where it was read. */
+  get #earlier(): Examination | undefined {
+    const held = this.compare ? this.#compared.held(this.compare) : undefined;
+    return held?.state === 'readable' ? held.value : undefined;
   }
 
   get #asksForLater(): boolean {
@@ -200,7 +212,10 @@ export class PulseMap extends RecordElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    const { shown, now } = this.#session;
+    const { shown, now, chosenView } = this.#session;
+    if (changed.has('view') && this.view !== chosenView)
+      // eslint-disable-next-line no-console -- a mistake of the page, told where its developer looks
+      console.warn(`pulse-map: found view="${this.view}", expected auto, ${VIEWS.join(', ')}; shown as auto`);
     const active = placeFromKey(now.active);
     if (!active || !shown.includes(active)) this.#session.change({ active: placeKey(shown[0] as Place) });
     if (!this.editable) {
@@ -233,7 +248,7 @@ export class PulseMap extends RecordElement {
         <div>
           ${this.display === 'table' ? this.#table() : renderSurface(view, now, this.#hand, this.#keys)}
           ${renderStatus(now.said, stated, total, examination.scale, words)}
-          ${this.compare ? html`<p class="legend">${words.map.earlier(words.map.when(this.compare.examinedAt))}</p>` : nothing}
+          ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
           ${this.#skin.list()}
           ${renderOnsetAndDelays(examination, this.editable, words, (fields) => this.#session.edit(setFields(examination, fields)))}
           ${renderLimbActs(this.editable, words, this.#recorder)}
@@ -270,7 +285,7 @@ export class PulseMap extends RecordElement {
         around: aroundFigure(width),
         examination,
         read: this.#reading.value,
-        earlier: this.compare ?? undefined,
+        earlier: this.#earlier,
         painting: brush && { keys: painted, step: brush },
         words,
       },
@@ -281,7 +296,8 @@ export class PulseMap extends RecordElement {
   /** The sheet of paper, while one prints. */
   #printed(): TemplateResult | typeof nothing {
     const { examination, words, lang } = this;
-    const view = this.view === 'auto' ? 'whole' : this.view;
+    const { chosenView } = this.#session;
+    const view = chosenView === 'auto' ? 'whole' : chosenView;
     return this.#sheet.template((frame) => {
       this.#reading.value = examination;
       return {
@@ -316,7 +332,7 @@ export class PulseMap extends RecordElement {
   #table(): TemplateResult | undefined {
     const { examination, editable, words } = this;
     return later.part?.renderTable(
-      { examination, earlier: this.compare ?? undefined, editable, words },
+      { examination, earlier: this.#earlier, editable, words },
       { recorder: this.#recorder, chooser: this.#chooser },
     );
   }

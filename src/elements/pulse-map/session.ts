@@ -1,6 +1,6 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
-import { placesIn, travel, type View } from '../../drawing/index.js';
+import { placesIn, travel, type View, VIEWS } from '../../drawing/index.js';
 import type { Examination, ScaleStep } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { RecordStore } from '../common/record-store.js';
@@ -136,10 +136,15 @@ export class Session implements ReactiveController {
     return cropShown(this.now.crop, this.width);
   }
 
+  /** The view that the page asks for; `auto` for a word that is none. */
+  get chosenView(): View | 'auto' {
+    return VIEWS.find((view) => view === this.element.view) ?? 'auto';
+  }
+
   /** What of the body is shown. */
   get view(): View {
-    const { view } = this.element;
-    if (view !== 'auto') return view;
+    const { chosenView } = this;
+    if (chosenView !== 'auto') return chosenView;
     return this.narrow ? this.crop : 'whole';
   }
 

@@ -54,7 +54,8 @@ export class Toolbar {
   template(): TemplateResult {
     const { session } = this;
     const { examination, store, editable, narrow, wide, width, words, now } = session;
-    const { view, display } = session.element;
+    const { display } = session.element;
+    const view = session.chosenView;
     const { scale } = examination;
     return renderToolbar(
       {

@@ -5,6 +5,7 @@ import { emptyExamination, type Examination, isEmptyRecord } from '../../examina
 import { readByRule } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { ruleLeads } from '../../statements/index.js';
+import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
@@ -25,7 +26,7 @@ import { readingStyles } from './styles.js';
 export class PulseReading extends LitElement {
   static override styles = [tokenStyles, controlStyles, readingStyles];
 
-  /** The record to read. */
+  /** The record to read. One that cannot be read, such as one of a later version, is said to be so and not interpreted. */
   @property({ attribute: false }) examination: Examination = emptyExamination();
   /** Shows the figures behind the words: levels, causes, weights, the likeliest story. */
   @property({ type: Boolean, reflect: true }) numbers = false;
@@ -35,7 +36,11 @@ export class PulseReading extends LitElement {
   @property(LANG) override lang = '';
 
   readonly #language = new LanguageController(this);
-  readonly #later = new LaterController(this, reader, () => !isEmptyRecord(this.examination));
+  readonly #given = new GivenRecord(reader);
+  readonly #later = new LaterController(this, reader, () => {
+    const held = this.#given.held(this.examination);
+    return held.state === 'waiting' || (held.state === 'readable' && !isEmptyRecord(held.value));
+  });
 
   /** Where there is something to read, the first thing painted is the whole reading. */
   protected override scheduleUpdate(): void | Promise<void> {
@@ -61,7 +66,13 @@ export class PulseReading extends LitElement {
 
   /** The reading; the bedside rule's sentences alone while the rest is on its way. */
   #said(words: Messages): TemplateResult | undefined {
-    const { examination, numbers, brief } = this;
+    const { numbers, brief } = this;
+    const held = this.#given.held(this.examination);
+    if (held.state !== 'readable')
+      return html`<section>
+        <p role="status">${held.state === 'waiting' ? words.form.waiting : words.form.sealed}</p>
+      </section>`;
+    const examination = held.value;
     if (isEmptyRecord(examination)) return undefined;
     if (!reader.part)
       return html`<section>

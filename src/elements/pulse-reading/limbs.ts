@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
 import { drawnRecord } from '../../drawing/index.js';
-import type { Examination } from '../../examination/index.js';
+import { type Examination, parseExaminationText } from '../../examination/index.js';
 import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import {
@@ -25,7 +25,7 @@ import {
   numbersSection,
 } from './sections.js';
 
-export { drawnRecord };
+export { drawnRecord, parseExaminationText };
 
 export const limbStyles = [glyphStyles, limbLineStyles];
 

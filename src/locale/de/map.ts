@@ -121,6 +121,8 @@ export const map: MapWords = {
       : '',
   earlierFinding: (said) => `früher: ${said}`,
   earlier: (when) => `Klein neben jeder Stelle: die frühere Aufzeichnung${when && ` vom ${when}`}.`,
+  earlierUnread:
+    'Die frühere Aufzeichnung stammt aus einer Version, die hier nicht angezeigt werden kann; verglichen wird nichts.',
   sameAsOther: (side) => `Wie ${anatomy.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Ganze Extremitäten',
   fillLimb: (limb: Limb) => `${sentence(atLimb[limbKey(limb)])} den Rest wie auf der anderen Seite`,

@@ -130,6 +130,8 @@ export const map = {
       : '',
   earlierFinding: (said: string) => `earlier: ${said}`,
   earlier: (when: string) => `Small beside each site: the earlier record${when && `, ${when}`}.`,
+  earlierUnread:
+    'The earlier record was made by a version that cannot be shown here, so nothing is compared.',
   sameAsOther: (side: Side) => `Same as ${anatomy.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Whole limbs',
   fillLimb: (limb: Limb) => `Rest of ${anatomy.limbs[limbKey(limb)]} as on the other side`,

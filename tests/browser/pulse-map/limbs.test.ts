@@ -3,7 +3,7 @@ import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { VIEWS } from '../../../src/drawing/index.js';
 import { restNormal } from '../../../src/examination/index.js';
 import { examined } from '../../tools/examinations.js';
-import { click } from '../../tools/real-input.js';
+import { click, consoleOf } from '../../tools/real-input.js';
 import { choose, chooser, openMap, openSite, saidAll, saidAt, settled, site, status } from '../tools/map.js';
 import { allByRole, byRole, nameOf, readableText } from '../tools/perceive.js';
 
@@ -126,6 +126,28 @@ describe('the views', () => {
   });
 });
 
+describe('a view by a word that is none', () => {
+  it('is shown as the automatic one, with a warning that lists the words', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'absent' }) });
+    for (const view of ['legs left', 'bogus', '']) {
+      const said = await consoleOf(async () => {
+        map.view = view as never;
+        await settled(map);
+      });
+      expect(said).to.have.length(1);
+      expect(said[0]).to.include(`found view="${view}", expected auto, whole, arms`);
+      expect(saidAt(map, 'left femoral')).to.equal('0, absent');
+      expect(map.toSVG()).to.include('Block');
+    }
+    const said = await consoleOf(async () => {
+      map.view = 'legs';
+      await settled(map);
+    });
+    expect(said).to.deep.equal([]);
+    expect(allByRole(map, 'button', /^Left radial: /)).to.have.length(0);
+  });
+});
+
 describe('an earlier record beside the present one', () => {
   it('is told at every site, with what changed', async () => {
     const map = await openMap({
@@ -141,6 +163,21 @@ describe('an earlier record beside the present one', () => {
     expect(saidAt(map, 'left popliteal')).to.equal('not examined');
     expect(readableText(map)).to.include('absent, was normal');
     expect(readableText(map)).to.include('the earlier record, 5 January 2026');
+  });
+
+  it('of a later version is not compared, and said to be none that can be shown', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'absent' }) });
+    for (const wrong of [{ format: 'pulse-map/2' }, { pulses: 7 }]) {
+      map.compare = { ...examined({ 'left femoral': 'normal' }), ...wrong } as never;
+      await settled(map);
+      expect(saidAt(map, 'left femoral')).to.equal('0, absent');
+      expect(readableText(map)).to.include(
+        'The earlier record was made by a version that cannot be shown here',
+      );
+    }
+    map.compare = examined({ 'left femoral': 'normal' });
+    await settled(map);
+    expect(saidAt(map, 'left femoral')).to.equal('0, absent; earlier: 2, normal');
   });
 
   it('is never part of the value, nor changed', async () => {

@@ -83,6 +83,25 @@ describe('pulse-reading', () => {
     expect(asked).to.deep.equal(['left popliteal']);
   });
 
+  it('reads no record of a later version as one of its own, and nothing that is no record', async () => {
+    for (const given of [
+      { ...records.oneBlock, format: 'pulse-map/2' },
+      { ...records.oneBlock, pulses: 7 },
+      [1],
+      { self: undefined as unknown },
+    ]) {
+      const element = await reading(records.oneBlock);
+      expect(text(element)).to.include('Block between left femoral');
+      element.examination = given as never;
+      await element.updateComplete;
+      expect(text(element)).to.include('made by a version that cannot be shown here');
+      expect(text(element)).not.to.match(/Block|Nothing examined/);
+      element.examination = records.oneBlock;
+      await element.updateComplete;
+      expect(text(element)).to.include('Block between left femoral');
+    }
+  });
+
   it('shows levels, causes and the likeliest story on demand', async () => {
     const element = await reading(records.oneBlock);
     const button = [...(element.shadowRoot?.querySelectorAll('button') ?? [])].find(

@@ -135,6 +135,14 @@ const EXAMPLES: [string, Pressures, 'right' | 'left', number, Band][] = [
   ],
 ];
 
+describe('settings', () => {
+  it('readPressures takes an undefined setting as the default', () => {
+    const pressures = { brachial: { right: 120 }, 'posterior-tibial': { right: 90 } };
+    const settings = { standard: undefined, ankle: undefined } as never;
+    expect(readPressures(pressures, settings)).toEqual(readPressures(pressures));
+  });
+});
+
 describe('ankle index, published and derived worked examples', () => {
   it.each(EXAMPLES)('%s', (_, pressures, side, value, band) => {
     for (const standard of ['2016', '2024'] as const) {

@@ -1,0 +1,73 @@
+import { expect } from '@open-wc/testing';
+import type { PulseMap } from 'pulse-map/elements/pulse-map';
+import { examined } from '../../tools/examinations.js';
+import { press, type } from '../../tools/real-input.js';
+import { choose, eventsOf, openMap, openSite, settled, status } from '../tools/map.js';
+import { allByRole } from '../tools/perceive.js';
+
+async function inForm(): Promise<{ form: HTMLFormElement; map: PulseMap }> {
+  const map = await openMap({ examination: examined({ 'left femoral': 'absent' }) });
+  const form = document.createElement('form');
+  map.name = 'pulses';
+  map.before(form);
+  form.append(map);
+  await settled(map);
+  return { form, map };
+}
+
+const noteOf = (map: PulseMap): string | undefined => map.examination.pulses?.radial?.left?.note;
+
+describe('a note being typed in the chooser', () => {
+  it('is in the value and in the form at every key, spaces on the way kept in the field', async () => {
+    const { form, map } = await inForm();
+    await openSite(map, 'left radial');
+    await choose(map, 'button', 'Add a note');
+    const events = eventsOf(form);
+    const said = status(map);
+    await type('Art ');
+    await settled(map);
+    expect(noteOf(map)).to.equal('Art');
+    await type('line');
+    await settled(map);
+    expect(noteOf(map)).to.equal('Art line');
+    expect(String(new FormData(form).get('pulses'))).to.include('"note":"Art line"');
+    expect(allByRole<HTMLTextAreaElement>(map, 'textbox')[0]?.value).to.equal('Art line');
+    expect(events).to.deep.equal({ input: 7, change: 0 });
+    expect(status(map), 'nothing is spoken over the typing').to.equal(said);
+    await press('Enter');
+    await settled(map);
+    expect(events).to.deep.equal({ input: 7, change: 1 });
+    expect(status(map)).to.include('note: Art line');
+  });
+
+  it('is one step of undo', async () => {
+    const { map } = await inForm();
+    await openSite(map, 'left radial');
+    await choose(map, 'button', 'Add a note');
+    await type('Cold hand');
+    await press('Escape');
+    await settled(map);
+    expect(noteOf(map)).to.equal('Cold hand');
+    map.undo();
+    expect(noteOf(map)).to.equal(undefined);
+    expect(map.store.canUndo).to.equal(false);
+    map.redo();
+    expect(noteOf(map)).to.equal('Cold hand');
+  });
+
+  it('is sent by a submit in the middle of it, and survives removal from the page', async () => {
+    const { form, map } = await inForm();
+    let got: unknown;
+    form.addEventListener('submit', (event) => {
+      event.preventDefault();
+      got = new FormData(form).get('pulses');
+    });
+    await openSite(map, 'left radial');
+    await choose(map, 'button', 'Add a note');
+    await type('Dressing');
+    form.requestSubmit();
+    expect(got).to.include('"note":"Dressing"');
+    map.remove();
+    expect(map.value).to.equal(got);
+  });
+});
