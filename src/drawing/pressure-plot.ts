@@ -1,3 +1,4 @@
+import { scalePoint } from 'd3-scale';
 import { line } from 'd3-shape';
 import { SIDES, type Side } from '../anatomy/index.js';
 import type { Pressures } from '../examination/index.js';
@@ -70,8 +71,9 @@ export function pressurePlot(pressures: Pressures, settings: PressureSettings): 
   const stations = order.filter((station) => measured.has(station) || ALWAYS.includes(station));
   const top = Math.max(150, ...values.flatMap((v) => v.values.map(({ mmHg }) => mmHg)));
   const highest = Math.ceil(top / STEP) * STEP;
-  const x = (station: PlotStation): number =>
-    LEFT + ((RIGHT - LEFT) * stations.indexOf(station)) / (stations.length - 1);
+  const along = scalePoint(stations, [LEFT, RIGHT]);
+  const x = (station: PlotStation): number => along(station) ?? LEFT;
+  // A linear scale of d3 weighs 11 kB for this line.
   const y = (mmHg: number): number => BOTTOM - ((BOTTOM - TOP) * mmHg) / highest;
   const path = line<PlotPoint>(
     (p) => p.x,

@@ -1,4 +1,4 @@
-import { chmodSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -14,6 +14,18 @@ const pkg = JSON.parse(text('package.json')) as {
 describe('the package', () => {
   it('leans on four packages at run time and no more', () => {
     expect(Object.keys(pkg.dependencies).sort()).toEqual(['d3-scale', 'd3-shape', 'lit', 'zod']);
+  });
+
+  it('imports each of them somewhere in its sources', () => {
+    const src = new URL('../../../src/', import.meta.url);
+    const sources = readdirSync(src, { recursive: true, encoding: 'utf8' })
+      .filter((path) => path.endsWith('.ts'))
+      .map((path) => readFileSync(new URL(path, src), 'utf8'))
+      .join('\n');
+    const unused = Object.keys(pkg.dependencies).filter(
+      (name) => !new RegExp(`from '${name}(/|')`).test(sources),
+    );
+    expect(unused).toEqual([]);
   });
 
   it('has a lock file that names no address to download from', () => {
