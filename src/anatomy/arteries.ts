@@ -14,7 +14,7 @@ export interface ArteryDefinition {
 /**
  * Every artery of the tree and the artery it arises from, proximal before distal.
  * Source of the branching: HRA-VCCF vessel table (CC BY 4.0), checked in `tests/unit/anatomy`.
- * The abdominal aorta stands in two parts since the renal arteries divide what a block there means.
+ * The abdominal aorta is split at the renal arteries, since a block means something else above and below them.
  */
 const DEFINITIONS = {
   'ascending-aorta': { occurs: 'midline', from: null },
@@ -70,7 +70,7 @@ export function vesselKey(vessel: Vessel): VesselKey {
   return `${vessel.side} ${vessel.artery}`;
 }
 
-/** The side that belongs to a vessel's name: that of a paired one; an artery of which there is only one goes without. */
+/** The side to name a vessel with; `undefined` for an artery that is not paired. */
 export function sideInName({ artery, side }: Vessel): Side | undefined {
   return ARTERIES[artery].occurs === 'paired' && side !== 'midline' ? side : undefined;
 }
@@ -104,7 +104,7 @@ export function childVessels(vessel: Vessel): Vessel[] {
   });
 }
 
-/** The way of the blood from the heart to this vessel, both ends included. */
+/** The path from the heart to this vessel, inclusive. */
 export function pathTo(vessel: Vessel): Vessel[] {
   const path: Vessel[] = [];
   for (let at: Vessel | undefined = vessel; at; at = parentVessel(at)) path.unshift(at);

@@ -1,7 +1,7 @@
 import type { ArteryId } from './arteries.js';
 import type { LimbKind } from './limbs.js';
 
-/** Levels at which the trouble of a limb can lie, as operators name them. */
+/** Levels of arterial disease, as surgeons name them. */
 export const LEVELS = [
   'central',
   'aorto-iliac',

@@ -8,7 +8,7 @@ import {
   siteDefinition,
 } from './sites.js';
 
-/** What a reading is given for: each arm, each leg, and each side of neck and head. */
+/** The limbs a reading covers: each arm, each leg, and each side of the neck and head. */
 export const LIMB_KINDS = ['leg', 'arm', 'head'] as const;
 export type LimbKind = (typeof LIMB_KINDS)[number];
 export interface Limb {
@@ -23,7 +23,7 @@ export function limbKey(limb: Limb): LimbKey {
   return `${limb.side} ${limb.kind}`;
 }
 
-/** The limb in whose line the pulses of a region are felt: that of the trunk lies on the way to both legs. */
+/** The limb a region's pulses belong to; a pulse of the trunk lies on the way to both legs. */
 const LIMB_OF: Readonly<Record<Region, LimbKind>> = { head: 'head', arm: 'arm', trunk: 'leg', leg: 'leg' };
 
 function stations({ side, kind }: Limb): Place<PulseSiteId>[][] {
@@ -40,8 +40,8 @@ function stations({ side, kind }: Limb): Place<PulseSiteId>[][] {
 const STATIONS = new Map(LIMBS.map((limb) => [limbKey(limb), stations(limb)]));
 
 /**
- * The pulse places of a limb, station by station from the trunk outward. Places at one station are fed by the place before
- * them, each through an artery of its own; there may be any number of them.
+ * The pulse places of a limb, station by station from the trunk outward. The places of one station are fed by the same
+ * place upstream, each through its own artery; a station may hold any number of them.
  */
 export function stationsOf(limb: Limb): readonly (readonly Place<PulseSiteId>[])[] {
   return STATIONS.get(limbKey(limb)) ?? [];

@@ -2,12 +2,12 @@ import { type ArteryId, childVessels, parentVessel, type Vessel, vesselKey, VESS
 import type { Laterality, Side } from './sides.js';
 import { type Place, PULSE_PLACES, type PulseSiteId, siteDefinition, vesselOf } from './sites.js';
 
-/** Which stretch of its artery a piece is: the whole, or the part before or beyond the pulse site on it. */
+/** The part of its artery that a piece covers: all of it, or the part proximal or distal to the pulse site on it. */
 export type Stretch = 'whole' | 'proximal' | 'distal';
 
 /**
- * A piece of artery between two points that can be told from each other at the bedside: an artery is cut where a
- * pulse site lies on it, since a popliteal pulse can be felt above a popliteal block.
+ * A piece of artery that can be distinguished at the bedside: arteries are split at pulse sites, since a popliteal
+ * pulse can be felt proximal to a popliteal occlusion.
  */
 export interface Piece {
   readonly key: PieceKey;
@@ -37,7 +37,7 @@ function cut(vessel: Vessel): Piece[] {
   ];
 }
 
-/** Every piece of the tree; a piece stands after the piece it is fed by. */
+/** Every piece of the tree; each comes after the piece that feeds it. */
 export const PIECES: readonly Piece[] = VESSELS.flatMap(cut);
 
 const BY_KEY = new Map<string, Piece>(PIECES.map((piece) => [piece.key, piece]));
@@ -69,14 +69,14 @@ export function fedPieces(piece: Piece): Piece[] {
   return childVessels(piece).flatMap((child) => piecesOf(child).slice(0, 1));
 }
 
-/** The piece that ends at a pulse site: what is felt there came through it. */
+/** The piece that ends at a pulse site. */
 export function pieceAbove(place: Place<PulseSiteId>): Piece {
   const found = piecesOf(vesselOf(place)).find((piece) => piece.endsAt === place.site);
   if (!found) throw new RangeError(`no artery carries a pulse site "${place.side} ${place.site}"`);
   return found;
 }
 
-/** The pieces from the heart to this one, both ends included. */
+/** The pieces from the heart to this one, inclusive. */
 export function piecesTo(piece: Piece): Piece[] {
   const path: Piece[] = [];
   for (let at: Piece | undefined = piece; at; at = feedingPiece(at)) path.unshift(at);

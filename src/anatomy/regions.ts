@@ -22,16 +22,16 @@ export interface SkinName {
   readonly to?: SkinName['region'];
 }
 
-/** How far from the skin a point still belongs to it, in figure units. */
+/** Maximum distance of a point from the skin, in figure units. */
 const NEAR_SKIN = 24;
-/** A region is named when it holds this share of the mark, or the mark covers this share of it. */
+/** A region is named when it holds at least SHARE of the mark, or the mark covers at least COVERED of it. */
 const SHARE = 0.2;
 const COVERED = 0.5;
-/** More regions of one limb than this are named by the first and the last. */
+/** Above this number the regions of one limb are named by the first and the last. */
 const MOST_NAMES = 3;
-/** Points this near to the midline, on average, are said to lie in it, in figure units. */
+/** Points with a mean distance below this are in the midline, in figure units. */
 const MIDLINE = 20;
-/** A mark that spreads over more of a long region than this has no third. */
+/** A mark that covers more of a long region than this is not assigned to a third. */
 const ONE_THIRD = 0.6;
 /** Samples along the longer edge of an area, and figure units between samples of a line, at most. */
 const GRID = 16;
@@ -109,7 +109,7 @@ export function regionAt(point: SurfacePoint): SkinPlace | undefined {
   const side = sideOfPoint(point);
   const left = side === 'left' ? point : mirrorPoint(point);
   const within = SKIN_REGION_IDS.filter((region) => contains(SKIN_REGIONS[region].strip, left));
-  // Toes lie over one another: there the nearest middle line decides. Off the skin it is the nearest edge.
+  // Toes overlap, so the nearest middle line decides; off the skin, the nearest edge.
   const distance = (region: SkinRegionId): number => {
     const { strip } = SKIN_REGIONS[region];
     return within.length
@@ -203,7 +203,7 @@ function tally(samples: readonly SurfacePoint[], form: MarkForm): Tally[] {
   return all;
 }
 
-/** Three toes and more are "toes", and fingers likewise. */
+/** Merges three or more toes into "toes", and fingers likewise. */
 function mergeDigits(all: readonly Tally[]): Tally[] {
   const rows = new Map<string, Tally[]>();
   for (const one of all) {
@@ -227,7 +227,7 @@ function named({ region, side, along }: Tally): SkinName {
   return { region, side, third: THIRDS[Math.min(2, Math.floor(mean * 3))] as (typeof THIRDS)[number] };
 }
 
-/** Where a region stands from the heart outward. */
+/** Order of a region from the heart outward. */
 function rank({ region }: { region: SkinName['region'] }): number {
   return region === 'toes' ? 99 : SKIN_REGION_IDS.indexOf(region === 'fingers' ? 'little-finger' : region);
 }
@@ -263,7 +263,7 @@ export function regionsOf(points: readonly SurfacePoint[], form: MarkForm): Skin
 const SHAPE = 0.62;
 
 /**
- * The mark put on a region by someone who does not draw: most of the region, a line across its middle, or one along it.
+ * The default mark for a region chosen from a list: most of the region, a line across its middle, or one along it.
  * @returns points in figure units
  */
 export function regionShape(place: SkinPlace, form: MarkForm): SurfacePoint[] {
@@ -283,7 +283,7 @@ export function regionShape(place: SkinPlace, form: MarkForm): SurfacePoint[] {
   }
   const [outer, inner] = [middleOf(whole.slice(0, half)), middleOf(whole.slice(half))];
   const centre = between(outer, inner);
-  // Toes lie over one another, so a line across one ends within it.
+  // Toes overlap, so a line across one ends inside it.
   if (form === 'across') return [outer, inner].map((end) => on(between(centre, end, row ? SHAPE : 1)));
   return whole.map((point) => on(between(centre, point, SHAPE)));
 }

@@ -6,7 +6,7 @@ export type Side = (typeof SIDES)[number];
 export const LATERALITIES = ['right', 'left', 'midline'] as const;
 export type Laterality = (typeof LATERALITIES)[number];
 
-/** The other side; the midline mirrors to itself. */
+/** The opposite side; the midline maps to itself. */
 export function oppositeSide<L extends Laterality>(side: L): L {
   if (side === 'midline') return side;
   return (side === 'right' ? 'left' : 'right') as L;

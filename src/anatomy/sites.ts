@@ -14,11 +14,11 @@ import type { Laterality } from './sides.js';
 export const REGIONS = ['head', 'arm', 'trunk', 'leg'] as const;
 export type Region = (typeof REGIONS)[number];
 
-/** Where the label of a site stands on the whole figure, where that differs from the habit of its region. */
+/** Position of a site's label on the whole figure, where it differs from the default of its region. */
 export interface SiteLabel {
-  /** The labels among which it is moved apart: above the hand, between arm and trunk, or below the hand. */
+  /** The group of labels it is spread with: above the hand, between arm and trunk, or below the hand. */
   readonly group?: 'upper' | 'inner' | 'lower';
-  /** Figure units right of the axis on the patient's left; `over` and `under` stand at the site. */
+  /** Figure units right of the axis on the patient's left; `over` and `under` are at the site. */
   readonly lane?: number | 'over' | 'under';
   /** How far above its site the label stands, in figure units; below it when negative. */
   readonly rise?: number;
@@ -33,15 +33,15 @@ interface SiteRow {
   readonly felt?: true;
   /** One listens here for a bruit. */
   readonly heard?: true;
-  /** Sites of one row are beside each other for the arrow keys, as are all that follow the same site downstream. */
+  /** Arrow keys treat sites with the same row as neighbours, as well as all sites fed by the same site. */
   readonly row?: 'neck' | 'waist';
   readonly label?: SiteLabel;
 }
 
 /**
- * Every site, in the order of examination: from the trunk outward, head and arms before the legs. All else is derived from
- * this table: lists, the record's fields, the stations of a limb, the travel of the arrow keys, the places of labels.
- * Names, landmarks and techniques are words and live in the locale.
+ * Every site, in the order of examination: from the trunk outward, head and arms before the legs. Lists, the record's
+ * fields, the stations of a limb, arrow-key navigation and label positions are derived from this table.
+ * Names and techniques are words and live in the locale.
  */
 // prettier-ignore
 const SITES = {
@@ -72,7 +72,7 @@ export type ListeningSiteId = SitesWhere<{ heard: true }>;
 /** Sites of which there is one, in the midline. */
 export type MidlineSiteId = SitesWhere<{ artery: MidlineArteryId }>;
 
-/** A row of the table of sites, with the sides on which the site exists: those of its artery. */
+/** A row of the table of sites, with the occurrence of its artery. */
 export interface SiteDefinition extends SiteRow {
   readonly occurs: Occurrence;
 }
@@ -84,7 +84,7 @@ const DEFINITIONS = Object.fromEntries(
   SITE_IDS.map((site) => [site, { ...SITES[site], occurs: ARTERIES[SITES[site].artery].occurs }]),
 ) as Readonly<Record<SiteId, SiteDefinition>>;
 
-/** Where a site lies, and whether it is felt, heard or both. */
+/** The definition of a site: its location, and whether it is felt, heard or both. */
 export function siteDefinition(site: SiteId): SiteDefinition {
   return DEFINITIONS[site];
 }
@@ -145,13 +145,13 @@ export function vesselOf({ site, side }: Place): Vessel {
 const WAYS = new Map(PLACES.map((place) => [place, pathTo(vesselOf(place)).map(vesselKey)]));
 const wayTo = (place: Place): readonly string[] => WAYS.get(place) ?? pathTo(vesselOf(place)).map(vesselKey);
 
-/** How far from the heart a place lies on the way that leads to `place`: whole vessels, then the fraction of its own. */
+/** Depth of a place on a path: the number of vessels before its own, plus the fraction along its own; -1 off the path. */
 function depthOnWay(other: Place, way: readonly string[]): number {
   const vessels = way.indexOf(vesselKey(vesselOf(other)));
   return vessels < 0 ? -1 : vessels + siteDefinition(other.site).at;
 }
 
-/** The places that the blood passes on its way from the heart to this one, nearest to the heart first; itself not counted. */
+/** The places upstream of this one, nearest to the heart first. */
 export function placesUpstream<P extends Place>(place: Place, among: readonly P[]): P[] {
   const way = wayTo(place);
   const own = depthOnWay(place, way);

@@ -2,7 +2,7 @@ import { AXIS } from './figure-box.js';
 import { LATERALITIES, type Laterality, type Side, SIDES } from './sides.js';
 
 /*
- * The skin as the record knows it, in units of the figure's box. What a point is called is part of the record's form and does
+ * The skin as the record knows it, in units of the figure's box. The region names are part of the record's format and do
  * not change with the drawing.
  */
 
@@ -20,7 +20,7 @@ interface Region {
   readonly strip: readonly SurfacePoint[];
   /** Long enough to be told apart as upper, mid and lower. */
   readonly long?: true;
-  /** What a finger or toe is called together with its neighbours. */
+  /** The name for several fingers or toes. */
   readonly row?: 'fingers' | 'toes';
 }
 
@@ -259,7 +259,7 @@ export const SKIN_PLACES: readonly SkinPlace[] = SKIN_REGION_IDS.flatMap((region
   (SKIN_REGIONS[region].of === 'trunk' ? LATERALITIES : SIDES).map((side) => ({ region, side })),
 );
 
-/** A point seen from the other side. */
+/** The mirror image of a point. */
 export function mirrorPoint([x, y]: SurfacePoint): SurfacePoint {
   return [2 * AXIS - x, y];
 }

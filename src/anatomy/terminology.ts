@@ -86,7 +86,7 @@ export const ARTERY_CODES: Readonly<Record<ArteryId, ArteryCodes>> = {
   'plantar-arch': { fma: 'FMA:43942', snomed: { structure: '83018002' } },
 };
 
-/** The base addresses by which codings name their terminology. */
+/** The URIs that identify each terminology in a coding. */
 export const CODE_SYSTEMS = {
   uberon: 'http://purl.obolibrary.org/obo/uberon.owl',
   fma: 'http://purl.org/sig/ont/fma.owl',

@@ -12,7 +12,7 @@ import {
 const MAVERAKIS = 'Maverakis E et al., J Autoimmun 2014;48-49:60-65, doi:10.1016/j.jaut.2014.01.020';
 const LABORATORY = `vascular laboratory texts, digital temperature recovery (${MEMORY})`;
 
-/** Beyond which time rewarming is slow, in minutes. */
+/** Rewarming takes longer than this in an abnormal hand, in minutes. */
 const limits: Limits = {
   unit: 'min',
   usual: 20,
@@ -22,14 +22,14 @@ const limits: Limits = {
   ],
 };
 
-/** Within which time a finger is usually warm again, in minutes, and the usual cold challenge. */
+/** Usual rewarming time of a finger, in minutes, and the usual cold challenge. */
 export const USUAL_REWARMING = { value: 10, source: LABORATORY } as const;
 export const COLD_CHALLENGE = {
   celsius: 15,
   seconds: 60,
   source: `rheumatology practice (${MEMORY})`,
 } as const;
-/** Colours an attack passes through, in order; white and blue are the least that counts. */
+/** Colours of an attack, in order; white and blue are the minimum that counts. */
 export const COLD_PHASES = { value: ['white', 'blue', 'red'], source: MAVERAKIS } as const;
 
 function pace(minutes: number, limit: number): 'slow' | 'between' | 'usual' {
@@ -37,7 +37,7 @@ function pace(minutes: number, limit: number): 'slow' | 'between' | 'usual' {
   return minutes > USUAL_REWARMING.value ? 'between' : 'usual';
 }
 
-/** The hand is cooled: which colours follow, when, and how long until it is warm again. */
+/** Cold provocation: the colours that follow, their times, and the rewarming time. */
 export const coldProvocation: BedsideTest<'cold-provocation'> = {
   id: 'cold-provocation',
   eponym: 'Raynaud',

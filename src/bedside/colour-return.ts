@@ -9,7 +9,7 @@ import {
   PRACTICE,
 } from './test.js';
 
-/** From which time on the return of colour is prolonged, in seconds. */
+/** Colour return is prolonged from this time on, in seconds. */
 const limits: Limits = {
   unit: 's',
   usual: 15,
@@ -19,14 +19,14 @@ const limits: Limits = {
   ],
 };
 
-/** About the usual time, and beyond which it is severe, in seconds. */
+/** The usual time, and the time above which it is severe, in seconds. */
 export const USUAL_RETURN = { value: 10, source: "Bates' Guide type teaching" } as const;
 export const SEVERE_RETURN = {
   value: 40,
   source: `Fairbairn JF, Juergens JL, Spittell JA, Peripheral Vascular Diseases (${MEMORY})`,
 } as const;
 
-/** After raising, the leg is lowered: time until the sole is pink again. */
+/** Time until the sole is pink again after the raised leg is lowered. */
 export const colourReturn: BedsideTest<'colour-return'> = {
   id: 'colour-return',
   eponym: 'Buerger',

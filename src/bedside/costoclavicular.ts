@@ -1,7 +1,7 @@
 import { NORD, PLEWA, rates, RAYAN, readPosition } from './outlet.js';
 import { type BedsideTest, NOT_DONE } from './test.js';
 
-/** How long the position is held, in seconds. */
+/** Duration of the position, in seconds. */
 export const COSTOCLAVICULAR_HOLD = { value: 30, source: PLEWA } as const;
 
 /** Shoulders drawn back and down, as a soldier stands. */

@@ -1,6 +1,6 @@
 import { type BedsideTest, INCOMPLETE, limitFor, type Limits, NOT_DONE, PRACTICE } from './test.js';
 
-/** How long the foot must hang before its absence means something, in seconds. */
+/** How long the foot must hang before a missing rubor means anything, in seconds. */
 const limits: Limits = {
   unit: 's',
   usual: 120,

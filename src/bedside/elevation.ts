@@ -3,7 +3,7 @@ import { INCOMPLETE, limitFor, type Limits, NOT_DONE, PRACTICE } from './test.js
 
 const BROWSE = "Browse's Introduction to the Symptoms and Signs of Surgical Disease, 4th ed., p. 175";
 
-/** Below which angle pallor means severe ischaemia. Sources differ; the one used is kept with the result. */
+/** Pallor below this angle means severe ischaemia. Sources differ; the result stores the limit that was used. */
 const limits: Limits = {
   unit: 'deg',
   usual: 20,
@@ -14,11 +14,11 @@ const limits: Limits = {
   ],
 };
 
-/** Angles at which an ischaemic leg pales, and the one at which a normal leg keeps its colour, in degrees. */
+/** Angles at which an ischaemic leg turns pale, and the angle at which a normal leg keeps its colour, in degrees. */
 export const ISCHAEMIC_ANGLES = { from: 15, to: 30, source: BROWSE } as const;
 export const NORMAL_ANGLE = { value: 90, source: BROWSE } as const;
 
-/** How soon pallor comes, in seconds: within seconds in severe, after two to three minutes in mild disease. */
+/** Time until pallor, in seconds: seconds in severe disease, two to three minutes in mild. */
 export const PALLOR_TIMES = { severeTo: 30, mildFrom: 120, source: PRACTICE } as const;
 
 export type PallorGrade = 0 | 1 | 2 | 3 | 4;
@@ -31,7 +31,7 @@ export const PALLOR_GRADES = {
   source: 'Spittell-type grading, restated by Stephens E, Medscape, peripheral vascular disease',
 } as const;
 
-/** The grade of pallor, 0 (none) to 4 (pale lying level); `undefined` where the measurements don't tell. */
+/** The grade of pallor, 0 (none) to 4 (pale lying level); `undefined` when the measurements do not determine it. */
 export function pallorGrade(result: {
   pallor?: boolean | undefined;
   angle?: number | undefined;
@@ -52,7 +52,7 @@ function pace(seconds: number | undefined): 'within-seconds' | 'minutes' | 'betw
   return seconds >= PALLOR_TIMES.mildFrom ? 'minutes' : 'between';
 }
 
-/** The leg is raised until the sole pales: at which angle, after how long. */
+/** Raises the leg until the sole turns pale, and records the angle and the time. */
 export const elevation: BedsideTest<'elevation'> = {
   id: 'elevation',
   eponym: 'Buerger',

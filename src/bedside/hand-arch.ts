@@ -13,7 +13,7 @@ import {
 const BARBEAU = 'Barbeau GR et al., Am Heart J 2004;147:489-493, doi:10.1016/j.ahj.2003.10.038';
 const EJRUP = 'Ejrup B, Fischer B, Wright IS, Circulation 1966;33:778-780';
 
-/** Within which time the palm must be pink again, in seconds. Published limits run from 5 to 15. */
+/** Upper limit of the palm's refill time, in seconds. Published limits range from 5 to 15. */
 const limits: Limits = {
   unit: 's',
   usual: 9,
@@ -47,7 +47,7 @@ export const BARBEAU_TYPES: Readonly<
 type Released = BedsideResult<'hand-arch'>['radial'];
 
 /**
- * What the colour says about the artery that was let go: pink in time, pink late, or white as long as it was watched.
+ * Verdict on the artery that was released: pink in time, pink late, or white throughout.
  * A palm that stays white means that this artery is blocked (common practice, no source).
  */
 export function releasedArtery(release: Released, chosen?: number): ArteryVerdict | undefined {
@@ -59,7 +59,7 @@ export function releasedArtery(release: Released, chosen?: number): ArteryVerdic
   return over(seconds, option) ? 'slow' : 'patent';
 }
 
-/** Both arteries of the hand are pressed, then one is let go: does the palm turn pink? */
+/** Both arteries of the hand are compressed, then one is released: does the palm turn pink? */
 export const handArch: BedsideTest<'hand-arch'> = {
   id: 'hand-arch',
   eponym: 'Allen',

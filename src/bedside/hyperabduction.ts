@@ -1,7 +1,7 @@
 import { PULSE_LOSS_ANYWHERE, rates, RAYAN, readPosition } from './outlet.js';
 import { type BedsideTest, NOT_DONE } from './test.js';
 
-/** How long the position is held, in seconds. */
+/** Duration of the position, in seconds. */
 export const HYPERABDUCTION_HOLD = { value: 60, source: 'Physiopedia, Wright test' } as const;
 
 /** The arm is taken out and up to the full. */

@@ -7,7 +7,7 @@ export const NORD = 'Nord KM et al., Electromyogr Clin Neurophysiol 2008;48:67-7
 export const RAYAN = 'Rayan GM, Jensen C, J Shoulder Elbow Surg 1995;4:113-117 (from memory)';
 export const WATSON = 'Watson LA et al., Man Ther 2009;14:586-595';
 
-/** How often the pulse vanishes in healthy people in one or other classic position: up to this many percent. */
+/** Share of healthy people whose pulse vanishes in one of the classic positions, in percent, at most. */
 export const PULSE_LOSS_ANYWHERE: FalsePositives = {
   outcome: 'pulse-any-test',
   percent: 90,
@@ -50,7 +50,7 @@ export function pulseChange(position: OutletPosition): PulseChange | undefined {
 }
 
 /**
- * What one position of the arm says. Positive: the radial pulse is lost or weaker, or symptoms are reproduced.
+ * Reads one position of the arm. Positive: the radial pulse is lost or weaker, or symptoms are reproduced.
  * Source of the criterion: J Am Board Fam Med, table of thoracic outlet manoeuvres.
  */
 export function readPosition(position: OutletPosition | undefined): PositionReading {
@@ -72,7 +72,7 @@ export function readPosition(position: OutletPosition | undefined): PositionRead
     return { verdict: 'abnormal', code: 'pulse-and-symptoms', params: { ...params, pulse }, notes };
   }
   if (symptoms.length) return { verdict: 'abnormal', code: 'symptoms', params, notes };
-  // A pulse that merely vanishes is common in healthy people: less than a clear positive.
+  // A pulse that only vanishes is common in healthy people, so this is weaker than a positive test.
   if (changed) return { verdict: 'borderline', code: `pulse-${pulse}`, params, notes };
   if (pulse === 'kept' && position.symptoms) return { verdict: 'normal', code: 'negative', params, notes };
   return { verdict: 'incomplete', code: 'incomplete', notes };

@@ -12,7 +12,7 @@ export const REFILL_LIMITS = {
   elderly: { value: 4.5, source: SCHRIGER },
 } as const;
 
-/** What a refill time says. It marks poor circulation anywhere, not a block: for arterial disease it tells little. */
+/** Reading of a refill time. It shows poor circulation from any cause; for arterial disease it has little value. */
 export interface RefillReading {
   readonly code: 'usual' | 'slow';
   readonly limit: number;

@@ -2,7 +2,7 @@ import { SCALENE_WAYS } from '../examination/index.js';
 import { NORD, PLEWA, rates, RAYAN, readPosition } from './outlet.js';
 import { type BedsideReading, type BedsideTest, INCOMPLETE, NOT_DONE, VERDICTS } from './test.js';
 
-/** How long the position is held, in seconds. */
+/** Duration of the position, in seconds. */
 export const SCALENE_HOLD = { value: 30, source: PLEWA } as const;
 
 /** Deep breath held, neck stretched, head turned: toward the side, away from it, and with the arm drawn down. */

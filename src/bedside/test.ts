@@ -3,7 +3,7 @@ import type { BedsideReading, IncompleteReading, NotDoneReading } from './readin
 
 export * from './readings.js';
 
-/** A limit a test can be judged by, and where it stands. */
+/** A limit of a test, with its source. */
 export interface LimitOption {
   readonly value: number;
   /** Whether a value exactly at the limit is still normal. */
@@ -28,30 +28,30 @@ export interface FalsePositives {
   readonly source: string;
 }
 
-/** How well a test tells disease, as fractions. */
+/** Diagnostic accuracy of a test, as fractions. */
 export interface Accuracy {
   readonly sensitivity: number;
   readonly specificity: number;
   readonly source: string;
 }
 
-/** One bedside test: what it is called, what it is judged by, and what a result means. */
+/** One bedside test: its names, its limits and how to read a result. */
 export interface BedsideTest<Id extends BedsideTestId = BedsideTestId> {
   readonly id: Id;
-  /** The person's name the trade knows it by. */
+  /** Eponym of the test. */
   readonly eponym?: string;
   readonly limb: 'leg' | 'arm';
   readonly limits?: Limits;
   readonly falsePositives?: readonly FalsePositives[];
   readonly accuracy?: Accuracy;
   /**
-   * What a result of one side means.
+   * Reads the result of one side.
    * @param limit in the unit of `limits`; the result's own limit comes first, then this, then the usual one
    */
   evaluate(result: BedsideResult<Id>, limit?: number): BedsideReading<Id>;
 }
 
-/** The limit a result is judged by. A figure from no table counts as strict: at the limit is still normal. */
+/** The limit applied to a result. A limit that is in no table counts as strict: a value at the limit is still normal. */
 export function limitFor(limits: Limits, ...chosen: readonly (number | undefined)[]): LimitOption {
   const value = chosen.find((limit) => limit !== undefined) ?? limits.usual;
   return (
@@ -63,7 +63,7 @@ export function limitFor(limits: Limits, ...chosen: readonly (number | undefined
   );
 }
 
-/** Whether a value is slow by a limit. */
+/** Whether a value exceeds a limit. */
 export function over(value: number, { value: limit, normalAt }: LimitOption): boolean {
   return normalAt ? value > limit : value >= limit;
 }

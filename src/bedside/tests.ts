@@ -27,10 +27,10 @@ export const BEDSIDE_TESTS: { readonly [Id in BedsideTestId]: BedsideTest<Id> } 
 };
 export const BEDSIDE_TEST_IDS = Object.keys(BEDSIDE_TESTS) as BedsideTestId[];
 
-/** Limits chosen for a whole practice, by test, in the unit of each. */
+/** Limits chosen by a practice, per test, in the test's unit. */
 export type BedsideSettings = Partial<Record<BedsideTestId, number>>;
 
-/** What one side of one test says; `undefined` when nothing of it was recorded. */
+/** Reads one side of one test; `undefined` when nothing was recorded. */
 export function readBedside<Id extends BedsideTestId>(
   id: Id,
   side: Side,

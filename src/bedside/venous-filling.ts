@@ -2,7 +2,7 @@ import { type BedsideTest, INCOMPLETE, limitFor, type Limits, MEMORY, NOT_DONE, 
 
 const MCGEE = 'McGee SR, Boyko EJ, Arch Intern Med 1998;158:1357-1364, doi:10.1001/archinte.158.12.1357';
 
-/** Beyond which time the veins of the foot fill late, in seconds. */
+/** The veins of the foot fill late above this time, in seconds. */
 const limits: Limits = {
   unit: 's',
   usual: 20,
@@ -12,14 +12,14 @@ const limits: Limits = {
   ],
 };
 
-/** About the usual time, and beyond which it is severe, in seconds. */
+/** The usual time, and the time above which it is severe, in seconds. */
 export const USUAL_FILLING = { value: 15, source: "Bates' Guide type teaching" } as const;
 export const SEVERE_FILLING = {
   value: 40,
   source: `Fairbairn JF, Juergens JL, Spittell JA, Peripheral Vascular Diseases (${MEMORY})`,
 } as const;
 
-/** After raising, the leg is lowered: time until a vein on the back of the foot fills. */
+/** Time until a vein on the back of the foot fills after the raised leg is lowered. */
 export const venousFilling: BedsideTest<'venous-filling'> = {
   id: 'venous-filling',
   limb: 'leg',
@@ -41,7 +41,7 @@ export const venousFilling: BedsideTest<'venous-filling'> = {
     }
     if (severe) return { verdict: 'severe', code: 'severe', ...base, limit: SEVERE_FILLING.value };
     if (over(seconds, option)) return { verdict: 'abnormal', code: 'prolonged', ...base };
-    // Veins with incompetent valves fill from above, so that an early filling says nothing.
+    // Veins with incompetent valves fill from above, so early filling proves nothing.
     if (result.incompetentVeins) return { verdict: 'incomplete', code: 'unreliable', ...base };
     return seconds > USUAL_FILLING.value
       ? { verdict: 'borderline', code: 'slower-than-usual', ...base }

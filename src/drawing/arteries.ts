@@ -5,7 +5,7 @@ import { PathWriter } from './path-writer.js';
 import { drawRibbon } from './ribbon.js';
 import { courseOf, radiusAt } from './vessels.js';
 
-/** Path data of the arteries in tenths of a figure unit, a path a tone; empty where nothing is drawn in it. */
+/** Path data of the arteries in tenths of a figure unit, one path per tone; empty if the tone is unused. */
 export type ArteryPaths = Readonly<Record<Depth | 'hollow', string>>;
 
 /** Width of an artery beyond a narrowing, as a share of its own. */
@@ -20,7 +20,7 @@ interface Stretch {
   readonly flow: Flow;
 }
 
-/** Whether an artery is drawn in the arm, and so goes with it where the arm is left out. */
+/** Whether an artery lies in the arm and is hidden together with it. */
 function ofArm(artery: ArteryId): boolean {
   const level = levelOf(artery, 'leg');
   return level === 'axillo-brachial' || level === 'forearm-hand';
@@ -38,7 +38,7 @@ function stretchesOf({ piece, from, to, flow }: DrawnFlow): Stretch[] {
   ];
 }
 
-/** Joins stretches that go on from each other in the same way. */
+/** Joins consecutive stretches of equal depth and flow. */
 function joined(stretches: readonly Stretch[]): Stretch[] {
   const result: Stretch[] = [];
   for (const stretch of stretches) {
@@ -60,10 +60,10 @@ function joined(stretches: readonly Stretch[]): Stretch[] {
 }
 
 const RIBBONS = new Map<string, string>();
-/** Ribbons kept: several times what one record needs. */
+/** Cache size: several times what one record needs. */
 const KEPT = 1000;
 
-/** A stretch as path data; those drawn before are kept, since most stay as they are from one edit to the next. */
+/** Path data of a stretch. Cached, since most stretches do not change from one edit to the next. */
 function ribbonOf({ vessel, from, to, flow }: Stretch): string {
   const { artery, side } = vessel;
   const width = flow === 'reduced' ? REDUCED_WIDTH : 1;
@@ -80,7 +80,7 @@ function ribbonOf({ vessel, from, to, flow }: Stretch): string {
 }
 
 /**
- * The arterial tree as path data, a path a tone: by depth where blood flows, as one hollow path where none does.
+ * The arterial tree as path data, one path per tone: by depth where there is flow, one hollow path where there is none.
  * @param arms whether the arteries of the arms are drawn
  */
 export function arteryPaths(flow: readonly DrawnFlow[], arms: boolean): ArteryPaths {

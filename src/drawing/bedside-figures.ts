@@ -15,7 +15,7 @@ interface Point {
 export const LEG_BOX = { width: 480, height: 330 } as const;
 export const HIP: Point = { x: 144, y: 258 };
 export const LEG_ARC = 244;
-/** Where along the leg the handle sits: on the calf, so that the foot's colour stays seen. */
+/** Position of the handle along the leg: on the calf, so that the foot's colour stays visible. */
 const HANDLE_AT = 132;
 
 /** Distance from the hip, and how far the outline lies above and below the axis: patient on the back. */
@@ -114,7 +114,7 @@ export const PALM = {
   press: { radial: { x: 75, y: 122 }, ulnar: { x: 48, y: 122 } },
 } as const;
 
-/** How the palm drawing is turned for a side. */
+/** Transform of the palm drawing for a side. */
 export function palmTransform(side: Side): string {
   return side === 'right' ? '' : `translate(${PALM_BOX.width} 0) scale(-1 1)`;
 }

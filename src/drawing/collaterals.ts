@@ -3,17 +3,17 @@ import type { RuleReading } from '../localisation/index.js';
 import { AXIS } from './figure.js';
 import { positionOf } from './vessels.js';
 
-/** A way round a block that the record implies: a pulse felt beyond one that is weaker. */
+/** A collateral path implied by the record: a pulse felt distal to a weaker one. */
 export interface Collateral {
   readonly to: Place;
   /** Path data in figure units, bowed outward round the block. */
   readonly d: string;
 }
 
-/** How far a way round is bowed away from the artery, in figure units. */
+/** Maximum distance of a collateral path from the artery, in figure units. */
 const BOW = 40;
 
-/** The ways round that an examination implies. They are hints: no course of a real collateral is meant. */
+/** The collateral paths implied by an examination. They are hints and show no real anatomy. */
 export function collateralsOf(rule: RuleReading): Collateral[] {
   return Object.values(rule).flatMap(({ contradictions, lesions }) =>
     contradictions.map(({ weaker, stronger }) => {

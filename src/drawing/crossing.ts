@@ -4,7 +4,7 @@ function turn([ax, ay]: Point, [bx, by]: Point, [x, y]: Point): number {
   return Math.sign((bx - ax) * (y - ay) - (by - ay) * (x - ax));
 }
 
-/** Whether two broken lines cross. Lines that only touch don't. */
+/** Whether two polylines cross. Touching does not count. */
 export function linesCross(one: readonly Point[], other: readonly Point[]): boolean {
   return one.slice(1).some((b, i) => {
     const a = one[i] as Point;

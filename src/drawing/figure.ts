@@ -9,7 +9,7 @@ import type { Point } from './geometry.js';
 
 export { AXIS, FIGURE_HEIGHT, FIGURE_WIDTH } from '../anatomy/index.js';
 
-/** How an artery lies: near the skin, deep in muscle, in the trunk behind the heart, behind a joint. */
+/** Depth of an artery: near the skin, deep in muscle, in the trunk behind the heart, behind a joint. */
 export type Depth = 'near' | 'deep' | 'trunk' | 'behind';
 
 export interface Course {
@@ -321,7 +321,7 @@ export const COURSES: Readonly<Record<ArteryId, Course>> = {
   },
 };
 
-/** Where an artery goes on from its parent rather than branching off, so that the joint is drawn without a kink. */
+/** Arteries that continue their parent instead of branching off; their joint is drawn without a kink. */
 export const CONTINUES: Partial<Record<ArteryId, ArteryId>> = {
   'aortic-arch': 'ascending-aorta',
   'thoracic-aorta': 'aortic-arch',

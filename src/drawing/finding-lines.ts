@@ -32,7 +32,7 @@ function lineBox({ x, y, anchor }: PlacedLabel, row: number, width: number): Box
   return { left, right, top: middle - FINDING_STEP / 2, bottom: middle + FINDING_STEP / 2 };
 }
 
-/** How far a line of a label may run before it meets something or the edge of the frame, in px. */
+/** Maximum length of a line of a label before it meets something or the edge of the frame, in px. */
 function room(label: PlacedLabel, row: number, taken: readonly Box[], frame: FindingFrame): number {
   const { top, bottom } = lineBox(label, row, 0);
   if (bottom > frame.height - AIR) return 0;
@@ -48,7 +48,7 @@ function room(label: PlacedLabel, row: number, taken: readonly Box[], frame: Fin
   return free;
 }
 
-/** As much of a text as fits, line by line; the last line says by a mark that more was found. */
+/** Breaks a text into lines; an ellipsis marks what does not fit. */
 function fill(
   label: PlacedLabel,
   words: readonly string[],
@@ -77,8 +77,8 @@ function fill(
 }
 
 /**
- * Breaks what was found at each site into lines below its name, in the room that names and sites leave. What finds no room is
- * cut off; nothing else moves for it.
+ * Breaks what was found at each site into lines below its name, in the space that names and sites leave. Text that does not
+ * fit is truncated; nothing else moves.
  */
 export function findingLines(
   labels: readonly PlacedLabel[],

@@ -13,7 +13,7 @@ import { type Examination, type Grade, pulseAt } from '../examination/index.js';
 import { sampleAt } from './geometry.js';
 import { courseOf, drawnLength, positionOf } from './vessels.js';
 
-/** How much flow a stretch of artery is drawn with. */
+/** The flow drawn in a stretch of artery. */
 export type Flow = 'full' | 'reduced' | 'none';
 
 /** A mark across an artery: where, what kind, and how strong (0 to 1; missing when nothing gives a number). */
@@ -37,15 +37,15 @@ const FLOW_OF: Record<Grade, Flow> = { absent: 'none', reduced: 'reduced', norma
 const RANK: Record<Flow, number> = { none: 0, reduced: 1, full: 2 };
 
 /**
- * The point halfway along a run of pieces, by drawn length. A run without an upper bound starts in the trunk; there the
- * mark keeps to the limb's own arteries, since nothing says that the trunk is meant.
+ * The midpoint of a run of pieces, by drawn length. A run without an upper bound starts in the trunk; its mark stays in
+ * the limb's own arteries, since no finding points to the trunk.
  */
 export function middleOf(keys: readonly PieceKey[]): Spot | undefined {
   const spots = spotsOn(keys);
   return spots.find(clearOfSites) ?? spots[0];
 }
 
-/** The same, but only where a mark hides no site: on a short piece there may be no room for one. */
+/** The same, but only if the mark hides no site; a short piece may have no room for one. */
 export function clearMiddleOf(keys: readonly PieceKey[]): Spot | undefined {
   return spotsOn(keys).find(clearOfSites);
 }
@@ -59,7 +59,7 @@ function spotsOn(keys: readonly PieceKey[]): Spot[] {
   return SHARES.flatMap((share) => along(run, lengths, total * share) ?? []);
 }
 
-/** Shares of a run at which a mark is tried, the middle first, so that it doesn't hide a site. */
+/** Positions along a run at which a mark is tried, the middle first. */
 const SHARES = [0.5, 0.44, 0.56, 0.38, 0.62, 0.32, 0.68, 0.26, 0.74];
 /** Least distance of a mark from a site, in figure units. */
 const CLEAR_OF_SITE = 36;
@@ -87,14 +87,14 @@ function clearOfSites({ piece, at }: Spot): boolean {
   });
 }
 
-/** Pieces of one way only: of twins blocked together, the way to the first. */
+/** The pieces on the path to one end; for a lesion above several pulses, the path to the first. */
 export function singleWay(keys: readonly PieceKey[], end: Piece): PieceKey[] {
   const way = new Set<string>();
   for (let at: Piece | undefined = end; at; at = feedingPiece(at)) way.add(at.key);
   return keys.filter((key) => way.has(key));
 }
 
-/** What is felt at the end of each piece that ends at a graded pulse site. */
+/** The flow felt at the pulse site at the end of a piece, if it was graded. */
 function feltFlow(examination: Examination, piece: Piece): Flow | undefined {
   if (!piece.endsAt) return undefined;
   const grade = pulseAt(examination, { site: piece.endsAt, side: piece.side })?.grade;

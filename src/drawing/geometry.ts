@@ -3,13 +3,13 @@ import { PathWriter } from './path-writer.js';
 
 export type Point = readonly [x: number, y: number];
 
-/** A smooth open line through points, as path data, added to what a path holds. */
+/** Appends a smooth open line through points. */
 export function openPath(points: readonly Point[], path = new PathWriter()): string {
   line<Point>().curve(curveCatmullRom.alpha(0.5)).context(path.context)(points as Point[]);
   return path.toString();
 }
 
-/** A smooth closed outline through points, as path data, added to what a path holds. */
+/** Appends a smooth closed outline through points. */
 export function closedPath(points: readonly Point[], path = new PathWriter()): string {
   line<Point>().curve(curveCatmullRomClosed.alpha(0.5)).context(path.context)(points as Point[]);
   return path.toString();
@@ -52,7 +52,7 @@ export interface Spline {
 /** Steps of a span by which lengths are measured. */
 export const STEPS = 4;
 
-/** Tangents of a cubic spline over chord length whose bending never jumps, one coordinate at a time. */
+/** Tangents of a C2 cubic spline over chord length, one coordinate at a time. */
 function tangents(values: readonly number[], chords: readonly number[]): number[] {
   const n = values.length - 1;
   const upper: number[] = [];
@@ -139,13 +139,13 @@ export function splineThrough(
   return { spans, reached, length };
 }
 
-/** A sample that knows its bend. */
+/** A sample with its curvature. */
 export interface Bent extends Sample {
-  /** How much the way turns a unit of length, positive towards the normal. */
+  /** Curvature, positive towards the normal. */
   readonly curvature: number;
 }
 
-/** The point at a fraction of the length, with its bend. */
+/** The point at a fraction of the length, with its curvature. */
 export function bentAt({ spans, reached, length }: Spline, t: number): Bent {
   const s = Math.min(1, Math.max(0, t)) * length;
   let step = 0;

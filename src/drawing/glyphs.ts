@@ -1,10 +1,10 @@
 import type { Grade } from '../examination/index.js';
 
 /*
- * The marks of the map in a 24-unit box centred on 12, 12. Shape belongs to the finding, the numeral to the scale in use.
+ * The glyphs of the map in a 24-unit box centred on 12, 12. The shape shows the finding, the numeral depends on the scale.
  */
 
-/** What a place shows: a grade, that it could not be examined, or that nobody has tried. */
+/** What a place shows: a grade, could not be examined, or not examined. */
 export type GlyphKind = Grade | 'could-not' | 'not-examined' | 'listen';
 
 /** One part of a glyph: path data and which of the paint classes it takes. */
@@ -52,10 +52,10 @@ export const NUMERALS: readonly string[] = [
   'M13.6 16.7V7.3L8.9 13.8H15.3',
 ];
 
-/** How far the numeral is moved down so that it sits in its shape. */
+/** Vertical offset of the numeral in its shape. */
 export const NUMERAL_SHIFT: Partial<Record<GlyphKind, number>> = { reduced: 1.5 };
 
-/** What was heard or felt beside the grade, each in its own place around the glyph. */
+/** Additional findings, each at its own position around the glyph. */
 export type MarkKind = 'systolic' | 'continuous' | 'thrill' | 'expansile';
 export const MARKS: Readonly<Record<MarkKind, string>> = {
   systolic: 'M20.8 1.6V-2M24.1 1.6V-5.2M27.4 1.6V-3.4',
@@ -69,7 +69,7 @@ export const GLYPH_SIZE = { map: 24, chooser: 30, legend: 20 } as const;
 /** Radius of the target around a site, in px. */
 export const TARGET_RADIUS = 22;
 
-/** A block: a bar square to the flow; its length grows with the strength of the evidence. */
+/** A block: a bar across the artery whose length grows with the strength of the evidence. */
 export const BLOCK_BAR = { width: 6, shortest: 16, longest: 28, gap: 12, from: 0.3 } as const;
 
 /** Length of the bar for a strength between 0 and 1; 0 below the least strength shown. Without a number it is full. */

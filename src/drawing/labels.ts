@@ -38,7 +38,7 @@ type Group = NonNullable<SiteLabel['group']>;
 type Hint = SiteLabel & Required<Pick<SiteLabel, 'group' | 'lane'>>;
 
 const WHOLE_LANE = 930;
-/** Where the labels of a region stand on the whole figure, unless a site says otherwise: close to the body, or between arm and trunk. */
+/** Default label positions of a region on the whole figure: close to the body, or between arm and trunk. */
 const WHOLE_HINTS: Readonly<Record<Region, Hint>> = {
   head: { group: 'upper', lane: WHOLE_LANE },
   arm: { group: 'upper', lane: WHOLE_LANE },
@@ -51,7 +51,7 @@ function wholeHint(site: SiteId): Hint {
   return { ...WHOLE_HINTS[region], ...label };
 }
 
-/** How far down the whole figure each group may stand, in figure units, so that no label lies over a hand. */
+/** Vertical limits of each group on the whole figure, in figure units, so that no label covers a hand. */
 const WHOLE_BOUNDS: Readonly<Record<Group, readonly [top: number, bottom: number]>> = {
   upper: [0, 528],
   inner: [400, 830],
@@ -81,10 +81,10 @@ export const LETTERS = 44;
 /** Height of a name, and of the line kept free below it for what was found, in px. */
 export const NAME_LINE = 20;
 const FINDING_LINE = 18;
-/** A label at its site stands this far aside of it, so that the line to it stays seen. */
+/** Horizontal offset of a label at its site, so that its leader stays visible. */
 const ASIDE = 20;
 
-/** Least height of a frame in which the names of a side fit below each other. */
+/** Minimum height of a frame in which the names of one side fit. */
 export function leastHeight(labels: number): number {
   return LETTERS + labels * (NAME_LINE + GAP) + CLEAR;
 }
@@ -135,7 +135,7 @@ interface Wanted extends PlacedSite {
   readonly wantedY: number;
   readonly labelX: number;
   readonly anchor: 'start' | 'end';
-  /** Whether the line to it runs straight up or down. */
+  /** Whether its leader is vertical. */
   readonly upright: boolean;
 }
 
@@ -145,8 +145,8 @@ export function sideOf({ side }: Place, only: Side | undefined): Side {
 }
 
 /**
- * Places the names of the sites shown, without overlap and with leaders that keep the order of their sites. They stand where
- * they are whatever was found, so that nothing moves while findings are recorded.
+ * Places the names of the sites shown, without overlap and with leaders that keep the order of their sites. Positions
+ * do not depend on findings, so nothing moves while they are recorded.
  */
 export function placeLabels(
   sites: readonly PlacedSite[],
@@ -189,7 +189,7 @@ function boundsOf(group: Group | 'edge', { scale, offsetY, height }: LabelFrame)
   return [Math.max(LETTERS, top * scale + offsetY), Math.min(height - CLEAR, bottom * scale + offsetY)];
 }
 
-/** Stands the labels of one group below each other; each with a free line for a finding where all have the room. */
+/** Stacks the labels of one group, with a free line for findings if all of them fit. */
 function lineUp(
   labels: Wanted[],
   [top, bottom]: readonly [number, number],
@@ -203,7 +203,7 @@ function lineUp(
     top,
     bottom,
   );
-  // At the edge of a crop all names begin where the longest does.
+  // At the edge of a crop all names are aligned with the longest.
   const outer = (sorted[0]?.anchor === 'start' ? Math.min : Math.max)(...sorted.map(({ labelX }) => labelX));
   const stand = ({ place, x, y, labelX, anchor, upright }: Wanted, i: number): PlacedLabel => {
     const ly = (ys[i] as number) - below / 2;
@@ -217,7 +217,7 @@ function lineUp(
       : leader(x, y, lx - sign * CLEAR, ly);
     return { key: placeKey(place), place, x: lx, y: ly, anchor, leader: line };
   };
-  // Of two whose lines cross each takes the other's stand; a few rounds untangle all.
+  // Two labels whose leaders cross swap places; a few rounds resolve all crossings.
   let placed = sorted.map(stand);
   for (let round = 0; round < sorted.length ** 2; round++) {
     const [i, k] = crossing(placed);

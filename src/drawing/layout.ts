@@ -13,7 +13,7 @@ import {
 import { positionOf } from './vessels.js';
 import { cropOf, placesIn, type View } from './views.js';
 
-/** What a label says, by how much room there is. */
+/** The texts of a label, by available space. */
 export interface LabelText {
   readonly name: string;
   readonly code: string;
@@ -42,14 +42,14 @@ export interface Layout {
 /** Sizes of type in px. Widths are estimated from the count of letters, generously, so that text never touches. */
 export const LABEL_TYPE = { size: 14, finding: 13, perLetter: 7.5, perCodeLetter: 11 } as const;
 const PAD = 8;
-/** What a figure is higher than the room given to it, in px. */
+/** How much taller the figure is than the space given to it, in px. */
 export const OVER_HEIGHT = 2 * PAD;
 /** Glyphs grow with an enlarged figure up to this factor. */
 const LARGEST_GLYPH = 1.5;
 /** Farthest label lane and farthest finger from the axis on the whole figure, in figure units. */
 const LANE = 330;
 const FINGERS = 552;
-/** Names give way to codes when they would make the figure smaller than this share of what fits without labels. */
+/** Codes replace names when names would shrink the figure below this share of its size without labels. */
 const LEAST_SHARE = 0.7;
 
 /** Room between the labels at the edge of a crop and what is drawn, in px. */
@@ -67,8 +67,8 @@ function labelSize(text: LabelText, naming: Layout['naming']): LabelSize {
 }
 
 /**
- * Moves sites apart that a small drawing brings closer together than two fingertips can tell, each by as little as does; on a
- * drawing of the usual size nothing moves.
+ * Separates sites that are too close together for a fingertip on a small drawing, each moved as little as possible; at the
+ * usual size nothing moves.
  */
 function apart(sites: readonly PlacedSite[]): PlacedSite[] {
   const spots = sites.map(({ place, x, y }) => ({ place, x, y }));
@@ -93,7 +93,7 @@ function apart(sites: readonly PlacedSite[]): PlacedSite[] {
       }
     });
     if (still) break;
-    // All at once, so that mirrored sites stay mirrored.
+    // Applied simultaneously, so that mirrored sites stay mirrored.
     spots.forEach((spot, i) => {
       spot.x += moves[i]?.x ?? 0;
       spot.y += moves[i]?.y ?? 0;

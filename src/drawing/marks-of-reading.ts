@@ -11,7 +11,7 @@ import { clearMiddleOf, type LesionMark, middleOf, singleWay } from './flow.js';
 
 type Read = NetworkReading & { status: 'read' };
 
-/** The piece of a stretch in which the network most expects trouble. */
+/** The piece of a stretch with the highest probability of disease. */
 function likeliest(keys: readonly PieceKey[], network: Read): Piece | undefined {
   let best: PieceKey | undefined;
   let most = -1;

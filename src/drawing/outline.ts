@@ -127,7 +127,7 @@ export const OUTLINE = {
     [600, 462],
     [576, 438],
   ],
-  /** Lines that help to find one's way: collarbone, inner ankle, groin. */
+  /** Landmarks: collarbone, inner ankle, groin. */
   hints: [
     [
       [618, 306],

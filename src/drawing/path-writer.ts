@@ -1,4 +1,4 @@
-/** What d3's curves draw on; the rest of a canvas is never asked for. */
+/** The part of a canvas context that d3's curves use. */
 type CurveContext = Pick<CanvasPath, 'moveTo' | 'lineTo' | 'bezierCurveTo' | 'closePath'>;
 
 /**
@@ -8,7 +8,7 @@ type CurveContext = Pick<CanvasPath, 'moveTo' | 'lineTo' | 'bezierCurveTo' | 'cl
 export class PathWriter implements CurveContext {
   readonly #per: number;
   #data = '';
-  /** Where the pen is, in tenths; and where the contour began. */
+  /** Current position, in tenths, and start of the contour. */
   #x = 0;
   #y = 0;
   #startX = 0;
@@ -19,7 +19,7 @@ export class PathWriter implements CurveContext {
     this.#per = unit === 'unit' ? 10 : 1;
   }
 
-  /** Itself, as d3 wants it typed. */
+  /** This writer, typed for d3. */
   get context(): CanvasRenderingContext2D {
     return this as unknown as CanvasRenderingContext2D;
   }
@@ -70,7 +70,7 @@ export class PathWriter implements CurveContext {
   }
 }
 
-/** Numbers need something between them; a minus is enough. */
+/** Separates numbers; a minus sign is separator enough. */
 function gap(numbers: string): string {
   return numbers.startsWith('-') ? numbers : ` ${numbers}`;
 }

@@ -16,8 +16,8 @@ const NEAR = 0.01;
 const SHARP = 0.7;
 
 /**
- * Appends a tapered ribbon along a stretch of a course, with round ends. Its edges are cubics with the position and slope of
- * the true offset curve wherever two of them meet.
+ * Appends a tapered ribbon along a stretch of a course, with round ends. Its edges are cubics that match position and slope
+ * of the true offset curve at their joints.
  * @param radius half the width at a fraction of the whole course
  */
 export function drawRibbon(

@@ -7,7 +7,7 @@ import { PathWriter } from './path-writer.js';
 export interface Silhouette {
   /** Body, head, ears, fingers and toes: filled they are one shape, whose contours all run clockwise. */
   readonly body: string;
-  /** Lines that help to find one's way. */
+  /** Landmarks. */
   readonly hints: string;
   readonly knees: string;
   readonly heart: string;

@@ -11,11 +11,11 @@ import { type Mark, MARK_FORMS, type MarkKind, MOST_POINTS } from '../examinatio
 import { closedPath, openPath, type Point } from './geometry.js';
 
 /*
- * Strokes on the skin as marks, and marks as paths. Strokes and marks are in figure units; paths are in whatever units the
+ * Converts strokes on the skin to marks, and marks to paths. Strokes and marks are in figure units; paths are in whatever units the
  * points given to them are.
  */
 
-/** An area smaller than this is a slip of the hand, in square figure units. */
+/** Areas smaller than this are ignored as slips, in square figure units. */
 const LEAST_AREA = 24;
 
 /**
@@ -57,7 +57,7 @@ export function strokePoints(
   const last = kept.at(-1);
   if (!first || !last || kept.length < 2) return undefined;
   if (form !== 'area') return kept;
-  // The hand seldom ends exactly where it began; the closing side takes the place of a last point that near.
+  // A hand-drawn loop rarely ends where it began; a last point close to the first is dropped.
   if (kept.length > 3 && Math.hypot(first[0] - last[0], first[1] - last[1]) < 4 * tolerance) kept.pop();
   return kept.length > 2 && areaOf(kept) >= LEAST_AREA ? kept : undefined;
 }
@@ -71,7 +71,7 @@ export interface MarkShape {
   readonly hatch?: string;
 }
 
-/** The direction in which a limb runs on from a line across it. */
+/** The distal direction of a limb at a line across it. */
 export function farSide(points: readonly SurfacePoint[]): Point {
   const middle = points[Math.floor(points.length / 2)] as SurfacePoint;
   const [first, last] = [points[0], points.at(-1)] as [SurfacePoint, SurfacePoint];
@@ -124,7 +124,7 @@ export function markShape(
   return { d, teeth: openPath(beside(points, far, tooth / 2)) };
 }
 
-/** A line moved sideways, to the side that a direction points to. */
+/** A line offset to the side that a direction points to. */
 function beside(points: readonly Point[], far: Point, by: number): Point[] {
   const ways = points.map((_, i): Point => {
     const [ax, ay] = points[Math.max(0, i - 1)] as Point;

@@ -3,13 +3,13 @@ import { positionOf } from './vessels.js';
 
 export type Direction = 'up' | 'down' | 'left' | 'right' | 'next' | 'previous';
 
-/** What the arrow keys need to know of places. */
+/** What arrow-key navigation needs to know about places. */
 export interface TravelChart<P> {
-  /** The nearest place upstream, or undefined for one fed straight from the heart. */
+  /** The nearest place upstream, or undefined at a root. */
   upstream(place: P): P | undefined;
-  /** Names of the groups a place is in; places that share one are travelled as one row. */
+  /** Groups of a place; places that share one form a row. */
   groups(place: P): readonly string[];
-  /** Where it is seen, from the reader's left to the right. */
+  /** Horizontal position, from the reader's left to right. */
   x(place: P): number;
 }
 
@@ -20,7 +20,7 @@ function parentShown<P>(place: P, shown: readonly P[], { upstream }: TravelChart
   return up;
 }
 
-/** Everything connected with a place by groups, and by being fed by the same shown place, as the reader sees it. */
+/** The row of a place, left to right: all places connected to it by shared groups or a shared parent. */
 function rowOf<P>(place: P, shown: readonly P[], chart: TravelChart<P>): P[] {
   const beside = (one: P, other: P): boolean => {
     const parent = parentShown(one, shown, chart);
@@ -34,9 +34,9 @@ function rowOf<P>(place: P, shown: readonly P[], chart: TravelChart<P>): P[] {
 }
 
 /**
- * Where a key leads on any chart: up to the nearest place upstream, from the last one there through the heart to the next
- * place fed from it; down to the first place fed by this one; left and right along the row, which holds the others fed by
- * the same place. So the arrows reach every place shown, whatever the chart.
+ * Arrow-key navigation on a forest of places. Up leads to the nearest place upstream, and from a root to the next root; down
+ * to the first place fed by this one; left and right along the row, which includes all places with the same parent. So the
+ * arrows reach every place shown, whatever the chart.
  * @param shown the places in view, in the order of examination
  */
 export function travelOn<P>(
@@ -75,7 +75,7 @@ const FIGURE: TravelChart<Place> = {
   groups(place) {
     const { row } = siteDefinition(place.site);
     const fedBy = UPSTREAM.get(placeKey(place));
-    // Named by the whole tree too, so that wrist and foot are rows where the artery above is out of view.
+    // Uses the whole tree, so that wrist and foot are rows even when the artery above is out of view.
     return [
       `site ${place.site}`,
       ...(row ? [`row ${row}`] : []),
@@ -85,7 +85,7 @@ const FIGURE: TravelChart<Place> = {
   x: (place) => positionOf(place).x,
 };
 
-/** Where a key leads from a place of the figure (see `travelOn`); next and previous follow the order of examination. */
+/** Navigation on the figure (see `travelOn`); next and previous follow the order of examination. */
 export function travel(from: Place, direction: Direction, shown: readonly Place[]): Place | undefined {
   return travelOn(FIGURE, from, direction, shown);
 }

@@ -11,7 +11,7 @@ interface ArmCommon {
   readonly levels: readonly Level[];
 }
 
-/** Something the pressures of an arm point to. */
+/** A finding from the arm pressures. */
 export type ArmFinding = ArmCommon &
   (
     | { readonly code: 'arm-difference' | 'arm-drop' }
@@ -19,7 +19,7 @@ export type ArmFinding = ArmCommon &
     | { readonly code: 'wrist-difference'; readonly artery: 'radial' | 'ulnar' }
   );
 
-/** How far apart the arms are and which is lower; `undefined` unless both were measured. */
+/** Difference between the arms and the lower side; `undefined` unless both were measured. */
 export function armDifference(pressures: Pressures): { mmHg: number; lower?: Side } | undefined {
   const right = mmHgAt(pressures.brachial, 'right');
   const left = mmHgAt(pressures.brachial, 'left');
@@ -29,7 +29,7 @@ export function armDifference(pressures: Pressures): { mmHg: number; lower?: Sid
   return { mmHg: Math.abs(right - left), lower };
 }
 
-/** What the pressures of both arms point to, by the limits chosen. */
+/** Findings from the pressures of both arms, by the limits chosen. */
 export function armFindings(pressures: Pressures, settings: PressureSettings): ArmFinding[] {
   const found: ArmFinding[] = [];
   const difference = armDifference(pressures);

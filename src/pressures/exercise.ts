@@ -4,7 +4,7 @@ import { denominatorOf, numeratorOf, ratio, type Wanted } from './indices.js';
 import type { PressureSettings } from './settings.js';
 import { beyond, EXERCISE_LIMITS } from './tables.js';
 
-/** What exercise did to one leg. Figures that could not be worked out are missing, and `missing` says for want of what. */
+/** Effect of exercise on one leg. Values that cannot be computed are absent, and `missing` lists what they need. */
 export interface ExerciseReading {
   readonly side: Side;
   /** Ankle pressures at rest and afterwards, in mmHg. */
@@ -20,7 +20,7 @@ export interface ExerciseReading {
   readonly missing: readonly (Wanted & { readonly when: 'rest' | 'after' })[];
 }
 
-/** What exercise did to the ankle pressures of each leg that was measured afterwards. */
+/** Effect of exercise on the ankle pressure of each leg that was measured afterwards. */
 export function exerciseReadings(pressures: Pressures, settings: PressureSettings): ExerciseReading[] {
   const later = pressures.afterExercise;
   if (!later) return [];

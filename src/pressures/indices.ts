@@ -17,14 +17,14 @@ import {
 export type IndexKind = 'ankle' | 'toe' | 'wrist' | 'finger';
 export type SidePressures = Partial<Record<Side, Pressure>>;
 
-/** One pressure of one place that went into a calculation. */
+/** One pressure used in a calculation. */
 export interface Used {
   readonly site: PressureSite;
   readonly side: Side;
   readonly mmHg: number;
 }
 
-/** A place whose pressure was wanted and is not there. */
+/** A pressure that a calculation needs and the record lacks. */
 export interface Wanted {
   readonly site: PressureSite;
   readonly side: Side;
@@ -41,14 +41,14 @@ export interface Denominator {
 export interface IndexReading {
   readonly kind: IndexKind;
   readonly side: Side;
-  /** Rounded as the standard says; missing where it could not be worked out. */
+  /** Rounded as the standard says; missing when it cannot be computed. */
   readonly value?: number;
   readonly numerator?: Used;
   readonly denominator?: Denominator;
   readonly band?: Band;
   /** An abnormal ankle index at or below the severe limit. */
   readonly severe?: true;
-  /** Places whose pressure would be needed, or would make the index surer. */
+  /** Pressures that are needed, or would make the index more reliable. */
   readonly missing: readonly Wanted[];
 }
 
@@ -59,13 +59,13 @@ const SITES_OF: Record<IndexKind, readonly PressureSite[]> = {
   finger: ['finger'],
 };
 
-/** The number at a place; `undefined` where there is none, whatever the reason. */
+/** The number recorded at a site; `undefined` when there is none, for whatever reason. */
 export function mmHgAt(sides: SidePressures | undefined, side: Side): number | undefined {
   const value = sides?.[side];
   return typeof value === 'number' ? value : undefined;
 }
 
-/** What an index is divided by: one denominator for all limbs. A missing arm is reported, never guessed. */
+/** Denominator of the indices, the same for all limbs. A missing arm is reported, never guessed. */
 export function denominatorOf(
   brachial: SidePressures | undefined,
   rule: PressureSettings['arm'],
@@ -88,7 +88,7 @@ export function denominatorOf(
   return { denominator: { mmHg: higher.mmHg, from: [higher] }, missing };
 }
 
-/** A ratio of two pressures in mmHg, rounded half up. Worked in whole hundredths of mmHg so that exact halves stay exact. */
+/** A ratio of two pressures in mmHg, rounded half up. Computed in integer hundredths of mmHg so that exact halves stay exact. */
 export function ratio(numerator: number, denominator: number, decimals = 2): number {
   const scale = 10 ** decimals;
   return Math.round((scale * Math.round(numerator * 100)) / Math.round(denominator * 100)) / scale;
@@ -132,7 +132,7 @@ export function numeratorOf(
   const missing = sites
     .filter((site) => mmHgAt(pressures[site], side) === undefined && !stiff.includes(site))
     .map((site): Wanted => ({ site, side }));
-  // An artery that no cuff closes holds the higher pressure of the two; only the lower rule can pass it by.
+  // An incompressible artery has the higher pressure of the two; only the lower rule can ignore it.
   const lower = kind === 'ankle' && rule === 'lower';
   if (stiff.length && (!lower || !used.length)) return { incompressible: true, missing };
   const sorted = [...used].sort((a, b) => b.mmHg - a.mmHg);

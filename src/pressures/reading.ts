@@ -13,7 +13,7 @@ import {
 import { type SegmentFinding, segmentFindings } from './segments.js';
 import { type PressureSettings, pressureSettings } from './settings.js';
 
-/** Everything the pressures of one visit say. */
+/** The reading of all pressures of one visit. */
 export interface PressureReading {
   readonly settings: PressureSettings;
   readonly denominator?: Denominator;
@@ -29,8 +29,8 @@ export interface PressureReading {
 const KINDS: readonly IndexKind[] = ['ankle', 'toe', 'wrist', 'finger'];
 
 /**
- * Reads the systolic pressures of one visit: indices with their bands, arm difference, what falls along the legs and
- * what exercise did. Methods and limits are those named in the settings; their sources stand in the tables.
+ * Reads the systolic pressures of one visit: indices with their bands, arm difference, pressure falls along the legs and
+ * the effect of exercise. Methods and limits come from the settings; their sources are in the tables.
  * @param pressures in mmHg; nothing measured gives an empty reading
  */
 export function readPressures(
@@ -60,7 +60,7 @@ export function indexIn(reading: PressureReading, kind: IndexKind, side: Side): 
   return reading.indices.find((index) => index.kind === kind && index.side === side);
 }
 
-/** A pressure finding as evidence on where a limb's trouble lies. */
+/** A pressure finding as evidence on the level of disease in a limb. */
 export interface LevelEvidence {
   readonly side: Side;
   readonly limb: Exclude<LimbKind, 'head'>;
@@ -69,7 +69,7 @@ export interface LevelEvidence {
   readonly finding: SegmentFinding | ArmFinding;
 }
 
-/** Everything in a reading that points to a level of a limb, for the localisation. */
+/** All findings of a reading that point to a level of a limb, for the localisation. */
 export function pressureEvidence(reading: PressureReading): LevelEvidence[] {
   return [
     ...reading.segments.map((finding): LevelEvidence => ({

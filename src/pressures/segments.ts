@@ -16,13 +16,13 @@ interface SegmentCommon {
   readonly levels: readonly Level[];
 }
 
-/** Something the pressures along a leg point to; pressures in mmHg. */
+/** A finding from the pressures along a leg, in mmHg. */
 export type SegmentFinding = SegmentCommon &
   (
     | { readonly code: 'thigh-low'; readonly index: number }
-    /** A fall from the next measured station above. */
+    /** Pressure fall from the next measured station above. */
     | { readonly code: 'drop'; readonly from: LegStation; readonly mmHg: number }
-    /** This side lower than the other by so much. */
+    /** How much lower this side is than the other. */
     | { readonly code: 'side-difference'; readonly mmHg: number }
   );
 

@@ -16,7 +16,7 @@ export interface Threat {
   readonly site?: PressureSite;
 }
 
-/** The ankle pressure that counts among the arteries a cuff could close: one that cannot be closed is left out, its sister counts. */
+/** The ankle pressure over the compressible arteries: an incompressible one is ignored, the other counts. */
 function compressibleAnkle(
   pressures: Pressures,
   side: Side,
@@ -33,9 +33,9 @@ function compressibleAnkle(
 }
 
 /**
- * Which absolute pressures of a leg support a threatened limb. An artery that no cuff closes is left out;
- * its sister counts and is named. An index above the limit for incompressible arteries leaves out both.
- * @param tissueLoss whether the limb has an ulcer or gangrene, for which most sources set higher limits
+ * Which absolute pressures of a leg support a threatened limb. An incompressible artery is ignored;
+ * the other counts and is named. An index above the limit for incompressible arteries leaves out both.
+ * @param tissueLoss whether the limb has an ulcer or gangrene; most sources set higher limits then
  */
 export function limbThreats(
   pressures: Pressures,

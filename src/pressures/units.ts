@@ -10,7 +10,7 @@ export function fromMmHg(mmHg: number, unit: PressureUnit): number {
   return unit === 'kPa' ? Math.round((mmHg / MMHG_PER_KPA) * 10) / 10 : Math.round(mmHg);
 }
 
-/** A pressure entered in a unit, in mmHg to one decimal, so that kPa entered come back as entered. */
+/** Converts an entered pressure to mmHg with one decimal, so that kPa values round-trip. */
 export function toMmHg(value: number, unit: PressureUnit): number {
   return Math.round((unit === 'kPa' ? value * MMHG_PER_KPA : value) * 10) / 10;
 }

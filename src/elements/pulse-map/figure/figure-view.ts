@@ -12,7 +12,7 @@ import {
 } from '../../../drawing/index.js';
 import { type Examination, remembered, type ScaleStep } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
-import { kept } from '../../common/kept.js';
+import { memoizeLast } from '../../common/memoize-last.js';
 import { reader } from '../../pulse-reading/reader.js';
 import type { FigureView } from './render.js';
 import { type Painting, type SiteView, siteView } from './site-view.js';
@@ -105,12 +105,12 @@ function layoutOf(view: View, width: number, height: number, sites: Sites, words
 
 /** Makes everything the figure shows, as data. What did not change since the last time is the same object. */
 export class FigureViews {
-  readonly #sites = kept(sitesIn);
-  readonly #layout = kept(layoutOf);
-  readonly #marks = kept(inView);
+  readonly #sites = memoizeLast(sitesIn);
+  readonly #layout = memoizeLast(layoutOf);
+  readonly #marks = memoizeLast(inView);
   /** Asked once a width: a screen changes its height as its bars come and go, and the figure must not follow while one records. */
-  readonly #tallest = kept((_width: number, around: number) => tallest(around));
-  readonly #collaterals = kept((all: readonly Collateral[], sites: Sites) =>
+  readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));
+  readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: Sites) =>
     all.filter(({ to }) => sites.has(placeKey(to))),
   );
 
