@@ -4,8 +4,8 @@ import type { Grade } from '../examination/index.js';
  * The glyphs of the map in a 24-unit box centred on 12, 12. The shape shows the finding, the numeral depends on the scale.
  */
 
-/** What a place shows: a grade, could not be examined, or not examined. */
-export type GlyphKind = Grade | 'could-not' | 'not-examined' | 'listen';
+/** What a place shows: a grade, could not be examined, not examined, or recorded by a later version. */
+export type GlyphKind = Grade | 'could-not' | 'not-examined' | 'listen' | 'unknown';
 
 /** One part of a glyph: path data and which of the paint classes it takes. */
 export interface GlyphPart {
@@ -40,6 +40,13 @@ export const GLYPHS: Readonly<Record<GlyphKind, readonly [GlyphPart, GlyphPart?]
     { d: 'M7.8 12H16.2', paint: 'bar' },
   ],
   'not-examined': [{ d: circle(5.6), paint: 'dash' }],
+  unknown: [
+    { d: circle(9), paint: 'dash' },
+    {
+      d: 'M9.4 9.8C9.4 8.2 10.5 7.2 12 7.2S14.6 8.2 14.6 9.7C14.6 11.6 12 11.7 12 13.8M12 16.7V16.8',
+      paint: 'bar',
+    },
+  ],
   listen: [{ d: 'M8.4 14.6V11.4M12 14.6V8.4M15.6 14.6V10', paint: 'bar' }],
 };
 

@@ -110,7 +110,8 @@ export const glyphStyles = css`
     stroke: var(--_ink);
     stroke-width: calc(var(--_stroke) * 2px);
   }
-  .g-not-examined .dash {
+  .g-not-examined .dash,
+  .g-unknown .dash {
     fill: var(--_paper);
     stroke: var(--_mute);
     stroke-width: calc(var(--_stroke) * 1.7px);
@@ -159,6 +160,7 @@ export const glyphStyles = css`
     stroke: var(--_mute);
     stroke-width: calc(var(--_stroke) * 2.2px);
   }
+  .g-unknown .bar,
   .g-listen .bar {
     stroke: var(--_mute);
     stroke-width: calc(var(--_stroke) * 1.6px);

@@ -20,6 +20,7 @@ import {
 } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
+import { wordsAt } from './figure/words-at.js';
 import type { Said, Session } from './session.js';
 
 /** The field of a note, for edits that are one step. */
@@ -150,12 +151,7 @@ export class Recorder {
   /** What stands at a place now, for the status strip. */
   #standing(place: Place): Said {
     const words = this.session.words;
-    const examination = this.#examination;
-    const what = words.map.findings(
-      pulseAt(examination, place),
-      bruitAt(examination, place),
-      examination.scale,
-    );
+    const what = wordsAt(this.#examination, place, words);
     return words.map.recorded(place, what || words.map.cleared);
   }
 

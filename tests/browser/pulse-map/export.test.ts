@@ -57,6 +57,17 @@ async function refused(act: () => unknown): Promise<string> {
   throw new Error('nothing was refused');
 }
 
+describe('a picture of a record with a note that no XML may hold', () => {
+  it('is well-formed all the same, as SVG and as PNG', async () => {
+    const map = await openMap({
+      examination: examined({ 'left femoral': { grade: 'normal', note: 'a\u000Bb\u0002c\uD800d\uFFFFe' } }),
+    });
+    const titles = [...parsed(map.toSVG()).querySelectorAll('title')].map((title) => title.textContent);
+    expect(titles.join()).to.include('a\uFFFDb\uFFFDc\uFFFDd\uFFFDe');
+    expect((await map.toPNG()).size).to.be.above(1000);
+  });
+});
+
 describe('toSVG', () => {
   afterEach(() => emulate({}));
 

@@ -1,6 +1,7 @@
 import { html, nothing, type ReactiveController, type TemplateResult } from 'lit';
 import { bruitAt, pulseAt } from '../../../examination/index.js';
 import { later } from '../fetched.js';
+import { isUnknownAt } from '../figure/words-at.js';
 import type { SiteFinder } from '../hand/site-finder.js';
 import type { Session } from '../session.js';
 import type { Chooser } from './chooser.js';
@@ -45,6 +46,7 @@ export class ChooserController implements ReactiveController {
           place,
           pulse: pulseAt(examination, place),
           bruit: bruitAt(examination, place),
+          unknown: isUnknownAt(examination, place),
           typed,
           scale: examination.scale,
           unfolded,

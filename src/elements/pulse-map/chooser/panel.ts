@@ -23,6 +23,8 @@ export interface ChooserView {
   readonly place: Place;
   readonly pulse: PulseFinding | undefined;
   readonly bruit: BruitFinding | undefined;
+  /** Recorded by a later version in a way this one does not know: nothing can be changed here. */
+  readonly unknown: boolean;
   /** What stands in the note's field while it is typed in. */
   readonly typed: string | undefined;
   readonly scale: ScaleId;
@@ -133,44 +135,14 @@ function fold(
   </button>`;
 }
 
-/** The small panel beside an open site. */
-export function renderChooser(view: ChooserView, acts: Chooser): TemplateResult {
-  const { place, pulse, bruit, unfolded, words, pinned, next } = view;
+/** All that can be recorded at the site. */
+function findings(view: ChooserView, acts: Chooser): TemplateResult {
+  const { place, pulse, bruit, unfolded, words } = view;
   const felt = isPulseSite(place.site);
   const heard = isListeningSite(place.site);
   const could = felt ? pulse?.couldNotExamine : bruit?.couldNotExamine;
   const note = felt ? pulse?.note : bruit?.note;
-  const title = words.map.siteTitle(place);
-  const anything = pulse !== undefined || bruit !== undefined;
-  return html`<div
-    class="chooser ${view.sheet ? 'at-foot' : ''}"
-    part="chooser"
-    popover="manual"
-    role="dialog"
-    aria-label=${title}
-  >
-    <header>
-      <h2>${title}</h2>
-      <button
-        type="button"
-        class="button icon bare"
-        aria-label=${words.map.pin}
-        aria-pressed=${pinned ? 'true' : 'false'}
-        @click=${() => acts.pin()}
-      >
-        ${ICONS.pin}
-      </button>
-      <button
-        type="button"
-        class="button icon bare"
-        aria-label=${words.map.close}
-        @click=${() => acts.close(true)}
-      >
-        ${ICONS.close}
-      </button>
-    </header>
-    <p class="how">${words.anatomy.technique[place.site]}</p>
-    ${felt ? grades(view, acts) : nothing} ${toggles(view, acts)}
+  return html`${felt ? grades(view, acts) : nothing} ${toggles(view, acts)}
     ${
       heard && (unfolded === 'bruit' || !felt)
         ? radios(
@@ -244,13 +216,49 @@ export function renderChooser(view: ChooserView, acts: Chooser): TemplateResult 
             </label>`
           : fold(view, 'note', ICONS.pencil, note ? words.map.note : words.map.addNote, note, acts)
       }
-    </div>
+    </div>`;
+}
+
+/** The small panel beside an open site. */
+export function renderChooser(view: ChooserView, acts: Chooser): TemplateResult {
+  const { place, pulse, bruit, words, pinned, next, unknown } = view;
+  const title = words.map.siteTitle(place);
+  const anything = !unknown && (pulse !== undefined || bruit !== undefined);
+  return html`<div
+    class="chooser ${view.sheet ? 'at-foot' : ''}"
+    part="chooser"
+    popover="manual"
+    role="dialog"
+    aria-label=${title}
+  >
+    <header>
+      <h2>${title}</h2>
+      <button
+        type="button"
+        class="button icon bare"
+        aria-label=${words.map.pin}
+        aria-pressed=${pinned ? 'true' : 'false'}
+        @click=${() => acts.pin()}
+      >
+        ${ICONS.pin}
+      </button>
+      <button
+        type="button"
+        class="button icon bare"
+        aria-label=${words.map.close}
+        @click=${() => acts.close(true)}
+      >
+        ${ICONS.close}
+      </button>
+    </header>
+    <p class="how">${words.anatomy.technique[place.site]}</p>
+    ${unknown ? html`<p class="how">${words.map.siteLabel(place, words.examination.unknownHere)}</p>` : findings(view, acts)}
     <footer>
       <button type="button" class="button bare" ?disabled=${!anything} @click=${() => acts.clear()}>
         ${words.map.clear}
       </button>
       ${
-        place.side === 'midline'
+        place.side === 'midline' || unknown
           ? nothing
           : html`<button type="button" class="button bare" @click=${() => acts.sameAsOther()}>
               ${words.map.sameAsOther(place.side)}

@@ -3,6 +3,8 @@ import {
   bruitAt,
   type BruitFinding,
   type Examination,
+  isBruitLocked,
+  isPulseLocked,
   isStated,
   pulseAt,
   type PulseFinding,
@@ -11,6 +13,7 @@ import {
 } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { type Shown, shownFor } from '../../common/glyph.js';
+import { isUnknownAt, wordsAt } from './words-at.js';
 
 /** How a site appears: its glyph, its names, and how loud its label is. */
 export interface SiteView {
@@ -58,21 +61,27 @@ export function siteView(
     pulse?.expansile ||
     (bruit?.bruit && bruit.bruit !== 'none');
   const silent = felt ? words.examination.notExamined : words.map.notListened;
-  const said = words.map.findings(pulse, bruit, scale) || silent;
+  const said = wordsAt(examination, place, words, pulse) || silent;
+  const unknown = felt ? isPulseLocked(examination, place) : isBruitLocked(examination, place);
+  const shown = shownFor(pulse, bruit, scale, !felt);
   const view: SiteView = {
     place,
-    shown: shownFor(pulse, bruit, scale, !felt),
+    shown: unknown ? { ...shown, kind: 'unknown' } : shown,
     name: words.map.siteLabel(place, said),
     finding: words.map.findingShort(pulse, bruit, scale),
-    weight: loud ? 'loud' : isStated(pulse) || bruit ? 'plain' : 'quiet',
+    weight: loud ? 'loud' : isStated(pulse) || bruit || unknown ? 'plain' : 'quiet',
   };
-  return earlier ? compared(view, { pulse, bruit, said }, earlier, scale, words) : view;
+  return earlier
+    ? compared(view, { pulse, bruit, said, unknown: isUnknownAt(examination, place) }, earlier, scale, words)
+    : view;
 }
 
 interface Now {
   readonly pulse: PulseFinding | undefined;
   readonly bruit: BruitFinding | undefined;
   readonly said: string;
+  /** Whether something here is not known, so that nothing can be said of a change. */
+  readonly unknown: boolean;
 }
 
 /** Adds what an earlier record held; a change makes the label loud and is said in words. */
@@ -84,10 +93,12 @@ function compared(view: SiteView, now: Now, earlier: Examination, scale: ScaleId
   const known = isStated(pulse) || bruit?.bruit !== undefined;
   const changed =
     known &&
+    !now.unknown &&
+    !isUnknownAt(earlier, place) &&
     (now.pulse?.grade !== pulse?.grade ||
       now.pulse?.couldNotExamine !== pulse?.couldNotExamine ||
       (bruit?.bruit !== undefined && now.bruit?.bruit !== bruit.bruit));
-  const before = words.map.findings(pulse, bruit, scale);
+  const before = wordsAt(earlier, place, words, pulse);
   return {
     ...view,
     earlier: known ? shownFor(pulse, bruit, scale, !felt) : undefined,

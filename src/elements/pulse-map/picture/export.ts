@@ -72,6 +72,14 @@ function paint(element: Element): void {
   }
 }
 
+/** What no XML document may hold: control characters, and halves of characters. */
+const NOT_IN_XML = /(?![\t\n\r])\p{Cc}|\p{Cs}|[\uFFFE\uFFFF]/gu;
+
+function xmlOf(root: Element): string {
+  const text = new XMLSerializer().serializeToString(root);
+  return text.replace(NOT_IN_XML, '\uFFFD').replace(/>\s+</g, '><');
+}
+
 const UNSEEN = '.target, .ring, [d=""], .halo:not([d]), .drag, .ink';
 const HANDLES = /^(class|style|role|tabindex|part|data-.*|aria-.*)$/;
 
@@ -122,7 +130,7 @@ export function drawSVG(
     root.setAttribute('font-family', getComputedStyle(root).fontFamily);
     strip(root);
     root.setAttribute('role', 'img');
-    return { text: new XMLSerializer().serializeToString(root).replace(/>\s+</g, '><'), width, height };
+    return { text: xmlOf(root), width, height };
   } finally {
     stage.remove();
   }

@@ -63,6 +63,7 @@ function items(view: FigureView, scale: ScaleId): LegendItem[] {
     ...SCALES[scale].steps.map((step) => glyph(shownForStep(step), examination.step(step))),
     ...plain('could-not', map.couldNotExamine),
     ...plain('not-examined', examination.notExamined),
+    ...plain('unknown', examination.unknownHere),
     ...mark('systolic', examination.bruits.systolic),
     ...mark('continuous', examination.bruits.continuous),
     ...mark('thrill', map.thrill),

@@ -1,8 +1,9 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { type Place, PLACES, type Side, SIDES, SITE_IDS, type SiteId } from '../../../anatomy/index.js';
-import { bruitAt, type Examination, pulseAt } from '../../../examination/index.js';
+import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { type FigureView, renderFigure } from '../figure/render.js';
+import { wordsAt } from '../figure/words-at.js';
 import { pictureLegend } from '../picture/legend.js';
 
 /** A page of A4 within margins of 12 mm, in px. Printers give a little more or less. */
@@ -30,11 +31,7 @@ export interface SheetView {
 function cell(place: Place | undefined, view: SheetView, across: boolean): TemplateResult {
   if (!place) return html`<td></td>`;
   const { examination, figure, words } = view;
-  const found = words.map.findings(
-    pulseAt(examination, place),
-    bruitAt(examination, place),
-    examination.scale,
-  );
+  const found = wordsAt(examination, place, words);
   const loud = figure.sites.get(`${place.side} ${place.site}`)?.weight === 'loud';
   return html`<td class=${loud ? 'wrong' : nothing} colspan=${across ? 2 : nothing}>${found || '–'}</td>`;
 }

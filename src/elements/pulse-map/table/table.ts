@@ -16,6 +16,8 @@ import {
   type BruitFinding,
   BRUITS,
   type Examination,
+  isBruitLocked,
+  isPulseLocked,
   pulseAt,
   type PulseFinding,
   REASONS,
@@ -74,8 +76,16 @@ function pick(
   } else take(value);
 }
 
+function unknownCell({ words }: TableView): TemplateResult {
+  return html`<span class="cell">
+    ${glyphIcon({ kind: 'unknown', numeral: null, marks: [] }, GLYPH_SIZE.legend)}
+    <span class="extra">${words.examination.unknownHere}</span>
+  </span>`;
+}
+
 function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResult {
   const { examination, earlier, editable, words } = view;
+  if (isPulseLocked(examination, place)) return unknownCell(view);
   const pulse = pulseAt(examination, place);
   const before = earlier && pulseAt(earlier, place);
   const chosen = stepOf(pulse, examination.scale);
@@ -107,11 +117,9 @@ function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResu
   </span>`;
 }
 
-function bruitCell(
-  place: Place,
-  { examination, editable, words }: TableView,
-  acts: TableActs,
-): TemplateResult {
+function bruitCell(place: Place, view: TableView, acts: TableActs): TemplateResult {
+  const { examination, editable, words } = view;
+  if (isBruitLocked(examination, place)) return unknownCell(view);
   const bruit = bruitAt(examination, place);
   const heard = bruit?.bruit && bruit.bruit !== 'none';
   return html`<span class="cell ${heard ? 'loud' : ''}">

@@ -1,0 +1,29 @@
+import type { Place } from '../../../anatomy/index.js';
+import {
+  bruitAt,
+  type Examination,
+  isBruitLocked,
+  isPulseLocked,
+  pulseAt,
+} from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
+
+/** Whether a place holds something that a later version recorded in a way this one does not know. */
+export function isUnknownAt(examination: Examination, place: Place): boolean {
+  return isPulseLocked(examination, place) || isBruitLocked(examination, place);
+}
+
+/**
+ * What is recorded at a place, in words; empty when nothing is.
+ * @param pulse the pulse there, where it is not the one recorded
+ */
+export function wordsAt(
+  examination: Examination,
+  place: Place,
+  words: Messages,
+  pulse = pulseAt(examination, place),
+): string {
+  const known = words.map.findings(pulse, bruitAt(examination, place), examination.scale);
+  const unknown = isUnknownAt(examination, place) ? words.examination.unknownHere : '';
+  return [known, unknown].filter(Boolean).join('; ');
+}
