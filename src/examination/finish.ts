@@ -88,9 +88,10 @@ export function withFields(
 ): Examination {
   const next = compact({ ...examination, ...fields }) as Examination;
   if (equal(next, examination)) return examination;
-  const kept = Object.entries({ ...next, format: written(next.format) }).map(([name, part]) => [
-    name,
-    isOurs(part) ? part : copyJson(part),
-  ]);
+  const kept = Object.entries({ ...next, format: written(next.format) }).map(([name, part]) => {
+    const before = examination[name as keyof Examination];
+    const own = isOurs(before) && equal(part, before) ? before : part;
+    return [name, isOurs(own) ? own : copyJson(own)];
+  });
   return seal(Object.fromEntries(kept) as unknown as Examination);
 }

@@ -33,7 +33,8 @@ function copy(value: unknown, path: (string | number)[], left: Left): Json | und
     throw new Unfit({ ...fault, path: [...path] });
   };
   if (value === null || typeof value === 'string' || typeof value === 'boolean') return value;
-  if (typeof value === 'number' && Number.isFinite(value)) return value;
+  // JSON has no -0.
+  if (typeof value === 'number' && Number.isFinite(value)) return value + 0;
   if (isOurs(value)) return value as Json;
   const isList = Array.isArray(value);
   if (!isList && Object.prototype.toString.call(value) !== '[object Object]')
@@ -43,7 +44,8 @@ function copy(value: unknown, path: (string | number)[], left: Left): Json | und
   if (left.values < 0)
     return stop({
       code: 'unreadable',
-      found: show(value),
+      // Not gone through a second time.
+      found: isList ? '[…]' : '{…}',
       expected: { code: 'at-most', value: MOST_VALUES, of: 'values' },
     });
   if (path.length >= DEEPEST)

@@ -71,7 +71,7 @@ const STATES: Readonly<Record<string, (width: number) => Promise<PulseMap>>> = {
   },
   'with a value refused': async (width) => {
     const map = await openMap({ width, examination: BLOCK });
-    map.value = '{"format":"pulse-map/1","scale":"0-9"}';
+    map.value = '{"format":"pulse-map/1","scale":9}';
     await settled(map);
     return map;
   },

@@ -1,0 +1,94 @@
+import { examinationSchema, type RecordPath } from '../../src/examination/index.js';
+
+/** One field of the record that holds a value and no further fields, as its schema says. */
+export interface Leaf {
+  readonly path: RecordPath;
+  /** The words it takes; empty where it takes no words. */
+  readonly words: readonly string[];
+  /** A value it takes. */
+  readonly value: unknown;
+}
+
+interface Def {
+  readonly type: string;
+  readonly innerType?: { readonly def: Def };
+  readonly shape?: Readonly<Record<string, { readonly def: Def }>>;
+  readonly element?: { readonly def: Def };
+  readonly items?: readonly { readonly def: Def }[];
+  readonly entries?: Readonly<Record<string, string>>;
+  readonly values?: readonly unknown[];
+  readonly params?: {
+    readonly expected: { readonly words?: readonly string[]; readonly values?: unknown[] };
+  };
+}
+
+/** Texts that are more than any text, and lists that need their entries whole. */
+const VALUES: Readonly<Record<string, unknown>> = {
+  examinedAt: '2026-05-01T10:30Z',
+  points: [
+    [700, 1100],
+    [710, 1110],
+    [700, 1110],
+  ],
+};
+
+function leavesOf(def: Def, path: RecordPath): readonly Leaf[] {
+  const leaf = (value: unknown, words: readonly string[] = []): readonly Leaf[] => [{ path, value, words }];
+  const name = String(path.at(-1));
+  if (name in VALUES) return leaf(VALUES[name]);
+  switch (def.type) {
+    case 'optional':
+      return leavesOf(def.innerType!.def, path);
+    case 'object':
+      return Object.entries(def.shape!).flatMap(([field, inner]) => leavesOf(inner.def, [...path, field]));
+    case 'array':
+      return leavesOf(def.element!.def, [...path, 0]);
+    case 'enum':
+      return leaf(Object.values(def.entries!)[0], Object.values(def.entries!));
+    case 'literal':
+      return leaf(def.values![0]);
+    case 'boolean':
+      return leaf(true);
+    case 'number':
+      return leaf(7);
+    case 'string':
+      return leaf('x');
+    case 'custom': {
+      const { words, values } = def.params!.expected;
+      return words ? leaf(80, words) : leaf(values![0]);
+    }
+    default:
+      throw new Error(`a schema of type "${def.type}" at ${path.join('.')}`);
+  }
+}
+
+/** Every field of the record that holds a value, worked out from its schema. */
+export const LEAVES: readonly Leaf[] = leavesOf((examinationSchema as unknown as { def: Def }).def, []);
+
+/** What an entry must hold besides the field in question. */
+const AROUND: readonly (readonly [RegExp, Readonly<Record<string, unknown>>])[] = [
+  [/^marks\.0\./, { id: 'a', kind: 'scar', points: VALUES.points }],
+  [/^context\.revascularisations\.0\./, { artery: 'popliteal', side: 'left', kind: 'stent' }],
+  [/^staging\..*\.fontaine\.(derived|why)$/, { stage: 'I' }],
+  [/^staging\..*\.acute\.(derived|why)$/, { stage: 'I' }],
+  [/^staging\..*\.\w+\.(derived|why)$/, { stage: 2 }],
+  [/\.increased$/, { grade: 'bounding' }],
+  [/\.ulcerPlace$/, { ulcer: 'deep' }],
+  [/\.gangreneExtent$/, { gangrene: 'dry' }],
+  [/\.rednessCm$/, { infection: ['redness'] }],
+  [/\.temperatureLevel$/, { temperature: 'cold' }],
+];
+
+function put(into: unknown, [key, ...rest]: RecordPath, value: unknown): unknown {
+  if (key === undefined) return value;
+  if (typeof key === 'number') return [put((into as unknown[] | undefined)?.[key], rest, value)];
+  const own = (into ?? {}) as Record<string, unknown>;
+  return { ...own, [key]: put(own[key], rest, value) };
+}
+
+/** A record, as any JSON, with one field set to a value and no more around it than must be there. */
+export function recordWith(path: RecordPath, value: unknown, format = 'pulse-map/1.7'): unknown {
+  const [, around] = AROUND.find(([where]) => where.test(path.join('.'))) ?? [];
+  const base = { format, scale: '0-3' };
+  return put(around ? put(base, path.slice(0, -1), around) : base, path, value);
+}
