@@ -21,7 +21,7 @@ function run(script, ...args) {
 
 const manifest = () => run('@custom-elements-manifest/analyzer/cem.js', 'analyze', '--quiet');
 
-/** Licence texts of the packages inside the bundle: they ask to travel with every copy. */
+/** Licence texts of the bundled packages; they must accompany every copy. */
 function licencesOf(inputs) {
   const packages = new Set(
     Object.keys(inputs).flatMap(
@@ -37,7 +37,7 @@ function licencesOf(inputs) {
   });
 }
 
-/** Modules with templates or style sheets in them are published without the white space that only we need. */
+/** Minifies the templates and style sheets of the published modules. */
 function compact() {
   const modules = readdirSync(inRoot('dist'), { recursive: true }).filter((path) => path.endsWith('.js'));
   for (const path of modules.map((name) => inRoot(`dist/${name}`))) {
@@ -74,8 +74,8 @@ async function bundle() {
 }
 
 /**
- * Leads a language's imports to the bundle beside it, but for its own folder and for what languages share to make sentences
- * with. The list of languages is state, of which a page has one.
+ * Resolves a language's imports to the bundle next to it, except its own folder and the helpers that languages share.
+ * The registry of languages is state and must exist once per page.
  */
 const fromBundle = (locale, tag) => ({
   name: 'from-bundle',
@@ -89,8 +89,8 @@ const fromBundle = (locale, tag) => ({
 });
 
 /**
- * A file for each language beside English, for pages without a build: words and what
- * makes sentences of them; all else comes from the bundle.
+ * One file per language besides English, for pages without a build: words and shared helpers; everything else comes from
+ * the bundle.
  * @param known names the bundle exports
  */
 async function languages(known) {

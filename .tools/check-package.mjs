@@ -13,11 +13,11 @@ const pkg = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
 const faults = [];
 
 const files = readdirSync(dist, { recursive: true }).map((path) => path.replaceAll('\\', '/'));
-/** Files for pages without a build: they lean on a DOM, and on nothing from npm. */
+/** Files for pages without a build: they need a DOM and nothing from npm. */
 const forPages = files.filter((path) => /^pulse-map\.(bundle|locale-.+)\.js$/.test(path));
 const modules = files.filter((path) => path.endsWith('.js') && !forPages.includes(path));
 
-/** Loads modules in one fresh Node; the entries get one each, so that none lives on what another left behind. */
+/** Loads modules in a fresh Node process; each entry gets its own, so that none depends on another. */
 function loads(paths) {
   const urls = JSON.stringify(paths.map((path) => pathToFileURL(join(dist, path)).href));
   const code = `for (const url of ${urls}) await import(url).catch((error) => {
@@ -31,7 +31,7 @@ function loads(paths) {
 loads(modules);
 for (const path of modules.filter((path) => /^[^/]+\.js$|\/(element|define)\.js$/.test(path))) loads([path]);
 
-/** Names of the packages whose declarations or modules a text leans on. */
+/** Names of the packages that a module imports. */
 function packagesNamed(text) {
   const found = text.matchAll(/(?:from|import)\s*\(?\s*['"]((?:@[^'"/]+\/)?[^.'"/][^'"/]*)[^'"]*['"]/g);
   return [...found].map((match) => match[1]);
@@ -83,7 +83,7 @@ for (const path of elements) {
     faults.push(`custom-elements.json: found no tag for ${path}, expected one from its define module`);
 }
 const declarations = manifest.modules.flatMap((module) => module.declarations ?? []).filter((d) => d.tagName);
-/** What a text says between the quotes of a capture, once each. */
+/** The unique captures of a pattern. */
 const said = (paths, pattern) => [
   ...new Set(
     paths.flatMap((path) =>

@@ -1,23 +1,22 @@
-// Takes the white space that only people need out of the templates of a built module: bundlers keep it, since to them a
-// template is text like any other.
+// Minifies the templates of a built module. Bundlers leave them alone, since to them a template is a string.
 import { transformSync } from 'esbuild';
 import ts from 'typescript';
 
 /**
- * White space that has a line break in it and stands beside a tag or an expression lays out the source, not the drawing;
- * but inside a tag it parts two bindings.
+ * White space with a line break next to a tag or an expression only formats the source; inside a tag it separates two
+ * bindings.
  */
 function compactSvg(text, inTag) {
   if (inTag && /^\s+$/.test(text)) return ' ';
   return text.replace(/(^|>)\s*\n\s*(?=<|$)/g, '$1').replace(/\s+/g, ' ');
 }
 
-/** In HTML any white space may part two words; one space does it as well as many. */
+/** In HTML white space may separate words; one space is enough. */
 function compactHtml(text) {
   return text.replace(/\s+/g, ' ');
 }
 
-/** Style sheets with expressions in them can't be parsed; of these only the layout goes. */
+/** Style sheets with expressions cannot be parsed, so only their formatting is removed. */
 function compactCss(text) {
   return text
     .replace(/\/\*[^]*?\*\//g, '')
@@ -33,7 +32,7 @@ const COMPACT = { html: compactHtml, svg: compactSvg, css: compactCss };
 
 const parse = (code) => ts.createSourceFile('module.js', code, ts.ScriptTarget.ES2022, true);
 
-/** The tag of a template literal that is ours to compact, or undefined. */
+/** The tag of a template literal to compact, or undefined. */
 function tagOf(node) {
   if (!ts.isTaggedTemplateExpression(node) || !ts.isIdentifier(node.tag)) return undefined;
   return Object.hasOwn(COMPACT, node.tag.text) ? node.tag.text : undefined;
@@ -42,7 +41,7 @@ function tagOf(node) {
 /** Pieces of a template with expressions, in order. */
 const piecesOf = (template) => [template.head, ...template.templateSpans.map((span) => span.literal)];
 
-/** Follows markup from piece to piece: whether what comes next stands inside a tag, and there inside quotation marks. */
+/** Tracks, from piece to piece, whether the next character is inside a tag, and there inside quotes. */
 function reader() {
   let inTag = false;
   let quote = '';
@@ -61,8 +60,8 @@ function reader() {
 }
 
 /**
- * Bindings of one tag with nothing between them, which lit takes as two parts of one attribute: `height=${a}${b}`. Within
- * quotation marks that is what it should do.
+ * Finds adjacent bindings in a tag, which lit treats as two parts of one attribute: `height=${a}${b}`. Inside quotes that
+ * is intended.
  * @param {string} code of a JavaScript module
  * @returns {string[]} the text before each such place
  */
@@ -104,7 +103,7 @@ export function compactTemplates(code) {
       node.getEnd() -
       (node.kind === ts.SyntaxKind.TemplateHead || node.kind === ts.SyntaxKind.TemplateMiddle ? 2 : 1);
     const old = code.slice(from, to);
-    // An escape may stand for white space that is meant.
+    // An escape may encode intended white space.
     if (!old.includes('\\')) edits.push([from, to, change(old)]);
   };
   const visit = (node) => {

@@ -49,7 +49,7 @@ export function findBrowser({ platform = process.platform, env = process.env } =
   return usual(platform, env).find(runs);
 }
 
-/** Flags under which Chromium is quiet, and under which it starts at all when root (containers, CI). */
+/** Flags that keep Chromium quiet, and let it start as root (containers, CI). */
 export const BROWSER_FLAGS = [
   '--disable-gpu',
   '--disable-quic',

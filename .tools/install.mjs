@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('..', import.meta.url));
 
-/** Surroundings for what we start: no browser downloads, nothing sent home. */
+/** Environment of child processes: no browser downloads, no telemetry. */
 export const quietEnv = {
   ...process.env,
   PUPPETEER_SKIP_DOWNLOAD: '1',

@@ -1,4 +1,4 @@
-// The package's own name, led to its sources: demo, stories and tests import it as its users do, without a build.
+// Aliases of the package's own name to its sources: demo, stories and tests import it like users do, without a build.
 // tsconfig.json says the same to TypeScript ("paths").
 import { fileURLToPath } from 'node:url';
 

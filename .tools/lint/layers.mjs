@@ -1,4 +1,4 @@
-// The order of the house, from the ground up, and the lint rule that holds it: imports run downward only.
+// The layers of the source, lowest first, and the lint rule that enforces them: imports go downward only.
 import { posix, relative, sep } from 'node:path';
 
 /** Low to high. A module imports from its own layer and from those before it, never from those after. */
@@ -18,7 +18,7 @@ export const LAYERS = [
   'elements',
 ];
 
-/** Layers that the entries without a DOM (every file directly in src but index.ts) may not reach. */
+/** Layers that entries without a DOM (every file directly in src but index.ts) may not import. */
 const ABOVE_CORE = ['drawing', 'elements'];
 
 /** Layers that only some others may load: the map knows nothing of the simulated patient, nor does the localisation it tests. */

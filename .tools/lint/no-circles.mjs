@@ -1,4 +1,4 @@
-// No module of src reaches itself again through its imports, not even through types alone.
+// Forbids circular imports in src, including type-only ones.
 import { readFileSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import ts from 'typescript';

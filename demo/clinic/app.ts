@@ -70,14 +70,14 @@ export class ClinicApp extends LitElement {
   @state() private said = '';
 
   #store: ClinicStore | undefined;
-  /** Counts page loads, so that one overtaken by another is dropped. */
+  /** Counts page loads, so that an outdated one is dropped. */
   #turn = 0;
   #focusNext = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('hashchange', this.#handleHash);
-    // What stood here while the script loaded.
+    // Removes the loading placeholder.
     if (!this.hasUpdated) this.replaceChildren();
     void this.#load();
   }
@@ -171,7 +171,7 @@ export class ClinicApp extends LitElement {
     this.#go({ page: 'patient', patientId: visit.patientId }, `Visit of ${day(visit.fields['date'])} saved.`);
   };
 
-  /** Goes to a page and says there what was done. */
+  /** Navigates and shows a message on the new page. */
   #go(route: Route, said: string): void {
     const show = (): void => {
       this.said = said;

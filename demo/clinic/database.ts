@@ -55,7 +55,7 @@ export class ClinicStore {
     return this.#database.get('visits', id);
   }
 
-  /** Keeps a visit and forgets the draft it came from, both or neither. */
+  /** Saves a visit and deletes its draft in one transaction. */
   async saveVisit(visit: Visit, draft: string): Promise<void> {
     const transaction = this.#database.transaction(['visits', 'drafts'], 'readwrite');
     await Promise.all([
@@ -82,7 +82,7 @@ export class ClinicStore {
   async saveDraft(draft: Draft): Promise<void> {
     const transaction = this.#database.transaction('drafts', 'readwrite', { durability: 'relaxed' });
     const put = transaction.store.put(draft);
-    // Committed at once, so that a page on its way out still gets its last words in.
+    // Committed explicitly, so that the last write survives when the page unloads.
     transaction.commit();
     await Promise.all([put, transaction.done]);
   }
@@ -91,7 +91,7 @@ export class ClinicStore {
     await this.#database.delete('drafts', key);
   }
 
-  /** Forgets everything and puts the invented patients and their visits back. */
+  /** Resets the database to the invented patients and their visits. */
   async startAgain(): Promise<void> {
     const transaction = this.#database.transaction(['patients', 'visits', 'drafts'], 'readwrite');
     const [patients, visits, drafts] = [

@@ -2,8 +2,8 @@ import type { ClinicStore } from './database.js';
 import type { Draft } from './types.js';
 
 /**
- * Keeps every state of a form the moment it comes: the database writes in the order it is asked, so the last one stands, and
- * a reload right after a key press finds it.
+ * Saves every state of a form immediately: writes are executed in order, so the last one wins and is found even by
+ * a reload right after a key press.
  */
 export class DraftKeeper {
   #last: Promise<void> = Promise.resolve();
@@ -22,7 +22,7 @@ export class DraftKeeper {
     );
   }
 
-  /** Nothing is kept from now on; settles when the last write has. */
+  /** Stops saving; resolves after the last write. */
   async close(): Promise<void> {
     this.#closed = true;
     await this.#last;

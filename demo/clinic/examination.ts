@@ -85,12 +85,12 @@ export class ExaminationField extends LitElement {
     </fieldset>`;
   }
 
-  /** The other element goes on with what was recorded so far. */
+  /** The other element continues with the current record. */
   #choose(extent: Extent): void {
     const control = this.querySelector<HTMLElement & { value: string }>('#examination');
     this.value = control?.value ?? this.value;
     this.chosen = extent;
-    // The page keeps its draft on the very same event: the control must stand in the form by then.
+    // The page saves its draft on the same event, so the control must already be in the form.
     this.performUpdate();
   }
 }

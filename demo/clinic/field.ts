@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Field } from './form-fields.js';
 
-/** One question of the form with its answer so far. The browser owns what is typed from then on. */
+/** One question of the form with its initial answer; afterwards the browser owns the input. */
 export function fieldControl(field: Field, value: string): TemplateResult {
   const { name, label, hint, required, choices = [], unit } = field;
   const id = `field-${name}`;

@@ -16,7 +16,7 @@ const known = (tag: string | null): Tag => LANGUAGES.find(([one]) => one === tag
 /** The language chosen for the examination, kept in this browser. */
 export function examinationLanguage(): Tag {
   const tag = known(localStorage.getItem(KEPT));
-  // The words come when they are wanted; what is drawn already is drawn anew with them.
+  // Words load on demand; elements re-render when they arrive.
   if (tag === 'de') void import('pulse-map/locale/de');
   return tag;
 }

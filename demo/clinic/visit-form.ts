@@ -42,7 +42,7 @@ export class VisitForm extends LitElement {
   @state() private draftError = '';
   @state() private saveError = '';
   @state() private saving = false;
-  /** Goes up to build the form anew. */
+  /** Increment to rebuild the form. */
   @state() private generation = 0;
 
   #keeper: DraftKeeper | undefined;
@@ -151,7 +151,7 @@ export class VisitForm extends LitElement {
     };
     this.saving = true;
     this.saveError = '';
-    // No late draft may come after the save and offer itself as unfinished.
+    // A late draft must not be written after the save and be offered as unfinished.
     await this.#keeper?.close();
     this.#keeper = undefined;
     try {

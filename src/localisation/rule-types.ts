@@ -10,14 +10,14 @@ export interface RuleLesion {
   readonly above?: PulsePlace;
   /** A pulse outside the limb's own way that shows how far down the trunk is open, where it bounds more closely than `above`. */
   readonly witness?: PulsePlace;
-  /** The first pulses that are weaker or not there: one, or the twins of foot or wrist. */
+  /** The first pulses that are weaker or absent: one, or several of one station (foot, wrist). */
   readonly below: readonly PulsePlace[];
   /** The pieces of artery between the bounds, proximal first. */
   readonly pieces: readonly PieceKey[];
   readonly levels: readonly Level[];
-  /** Sites between the bounds (and the twin of `below`) that carry no grade, so that the bounds are wider than need be. */
+  /** Ungraded sites between the bounds or at the station of `below`; with them graded the interval might be narrower. */
   readonly unstated: readonly PulsePlace[];
-  /** Set when the twin pulse shows the shared artery open, so that this artery alone is meant. */
+  /** Set when another pulse of the station shows the shared artery open, so that only this artery can be diseased. */
   readonly singleArtery?: true;
   /** A pulse farther down the limb that is stronger than `below`: the finding may be wrong, or collaterals carry the flow. */
   readonly contradictedBy?: PulsePlace;

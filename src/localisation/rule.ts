@@ -68,7 +68,7 @@ interface Found {
   readonly below: readonly PulsePlace[];
   /** Sites without a grade on the way. */
   readonly passed: readonly PulsePlace[];
-  /** The twin without a grade. */
+  /** Ungraded sites of the same station. */
   readonly blank: readonly PulsePlace[];
   readonly single: boolean;
 }
@@ -172,7 +172,7 @@ function shared(
 /**
  * Reads an examination by the bedside rule: in each limb, from the trunk outward, the block lies between the last pulse
  * felt and the first that is not; a step to a weaker pulse marks a narrowing. A pulse felt elsewhere shows the arteries
- * above it open; a twin felt at foot or wrist leaves the other artery alone. Sites without a grade widen the interval.
+ * above it open; another pulse felt at the same foot or wrist leaves a single artery. Ungraded sites widen the interval.
  * Common practice, no source.
  */
 export function readByRule(examination: Examination): RuleReading {
@@ -208,7 +208,7 @@ export function limbsExplained(one: RuleLesion, limb: LimbKey): ExplainedLimb[] 
   ].sort((a, b) => order.indexOf(a.limb) - order.indexOf(b.limb));
 }
 
-/** Whether an artery is meant alone: its twin is as strong as the pulse above, so nothing above them both is weak too. */
+/** Whether only this artery is diseased: no lesion above the whole station includes it. */
 export function standsAlone(one: RuleLesion, { lesions }: LimbRule): boolean {
   const weak = lesions.filter((other) => !other.singleArtery).flatMap((other) => other.below.map(placeKey));
   return !one.below.some((place) => weak.includes(placeKey(place)));

@@ -148,7 +148,7 @@ function summary(runs, name) {
   return result;
 }
 
-/** Figures given as ratios to the controls, too. */
+/** Figures that are also given as ratios to the controls. */
 const COMPARED = ['paintMs', 'tapP95Ms', 'cpuPerMoveMs'].flatMap((key) => [key, `${key}Slow`]);
 
 const ROWS = [

@@ -1,17 +1,17 @@
-// Bundles modules as a user's own build would: minified ES modules for today's browsers, the package as it is published.
+// Bundles modules like a user's build would: minified ES modules of the published package for current browsers.
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Leaves modules out whose resolved path matches. */
+/** Excludes modules whose resolved path matches. */
 const without = (pattern) => ({
   name: 'without',
   setup(plugins) {
     plugins.onResolve({ filter: /./ }, async ({ path, pluginData, ...rest }) => {
       if (pluginData === 'asked' || rest.kind === 'entry-point') return undefined;
       const found = await plugins.resolve(path, { ...rest, pluginData: 'asked' });
-      // What is asked here must not pass on to what the found module imports.
+      // pluginData must not be inherited by the imports of the resolved module.
       return pattern.test(found.path) ? { path, external: true } : { ...found, pluginData: undefined };
     });
   },

@@ -1,5 +1,5 @@
 /* global bench */
-// What is measured of one variant in one page of the browser. Each measurement makes sure that the work was done.
+// Measurements of one variant in one browser page. Each checks that the work was done.
 
 export const SLOWDOWN = 4;
 const ACTS = 45;
@@ -53,7 +53,7 @@ export async function taps({ tab }, name) {
     before = after;
     samples.push({ kind, ms });
   }
-  // One key over and over would measure one effect alone.
+  // The same key every time would measure a single effect.
   must(keys.length === 0 || new Set(keys).size > 1, `${name} was given the key ${keys[0]} alone`);
   return samples;
 }
@@ -116,7 +116,7 @@ export async function memory(browser, origin, name, edits) {
     for (let i = 0; i < times; i++) await tab.keyboard.press(keys[i % keys.length]);
     await tab.evaluate(() => bench.painted());
   };
-  // The first edits compile and fill caches; what counts is whether it goes on growing.
+  // The first edits compile code and fill caches; what matters is whether memory keeps growing.
   await type(100);
   const before = await heap(cdp);
   const state = await tab.evaluate(() => bench.state());

@@ -1,5 +1,5 @@
-// How large the package is for who uses it: the map, parts of it and everything, minified and gzipped, beside a slider of a known
-// component library and a world map drawn with d3, bundled the same way.
+// Size of the package for its users: the map, parts of it and everything, minified and gzipped, compared with a slider of a
+// known component library and a world map drawn with d3, bundled the same way.
 // node tests/bench/size.mjs [--json] [--built] [--check]
 //   --built  measures dist/ as it is, without building it first
 //   --check  fails when a figure is over its ceiling in size-ceilings.json, or so far below it that the ceiling should move

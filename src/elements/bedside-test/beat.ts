@@ -1,4 +1,4 @@
-/** A short tone at each half of the beat. Silent until a person switches it on; there is no file to load. */
+/** Plays a short tone at each half of the beat, generated without a file. Off until the user switches it on. */
 export class Beat {
   #audio: AudioContext | undefined;
   #last: string | undefined;
@@ -7,7 +7,7 @@ export class Beat {
     return this.#audio !== undefined;
   }
 
-  /** Switches the sound on or off; must follow a person's press, or browsers keep it silent. */
+  /** Switches the sound on or off; browsers require a user gesture. */
   toggle(): void {
     if (this.#audio) {
       void this.#audio.close();

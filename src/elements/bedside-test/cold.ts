@@ -8,7 +8,7 @@ import { bigTime } from './timed.js';
 const WARMEST_WATER = 40;
 const LONGEST_REWARMING = 120;
 
-/** The colours of the fingers after cold, each marked when it is seen, and the time until they are warm. */
+/** Colours of the fingers after cold, each with the time it was seen, and the rewarming time. */
 export function coldBody(host: BedsideHost<'cold-provocation'>): Body {
   const { cold: words, timer } = host.words.bedside;
   const watch = host.watch('cold');

@@ -39,12 +39,12 @@ import { stressBody, stressStyles } from './stress.js';
 import { cardStyles } from './styles.js';
 import { timedBody, timedStyles } from './timed.js';
 
-/** Both sides of one test. */
+/** The results of both sides of one test. */
 export type SidedResult = Partial<Record<Side, AnyBedsideResult>>;
 
 /**
- * One bedside test: what it is for, how it is done, its timer or gauge, what the result means and by which limit, or that it was not
- * done and why. Both sides are kept apart.
+ * One bedside test: its purpose and technique, its timer or gauge, the reading with the limit used, or why it was not
+ * done. Each side has its own result.
  *
  * @tag bedside-test
  * @attr value - Both sides' results as JSON; what a form reset returns to. Stands after `test`.
@@ -217,7 +217,7 @@ export class BedsideTest extends PartElement<SidedResult> {
     };
   }
 
-  /** Changes some fields of a side's result. The limit in force is kept with what was measured by it. */
+  /** Changes fields of a side's result and stores the limit in force with it. */
   #patch(fields: Partial<Record<string, unknown>>, sides: readonly Side[]): boolean {
     let next = this.value;
     for (const side of sides) {
@@ -248,7 +248,7 @@ export class BedsideTest extends PartElement<SidedResult> {
       this.#watches.set(id, watch);
     }
     watch.key = this.keep && `bedside-test:${this.keep}:${id}`;
-    // The act at the end belongs to the latest drawing, which knows the latest record.
+    // The final action must come from the latest render, which has the latest record.
     if (over) this.#overs.set(id, over);
     return watch;
   }
@@ -324,7 +324,7 @@ export class BedsideTest extends PartElement<SidedResult> {
     </footer>`;
   }
 
-  /** Sources disagree on many limits: the one used is named and can be changed, and stays with the result. */
+  /** Sources disagree on many limits, so the one used is shown, can be changed and is stored with the result. */
   #limits(): TemplateResult | typeof nothing {
     const { limits } = BEDSIDE_TESTS[this.test];
     if (!limits || limits.options.length < 2) return nothing;

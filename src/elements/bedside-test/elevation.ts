@@ -20,10 +20,10 @@ import type { ShinSensor } from './shin-sensor.js';
 const STEP = 5;
 const TICKS = Array.from({ length: 19 }, (_, i) => i * 5);
 
-/** The angle in hand, before it is marked: by drag, keys, buttons or the phone's sensor. */
+/** The current angle before it is recorded, set by drag, keys, buttons or the phone's sensor. */
 export interface AngleGauge {
   angle: number;
-  /** Angle at which a drag began, to go back to when it is cancelled. */
+  /** Angle at the start of a drag, restored on cancel. */
   from: number | undefined;
 }
 
@@ -56,7 +56,7 @@ export class LegDrag {
     this.set(angleTo(new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix)), from);
   };
 
-  /** Keeps the page from scrolling away under a finger that turns the leg; touch-action does not reach parts of a drawing. */
+  /** Prevents scrolling while a finger turns the leg; touch-action does not apply to parts of an SVG. */
   readonly touch = {
     handleEvent: (event: TouchEvent): void => {
       if (this.gauge().from !== undefined && event.cancelable) event.preventDefault();
@@ -66,7 +66,7 @@ export class LegDrag {
 
   readonly up = (): void => this.set(this.gauge().angle);
 
-  /** A cancelled stroke is no stroke: the leg goes back to where it was. */
+  /** On cancel the leg returns to where it was. */
   readonly cancel = (): void => this.set(this.gauge().from ?? this.gauge().angle);
 
   readonly key = (event: KeyboardEvent): void => {

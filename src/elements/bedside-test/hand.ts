@@ -8,7 +8,7 @@ import type { BedsideHost, Body } from './host.js';
 
 type Artery = 'radial' | 'ulnar';
 
-/** The palm with one artery let go and the other pressed. */
+/** The palm with one artery released and the other compressed. */
 function palm(host: BedsideHost<'hand-arch'>, released: Artery): TemplateResult {
   const pressed: Artery = released === 'radial' ? 'ulnar' : 'radial';
   const bar = PALM.press[pressed];
@@ -92,7 +92,7 @@ function release(host: BedsideHost<'hand-arch'>, artery: Artery): TemplateResult
   </section>`;
 }
 
-/** Both arteries of one hand, each let go in turn, and the tracing while each is pressed. */
+/** Both arteries of one hand, each released in turn, and the tracing during compression. */
 export function handBody(host: BedsideHost<'hand-arch'>): Body {
   const { hand: words } = host.words.bedside;
   const { method, barbeau, barbeauReverse } = host.result();

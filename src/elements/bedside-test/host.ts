@@ -5,7 +5,7 @@ import type { Messages } from '../../locale/index.js';
 import type { PartMessages } from '../../locale/parts.js';
 import type { WatchController } from '../limb-stopwatch/watch-controller.js';
 
-/** A test's body: what is measured, and the one act that the large button, Space and a pedal do. */
+/** The body of a test: its content, and the primary action of the large button, Space and a pedal. */
 export interface Body {
   readonly template: TemplateResult;
   readonly main?: () => void;
@@ -21,7 +21,7 @@ export interface NumberEntry {
   readonly set: (value: number | undefined) => boolean | void;
 }
 
-/** What the element lends to the body of a test. */
+/** What the element provides to the body of a test. */
 export interface BedsideHost<Id extends BedsideTestId = BedsideTestId> {
   readonly test: Id;
   readonly side: Side;

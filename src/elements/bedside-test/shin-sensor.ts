@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
-/** Browsers that ask before a page may read how the device is turned. */
+/** Some browsers require permission to read the device orientation. */
 interface AskingOrientation {
   requestPermission?: () => Promise<'granted' | 'denied'>;
 }
@@ -14,8 +14,8 @@ export function tiltOf(beta: number): number {
 }
 
 /**
- * Reads the angle of a phone laid along the shin. Only on while a person switched it on, and only where the device has such
- * a sensor and lets it be used.
+ * Reads the angle of a phone laid along the shin. Active only while switched on by the user, on devices that have the
+ * sensor and grant access.
  */
 export class ShinSensor implements ReactiveController {
   on = false;
@@ -37,7 +37,7 @@ export class ShinSensor implements ReactiveController {
     host.addController(this);
   }
 
-  /** Offered on devices one holds, which have such a sensor. */
+  /** Offered on handheld devices with the sensor. */
   get offered(): boolean {
     return 'DeviceOrientationEvent' in globalThis && (matchMedia('(pointer: coarse)').matches || this.on);
   }

@@ -81,7 +81,7 @@ export function stressBody(host: BedsideHost<'arm-stress'>, beat: Beat): Body {
   return { template, main };
 }
 
-/** When each symptom was first felt, side by side; a press during the test marks the moment. */
+/** Onset of each symptom, side by side; a press during the test records the time. */
 function felt(host: BedsideHost<'arm-stress'>, now: () => number | undefined): TemplateResult {
   const { bedside: words } = host.words;
   const { anatomy } = host.mapWords;

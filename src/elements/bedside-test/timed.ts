@@ -19,9 +19,9 @@ export function bigTime(
 
 interface Way {
   readonly start: string;
-  /** What is recorded when the thing waited for has happened. */
+  /** The result when the awaited event has happened. */
   readonly happened: { readonly word: string; readonly fields: Record<string, unknown> };
-  /** What is recorded when it has not. */
+  /** The result when it has not. */
   readonly not: { readonly word: string; readonly fields: Record<string, unknown> };
   readonly caption: string;
 }
@@ -59,7 +59,7 @@ function wayOf(host: BedsideHost): Way | undefined {
 
 export type TimedTestId = Extract<BedsideTestId, 'colour-return' | 'dependent-rubor' | 'venous-filling'>;
 
-/** A stopwatch, what ends it, and the time by hand. */
+/** A stopwatch, the event that ends it, and manual entry of the time. */
 export function timedBody(host: BedsideHost<TimedTestId>): Body {
   const way = wayOf(host) as Way;
   const { bedside: words } = host.words;

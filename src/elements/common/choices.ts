@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 
-/** One of several words, each a button; none chosen is "not stated". */
+/** A choice of one option from a row of buttons; no selection means "not stated". */
 export interface Choices<V extends string> {
-  /** What is chosen, for those who can't see where the buttons stand. */
+  /** Announces the selection to users who cannot see the buttons. */
   readonly label: string;
   readonly options: readonly (readonly [value: V, word: string])[];
   readonly value: V | undefined;
@@ -14,7 +14,7 @@ function backward(event: KeyboardEvent): string {
   return getComputedStyle(event.currentTarget as Element).direction === 'rtl' ? 'ArrowRight' : 'ArrowLeft';
 }
 
-/** Which button a key means: arrows and Home, End move; a digit means the button at that place. */
+/** The button a key leads to: arrows, Home and End move; a digit picks by position. */
 function targetOf(event: KeyboardEvent, at: number, count: number): number | undefined {
   const { key } = event;
   if (event.ctrlKey || event.altKey || event.metaKey) return undefined;
@@ -33,8 +33,8 @@ function buttons(event: Event): HTMLElement[] {
 }
 
 /**
- * A row of buttons of which one can be chosen. Arrows along the row or a digit choose, Delete takes the choice back, and so
- * does pressing the chosen one again.
+ * A single-choice row of buttons. Arrow keys and digits select; Delete or pressing the selected button again
+ * clears the selection.
  */
 export function choices<V extends string>(c: Choices<V>): TemplateResult {
   const at = c.options.findIndex(([value]) => value === c.value);
@@ -71,7 +71,7 @@ export function choices<V extends string>(c: Choices<V>): TemplateResult {
   </div>`;
 }
 
-/** Any of several words, each a button; `none` says that none applies. */
+/** A multiple choice from a row of buttons; `none` states that none applies. */
 export interface Toggles<V extends string> {
   readonly label: string;
   readonly options: readonly (readonly [value: V, word: string])[];
@@ -82,7 +82,7 @@ export interface Toggles<V extends string> {
   readonly pick: (value: V[] | undefined) => void;
 }
 
-/** A row of buttons of which any can be on. Arrows move along the row, a digit or Space turns one on or off. */
+/** A multiple-choice row of buttons. Arrow keys move, a digit or Space toggles. */
 export function toggles<V extends string>(t: Toggles<V>): TemplateResult {
   const chosen = t.value ?? [];
   const flip = (value: V): void => {
@@ -128,12 +128,12 @@ export function toggles<V extends string>(t: Toggles<V>): TemplateResult {
   </div>`;
 }
 
-/** A word with its first letter large. */
+/** Capitalizes the first letter. */
 export function large(word: string): string {
   return word.charAt(0).toLocaleUpperCase() + word.slice(1);
 }
 
-/** The options of a table of words, in its own order, each with its first letter large. */
+/** The options of a word table, in its order, capitalized. */
 export function optionsOf<V extends string>(words: Readonly<Record<V, string>>): (readonly [V, string])[] {
   return (Object.entries(words) as [V, string][]).map(([value, word]) => [value, large(word)]);
 }

@@ -17,11 +17,11 @@ export interface NumberField {
   /** Which field this is, for what was refused in it. */
   readonly id: string;
   readonly label: string;
-  /** The label is seen elsewhere, so that only assistive technology is told. */
+  /** The label is visible elsewhere; here it is for assistive technology only. */
   readonly quiet?: boolean;
   readonly unit?: string;
   readonly value: number | undefined;
-  /** A number as the language writes it. */
+  /** Formats a number for the language. */
   readonly shown: (value: number) => string;
   readonly max: number;
   readonly disabled: boolean;
@@ -80,7 +80,7 @@ export interface TextField {
   readonly typing: Typing;
 }
 
-/** A field for free text. */
+/** A free-text field. */
 export function textField(f: TextField): TemplateResult {
   const id = f.id ?? f.label;
   return html`<label class="text">
@@ -107,7 +107,7 @@ export interface SelectField<V extends string> {
   readonly set: (value: V | undefined) => void;
 }
 
-/** A list to choose one from, for choices with long words. */
+/** A select, for choices with long labels. */
 export function selectField<V extends string>(f: SelectField<V>): TemplateResult {
   return html`<label class="text">
     <span class=${f.quiet ? 'hidden-visually' : 'hint'}>${f.label}</span>

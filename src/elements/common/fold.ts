@@ -4,7 +4,7 @@ import type { ChildPart } from 'lit/directive.js';
 
 type Content = () => unknown;
 
-/** Renders what is in a `<details>` from the first time on that it is open. */
+/** Renders the content of a `<details>` lazily, when it is first opened. */
 class OnceOpen extends AsyncDirective {
   #details: HTMLDetailsElement | undefined;
   #content: Content = () => nothing;
@@ -40,8 +40,8 @@ class OnceOpen extends AsyncDirective {
 const onceOpen = directive(OnceOpen);
 
 /**
- * A heading with something folded behind it, which costs nothing while nobody has opened it.
- * @param open opens it; otherwise it stays as a person left it
+ * A `<details>` whose content is rendered only once it has been opened.
+ * @param open forces it open; otherwise the user's choice stays
  * @param part its part and class, when it has one of its own
  */
 export function fold(summary: string, open: boolean, content: Content, part = ''): TemplateResult {

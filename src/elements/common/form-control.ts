@@ -4,8 +4,8 @@ import type { Fault } from '../../examination/index.js';
 import { LANG, LanguageController } from './language.js';
 
 /**
- * What every form control of the library has in common with an `<input>`: its name, its states, its form, its validity. What the
- * value is, and how it is read and reset, is up to the subclass.
+ * Base of every form control: what it shares with an `<input>` (name, states, form, validity). Subclasses define the
+ * value and how it is parsed and reset.
  */
 export abstract class FormControl extends LitElement {
   static readonly formAssociated = true;

@@ -15,14 +15,14 @@ import {
   NUMERALS,
 } from '../../drawing/glyphs.js';
 
-/** What a place shows: its kind of glyph, its numeral, and the marks beside it. */
+/** What a place shows: its glyph, numeral and additional marks. */
 export interface Shown {
   readonly kind: GlyphKind;
   readonly numeral: number | null;
   readonly marks: readonly MarkKind[];
 }
 
-/** What is shown for the findings at a place. */
+/** The glyph, numeral and marks for the findings at a place. */
 export function shownFor(
   pulse: PulseFinding | undefined,
   bruit: BruitFinding | undefined,

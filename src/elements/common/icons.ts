@@ -4,7 +4,7 @@ function icon(d: string, kind = ''): SVGTemplateResult {
   return svg`<svg class=${kind} width="20" height="20" viewBox="0 0 20 20" fill="none" stroke="currentColor" stroke-width="1.8" stroke-linecap="round" stroke-linejoin="round" aria-hidden="true"><path d=${d}></path></svg>`;
 }
 
-/** Small line icons; each stands beside a word or on a button that has a name. */
+/** Small line icons, always used next to text or on a named button. */
 export const ICONS = {
   undo: icon('M7 4 3.5 7.5 7 11M3.8 7.5H11a5 5 0 0 1 0 10H8', 'onward'),
   redo: icon('M13 4 16.500 7.5 13 11M16.200 7.5H9a5 5 0 0 0 0 10H12', 'onward'),

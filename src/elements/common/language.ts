@@ -4,7 +4,7 @@ import { onLanguage } from '../../locale/index.js';
 /** Options of the `lang` property of every element; empty, it is not written to the page, where it would mean "unknown". */
 export const LANG = { reflect: true, useDefault: true } as const;
 
-/** The language that holds at an element: its own, else the nearest `lang` around it, through shadow trees, else the browser's. */
+/** The language of an element: its own, else the closest `lang` (through shadow trees), else the browser's. */
 export function languageAt(element: HTMLElement): string {
   if (element.lang) return element.lang;
   for (
@@ -18,7 +18,7 @@ export function languageAt(element: HTMLElement): string {
   return globalThis.navigator?.language || 'en';
 }
 
-/** Tells an element its language, and draws it anew when a language was registered after it. */
+/** Provides an element's language and re-renders it when a language is registered later. */
 export class LanguageController implements ReactiveController {
   #ended: (() => void) | undefined;
 

@@ -1,23 +1,23 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { afterPaint } from './trailing.js';
 
-/** A module that comes in a chunk of its own, fetched once for all elements of a page. */
+/** A lazily loaded module, fetched once per page. */
 export class Later<T> {
-  /** What the module exports, once it is there. */
+  /** The module's exports once loaded. */
   part: T | undefined;
   #loading: Promise<void> | undefined;
 
   /** @param fetch imports it */
   constructor(private readonly fetch: () => Promise<T>) {}
 
-  /** What is there already. */
+  /** Wraps a module that is already loaded. */
   static ready<T>(part: T): Later<T> {
     const later = new Later<T>(() => Promise.resolve(part) as Promise<T>);
     later.part = part;
     return later;
   }
 
-  /** Settles when it is there, and when it cannot be had: then the next call tries again. */
+  /** Resolves when loaded, or when loading failed; the next call then retries. */
   load(): Promise<void> {
     this.#loading ??= this.fetch().then(
       (part) => void (this.part = part as T),
@@ -28,8 +28,8 @@ export class Later<T> {
 }
 
 /**
- * Fetches what an element needs later right after its first paint, or before it where it shows something, so that nothing
- * moves. What could not be had is tried again when it is next to be shown.
+ * Loads an element's deferred module right after its first paint, or before it if the module has something to show, to avoid
+ * layout shift. A failed load is retried when the module is next needed.
  */
 export class LaterController implements ReactiveController {
   #begun = false;

@@ -1,6 +1,6 @@
 import type { CSSResult } from 'lit';
 
-/** Adds style sheets that came with a later chunk to a shadow root, once each. */
+/** Adds the style sheets of a deferred chunk to a shadow root, once each. */
 export function addStyles(root: HTMLElement | DocumentFragment, styles: readonly CSSResult[]): void {
   const { adoptedStyleSheets } = root as ShadowRoot;
   for (const { styleSheet } of styles) {

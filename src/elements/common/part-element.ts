@@ -258,7 +258,7 @@ export abstract class PartElement<T extends object> extends FormControl {
     this.requestUpdate('value', old);
   }
 
-  /** Listeners read the form at once, so value and validity are pushed before any event. */
+  /** Listeners may read the form synchronously, so value and validity are set before any event. */
   #sync(): void {
     const text = textOf(this.#held, (value) => (value ? JSON.stringify(value) : ''));
     this.internals.setFormValue(text, text);

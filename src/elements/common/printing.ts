@@ -1,6 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
-/** Tells an element that it is being printed, early enough for what it renders then to be on the page. */
+/** Notifies an element before printing, early enough to re-render for the page. */
 export class PrintController implements ReactiveController {
   printing = false;
   readonly #media = globalThis.matchMedia?.('print');

@@ -264,7 +264,7 @@ export abstract class RecordElement extends FormControl {
     if (tells.includes('change')) this.dispatchEvent(new Event('change', { bubbles: true }));
   }
 
-  /** Listeners read the form at once, so value and validity are pushed before any event. */
+  /** Listeners may read the form synchronously, so value and validity are set before any event. */
   #syncForm(): void {
     const { value } = this;
     this.internals.setFormValue(value, value);

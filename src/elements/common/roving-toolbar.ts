@@ -3,8 +3,8 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 type Host = ReactiveControllerHost & { readonly renderRoot: HTMLElement | DocumentFragment };
 
 /**
- * Makes every `role="toolbar"` of an element one tab stop: Tab reaches the control used last, the arrows, Home and End walk to
- * the others, as in any toolbar.
+ * Roving tabindex for every `role="toolbar"` of an element: Tab reaches the control used last; arrows, Home and End move
+ * between the controls.
  */
 export class RovingToolbar implements ReactiveController {
   constructor(private readonly host: Host) {

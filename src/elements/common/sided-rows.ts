@@ -69,8 +69,8 @@ function group(
 }
 
 /**
- * Findings of the right and the left limb beside each other, one row each; where there is no room for two, one limb at a
- * time, by a switch. Up and Down move along one side.
+ * Findings of the right and the left limb side by side, one row per finding; in a narrow container, one limb at a
+ * time. Up and Down move within a side.
  */
 export function sidedRows(
   groups: readonly SidedGroup[],

@@ -1,6 +1,6 @@
 import type { LitElement, ReactiveController } from 'lit';
 
-/** When the frame that is due now has been painted; in a page that is not shown, soon. */
+/** Resolves after the current frame has been painted, or soon if the page is hidden. */
 export function afterPaint(): Promise<void> {
   return new Promise((resolve) => {
     if (document.visibilityState === 'hidden') setTimeout(resolve);
@@ -8,7 +8,7 @@ export function afterPaint(): Promise<void> {
   });
 }
 
-/** Holds a value that follows another one painted frame behind, so that what is slow to make does not hold up what is quick. */
+/** A value that follows another one frame later, so that expensive work does not delay the paint. */
 export class TrailingController<T> implements ReactiveController {
   value: T;
   /** Set while the value is behind; done once the host is about to show it. */

@@ -1,10 +1,10 @@
 import type { LitElement, ReactiveController } from 'lit';
 
 /**
- * Keeps the width of an element in px, measured before its first paint so that nothing moves afterwards.
+ * Tracks the width of an element in px, measured before its first paint to avoid layout shift.
  *
- * What is observed is a ruler without height inside it: the element itself changes its height with its width, and an observer
- * of both at once makes the browser report a loop.
+ * Observes a zero-height ruler inside the element: the element's height depends on its width, so observing it directly
+ * triggers the browser's ResizeObserver loop error.
  */
 export class WidthController implements ReactiveController {
   width: number;

@@ -53,7 +53,7 @@ export class LimbExamination extends RecordElement {
 
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
   @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
-  /** Parts drawn once stay drawn, so that what runs in them runs on. */
+  /** Parts stay rendered once opened, so that running timers continue. */
   readonly #drawn = new Set<PartId>();
   readonly #history = new HistorySlice();
 
@@ -81,7 +81,7 @@ export class LimbExamination extends RecordElement {
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
     const root = super.createRenderRoot();
-    // The parts tell of their own changes; the page is told once, of the whole record.
+    // Parts fire their own events; the page gets one event for the whole record.
     root.addEventListener('change', (event) => event.stopPropagation());
     return root;
   }
@@ -300,7 +300,7 @@ export class LimbExamination extends RecordElement {
     </div>`;
   }
 
-  /** Takes over what a person enters in a part: each `input` as it comes, all up to the next `change` as one step. */
+  /** Applies a part's edits: each `input` at once, all up to the next `change` as one undo step. */
   #entered<Part extends HTMLElement>(
     fields: (part: Part) => Partial<Record<keyof Examination, unknown>>,
   ): unknown {

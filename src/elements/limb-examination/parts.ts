@@ -20,7 +20,7 @@ function leaves(value: unknown): number {
   return Object.values(value).reduce((sum: number, field) => sum + leaves(field), 0);
 }
 
-/** How much is recorded in a part: values entered, or sites, or sides of tests. */
+/** Number of recorded items of a part: values, sites, or sides of tests. */
 export function recordedIn(part: PartId, examination: Examination): number {
   const { onset, history, context, inspection, pulses, bruits, delays, bedside, pressures, staging } =
     examination;
@@ -59,7 +59,7 @@ function mapStages(staging: NonNullable<Examination['staging']>): unknown {
   );
 }
 
-/** The slice of a record that the history part edits; the same slice for the same content. */
+/** The slice of a record that the history part edits, memoized by content. */
 export class HistorySlice {
   #last: HistoryPart | undefined;
 

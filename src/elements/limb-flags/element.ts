@@ -136,7 +136,7 @@ export class LimbFlags extends LitElement {
     const fresh = this.flags.filter((flag) => !before.has(keyOf(flag)));
     const words = this.#words;
     if (fresh.length) {
-      // What is new and urgent opens the banner again: it must not hide behind a fold made for something else.
+      // A new urgent flag reopens the banner, so that it is not hidden by an earlier fold.
       if (fresh.some(({ urgency }) => urgency === 'now')) this.folded = false;
       this.spoken = fresh.map((flag) => `${words.heading(flag)}. ${words.action(flag)}`).join(' ');
     } else if (!this.flags.length) this.spoken = '';

@@ -63,7 +63,7 @@ export class LimbHistoryElement extends PartElement<HistoryPart> {
     return historyPartSchema;
   }
 
-  /** Without a symptom there is nothing to measure, and no pain on exertion. */
+  /** Removes what depends on a symptom when there is none. */
   protected override tidied(next: HistoryPart | undefined): HistoryPart | undefined {
     let tidy = next;
     for (const kind of ['leg', 'arm'] as const)

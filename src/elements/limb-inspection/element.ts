@@ -23,7 +23,7 @@ import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 
 type Kind = 'leg' | 'arm';
-/** More words than this are a list to choose from instead of buttons. */
+/** Above this number of options a select replaces the buttons. */
 const MOST_BUTTONS = 6;
 type Cell = TemplateResult | typeof nothing;
 const LONGEST_REFILL = 60;
@@ -50,7 +50,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     return inspectionSchema;
   }
 
-  /** Takes away what hangs on a finding that is no longer there. */
+  /** Removes what depends on a finding that was removed. */
   protected override tidied(next: Inspection | undefined): Inspection | undefined {
     let tidy = next;
     for (const kind of ['leg', 'arm'] as const)
@@ -125,7 +125,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     };
   }
 
-  /** Few words are buttons, many are a list. */
+  /** Buttons for few options, a select for many. */
   #pick(
     kind: Kind,
     side: Side,
@@ -177,7 +177,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     return html`<span class="hint">${this.words.inspection.refillSaid[code](limit)}</span>`;
   }
 
-  /** The refill time with the limit it is held against. */
+  /** The refill time with the limit it is compared with. */
   #refill(kind: Kind): SidedRow {
     const { inspection: words } = this.words;
     const row = this.#numberRow(kind, 'refill', words.refill, words.seconds, LONGEST_REFILL);
@@ -186,7 +186,7 @@ export class LimbInspectionElement extends PartElement<Inspection> {
       how: words.refillHow,
       cell: (side) => {
         const { refill } = this.#found(kind, side);
-        // The same template with and without a number, or the field would be made anew under the hand that types it.
+        // One template with and without a number, or the field would be recreated while the user types.
         return html`${row.cell(side)} ${refill === undefined ? nothing : this.#refillSaid(refill)}`;
       },
     };

@@ -28,13 +28,13 @@ export interface PressureCell {
   readonly disabled: boolean;
   readonly refusal: Refusal | undefined;
   readonly words: PartMessages;
-  /** Why a number that would do in itself cannot be taken. */
+  /** Why a valid number is refused here. */
   readonly objection: (mmHg: number | undefined) => string | undefined;
   readonly set: (value: Pressure | undefined) => boolean | void;
   readonly typing: Typing;
 }
 
-/** Enter goes on to the next field of the table, as in a column of figures. */
+/** Enter moves to the next field of the table. */
 function onward(event: KeyboardEvent): void {
   if (event.key !== 'Enter') return;
   const input = event.target as HTMLInputElement;

@@ -80,7 +80,7 @@ export class LimbPressures extends PartElement<Pressures> {
     return pressuresSchema;
   }
 
-  /** What the pressures say, by the settings in force. */
+  /** The reading of the pressures with the current settings. */
   get reading(): PressureReading {
     return readPressures(this.value, this.settings);
   }
@@ -300,7 +300,7 @@ export class LimbPressures extends PartElement<Pressures> {
     </details>`;
   }
 
-  /** The method in use, which can be changed: sources disagree. */
+  /** The current method; sources disagree, so it can be changed. */
   #methods(reading: PressureReading): TemplateResult {
     const { pressures: words } = this.words;
     const choose = (field: keyof PressureSettings, value: string | undefined): void => {

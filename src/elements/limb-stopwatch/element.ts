@@ -98,7 +98,7 @@ export class LimbStopwatch extends LitElement {
 
   readonly #language = new LanguageController(this);
   readonly #watch = new WatchController(this, { over: () => this.#tell(true) });
-  /** A running watch is corrected once, when the whole number stands there. */
+  /** A running watch is corrected once, when the number is complete. */
   readonly #typing: Typing = {
     text: () => this.entry?.text ?? this.refusal?.typed,
     type: (_, text, take, complain) => {
@@ -144,14 +144,14 @@ export class LimbStopwatch extends LitElement {
     document.removeEventListener('keydown', this.#onPedal);
   }
 
-  /** Starts, or stops and keeps the time, as a press of the button does. */
+  /** Starts or stops, like a press of the button. */
   toggle(): void {
     if (this.disabled) return;
     this.#watch.toggle();
     this.#tell(!this.running);
   }
 
-  /** Back to nothing. */
+  /** Resets to zero. */
   reset(): void {
     this.#watch.reset();
     this.#tell(true);

@@ -15,15 +15,15 @@ import {
   toggle,
 } from '../../bedside/index.js';
 
-/** How often what is shown is worked out anew while a watch runs, in ms. */
+/** Update interval while a watch runs, in ms. */
 const TICK = 100;
 
-/** The wall clock in ms, by which all watches run. Tests put their own in its place. */
+/** The wall clock of all watches, in ms. Tests replace it. */
 export const clock = { now: (): number => Date.now() };
 
 /**
- * A stopwatch in an element: redraws it while the watch runs, keeps the watch over a reload of the page under a key, and
- * tells when a countdown runs out.
+ * A stopwatch as a controller: updates its host while running, stores the watch under a key across reloads, and
+ * reports the end of a countdown.
  */
 export class WatchController implements ReactiveController {
   #watch: Stopwatch;
@@ -102,7 +102,7 @@ export class WatchController implements ReactiveController {
     try {
       return globalThis.sessionStorage;
     } catch {
-      // A page without storage rights: the watch then does not survive a reload, and everything else works.
+      // Without access to storage the watch does not survive a reload; everything else works.
       return undefined;
     }
   }

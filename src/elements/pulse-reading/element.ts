@@ -30,7 +30,7 @@ export class PulseReading extends LitElement {
   @property({ attribute: false }) examination: Examination = emptyExamination();
   /** Shows the figures behind the words: levels, causes, weights, the likeliest story. */
   @property({ type: Boolean, reflect: true }) numbers = false;
-  /** Says it without pictures and without what speaks for and against, for paper and small places. */
+  /** A short form without pictures and evidence, for print and small containers. */
   @property({ type: Boolean, reflect: true }) brief = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
@@ -42,7 +42,7 @@ export class PulseReading extends LitElement {
     return held.state === 'waiting' || (held.state === 'readable' && !isEmptyRecord(held.value));
   });
 
-  /** Where there is something to read, the first thing painted is the whole reading. */
+  /** If there is something to read, the first paint shows the whole reading. */
   protected override scheduleUpdate(): void | Promise<void> {
     const { missing } = this.#later;
     if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
@@ -64,7 +64,7 @@ export class PulseReading extends LitElement {
     return html`<div class="all">${this.#said(words) ?? this.#start(words)}${caution}</div>`;
   }
 
-  /** The reading; the bedside rule's sentences alone while the rest is on its way. */
+  /** The reading; only the bedside rule's sentences while the engine is loading. */
   #said(words: Messages): TemplateResult | undefined {
     const { numbers, brief } = this;
     const held = this.#given.held(this.examination);

@@ -15,7 +15,7 @@ import { glyphParts, shownFor } from '../common/glyph.js';
 const WIDTH = 362;
 const HEIGHT = 104;
 const MIDDLE = 52;
-/** Height over which the branches of a station are spread, and the most between two of them. */
+/** Height available to the branches of a station, and the maximum distance between two. */
 const SPREAD = 68;
 const MOST_APART = 44;
 
@@ -27,7 +27,7 @@ interface Spot {
   readonly branch: boolean;
 }
 
-/** Where the stations of a limb stand on its line: evenly, the places of one station one above the other. */
+/** Positions of the stations along the line: evenly spaced, the places of one station stacked. */
 function spots(limb: Limb): Spot[] {
   const stations = stationsOf(limb);
   const last = stations.length - 1;
@@ -86,7 +86,7 @@ export function limbLine(
     sections.push({ d: path(spot), flow: end(spot.place) });
   }
   const onBranch = branches.map((spot) => marksBetween(fork?.place, spot.place, marks)[0]);
-  // Where all branches are weak, the mark on the way to the first stands for them all.
+  // If all branches are weak, one mark before the fork represents them all.
   if (onBranch[0] && fork && branches.every(({ place }) => end(place) !== 'full'))
     drawnMarks.push({ x: fork.x + 24, y: MIDDLE, mark: onBranch[0] });
   else

@@ -38,7 +38,7 @@ export interface LimbsView {
   toggleNumbers(): void;
 }
 
-/** What both voices say, limb by limb; nothing where they have nothing to go by. */
+/** Both voices, limb by limb; nothing for a limb without findings. */
 export function renderLimbs(view: LimbsView): TemplateResult | undefined {
   const reading = readExamination(view.examination);
   const blank = reading.network.status === 'nothing-examined' && !anythingGraded(view.examination);
@@ -83,7 +83,7 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
   const key = limbKey(rule.limb);
   const limb = network?.limbs[key].examined ? network.limbs[key] : undefined;
   const detail = network?.detail[key];
-  // A lesion that is more likely none must not be headlined as found.
+  // A lesion that is probably absent must not be headlined as found.
   const ruleAlone = limb && !limb.first && rule.lesions.length > 0;
   return html`<section data-limb=${key}>
     <h3 part="lead">${ruleAlone ? `${words.rule.heading}: ` : nothing}${words.rule.lead(limbLead(rule))}</h3>
@@ -101,7 +101,7 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
   </section>`;
 }
 
-/** The limb laid flat. */
+/** The limb as a straight line. */
 function picture(rule: LimbRule, { examination, words }: LimbsView): TemplateResult {
   const key = limbKey(rule.limb);
   const { marks, flow } = drawnRecord(examination);

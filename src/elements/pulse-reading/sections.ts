@@ -41,7 +41,7 @@ function percentWidth(probability: number): string {
 
 const ROWS = { answer: 'trouble', nothing: 'fine', elsewhere: 'rest' } as const;
 
-/** Where trouble begins in a limb, and whether the two voices agree on it. */
+/** The level where disease begins in a limb, and whether the two voices agree. */
 export function beginsSection(reading: LimbReading, rule: LimbRule, words: Messages): TemplateResult {
   const { localisation } = words;
   const voices = voicesStatement(rule, reading);
@@ -130,7 +130,7 @@ export function firmSection(detail: LimbDetail, rule: LimbRule, { localisation }
   </div>`;
 }
 
-/** The act that would tell most. */
+/** The most informative next examination step. */
 export function nextSection(network: ReadNetwork, words: Messages): TemplateResult | typeof nothing {
   const act = nextStatement(network);
   if (!act) return nothing;
@@ -148,7 +148,7 @@ export function nextSection(network: ReadNetwork, words: Messages): TemplateResu
   </section>`;
 }
 
-/** Everything as figures, for those who want them. */
+/** All probabilities as numbers. */
 export function numbersSection(
   network: ReadNetwork,
   told: readonly LimbKey[],
