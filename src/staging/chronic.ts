@@ -1,7 +1,9 @@
-import { type FontaineStage, type Pressures, type RutherfordCategory } from '../examination/index.js';
-import { beyond, type Limit, mmHgAt, numeratorOf, type PressureSettings } from '../pressures/index.js';
-import { type Derived, given, ground, type Ground, type MissingCode, type NoteCode } from './derived.js';
-import type { LimbFindings } from './findings.js';
+import { type FontaineStage, type RutherfordCategory } from '../examination/index.js';
+import { beyond, type Limit, mmHgAt } from '../pressures/index.js';
+import { ankleOf, type DiseaseState, type Ground } from '../triage/index.js';
+import { given } from '../triage/ground.js';
+import { type Derived, type MissingCode, type NoteCode } from './derived.js';
+import type { LegFindings } from './findings.js';
 import { STAGING_SOURCES } from './sources.js';
 
 /** Which Rutherford categories each Fontaine stage stands for. Source: TASC II, from memory. */
@@ -36,20 +38,20 @@ export const RUTHERFORD_PRESSURES = {
 export interface ChronicSettings {
   /** The stage given to exactly 200 m, which the sources leave open. */
   readonly fontaineAt200: 'IIa' | 'IIb';
-  /** Whether resting pressures in the range of rest pain raise a limb whose symptoms say less. */
-  readonly upgrade: boolean;
 }
-export const DEFAULT_CHRONIC_SETTINGS: ChronicSettings = { fontaineAt200: 'IIb', upgrade: true };
+export const DEFAULT_CHRONIC_SETTINGS: ChronicSettings = { fontaineAt200: 'IIb' };
 
-/** A stage by symptoms that the pressures may have raised. */
+/** A stage by symptoms and wounds; what the pressures say stands beside it and never moves it. */
 export interface ChronicStage<T extends string | number> extends Derived<T> {
-  /** What the symptoms alone say, where the pressures said more. */
-  readonly bySymptoms?: readonly T[];
-  /** Whether the pressures printed beside the category are met. */
+  /** Pressures in the range of rest pain, told beside a stage that says less. */
+  readonly beside: readonly Ground[];
+  /** Whether the pressures printed beside a threatening category are met. */
   readonly objective?: 'met' | 'not-met' | 'not-measured';
+  /** Whether arterial disease is proven; a threatened limb needs that. */
+  readonly disease: DiseaseState;
 }
 
-/** What the symptoms and wounds alone leave open. */
+/** What the symptoms and wounds leave open. */
 export interface BySymptoms<T> {
   readonly candidates: readonly T[];
   readonly grounds: readonly Ground[];
@@ -64,26 +66,51 @@ export interface Objective {
   readonly measured: boolean;
 }
 
-export function objectiveOf(
-  side: LimbFindings['side'],
-  pressures: Pressures,
-  settings: PressureSettings,
-): Objective {
-  const ankle = numeratorOf(pressures, 'ankle', side, settings.ankle).numerator?.mmHg;
-  const toe = mmHgAt(pressures.toe, side);
+export function objectiveOf({ examination, side, pressures }: LegFindings): Objective {
+  const ankle = ankleOf(examination, side, pressures).chosen?.mmHg;
+  const toe = mmHgAt(examination.pressures?.toe, side);
   const met = (limits: { ankle: Limit; toe: Limit }): Ground[] => [
-    ...given(
-      ankle !== undefined && beyond(ankle, limits.ankle),
-      ground('ankle-pressure', { mmHg: ankle, limit: limits.ankle.value }),
-    ),
-    ...given(
-      toe !== undefined && beyond(toe, limits.toe),
-      ground('toe-pressure', { mmHg: toe, limit: limits.toe.value }),
-    ),
+    ...(ankle !== undefined && beyond(ankle, limits.ankle)
+      ? [{ code: 'ankle-pressure', mmHg: ankle, limit: limits.ankle.value } as const]
+      : []),
+    ...(toe !== undefined && beyond(toe, limits.toe)
+      ? [{ code: 'toe-pressure', mmHg: toe, limit: limits.toe.value } as const]
+      : []),
   ];
   return {
     restPain: met(RUTHERFORD_PRESSURES.restPain),
     tissueLoss: met(RUTHERFORD_PRESSURES.tissueLoss),
     measured: ankle !== undefined || toe !== undefined,
   };
+}
+
+/** What wounds not looked at, or of open cause, leave missing. */
+export function woundsMissing({ facts, wounds, tissueLoss, disease }: LegFindings): MissingCode[] {
+  const { inspection } = facts;
+  return [
+    ...given(inspection.ulcer === undefined && tissueLoss !== 'yes', 'ulcer' as const),
+    ...given(inspection.gangrene === undefined && tissueLoss !== 'yes', 'gangrene' as const),
+    ...given(wounds.ulcer && tissueLoss === 'open' && !inspection.ulcerCause, 'ulcerCause' as const),
+    ...given(wounds.ulcer && tissueLoss === 'open' && disease.state === 'untested', 'disease' as const),
+  ];
+}
+
+/** What disease that is not shown says of a stage of limb threat. */
+export function diseaseNotes({ disease }: LegFindings, threatening: boolean): NoteCode[] {
+  if (!threatening) return [];
+  return [
+    ...given(disease.state === 'not-shown', 'disease-not-shown' as const),
+    ...given(disease.state === 'untested', 'disease-untested' as const),
+  ];
+}
+
+/** Whether nothing at all was said of symptom and wounds. */
+export function isSilent({ facts: { history, inspection }, wounds }: LegFindings): boolean {
+  return (
+    history.symptom === undefined &&
+    inspection.ulcer === undefined &&
+    inspection.gangrene === undefined &&
+    !wounds.ulcer &&
+    !wounds.gangrene
+  );
 }

@@ -1,65 +1,29 @@
 import type { Overrule } from '../examination/index.js';
+import type { Ground } from '../triage/index.js';
 
-/** Findings a stage or a flag can rest on. */
-export const GROUND_CODES = [
-  'symptom',
-  'severity',
-  'distance',
-  'hours',
-  'sensation',
-  'movement',
-  'arterial',
-  'venous',
-  'colour',
-  'temperature',
-  'muscle',
-  'ulcer',
-  'gangrene',
-  'infection-signs',
-  'no-infection-signs',
-  'redness',
-  'deep-infection',
-  'systemic',
-  'pulse-absent',
-  'expansile',
-  'injury',
-  'mechanism',
-  'walk-completed',
-  'walk-not-completed',
-  'ankle-pressure',
-  'ankle-index',
-  'toe-pressure',
-  'tcpo2',
-  'ankle-threat',
-  'toe-threat',
-  'tcpo2-threat',
-  'index-threat',
-  'wound',
-  'ischaemia',
-  'infection',
-] as const;
-export type GroundCode = (typeof GROUND_CODES)[number];
-
-/** What a stage or flag can be short of. */
+/** What a stage can be short of. */
 export const MISSING_CODES = [
   'onset',
   'symptom',
   'severity',
   'distance',
   'exercise',
-  'restingAnkle',
+  'same-artery',
   'pressures',
   'toe',
+  'disease',
   'sensation',
   'movement',
   'arterial',
   'venous',
   'ulcer',
   'ulcerPlace',
+  'ulcerCause',
   'gangrene',
   'gangreneExtent',
   'infection',
   'rednessCm',
+  'deepInfection',
   'systemic',
   'wound',
   'ischaemia',
@@ -71,38 +35,22 @@ export const NOTE_CODES = [
   'no-single-class',
   'fixed-mottling',
   'described-for-leg',
+  'old-deficit',
   'pressures-not-met',
-  'raised-by-pressures',
+  'pressures-of-rest-pain',
+  'disease-not-shown',
+  'disease-untested',
+  'other-causes',
   'at-200',
   'toe-decides',
-  'stiff-arteries',
+  'incompressible',
+  'one-incompressible',
+  'diabetes-ankle',
   'worse-counts',
   'at-70',
   'one-sign-only',
 ] as const;
 export type NoteCode = (typeof NOTE_CODES)[number];
-
-/** One finding a stage or a flag rests on. */
-export interface Ground {
-  readonly code: GroundCode;
-  readonly params?: Readonly<Record<string, string | number>>;
-}
-
-/** A ground with its parameters; those that are `undefined` are left out. */
-export function ground(
-  code: GroundCode,
-  params: Readonly<Record<string, string | number | undefined>> = {},
-): Ground {
-  const entries = Object.entries(params).filter(([, value]) => value !== undefined);
-  return entries.length
-    ? { code, params: Object.fromEntries(entries) as Record<string, string | number> }
-    : { code };
-}
-
-/** The items where a condition holds, else none. */
-export function given<const T>(condition: unknown, ...items: readonly T[]): T[] {
-  return condition ? [...items] : [];
-}
 
 /** A stage worked out from the record, and what the clinician set against it. */
 export interface Derived<T extends string | number> {

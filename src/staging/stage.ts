@@ -8,31 +8,34 @@ import type {
   WifiStage,
 } from '../examination/index.js';
 import type { PressureSettings } from '../pressures/index.js';
-import { type AcuteSettings, type AcuteStage, acuteStageOf, DEFAULT_ACUTE_SETTINGS } from './acute.js';
+import { isAcutelyIschaemic, type TriageChoices, triageSettings } from '../triage/index.js';
+import { type AcuteStage, acuteStageOf } from './acute.js';
 import { type ChronicSettings, type ChronicStage, DEFAULT_CHRONIC_SETTINGS, fontaineOf } from './chronic.js';
 import { fontaineStage } from './fontaine.js';
 import { rutherfordStage } from './rutherford.js';
 import { type Derived, finalStage } from './derived.js';
-import { type LimbFindings, limbFindings } from './findings.js';
+import { type LegFindings, legFindings, limbState } from './findings.js';
 import {
   combineWifi,
   DEFAULT_WIFI_SETTINGS,
   infectionGrade,
   ischaemiaGrade,
+  type WifiExclusion,
   type WifiReading,
   type WifiSettings,
   woundGrade,
 } from './wifi.js';
 
 /** Choices where sources disagree or leave something open. */
-export interface StagingSettings extends ChronicSettings, AcuteSettings, WifiSettings {
+export interface StagingSettings extends ChronicSettings, WifiSettings {
   readonly pressures: Partial<PressureSettings>;
+  readonly triage: TriageChoices;
 }
 export const DEFAULT_STAGING_SETTINGS: StagingSettings = {
   ...DEFAULT_CHRONIC_SETTINGS,
-  ...DEFAULT_ACUTE_SETTINGS,
   ...DEFAULT_WIFI_SETTINGS,
   pressures: {},
+  triage: {},
 };
 
 /** Every stage of one leg. */
@@ -53,28 +56,27 @@ function withOverrule<T extends string | number, D extends Derived<T>>(
   return overrule ? { ...derived, overrule } : derived;
 }
 
-/** Why the wound, ischaemia and infection scheme is not meant for a limb. Source: Mills 2014. */
-function wifiExclusion(examination: Examination, findings: LimbFindings): string | undefined {
-  if (findings.endLost) return 'amputated';
-  if (findings.acute === 'yes') return 'acute';
+function wifiExclusion({
+  facts,
+  state,
+  examination,
+  tissueLoss,
+  wounds,
+}: LegFindings): WifiExclusion | undefined {
+  if (facts.endLost) return 'amputated';
+  if ((state.onset === 'acute' && state.sum > 0) || isAcutelyIschaemic(state)) return 'acute';
   const { mechanism } = examination.context ?? {};
-  return mechanism === 'vasculitis' || mechanism === 'injury' ? mechanism : undefined;
+  if (mechanism === 'vasculitis' || mechanism === 'injury') return mechanism;
+  const venous = facts.inspection.ulcerCause === 'venous' && !wounds.gangrene && tissueLoss === 'no';
+  return venous ? 'venous-ulcer' : undefined;
 }
 
-function wifiReading(
-  examination: Examination,
-  findings: LimbFindings,
-  overrules: LegOverrules,
-  settings: StagingSettings,
-): WifiReading {
+function wifiReading(findings: LegFindings, overrules: LegOverrules, settings: StagingSettings): WifiReading {
   const wound = withOverrule(woundGrade(findings), overrules.wound);
-  const ischaemia = withOverrule(
-    ischaemiaGrade(findings, examination.pressures, settings, settings.pressures),
-    overrules.ischaemia,
-  );
+  const ischaemia = withOverrule(ischaemiaGrade(findings, settings), overrules.ischaemia);
   const infection = withOverrule(infectionGrade(findings), overrules.infection);
   const combined = combineWifi(wound, ischaemia, infection);
-  const excluded = wifiExclusion(examination, findings);
+  const excluded = wifiExclusion(findings);
   return {
     applies: !excluded,
     ...(excluded && { excluded }),
@@ -93,25 +95,18 @@ export function stageLeg(
   choices: Partial<StagingSettings> = {},
 ): LegStages {
   const settings = { ...DEFAULT_STAGING_SETTINGS, ...choices };
-  const findings = limbFindings(examination, { kind: 'leg', side });
+  const findings = legFindings(examination, side, settings);
   const overrules: LegOverrules = examination.staging?.leg?.[side] ?? {};
-  const { pressures } = examination;
-  const fontaine = withOverrule(
-    fontaineStage(findings, pressures, settings, settings.pressures),
-    overrules.fontaine,
-  );
-  const rutherford = withOverrule(
-    rutherfordStage(findings, pressures, settings, settings.pressures),
-    overrules.rutherford,
-  );
+  const fontaine = withOverrule(fontaineStage(findings, settings), overrules.fontaine);
+  const rutherford = withOverrule(rutherfordStage(findings), overrules.rutherford);
   const [f, r] = [finalStage(fontaine), finalStage(rutherford)];
   return {
     side,
-    acute: acuteStageOf(examination, findings, settings),
+    acute: acuteStageOf(examination, findings.state, findings.triage),
     fontaine,
     rutherford,
     schemesDiffer: f !== undefined && r !== undefined && fontaineOf(r) !== f,
-    wifi: wifiReading(examination, findings, overrules, settings),
+    wifi: wifiReading(findings, overrules, settings),
   };
 }
 
@@ -121,6 +116,6 @@ export function stageArm(
   side: Side,
   choices: Partial<StagingSettings> = {},
 ): AcuteStage {
-  const settings = { ...DEFAULT_STAGING_SETTINGS, ...choices };
-  return acuteStageOf(examination, limbFindings(examination, { kind: 'arm', side }), settings);
+  const settings = triageSettings(choices.triage);
+  return acuteStageOf(examination, limbState(examination, { kind: 'arm', side }, settings), settings);
 }

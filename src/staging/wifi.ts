@@ -1,14 +1,9 @@
-import {
-  type Pressures,
-  type UlcerDepth,
-  WIFI_GRADES,
-  type WifiGrade,
-  type WifiStage,
-} from '../examination/index.js';
-import { indexOf, mmHgAt, numeratorOf, type PressureSettings, pressureSettings } from '../pressures/index.js';
-import { type Derived, derive, finalStage, given, ground, type Ground } from './derived.js';
-import type { LimbFindings } from './findings.js';
-import { INFECTION_BOUNDS } from './infection.js';
+import { WIFI_GRADES, type WifiGrade, type WifiStage } from '../examination/index.js';
+import { indexOf, mmHgAt } from '../pressures/index.js';
+import { ankleOf, type Ground, infectionReading } from '../triage/index.js';
+import { given } from '../triage/ground.js';
+import { type Derived, derive, finalStage } from './derived.js';
+import type { LegFindings } from './findings.js';
 import { STAGING_SOURCES } from './sources.js';
 
 export const WIFI_RISKS = ['very-low', 'low', 'moderate', 'high'] as const;
@@ -64,11 +59,15 @@ export interface WifiSettings {
 }
 export const DEFAULT_WIFI_SETTINGS: WifiSettings = { ischaemiaAt70: 2 };
 
+/** Limbs the scheme is not meant for. Source: Mills 2014; venous ulcers from memory. */
+export const WIFI_EXCLUSIONS = ['amputated', 'acute', 'vasculitis', 'injury', 'venous-ulcer'] as const;
+export type WifiExclusion = (typeof WIFI_EXCLUSIONS)[number];
+
 /** What wound, ischaemia and infection come to. */
 export interface WifiReading {
   readonly applies: boolean;
   /** Why the scheme is not meant for this limb. */
-  readonly excluded?: string;
+  readonly excluded?: WifiExclusion;
   readonly wound: Derived<WifiGrade>;
   readonly ischaemia: Derived<WifiGrade>;
   readonly infection: Derived<WifiGrade>;
@@ -77,36 +76,51 @@ export interface WifiReading {
   readonly benefit?: WifiRisk;
 }
 
-/** Grade of each depth of ulcer, and of the same at the heel; depth counts more than size. */
-const ULCER_GRADES = {
-  none: { grade: 0, heel: 0 },
-  shallow: { grade: 1, heel: 2 },
-  deep: { grade: 2, heel: 3 },
-  extensive: { grade: 3, heel: 3 },
-} as const satisfies Record<UlcerDepth, { grade: WifiGrade; heel: WifiGrade }>;
+/** Grades that each depth of ulcer may be, by where it lies; depth counts more than size. A deep toe ulcer of the last phalanx alone is 1. */
+function ulcerGrades({ facts: { inspection }, wounds }: LegFindings): readonly WifiGrade[] {
+  const { ulcer, ulcerPlace } = inspection;
+  if (ulcer === undefined) return wounds.ulcer ? [1, 2] : [0, 1, 2, 3];
+  if (ulcer === 'none') return [0];
+  if (ulcer === 'extensive') return [3];
+  if (ulcer === 'shallow') return ulcerPlace === undefined ? [1, 2] : [ulcerPlace === 'heel' ? 2 : 1];
+  if (ulcerPlace === undefined) return [1, 2, 3];
+  if (ulcerPlace === 'heel') return [3];
+  return ulcerPlace === 'digits' ? [1, 2] : [2];
+}
 
-/** Grade of the wound. Gangrene of digits is grade 2, beyond them grade 3. */
-export function woundGrade({ inspection }: LimbFindings): Derived<WifiGrade> {
-  const { ulcer, ulcerPlace, gangrene, gangreneExtent } = inspection;
-  if (ulcer === undefined && gangrene === undefined) {
+/** Gangrene of digits is grade 2, beyond them grade 3. */
+function gangreneGrades({ facts: { inspection }, wounds }: LegFindings): readonly WifiGrade[] {
+  const { gangrene, gangreneExtent } = inspection;
+  if (gangrene === undefined) return wounds.gangrene ? [2] : [0, 2, 3];
+  if (gangrene === 'none') return [0];
+  if (gangreneExtent === undefined) return [2, 3];
+  return [gangreneExtent === 'digits' ? 2 : 3];
+}
+
+/** Grades of the wound that ulcer and gangrene leave open: what was not looked at is open, never none. */
+export function woundGrade(findings: LegFindings): Derived<WifiGrade> {
+  const { facts, wounds } = findings;
+  const { ulcer, ulcerPlace, gangrene, gangreneExtent } = facts.inspection;
+  const dead = gangrene !== undefined && gangrene !== 'none';
+  if (ulcer === undefined && gangrene === undefined && !wounds.ulcer && !wounds.gangrene) {
     return derive<WifiGrade>([], { missing: ['ulcer', 'gangrene'] });
   }
-  const byUlcer = ulcer === undefined ? 0 : ULCER_GRADES[ulcer][ulcerPlace === 'heel' ? 'heel' : 'grade'];
-  const dead = gangrene !== undefined && gangrene !== 'none';
-  const byGangrene = !dead ? 0 : gangreneExtent && gangreneExtent !== 'digits' ? 3 : 2;
-  const grade = Math.max(byUlcer, byGangrene) as WifiGrade;
-  const reachOpen = dead && !gangreneExtent && grade < 3;
-  const placeOpen = (ulcer === 'shallow' || ulcer === 'deep') && !ulcerPlace;
-  return derive(reachOpen ? WIFI_GRADES.slice(grade) : [grade], {
+  const pairs = ulcerGrades(findings).flatMap((u) => gangreneGrades(findings).map((g) => Math.max(u, g)));
+  const candidates = WIFI_GRADES.filter((grade) => pairs.includes(grade));
+  const open = candidates.length > 1;
+  return derive<WifiGrade>(candidates, {
     grounds: [
-      ...given(ulcer, ground('ulcer', { value: ulcer, place: ulcerPlace })),
-      ...given(gangrene, ground('gangrene', { value: gangrene, extent: gangreneExtent })),
+      ...(ulcer ? [{ code: 'ulcer', depth: ulcer, place: ulcerPlace } as const] : []),
+      ...(gangrene ? [{ code: 'gangrene', kind: gangrene, extent: gangreneExtent } as const] : []),
     ],
     missing: [
-      ...given(ulcer === undefined, 'ulcer'),
-      ...given(placeOpen, 'ulcerPlace'),
-      ...given(gangrene === undefined, 'gangrene'),
-      ...given(reachOpen, 'gangreneExtent'),
+      ...given(open && ulcer === undefined, 'ulcer' as const),
+      ...given(
+        open && (ulcer === 'shallow' || ulcer === 'deep') && ulcerPlace === undefined,
+        'ulcerPlace' as const,
+      ),
+      ...given(open && gangrene === undefined, 'gangrene' as const),
+      ...given(open && dead && !gangreneExtent, 'gangreneExtent' as const),
     ],
   });
 }
@@ -125,75 +139,74 @@ function ankleGrade(mmHg: number, at70: 1 | 2): WifiGrade {
 }
 
 /**
- * Grade of ischaemia. The toe pressure decides; without it the oxygen pressure; else the worse of ankle index and ankle
- * pressure, unless the arteries are too stiff for either.
+ * Grades of ischaemia that are open. The toe pressure decides; without it the oxygen pressure; else the worse of ankle index and ankle
+ * pressure, which can only be too good where arteries are stiff: then every worse grade stays open.
  */
 export function ischaemiaGrade(
-  { side }: LimbFindings,
-  pressures: Pressures = {},
+  { side, examination, pressures: chosen }: LegFindings,
   settings: WifiSettings = DEFAULT_WIFI_SETTINGS,
-  pressureChoice?: Partial<PressureSettings>,
 ): Derived<WifiGrade> {
-  const chosen = pressureSettings(pressureChoice);
+  const { pressures = {}, context } = examination;
   const toe = mmHgAt(pressures.toe, side);
   const index = indexOf('ankle', side, pressures, chosen);
-  const ankle = numeratorOf(pressures, 'ankle', side, chosen.ankle).numerator?.mmHg;
+  const { chosen: artery, incompressible } = ankleOf(examination, side, chosen);
+  const ankle = artery?.mmHg;
   const stiff =
-    index?.band === 'incompressible' ||
+    (incompressible && ankle === undefined) ||
     (index?.value !== undefined && index.value > ISCHAEMIA_BOUNDS.stiffAbove);
   const byIndex = index?.value === undefined ? undefined : byBounds(index.value, ISCHAEMIA_BOUNDS.index);
   const byAnkle = ankle === undefined ? undefined : ankleGrade(ankle, settings.ischaemiaAt70);
   if (toe !== undefined) {
     const grade = byBounds(toe, ISCHAEMIA_BOUNDS.toe);
-    const differs = !stiff && byIndex !== undefined && byIndex !== grade;
+    const differs = !stiff && !incompressible && byIndex !== undefined && byIndex !== grade;
     return derive<WifiGrade>([grade], {
-      grounds: [ground('toe-pressure', { mmHg: toe })],
-      notes: given(differs, 'toe-decides'),
+      grounds: [{ code: 'toe-pressure', mmHg: toe }],
+      notes: given(differs, 'toe-decides' as const),
     });
   }
   const tcpo2 = pressures.tcpo2?.[side];
   if (tcpo2 !== undefined) {
     return derive<WifiGrade>([byBounds(tcpo2, ISCHAEMIA_BOUNDS.toe)], {
-      grounds: [ground('tcpo2', { mmHg: tcpo2 })],
+      grounds: [{ code: 'tcpo2', mmHg: tcpo2 }],
     });
   }
-  if (stiff) return derive<WifiGrade>([], { missing: ['toe'], notes: ['stiff-arteries'] });
+  if (stiff) return derive<WifiGrade>(WIFI_GRADES, { missing: ['toe'], notes: ['incompressible'] });
   const grades = [byIndex, byAnkle].filter((grade) => grade !== undefined);
   if (!grades.length) return derive<WifiGrade>([], { missing: ['pressures'] });
-  const at70 = ankle === ISCHAEMIA_BOUNDS.ankle[1];
-  return derive<WifiGrade>([Math.max(...grades) as WifiGrade], {
+  const worse = Math.max(...grades) as WifiGrade;
+  const diabetic = context?.diabetes === true;
+  const tooGood = diabetic || incompressible;
+  return derive<WifiGrade>(tooGood ? WIFI_GRADES.slice(worse) : [worse], {
     grounds: [
-      ...given(index?.value !== undefined, ground('ankle-index', { value: index?.value })),
-      ...given(ankle !== undefined, ground('ankle-pressure', { mmHg: ankle })),
+      ...(index?.value !== undefined ? [{ code: 'ankle-index', value: index.value } as const] : []),
+      ...(ankle !== undefined ? [{ code: 'ankle-pressure', mmHg: ankle } as const] : []),
     ],
-    notes: [...given(new Set(grades).size > 1, 'worse-counts'), ...given(at70, 'at-70')],
+    missing: given(tooGood, 'toe' as const),
+    notes: [
+      ...given(new Set(grades).size > 1, 'worse-counts' as const),
+      ...given(ankle === ISCHAEMIA_BOUNDS.ankle[1], 'at-70' as const),
+      ...given(incompressible, 'one-incompressible' as const),
+      ...given(diabetic && !incompressible, 'diabetes-ankle' as const),
+    ],
   });
 }
 
-/** Grade of infection of the foot, by local signs, reach and depth, and signs of the whole body. */
-export function infectionGrade({ inspection }: LimbFindings): Derived<WifiGrade> {
-  const { infection, rednessCm, deepInfection, systemic } = inspection;
-  if (infection === undefined && !deepInfection) return derive<WifiGrade>([], { missing: ['infection'] });
-  const narrow = rednessCm !== undefined && rednessCm <= INFECTION_BOUNDS.rednessOver;
-  const signs = (infection ?? []).filter((sign) => sign !== 'redness' || !narrow);
+/** Grades of infection of the foot that are open, by local signs, reach and depth, and signs of the whole body. */
+export function infectionGrade({ facts: { inspection }, triage }: LegFindings): Derived<WifiGrade> {
+  const { rednessCm, systemic } = inspection;
+  const { grades, signs, infected, deep, missing } = infectionReading(inspection, triage);
+  if (infected === undefined) return derive<WifiGrade>([], { missing });
   const grounds: Ground[] = [
-    signs.length ? ground('infection-signs', { signs: signs.join(' ') }) : ground('no-infection-signs'),
-    ...given(rednessCm !== undefined, ground('redness', { cm: rednessCm })),
-    ...given(deepInfection, ground('deep-infection')),
-    ...given(systemic?.length, ground('systemic', { signs: systemic?.join(' ') })),
+    signs.length ? { code: 'infection-signs', signs } : { code: 'no-infection-signs' },
+    ...(rednessCm !== undefined ? [{ code: 'redness', cm: rednessCm } as const] : []),
+    ...given(deep, { code: 'deep-infection' } as const),
+    ...(systemic?.length ? [{ code: 'systemic', signs: systemic } as const] : []),
   ];
-  const infected = signs.length >= INFECTION_BOUNDS.signs || deepInfection === true;
-  if (!infected) {
-    return derive<WifiGrade>([0], { grounds, notes: given(signs.length, 'one-sign-only') });
-  }
-  const missing = given(systemic === undefined, 'systemic');
-  if ((systemic?.length ?? 0) >= INFECTION_BOUNDS.systemicSigns) return derive<WifiGrade>([3], { grounds });
-  const wide = rednessCm !== undefined && rednessCm > INFECTION_BOUNDS.moderateOver;
-  if (deepInfection || wide) return derive<WifiGrade>([2], { grounds, missing });
-  if (rednessCm === undefined && signs.includes('redness')) {
-    return derive<WifiGrade>([1, 2], { grounds, missing: ['rednessCm', ...missing] });
-  }
-  return derive<WifiGrade>([1], { grounds, missing });
+  return derive<WifiGrade>(grades, {
+    grounds,
+    missing,
+    notes: given(!infected && signs.length, 'one-sign-only' as const),
+  });
 }
 
 /** The grades that are open: the clinician's own, else the derived candidates, else all. */
@@ -220,7 +233,7 @@ export function combineWifi(
       for (const f of open(infection)) stages.add(amputationRisk(w, i, f).stage);
   const grounds = (Object.keys(parts) as (keyof typeof parts)[]).flatMap((part): Ground[] => {
     const grade = finalStage(parts[part]);
-    return grade === undefined ? [] : [ground(part, { grade })];
+    return grade === undefined ? [] : [{ code: part, grade }];
   });
   const stage = derive([...stages].sort(), { grounds, missing });
   const [w, i, f] = [finalStage(wound), finalStage(ischaemia), finalStage(infection)];

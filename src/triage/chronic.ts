@@ -147,7 +147,7 @@ function ofLeg(known: Case, state: LimbState): Raised[] {
       because: [{ code: 'symptom', value: 'rest-pain' }, ...disease.because, ...threats],
       ask: leg.ask,
     });
-  } else if (own.length && !hasThreat) {
+  } else if (own.length && !hasThreat && !foot.length) {
     flags.push({ code: 'chronic-limb-threat', urgency: 'soon', limb, because: own, ask: leg.ask });
   } else if (threats.length && !pain && !wounds.ulcer && !wounds.gangrene && !wounds.toldOnly) {
     flags.push({ code: 'threatening-pressure', urgency: 'soon', limb, because: threats, ask: leg.ask });

@@ -3,7 +3,7 @@ export * from './disease.js';
 export { FLAG_CODES, FLAGS, type FlagClass, type FlagCode, type RedFlag, type Team, TEAMS } from './flag.js';
 export * from './facts.js';
 export * from './flags.js';
-export { type Ground, type GroundCode, given, type ThreatMeasure } from './ground.js';
+export { type Ground, type GroundCode, type ThreatMeasure } from './ground.js';
 export * from './infection.js';
 export * from './limb.js';
 export * from './onset.js';

@@ -1,6 +1,6 @@
 import type { Examination } from '../examination/index.js';
 import { isWeak, feelsLess, type LimbFacts, limbFacts } from './facts.js';
-import { type Onset, onsetOf } from './onset.js';
+import { type LimbOnset, onsetOf } from './onset.js';
 import {
   circulationPoints,
   circulationSum,
@@ -16,7 +16,7 @@ import type { Urgent } from './urgency.js';
 
 /** All that decides the urgency of a limb. */
 export interface Weighed {
-  readonly onset: Onset['state'];
+  readonly onset: LimbOnset['state'];
   readonly points: Points;
   /** Points of the circulation. */
   readonly circulation: number;
@@ -72,7 +72,7 @@ export function limbUrgency(weighed: Weighed, settings: TriageSettings): Urgent 
 export interface LimbState extends Weighed {
   readonly limb: StagedLimb;
   readonly facts: LimbFacts;
-  readonly began: Onset;
+  readonly began: LimbOnset;
   readonly urgency: Urgent;
   /** Beyond which capillary refill counts, in seconds. */
   readonly refillOver: number;
@@ -84,7 +84,7 @@ export function weigh(
   examination: Pick<Examination, 'onset' | 'examinedAt'>,
   otherEndsNormal: boolean,
   settings: TriageSettings,
-): Weighed & { readonly began: Onset } {
+): Weighed & { readonly began: LimbOnset } {
   const ofCirculation = circulationPoints(facts, settings);
   const circulation = circulationSum(ofCirculation);
   const began = onsetOf(examination, facts, circulation, settings);

@@ -4,7 +4,7 @@ import type { TriageSettings } from './settings.js';
 import { TRIAGE_SOURCES } from './sources.js';
 
 /** When a limb's trouble began. */
-export interface Onset {
+export interface LimbOnset {
   readonly state: 'acute' | 'chronic' | 'unknown';
   /** Hours from the onset, or from the last sudden worsening, to the examination. */
   readonly hours?: number;
@@ -35,12 +35,12 @@ export function onsetOf(
   { history }: Pick<LimbFacts, 'history'>,
   circulation: number,
   settings: TriageSettings,
-): Onset {
+): LimbOnset {
   const told = history.newComplaint === true;
   const cannotTell = history.onset === 'unknown';
   const hours = hoursSince(history.onsetAt, examinedAt) ?? history.hours;
   const ofTheWound = history.symptom === 'tissue-loss' && history.onset !== 'sudden';
-  const line = (state: Onset['state'], newComplaint: boolean): Onset => ({
+  const line = (state: LimbOnset['state'], newComplaint: boolean): LimbOnset => ({
     state,
     newComplaint,
     cannotTell,

@@ -25,8 +25,9 @@ import {
 import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
 import type { SchemeId } from '../../src/locale/en/staging.js';
 import { readPressures } from '../../src/pressures/index.js';
-import { FLAG_CODES, type RedFlag, redFlags } from '../../src/staging/index.js';
-import { GROUND_CODES, type GroundCode, MISSING_CODES } from '../../src/staging/derived.js';
+import { MISSING_CODES } from '../../src/staging/index.js';
+import { FLAG_CODES, FLAGS, QUESTION_CODES, type RedFlag, redFlags } from '../../src/triage/index.js';
+import { GROUNDS } from './ground-samples.js';
 import { BEDSIDE, PRESSURES, WHOLE } from './word-records.js';
 
 const UNITS = ['mmHg', 'kPa'] as const;
@@ -61,41 +62,6 @@ const overruled = stages.map(
   ],
 );
 
-/** What each finding's words are filled with: a word of the record, and the numbers it may come with. */
-const GROUND_VALUES: Partial<Record<GroundCode, readonly string[]>> = {
-  symptom: ['none', 'claudication', 'rest-pain', 'tissue-loss'],
-  severity: ['mild', 'moderate', 'severe'],
-  sensation: ['normal', 'digits', 'beyond-digits', 'lost'],
-  movement: ['normal', 'weak', 'paralysed'],
-  arterial: ['audible', 'inaudible'],
-  venous: ['audible', 'inaudible'],
-  colour: ['pale', 'blue', 'mottled', 'fixed-mottled'],
-  temperature: ['cold'],
-  muscle: ['tense', 'tender'],
-  ulcer: ['none', 'shallow', 'deep', 'extensive'],
-  gangrene: ['none', 'dry', 'wet'],
-  mechanism: ['dissection'],
-};
-const NUMBERS = {
-  grade: 1,
-  cm: 2.5,
-  mmHg: 40,
-  hours: 3,
-  metres: 90,
-  limit: 50,
-  extent: 'digits',
-  signs: 'redness pus',
-};
-function params(code: GroundCode): [Record<string, string | number>][] {
-  const at =
-    code === 'pulse-absent' || code === 'expansile' ? 'left femoral' : code === 'injury' ? 'groin' : 'heel';
-  const values = GROUND_VALUES[code] ?? [/index/.test(code) ? 0.4 : 45];
-  return values.map((value) => [{ ...NUMBERS, place: at, value }]);
-}
-const grounds = Object.fromEntries(GROUND_CODES.map((code) => [code, params(code)])) as Record<
-  GroundCode,
-  [Record<string, string | number>][]
->;
 const FLAGGED_LIMBS: RedFlag['limb'][] = [
   undefined,
   { kind: 'leg', side: 'left' },
@@ -105,11 +71,16 @@ const flagged = two(FLAG_CODES, FLAGGED_LIMBS).map(([code, limb]): RedFlag => ({
   code,
   urgency: 'now',
   ...(limb && { limb }),
-  grounds: [
-    { code: 'hours', params: { hours: 1 } },
-    { code: 'movement', params: { value: 'weak' } },
+  because: [
+    { code: 'hours', hours: 1 },
+    { code: 'movement', value: 'weak' },
   ],
-  missing: MISSING_CODES,
+  whom: FLAGS[code],
+  ask: ['onset'],
+  class:
+    code === 'acute-limb-irreversible'
+      ? { atLeast: 'III', atMost: 'III' }
+      : { atLeast: 'IIa', atMost: 'IIb' },
 }));
 
 /** Everything that can be known beforehand. */
@@ -173,12 +144,18 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     said: one([CONTEXT, { diabetes: false, smoking: 'never' } as const].flatMap(contextStatements)),
   },
   flags: {
-    grounds,
     heading: one(flagged),
+    when: one(flagged),
     action: one(flagged),
-    ground: one(GROUND_CODES.flatMap((code) => params(code).map(([of]) => ({ code, params: of })))),
+    ground: one(GROUNDS),
     because: one([...flagged, ...redFlags(WHOLE)]),
     stillMissing: one(MISSING_CODES.map((code) => [code])),
+    ask: one(QUESTION_CODES.map((code) => [code])),
+    classOpen: one([
+      { atLeast: 'I', atMost: 'III' },
+      { atLeast: 'IIb', atMost: 'IIb' },
+    ] as const),
+    since: one([1, 6.5]),
     hours: one([
       [0, 6],
       [6, 24],
@@ -251,9 +228,9 @@ export const PART_SAMPLES: Samples<PartMessages> = {
   staging: {
     stage: stages,
     open: candidates,
-    atLeast: one(ACUTE_CLASSES),
+    between: two(ACUTE_CLASSES.slice(0, 2), ACUTE_CLASSES.slice(2)),
     timing: one(ACUTE_CLASSES),
-    bySymptoms: [...candidates, ['acute', []]],
+    beside: one([['a', 'b']]),
     from: one([['a', 'b']]),
     risk: one(['very-low', 'low', 'moderate', 'high'] as const),
     benefit: one(['very-low', 'low', 'moderate', 'high'] as const),

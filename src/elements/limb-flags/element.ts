@@ -2,7 +2,7 @@ import { css, html, LitElement, nothing, type PropertyValues, type TemplateResul
 import { property, state } from 'lit/decorators.js';
 import { emptyExamination, type Examination } from '../../examination/index.js';
 import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
-import { type RedFlag, redFlags, type StagingSettings } from '../../staging/index.js';
+import { type FlagSettings, type RedFlag, redFlags } from '../../triage/index.js';
 import { ICONS } from '../common/icons.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -119,7 +119,7 @@ export class LimbFlags extends LitElement {
   /** The record the flags are read from. */
   @property({ attribute: false }) examination: Examination = emptyExamination();
   /** Choices where sources disagree. */
-  @property({ attribute: false }) settings: Partial<StagingSettings> = {};
+  @property({ attribute: false }) settings: FlagSettings = {};
   /** Shown as one line with the most urgent flag. */
   @property({ type: Boolean, reflect: true }) folded = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
@@ -187,9 +187,19 @@ export class LimbFlags extends LitElement {
         (flag, i) =>
           html`<div part="flag" class="flag ${i ? 'later' : ''}">
             <b class="heading">${words.heading(flag)}</b>
-            <p><span class="when">${words.urgencies[flag.urgency]}</span> ${words.because(flag)}</p>
-            ${flag.missing.length ? html`<p>${words.stillMissing(flag.missing)}</p>` : nothing}
-            <p class="act">${words.action(flag)} ${flag.hours ? words.hours(flag.hours) : nothing}</p>
+            <p><span class="when">${words.when(flag)}</span> ${words.because(flag)}</p>
+            <p class="act">
+              ${words.action(flag)} ${flag.flowWithin ? words.hours(flag.flowWithin) : nothing}
+            </p>
+            ${
+              flag.class
+                ? html`<p>
+                    ${words.classOpen(flag.class)}
+                    ${flag.sinceOnset === undefined ? nothing : words.since(flag.sinceOnset)}
+                  </p>`
+                : nothing
+            }
+            ${flag.ask.length ? html`<p>${words.ask(flag.ask)}</p>` : nothing}
           </div>`,
       )}
       <p class="caution">${words.caution}</p>`;

@@ -21,11 +21,9 @@ import {
   type Derived,
   finalStage,
   type LegStages,
-  limbFindings,
   stageArm,
   stageLeg,
   type StagingSettings,
-  WIFI_TABLES_SOURCE,
 } from '../../staging/index.js';
 import { selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
@@ -75,7 +73,7 @@ export class LimbStaging extends PartElement<Staging> {
     const { staging: words } = this.words;
     const record = { ...this.examination, staging: this.value };
     const arms = SIDES.map((side) => ({ side, stage: stageArm(record, side, this.settings) })).filter(
-      ({ side, stage }) => stage.applies === 'yes' || stage.overrule || this.#isSick(record, 'arm', side),
+      ({ stage }) => stage.applies !== 'no' || stage.overrule,
     );
     return html`<div class="limbs">
         ${SIDES.map((side) => this.#leg(stageLeg(record, side, this.settings)))}
@@ -87,12 +85,8 @@ export class LimbStaging extends PartElement<Staging> {
             </section>`,
         )}
       </div>
-      <p class="hint">${words.fromMemory} ${WIFI_TABLES_SOURCE}</p>
+      <p class="hint">${words.edition}</p>
       <p class="hint">${this.mapWords.map.caution}</p>`;
-  }
-
-  #isSick(record: Examination, kind: Kind, side: Side): boolean {
-    return limbFindings(record, { kind, side }).signs.length > 0;
   }
 
   #limb(kind: Kind, side: Side): string {
@@ -113,9 +107,9 @@ export class LimbStaging extends PartElement<Staging> {
     return html`<section class="limb">
       <h3>${this.#limb('leg', side)}</h3>
       ${this.#acute('leg', side, stages.acute)}
-      ${this.#scheme('leg', side, 'fontaine', stages.fontaine, this.#chronicLines('fontaine', stages.fontaine))}
+      ${this.#scheme('leg', side, 'fontaine', stages.fontaine, this.#chronicLines(stages.fontaine))}
       ${this.#scheme('leg', side, 'rutherford', stages.rutherford, [
-        ...this.#chronicLines('rutherford', stages.rutherford),
+        ...this.#chronicLines(stages.rutherford),
         ...(stages.schemesDiffer ? [words.differ] : []),
       ])}
       <h4 class="group">${words.wifiTitle}</h4>
@@ -134,13 +128,10 @@ export class LimbStaging extends PartElement<Staging> {
     </section>`;
   }
 
-  #chronicLines(
-    scheme: 'fontaine' | 'rutherford',
-    stage: LegStages['fontaine'] | LegStages['rutherford'],
-  ): string[] {
+  #chronicLines(stage: LegStages['fontaine'] | LegStages['rutherford']): string[] {
     const { staging: words } = this.words;
     return [
-      ...(stage.bySymptoms ? [words.bySymptoms(scheme, stage.bySymptoms)] : []),
+      ...(stage.beside.length ? [words.beside(stage.beside.map((g) => this.words.flags.ground(g)))] : []),
       ...(stage.objective ? [words.objective[stage.objective]] : []),
     ];
   }
@@ -150,11 +141,13 @@ export class LimbStaging extends PartElement<Staging> {
     if (stage.applies === 'no' && !stage.overrule) {
       return html`<p class="hint">${words.acuteTitle}: ${words.notAcute}</p>`;
     }
-    const final = finalStage(stage);
+    const timed = finalStage(stage) ?? stage.atLeast;
     return this.#scheme(kind, side, 'acute', stage, [
-      ...(stage.stage === undefined && stage.atLeast ? [words.atLeast(stage.atLeast)] : []),
+      ...(stage.stage === undefined && stage.atLeast && stage.atMost
+        ? [words.between(stage.atLeast, stage.atMost)]
+        : []),
       ...(stage.applies === 'unknown' ? [words.acuteUnknown] : []),
-      ...(final && stage.applies === 'yes' ? [words.timing(final)] : []),
+      ...(timed ? [words.timing(timed)] : []),
     ]);
   }
 

@@ -1,215 +1,213 @@
-import { placeFromKey, type Side } from '../../anatomy/index.js';
-import type { FlagCode, GroundCode, MissingCode, StagedKind, Urgency } from '../../staging/index.js';
+import type { MissingCode } from '../../staging/index.js';
+import {
+  type FlagClass,
+  type FlagCode,
+  type QuestionCode,
+  type RedFlag,
+  type Urgency,
+} from '../../triage/index.js';
 import type { FlagWords } from '../en/flags.js';
 import { anatomy } from './anatomy.js';
+import { groundWords } from './grounds.js';
 import { decimal, list, sentence } from './phrases.js';
-
-type Params = Readonly<Record<string, string | number>>;
-
-const VALUES: Record<string, string> = {
-  claudication: 'Claudicatio',
-  'rest-pain': 'Ruheschmerz',
-  'tissue-loss': 'Gewebeverlust',
-  none: 'nichts',
-  normal: 'normal',
-  pale: 'blass',
-  blue: 'blau',
-  mottled: 'marmoriert',
-  cold: 'kalt',
-  digits: 'Zehen oder Finger',
-  'beyond-digits': 'über Zehen oder Finger hinaus erloschen',
-  lost: 'ganz erloschen',
-  weak: 'schwach',
-  paralysed: 'gelähmt',
-  audible: 'hörbar',
-  inaudible: 'nicht hörbar',
-  shallow: 'oberflächlich',
-  deep: 'tief',
-  extensive: 'tief und ausgedehnt',
-  dry: 'trocken',
-  wet: 'feucht',
-  forefoot: 'Vorfuß oder Hand',
-  midfoot: 'Mittelfuß',
-  heel: 'Ferse',
-  ankle: 'Knöchel',
-  shin: 'Unterschenkel',
-  other: 'anderswo',
-  'above-foot': 'über Fuß oder Hand hinaus',
-  tense: 'gespannt',
-  tender: 'druckschmerzhaft',
-  'fixed-mottled': 'marmoriert und nicht wegdrückbar',
-  dissection: 'Aortendissektion',
-  pelvis: 'Becken',
-  groin: 'Leiste',
-  thigh: 'Oberschenkel',
-  knee: 'Knie',
-  'lower-leg': 'Unterschenkel',
-  'ankle-foot': 'Knöchel oder Fuß',
-  shoulder: 'Schulter',
-  'upper-arm': 'Oberarm',
-  elbow: 'Ellenbogen',
-  forearm: 'Unterarm',
-  'wrist-hand': 'Handgelenk oder Hand',
-  temperature: 'Temperatur',
-  'heart-rate': 'Herzfrequenz',
-  breathing: 'Atmung',
-  'white-cells': 'Leukozyten',
-  swelling: 'Schwellung',
-  redness: 'Rötung',
-  tenderness: 'Druckschmerz',
-  warmth: 'Überwärmung',
-  pus: 'Eiter',
-  mild: 'leicht',
-  moderate: 'mäßig',
-  severe: 'schwer',
-};
-
-const word = (value: string | number | undefined): string => VALUES[String(value)] ?? String(value ?? '');
-const words = (value: string | number | undefined): string => list(String(value).split(' ').map(word));
-
-function at(p: Params): string {
-  const place = placeFromKey(String(p['place']));
-  return place ? anatomy.place(place) : '';
-}
-
-const mmHg = (what: string, p: Params): string =>
-  `${what} ${decimal(p['mmHg'])} mmHg${p['limit'] ? `, unter ${decimal(p['limit'])}` : ''}`;
-const threat = (what: string, p: Params): string =>
-  `${what} ${decimal(p['value'])} mmHg (Grenze ${decimal(p['limit'])})`;
-
-const grounds: Record<GroundCode, (p: Params) => string> = {
-  symptom: (p) => (p['value'] === 'none' ? 'keine Beschwerden' : word(p['value'])),
-  severity: (p) => `nach ärztlichem Urteil ${word(p['value'])}`,
-  distance: (p) => `geht ${decimal(p['metres'])} m ohne Schmerz (Grenze ${decimal(p['limit'])} m)`,
-  hours: (p) => `seit ${decimal(p['hours'])} ${p['hours'] === 1 ? 'Stunde' : 'Stunden'}`,
-  sensation: (p) =>
-    `Sensibilität ${p['value'] === 'digits' ? 'nur an Zehen oder Fingern erloschen' : word(p['value'])}`,
-  movement: (p) => `Motorik ${word(p['value'])}`,
-  arterial: (p) => `arterielles Signal ${word(p['value'])}`,
-  venous: (p) => `venöses Signal ${word(p['value'])}`,
-  colour: (p) => `Haut ${word(p['value'])}`,
-  temperature: (p) => `Haut ${word(p['value'])}`,
-  muscle: (p) => `Muskulatur ${word(p['value'])}`,
-  ulcer: (p) =>
-    p['value'] === 'none'
-      ? 'kein Ulkus'
-      : `Ulkus: ${word(p['value'])}${p['place'] ? `, ${word(p['place'])}` : ''}`,
-  gangrene: (p) =>
-    p['value'] === 'none'
-      ? 'keine Gangrän'
-      : `Gangrän: ${word(p['value'])}${p['extent'] ? `, ${word(p['extent'])}` : ''}`,
-  'infection-signs': (p) => `Infektionszeichen: ${words(p['signs'])}`,
-  'no-infection-signs': () => 'keine Infektionszeichen',
-  redness: (p) => `Rötung reicht ${decimal(p['cm'])} cm weit`,
-  'deep-infection': () => 'Infektion tiefer als die Haut',
-  systemic: (p) => `Allgemeinzeichen: ${words(p['signs'])}`,
-  'pulse-absent': (p) => `${at(p)} nicht tastbar`,
-  expansile: (p) => `expansiver Puls, ${at(p)}`,
-  injury: (p) => `Verletzung: ${word(p['place'])}`,
-  mechanism: (p) => `als Ursache genannt: ${word(p['value'])}`,
-  'walk-completed': (p) => `ganze Strecke gegangen, Knöcheldruck danach ${decimal(p['mmHg'])} mmHg`,
-  'walk-not-completed': (p) => `Strecke nicht beendet, Knöcheldruck danach ${decimal(p['mmHg'])} mmHg`,
-  'ankle-pressure': (p) => mmHg('Knöcheldruck', p),
-  'ankle-index': (p) => `Knöchelindex ${decimal(p['value'], 2)}`,
-  'toe-pressure': (p) => mmHg('Zehendruck', p),
-  tcpo2: (p) => `Sauerstoffdruck am Fuß ${decimal(p['mmHg'])} mmHg`,
-  'ankle-threat': (p) => threat('Knöcheldruck', p),
-  'toe-threat': (p) => threat('Zehendruck', p),
-  'tcpo2-threat': (p) => threat('Sauerstoffdruck am Fuß', p),
-  'index-threat': (p) => `Knöchelindex ${decimal(p['value'], 2)} (Grenze ${decimal(p['limit'])})`,
-  wound: (p) => `Wundgrad ${p['grade']}`,
-  ischaemia: (p) => `Ischämiegrad ${p['grade']}`,
-  infection: (p) => `Infektionsgrad ${p['grade']}`,
-};
 
 const missing: Record<MissingCode, string> = {
   onset: 'der Beginn',
   symptom: 'die Beschwerden',
   severity: 'ihre Schwere',
-  distance: 'die Gehstrecke',
-  exercise: 'Knöcheldrücke nach Belastung',
-  restingAnkle: 'der Knöcheldruck in Ruhe',
+  distance: 'die schmerzfreie Gehstrecke',
+  exercise: 'Knöchelarteriendrücke nach Belastung',
+  'same-artery': 'dieselbe Knöchelarterie in Ruhe und nach Belastung',
   pressures: 'Knöchel- oder Zehendruck',
   toe: 'der Zehendruck',
+  disease: 'der Nachweis einer pAVK (Pulse, ABI, Zehendruck oder Dopplerkurve)',
   sensation: 'die Sensibilität',
   movement: 'die Motorik',
   arterial: 'die arteriellen Dopplersignale an Fuß oder Handgelenk',
   venous: 'das venöse Dopplersignal',
   ulcer: 'ob ein Ulkus besteht',
   ulcerPlace: 'wo das Ulkus liegt',
+  ulcerCause: 'die Ursache des Ulkus',
   gangrene: 'ob eine Gangrän besteht',
   gangreneExtent: 'wie weit die Gangrän reicht',
-  infection: 'Infektionszeichen',
+  infection: 'lokale Infektionszeichen',
   rednessCm: 'wie weit die Rötung reicht',
-  systemic: 'Allgemeinzeichen',
+  deepInfection: 'ob die Infektion tiefer als die Haut reicht',
+  systemic: 'SIRS-Kriterien',
   wound: 'die Wunde',
   ischaemia: 'Drücke',
 };
 
-const limbName = ({ kind, side }: { kind: StagedKind; side: Side }): string =>
-  anatomy.limbs[`${side} ${kind}`];
-
-/** What the flag warns of. Without a limb the name is empty. */
-const headings: Record<FlagCode, (limb: string) => string> = {
-  'acute-limb-irreversible': (limb) => `${limb} ist möglicherweise nicht mehr zu retten`,
-  'acute-limb-threatened': (limb) => `${limb} ist möglicherweise unmittelbar bedroht`,
-  'injured-limb-pulseless': (limb) => `${limb}: verletzt, und ein Puls jenseits davon fehlt`,
-  dissection: () => 'Die Aorta könnte eingerissen sein',
-  'wet-gangrene': (limb) => `${limb}: feuchte Gangrän`,
-  'spreading-infection': (limb) => `${limb}: Infektion hat möglicherweise das Blut erreicht`,
-  'fixed-mottling': (limb) => `${limb}: nicht wegdrückbare Marmorierung`,
-  'tense-muscle': (limb) => `${limb}: Druck im Muskel ist möglicherweise zu hoch`,
-  'expansile-mass': () => 'Möglicherweise besteht ein Aneurysma',
-  'acute-limb': (limb) => `${limb}: plötzlicher Verlust der Durchblutung ist möglich`,
-  weakness: (limb) => `${limb} ist schwach`,
-  'sensory-loss': (limb) => `${limb} hat die Sensibilität verloren`,
-  'no-doppler': (limb) => `${limb}: am Ende kein arterielles Signal`,
-  'deep-infection': (limb) => `${limb}: Infektion ist tief oder breitet sich aus`,
-  'chronic-limb-threat': (limb) =>
-    `${limb} ist möglicherweise durch lange bestehende Minderdurchblutung bedroht`,
-  'threatening-pressure': (limb) => `${limb}: Druck im Bereich einer bedrohten Extremität`,
+/** What to ask or examine next. */
+const questions: Record<QuestionCode, string> = {
+  onset:
+    'Wann hat es begonnen, oder wann war die Extremität zuletzt sicher gesund? Plötzlich? Seither schlechter?',
+  movement: 'Lassen sich Zehen oder Finger, Sprung- oder Handgelenk gegen Widerstand bewegen?',
+  sensation: 'Wird leichte Berührung an Zehen oder Fingern und darüber gespürt?',
+  'arterial-doppler': 'Arterielles Dopplersignal an beiden Endarterien?',
+  'venous-doppler': 'Venöses Dopplersignal?',
+  'other-pulses': 'Proximale Pulse, und die andere Extremität?',
+  'passive-stretch': 'Muskulatur druckschmerzhaft oder gespannt? Passiver Dehnungsschmerz?',
+  background: 'Rhythmus, bekanntes Aneurysma, Bypass oder Stent, Antikoagulans abgesetzt?',
+  'distal-pulses': 'Pulse distal der Verletzung?',
+  'ankle-index': 'Knöchel-Arm-Index (ABI)?',
+  'forearm-index': 'Unterarmdruck im Verhältnis zum anderen Oberarm?',
+  'other-side-index': 'Der Index der Gegenseite zum Vergleich?',
+  'abdominal-or-back-pain': 'Neue Bauch-, Rücken- oder Flankenschmerzen, Kollaps?',
+  'chest-or-back-pain': 'Plötzlicher Brust- oder Rückenschmerz?',
+  'other-popliteal-and-aorta': 'Der andere Poplitealpuls, und die Aorta?',
+  'pad-tests': 'Pulse, ABI, Zehendruck: Besteht eine pAVK?',
+  toe: 'Zehendruck?',
+  diabetes: 'Diabetes?',
+  'old-deficit': 'Ist das Defizit alt und unverändert?',
+  'marks-unrecorded': 'Auf der Haut gezeichnet: in der Inspektion erfassen?',
 };
 
-const VASCULAR = 'Jetzt den Gefäßdienst rufen, nach dem örtlichen Pfad für die akute Extremität.';
-const SURGICAL = 'Jetzt den chirurgischen oder den Gefäßdienst rufen, nach dem örtlichen Pfad.';
-const ASK = 'Nach dem Beginn fragen; wenn es neu ist, dem örtlichen Pfad für die akute Extremität folgen.';
+/** The trade's name of what each flag warns of. */
+const names: Record<FlagCode, string> = {
+  circulation: 'Mehrere Extremitäten ohne Perfusion: Schock oder Kreislaufstillstand?',
+  'aneurysm-symptomatic': 'Verdacht auf symptomatisches oder rupturiertes Aortenaneurysma',
+  dissection: 'Verdacht auf Aortendissektion',
+  'stroke-now': 'Verdacht auf Schlaganfall',
+  'access-bleeding': 'Dialyseshunt blutet oder droht zu bluten',
+  'arterial-injury': 'Verdacht auf Arterienverletzung',
+  'aortic-occlusion': 'Verdacht auf akuten Aortenverschluss (beide Beine)',
+  'aneurysm-with-acute-limb': 'Aortenaneurysma mit akut ischämischem Bein',
+  'popliteal-aneurysm-acute':
+    'Verdacht auf thrombosiertes Poplitealaneurysma mit akuter Extremitätenischämie',
+  'acute-limb-irreversible': 'Akute Extremitätenischämie wahrscheinlich, möglicherweise irreversibel',
+  'acute-limb-threatened': 'Akute Extremitätenischämie wahrscheinlich, Extremität möglicherweise bedroht',
+  'acute-limb': 'Verdacht auf akute Extremitätenischämie (ALI)',
+  'graft-occlusion': 'Verdacht auf Bypass- oder Stentverschluss',
+  'iatrogenic-hand': 'Handischämie nach arteriellem Zugang oder Katheter',
+  'fixed-mottling': 'Fixierte (nicht wegdrückbare) Marmorierung',
+  'compartment-syndrome': 'Verdacht auf Kompartmentsyndrom',
+  'arterial-injury-possible': 'Arterienverletzung nicht ausgeschlossen',
+  phlegmasia: 'Verdacht auf Phlegmasie (venöse Extremitätenischämie)',
+  'graft-infection': 'Verdacht auf Bypassinfektion',
+  'false-aneurysm': 'Verdacht auf falsches Aneurysma',
+  'access-steal': 'Verdacht auf Shunt-Steal oder monomele Neuropathie',
+  'cold-injury': 'Kälteschaden (Erfrierung)',
+  'wet-gangrene': 'Feuchte Gangrän',
+  'spreading-infection': 'Verdacht auf Sepsis (Infektion mit SIRS-Kriterien)',
+  'diabetic-foot-emergency': 'Extremitätenbedrohendes diabetisches Fußproblem',
+  'threatened-hand': 'Kritische digitale Ischämie',
+  'neuro-deficit': 'Motorisches oder sensibles Defizit',
+  'acute-limb-possible': 'Akute Extremitätenischämie (ALI) nicht ausgeschlossen',
+  'no-doppler': 'Kein arterielles Dopplersignal an Fuß oder Handgelenk',
+  'perfusion-poor': 'Stark verminderte Perfusion, chronisch',
+  'aneurysm-possible': 'Verdacht auf Aneurysma',
+  'popliteal-aneurysm-possible': 'Verdacht auf Poplitealaneurysma',
+  'access-thrombosed': 'Verdacht auf Thrombose des Dialyseshunts',
+  'digital-ischaemia': 'Verdacht auf digitale Embolie',
+  'deep-infection': 'Tiefe oder sich ausbreitende Weichteilinfektion',
+  'diabetic-foot-active': 'Aktives diabetisches Fußproblem',
+  tia: 'Verdacht auf transitorische ischämische Attacke (TIA)',
+  'chronic-limb-threat': 'Verdacht auf chronische extremitätenbedrohende Ischämie (CLTI)',
+  'foot-ulcer-unproven': 'Ulkus, pAVK nicht geprüft',
+  'ulnar-artery-hand': 'Verdacht auf Verschluss der A. ulnaris (Hypothenar-Hammer-Syndrom)',
+  'threatening-pressure': 'Perfusionsdruck im Bereich einer bedrohten Extremität',
+};
+
+const ALI = 'Jetzt das Gefäßteam rufen; dem örtlichen Pfad für die akute Extremitätenischämie folgen.';
 const actions: Record<FlagCode, string> = {
-  'acute-limb-irreversible': VASCULAR,
-  'acute-limb-threatened': VASCULAR,
-  'injured-limb-pulseless': 'Jetzt den Unfall- oder Gefäßdienst rufen, nach dem örtlichen Pfad.',
-  dissection: 'Jetzt den Notfalldienst rufen, nach dem örtlichen Pfad.',
-  'wet-gangrene': SURGICAL,
+  circulation:
+    'Jetzt das Notfallteam rufen, nach dem örtlichen Pfad: erst den Kreislauf beurteilen, dann einen Verschluss lokalisieren.',
+  'aneurysm-symptomatic':
+    'Ruptur bis zum Beweis des Gegenteils: jetzt Notfall- und Gefäßteam rufen, nach dem örtlichen Aneurysma-Pfad.',
+  dissection:
+    'Notfallteam rufen; dringende Bildgebung und fachärztliche Beurteilung nach dem örtlichen Aorten-Pfad.',
+  'stroke-now': 'Jetzt rufen, nach dem örtlichen Schlaganfall-Pfad.',
+  'access-bleeding': 'Jetzt Notfall- und Shuntteam rufen, nach dem örtlichen Pfad.',
+  'arterial-injury': 'Trauma- und Gefäßteam rufen, nach dem örtlichen Trauma-Pfad.',
+  'aortic-occlusion':
+    'Jetzt das Gefäßteam rufen, nach dem örtlichen Pfad für die akute Extremitätenischämie. Nicht für ein spinales Problem halten.',
+  'aneurysm-with-acute-limb': ALI,
+  'popliteal-aneurysm-acute': ALI,
+  'acute-limb-irreversible': ALI,
+  'acute-limb-threatened': ALI,
+  'acute-limb': ALI,
+  'graft-occlusion': 'In dieser Zeit das Gefäßteam rufen oder dorthin überweisen, nach dem örtlichen Pfad.',
+  'iatrogenic-hand': 'Gefäßteam und das Team rufen, das den Zugang gelegt hat, nach dem örtlichen Pfad.',
+  'fixed-mottling': ALI,
+  'compartment-syndrome':
+    'Orthopädisches oder chirurgisches Team rufen und einengende Verbände oder Gipse lösen, nach dem örtlichen Pfad. Pulse sind meist tastbar: nicht warten, bis sie fehlen.',
+  'arterial-injury-possible':
+    'Index messen und erneut untersuchen; Traumateam nach dem örtlichen Trauma-Pfad.',
+  phlegmasia: 'Gefäßteam rufen, nach dem örtlichen Thrombose-Pfad.',
+  'graft-infection': 'Gefäßteam rufen, nach dem örtlichen Pfad.',
+  'false-aneurysm': 'Bildgebung und Gefäßteam, nach dem örtlichen Pfad.',
+  'access-steal': 'Shuntteam rufen, nach dem örtlichen Pfad.',
+  'cold-injury': 'Notfallteam, nach dem örtlichen Pfad für Kälteschäden.',
+  'wet-gangrene': 'Jetzt das chirurgische oder das Gefäßteam rufen, nach dem örtlichen Pfad.',
   'spreading-infection': 'Jetzt als Notfall behandeln, nach dem örtlichen Sepsis-Pfad.',
-  'fixed-mottling': VASCULAR,
-  'tense-muscle': SURGICAL,
-  'expansile-mass':
-    'Bildgebung und gefäßmedizinische Beurteilung veranlassen, nach dem örtlichen Aneurysma-Pfad; bei Schmerz oder Kollaps sofort.',
-  'acute-limb': 'Den Gefäßdienst rufen, nach dem örtlichen Pfad für die akute Extremität.',
-  weakness: ASK,
-  'sensory-loss': ASK,
-  'no-doppler': ASK,
-  'deep-infection': 'Heute vorstellen, nach dem örtlichen Pfad für den diabetischen Fuß oder die Chirurgie.',
-  'chronic-limb-threat': 'Dringend an die Gefäßmedizin überweisen, nach dem örtlichen Pfad.',
-  'threatening-pressure': 'An die Gefäßmedizin überweisen, nach dem örtlichen Pfad.',
+  'diabetic-foot-emergency':
+    'Sofort in die Akutversorgung einweisen und das interdisziplinäre Fußteam verständigen, nach dem örtlichen Pfad.',
+  'threatened-hand': 'Gefäß- oder Rheumateam rufen, nach dem örtlichen Pfad.',
+  'neuro-deficit':
+    'Jetzt den Beginn klären; Schlaganfall-, spinaler oder Gefäß-Pfad je nach Befund. Wenn neu, die Extremität als möglicherweise ischämisch behandeln.',
+  'acute-limb-possible':
+    'Jetzt den Beginn klären. Liegt er weniger als 2 Wochen zurück, auch bei allmählichem Beginn, als Verdacht auf akute Extremitätenischämie nach dem örtlichen Pfad behandeln.',
+  'no-doppler': 'Klären, ob es neu ist; Gefäßteam nach dem örtlichen Pfad.',
+  'perfusion-poor': 'Gefäßmedizinische Überweisung, nach dem örtlichen Pfad.',
+  'aneurysm-possible':
+    'Bildgebung und gefäßmedizinische Beurteilung nach dem örtlichen Aneurysma-Pfad; bei Bauch-, Rücken- oder Extremitätenschmerz, Kollaps oder akuter Ischämie jetzt rufen.',
+  'popliteal-aneurysm-possible':
+    'Bildgebung nach dem örtlichen Aneurysma-Pfad; wird das Bein akut ischämisch, jetzt rufen.',
+  'access-thrombosed': 'Shuntteam rufen, nach dem örtlichen Pfad.',
+  'digital-ischaemia':
+    'Gefäßteam, nach dem örtlichen Pfad: nach der Quelle suchen (Aorta, A. poplitea, Herz).',
+  'deep-infection':
+    'Beurteilung am selben Tag nach dem örtlichen chirurgischen Pfad; sofort einweisen, wenn Extremität oder Leben bedroht ist.',
+  'diabetic-foot-active': 'Innerhalb eines Werktags an die Fußambulanz überweisen, nach dem örtlichen Pfad.',
+  tia: 'Beurteilung am selben Tag, nach dem örtlichen TIA-Pfad.',
+  'chronic-limb-threat': 'Dringende gefäßmedizinische Überweisung, nach dem örtlichen Pfad.',
+  'foot-ulcer-unproven':
+    'Messen (ABI, Zehendruck) und an Fuß- oder Gefäßambulanz überweisen, nach dem örtlichen Pfad.',
+  'ulnar-artery-hand': 'An Gefäß- oder Handambulanz überweisen, nach dem örtlichen Pfad.',
+  'threatening-pressure': 'Gefäßmedizinische Überweisung, nach dem örtlichen Pfad.',
 };
 
 const urgencies: Record<Urgency, string> = { now: 'Jetzt', today: 'Heute', soon: 'Binnen Tagen' };
 
+const interval = ({ atLeast, atMost }: FlagClass): string =>
+  atLeast === atMost ? `Rutherford ${atLeast}` : `Rutherford ${atLeast} bis ${atMost}`;
+/** Classes that belong into the heading: those that say the limb is threatened. */
+const inHeading = ({ code, class: open }: RedFlag): string =>
+  open && (code === 'acute-limb-threatened' || code === 'acute-limb-irreversible')
+    ? ` (${interval(open)})`
+    : '';
+
 export const flags: FlagWords = {
-  grounds,
   missing,
+  questions,
   urgencies,
-  heading: ({ code, limb }) => headings[code](limb ? sentence(limbName(limb)) : ''),
-  action: ({ code }) => actions[code],
-  ground: ({ code, params = {} }) => grounds[code](params),
-  because: (flag) => `${sentence(list(flag.grounds.map(({ code, params = {} }) => grounds[code](params))))}.`,
-  stillMissing: (codes) => `Es fehlt noch: ${list(codes.map((code) => missing[code]))}.`,
-  hours: ([from, to]) =>
-    `Leitlinien verlangen die Wiederherstellung der Durchblutung innerhalb von ${from ? `${from} bis ` : ''}${to} Stunden.`,
+  /** When a flag is to be seen: the diabetic foot service counts working days. */
+  when: ({ code, urgency }: RedFlag) =>
+    code === 'diabetic-foot-active' ? 'Binnen 1 Werktag' : urgencies[urgency],
+  heading: (flag: RedFlag) =>
+    `${names[flag.code]}${inHeading(flag)}${
+      flag.limb ? `: ${anatomy.limbs[`${flag.limb.side} ${flag.limb.kind}`]}` : ''
+    }`,
+  action: ({ code }: RedFlag) => actions[code],
+  ground: groundWords,
+  /** What raised the flag, in one sentence. */
+  because: (flag: RedFlag) => `${sentence(list(flag.because.map(groundWords)))}.`,
+  stillMissing: (codes: readonly MissingCode[]) =>
+    `Noch nicht erfasst: ${list(codes.map((code) => missing[code]))}.`,
+  ask: (codes: readonly QuestionCode[]) => codes.map((code) => questions[code]).join(' '),
+  /** The acute class that is open. */
+  classOpen: (open: FlagClass) =>
+    open.atLeast === open.atMost
+      ? `Akute Klasse: ${interval(open)}.`
+      : `Akute Klasse noch offen: ${interval(open)}.`,
+  hours: ([from, to]: readonly [number, number]) =>
+    `Zeitfenster der Leitlinien für die Revaskularisation: ${from ? `${from} bis ` : ''}${to} Stunden. Gerufen wird sofort.`,
+  since: (hours: number) => `${decimal(hours)} h vom Beginn bis zur Untersuchung.`,
   title: 'Warnzeichen',
-  more: (count) => (count === 1 ? 'Ein weiteres Warnzeichen' : `${count} weitere Warnzeichen`),
-  fold: 'Auf eine Zeile falten',
-  unfold: 'Zeigen, was es auslöst',
+  more: (count: number) => (count === 1 ? 'Ein weiteres Warnzeichen' : `${count} weitere Warnzeichen`),
+  fold: 'Einklappen',
+  unfold: 'Auslösende Befunde zeigen',
   caution:
-    'Eine Warnung aus dem, was erfasst wurde, und keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
+    'Ausgelöst durch die erfassten Befunde; keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
 };

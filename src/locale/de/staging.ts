@@ -7,7 +7,8 @@ import type {
   WifiGrade,
   WifiStage,
 } from '../../examination/index.js';
-import { ACUTE_TIMING, RUTHERFORD_GRADES, type WifiRisk } from '../../staging/index.js';
+import { RUTHERFORD_GRADES, type WifiRisk } from '../../staging/index.js';
+import { ACUTE_TIMING } from '../../triage/index.js';
 import type { SchemeId, StagingWords } from '../en/staging.js';
 import { anatomy } from './anatomy.js';
 import { list, sentence } from './phrases.js';
@@ -108,32 +109,36 @@ export const staging: StagingWords = {
   eponyms: { acute: 'Rutherford', fontaine: 'Fontaine', rutherford: 'Rutherford', wifi: 'WIfI' },
   chronic: 'Chronisch',
   acuteTitle: 'Akut',
-  grades: 'Die drei Grade darin',
+  grades: 'Die drei WIfI-Komponenten',
   wifiTitle: 'Wunde, Ischämie und Fußinfektion (WIfI)',
   meanings,
   notes: {
-    'no-single-class': 'Diese Befunde passen zusammen in keine gedruckte Klasse; keine wird erzwungen.',
-    'fixed-mottling': 'Nicht wegdrückbare Marmorierung gehört zur irreversiblen Klasse.',
-    'described-for-leg':
-      'Die Klassen wurden für das Bein beschrieben; am Arm werden sie nach gängiger Praxis verwendet.',
+    'no-single-class': 'Diese Befunde passen in keine einzelne Rutherford-Klasse; keine wird zugeordnet.',
+    'fixed-mottling': 'Fixierte Marmorierung gehört zur irreversiblen Klasse.',
+    'described-for-leg': 'Die Klassen wurden für das Bein beschrieben.',
+    'old-deficit': 'Ein bekanntes altes Defizit von Motorik oder Sensibilität zählt nicht.',
     'pressures-not-met':
-      'Die zu dieser Kategorie gedruckten Druckwerte sind nicht erfüllt: beides noch einmal prüfen.',
-    'raised-by-pressures':
-      'Durch die Drücke angehoben; die Beschwerden allein sagen weniger. Diabetes kann Schmerz verdecken.',
-    'at-200': 'Genau 200 m ordnet keine Quelle zu; die hier getroffene Wahl lässt sich ändern.',
-    'toe-decides':
-      'Knöchelindex und Zehendruck ergeben verschiedene Grade; der Zehendruck gibt den Ausschlag.',
-    'stiff-arteries':
-      'Die Knöchelarterien sind zu starr für einen Grad; nötig ist ein Zehen- oder Sauerstoffdruck.',
-    'worse-counts': 'Knöchelindex und Knöcheldruck ergeben verschiedene Grade; der schlechtere zählt.',
-    'at-70': '70 mmHg ist in zwei Graden gedruckt; die hier getroffene Wahl lässt sich ändern.',
+      'Die Druckkriterien dieser Kategorie sind nicht erfüllt: Beschwerden und Drücke noch einmal prüfen.',
+    'pressures-of-rest-pain': 'Drücke im Bereich des Ruheschmerzes; eine Neuropathie kann Schmerz verdecken.',
+    'disease-not-shown': 'Pulse und Drücke zeigen keine pAVK: nach anderer Ursache suchen.',
+    'disease-untested': 'pAVK nicht nachgewiesen: Pulse, ABI, Zehendruck oder Dopplerkurve sind nötig.',
+    'other-causes': 'Vollständige Belastung ohne Druckabfall: an Wirbelsäule, Hüfte und Venen denken.',
+    'at-200': 'Genau 200 m legt das Schema nicht fest; die eigene Konvention wählen.',
+    'toe-decides': 'ABI und Zehendruck ergeben verschiedene Grade; der Zehendruck gibt den Ausschlag.',
+    incompressible: 'Knöchelarterien nicht komprimierbar: nach Zehendruck oder tcpO₂ einstufen.',
+    'one-incompressible': 'Eine Knöchelarterie ist nicht komprimierbar: Der Grad kann schlechter sein.',
+    'diabetes-ankle':
+      'Bei Diabetes kann der Knöchelarteriendruck zu hoch ausfallen: Der Grad kann schlechter sein.',
+    'worse-counts': 'ABI und Knöchelarteriendruck ergeben verschiedene Grade; der schlechtere zählt.',
+    'at-70': '70 mmHg ist in zwei Graden gedruckt; die eigene Konvention wählen.',
     'one-sign-only': 'Ein einzelnes Zeichen ist nach diesem Schema noch keine Infektion.',
   },
   excluded: {
     amputated: 'Der Fuß ist verloren: Das Schema gilt nicht.',
-    acute: 'Nicht für die akute Ischämie gedacht.',
+    acute: 'Nicht für die akute Extremitätenischämie gedacht.',
     vasculitis: 'Nicht für die Vaskulitis gedacht.',
     injury: 'Nicht für Verletzungen gedacht.',
+    'venous-ulcer': 'Nicht für venöse Ulzera gedacht.',
   },
   risks,
   stage,
@@ -147,33 +152,30 @@ export const staging: StagingWords = {
             'oder',
           )}`
     }`,
-  atLeast: (value) => `Mindestens ${value}, ${acute[value]}`,
-  notAcute: 'Für diese Extremität ist nichts Akutes erfasst.',
+  between: (atLeast, atMost) =>
+    `Mindestens ${atLeast} (${acute[atLeast]}), höchstens ${atMost} (${acute[atMost]})`,
+  ifAcute: 'Falls akut:',
+  notAcute:
+    'Kein akuter Beginn erfasst: nicht als akute Extremitätenischämie eingestuft. Bestehen die Beschwerden unter 2 Wochen, den Beginn erfassen.',
   acuteUnknown:
-    'Zählt nur, wenn die Beschwerden vor weniger als zwei Wochen begannen: Der Beginn ist nicht erfasst.',
+    'Gilt für Beschwerden von unter 2 Wochen, wie immer sie begannen. Der Beginn ist nicht erfasst: jetzt klären.',
   timing: (value) => {
     const { hours } = ACUTE_TIMING[value];
-    if (!hours) return 'Leitlinien erwägen die primäre Amputation.';
-    return `Leitlinien verlangen die Wiederherstellung der Durchblutung innerhalb von ${hours[0] ? `${hours[0]} bis ` : ''}${hours[1]} Stunden.`;
+    if (!hours)
+      return 'Leitlinien: Eine primäre Amputation ist gegebenenfalls zu erwägen; das entscheidet das Gefäßteam. Jetzt rufen.';
+    return `Zeitfenster der Leitlinien für die Revaskularisation: ${hours[0] ? `${hours[0]} bis ` : ''}${hours[1]} Stunden. Jetzt rufen.`;
   },
-  bySymptoms: (scheme, candidates) =>
-    candidates.length
-      ? `Nach den Beschwerden allein: ${list(
-          candidates.map((c) => stage(scheme, c)),
-          'oder',
-        )}.`
-      : 'Nach den Beschwerden allein war nichts zu sagen.',
+  beside: (phrases) => `Daneben: ${list(phrases)}, im Bereich des Ruheschmerzes.`,
   objective: {
-    met: 'Gedruckte Druckwerte erfüllt.',
-    'not-met': 'Gedruckte Druckwerte nicht erfüllt.',
-    'not-measured': 'Gedruckte Druckwerte nicht gemessen.',
+    met: 'Druckkriterien erfüllt.',
+    'not-met': 'Druckkriterien nicht erfüllt.',
+    'not-measured': 'Druckkriterien nicht gemessen.',
   },
-  differ: 'Die beiden chronischen Schemata passen hier nicht zueinander: sehen, worauf jedes beruht.',
+  differ: 'Fontaine und Rutherford stimmen hier nicht überein: die Befunde dahinter vergleichen.',
   from: (phrases) => `Aus: ${list(phrases)}.`,
-  risk: (risk) => `Amputation innerhalb eines Jahres: Risiko ${risks[risk]}.`,
-  benefit: (benefit) => `Nutzen einer Revaskularisation: ${risks[benefit]}.`,
-  fromMemory:
-    'Die beiden Tabellen dieses Schemas sind aus dem Gedächtnis wiedergegeben, nicht abgelesen: mit den gedruckten vergleichen.',
+  risk: (risk) => `Geschätztes 1-Jahres-Risiko einer Majoramputation: ${risks[risk]}.`,
+  benefit: (benefit) => `Geschätzter Nutzen einer Revaskularisation: ${risks[benefit]}.`,
+  edition: 'WIfI-Tabellen nach Mills 2014.',
   set: 'Selbst festlegen',
   setTo: (scheme) => `${scheme}, von Ihnen festgelegt`,
   asDerived: 'Wie abgeleitet',

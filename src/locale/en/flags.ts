@@ -1,218 +1,210 @@
-import { placeFromKey, type Side } from '../../anatomy/index.js';
+import type { MissingCode } from '../../staging/index.js';
 import {
+  type FlagClass,
   type FlagCode,
-  type Ground,
-  type GroundCode,
-  type MissingCode,
+  type QuestionCode,
   type RedFlag,
-  type StagedKind,
   type Urgency,
-} from '../../staging/index.js';
+} from '../../triage/index.js';
 import { anatomy } from './anatomy.js';
-import { list, sentence } from './phrases.js';
-
-type Params = Readonly<Record<string, string | number>>;
-
-const VALUES: Record<string, string> = {
-  claudication: 'claudication',
-  'rest-pain': 'rest pain',
-  'tissue-loss': 'tissue loss',
-  none: 'none',
-  normal: 'normal',
-  digits: 'toes or fingers only',
-  'beyond-digits': 'lost beyond toes or fingers',
-  lost: 'lost altogether',
-  weak: 'weak',
-  paralysed: 'paralysed',
-  audible: 'audible',
-  inaudible: 'not audible',
-  shallow: 'shallow',
-  deep: 'deep',
-  extensive: 'deep and extensive',
-  dry: 'dry',
-  wet: 'wet',
-  forefoot: 'forefoot or hand',
-  midfoot: 'midfoot',
-  heel: 'heel',
-  ankle: 'ankle',
-  shin: 'shin',
-  other: 'elsewhere',
-  'above-foot': 'above the foot or hand',
-  pale: 'pale',
-  blue: 'blue',
-  mottled: 'mottled',
-  cold: 'cold',
-  tense: 'tense',
-  tender: 'tender',
-  'fixed-mottled': 'mottled and fixed on pressing',
-  dissection: 'dissection of the aorta',
-  pelvis: 'pelvis',
-  groin: 'groin',
-  thigh: 'thigh',
-  knee: 'knee',
-  'lower-leg': 'lower leg',
-  'ankle-foot': 'ankle or foot',
-  shoulder: 'shoulder',
-  'upper-arm': 'upper arm',
-  elbow: 'elbow',
-  forearm: 'forearm',
-  'wrist-hand': 'wrist or hand',
-  temperature: 'temperature',
-  'heart-rate': 'heart rate',
-  breathing: 'breathing',
-  'white-cells': 'white cells',
-  swelling: 'swelling',
-  redness: 'redness',
-  tenderness: 'tenderness',
-  warmth: 'warmth',
-  pus: 'pus',
-  mild: 'mild',
-  moderate: 'moderate',
-  severe: 'severe',
-};
-
-const word = (value: string | number | undefined): string => VALUES[String(value)] ?? String(value ?? '');
-const words = (value: string | number | undefined): string => list(String(value).split(' ').map(word));
-
-function at(p: Params): string {
-  const place = placeFromKey(String(p['place']));
-  return place ? anatomy.place(place) : '';
-}
-
-const grounds: Record<GroundCode, (p: Params) => string> = {
-  symptom: (p) => (p['value'] === 'none' ? 'no symptoms' : word(p['value'])),
-  severity: (p) => `${word(p['value'])} in the clinician’s judgement`,
-  distance: (p) => `walks ${p['metres']} m without pain (limit ${p['limit']} m)`,
-  hours: (p) => `for ${p['hours']} ${p['hours'] === 1 ? 'hour' : 'hours'}`,
-  sensation: (p) => `feeling ${p['value'] === 'digits' ? 'lost in toes or fingers only' : word(p['value'])}`,
-  movement: (p) => `movement ${word(p['value'])}`,
-  arterial: (p) => `arterial signal ${word(p['value'])}`,
-  venous: (p) => `venous signal ${word(p['value'])}`,
-  colour: (p) => `skin ${word(p['value'])}`,
-  temperature: (p) => `skin ${word(p['value'])}`,
-  muscle: (p) => `muscle ${word(p['value'])}`,
-  ulcer: (p) =>
-    p['value'] === 'none'
-      ? 'no ulcer'
-      : `${word(p['value'])} ulcer${p['place'] ? `, ${word(p['place'])}` : ''}`,
-  gangrene: (p) =>
-    p['value'] === 'none'
-      ? 'no gangrene'
-      : `${word(p['value'])} gangrene${p['extent'] ? `, ${word(p['extent'])}` : ''}`,
-  'infection-signs': (p) => `signs of infection: ${words(p['signs'])}`,
-  'no-infection-signs': () => 'no signs of infection',
-  redness: (p) => `redness reaches ${p['cm']} cm`,
-  'deep-infection': () => 'infection deeper than the skin',
-  systemic: (p) => `signs of the whole body: ${words(p['signs'])}`,
-  'pulse-absent': (p) => `${at(p)} felt for and not there`,
-  expansile: (p) => `expansile pulse, ${at(p)}`,
-  injury: (p) => `injured at the ${word(p['place'])}`,
-  mechanism: (p) => `${word(p['value'])} named as the cause`,
-  'walk-completed': (p) => `whole walk done, ankle ${p['mmHg']} mmHg afterwards`,
-  'walk-not-completed': (p) => `walk not completed, ankle ${p['mmHg']} mmHg afterwards`,
-  'ankle-pressure': (p) => `ankle ${p['mmHg']} mmHg${p['limit'] ? `, below ${p['limit']}` : ''}`,
-  'ankle-index': (p) => `ankle index ${Number(p['value']).toFixed(2)}`,
-  'toe-pressure': (p) => `toe ${p['mmHg']} mmHg${p['limit'] ? `, below ${p['limit']}` : ''}`,
-  tcpo2: (p) => `foot oxygen pressure ${p['mmHg']} mmHg`,
-  'ankle-threat': (p) => `ankle ${p['value']} mmHg (limit ${p['limit']})`,
-  'toe-threat': (p) => `toe ${p['value']} mmHg (limit ${p['limit']})`,
-  'tcpo2-threat': (p) => `foot oxygen pressure ${p['value']} mmHg (limit ${p['limit']})`,
-  'index-threat': (p) => `ankle index ${Number(p['value']).toFixed(2)} (limit ${p['limit']})`,
-  wound: (p) => `wound grade ${p['grade']}`,
-  ischaemia: (p) => `ischaemia grade ${p['grade']}`,
-  infection: (p) => `infection grade ${p['grade']}`,
-};
+import { groundWords } from './grounds.js';
+import { decimal, list, sentence } from './phrases.js';
 
 const missing: Record<MissingCode, string> = {
-  onset: 'when it began',
+  onset: 'the onset',
   symptom: 'the symptom',
-  severity: 'how severe it is',
-  distance: 'the walking distance',
+  severity: 'its severity',
+  distance: 'the pain-free walking distance',
   exercise: 'ankle pressures after exercise',
-  restingAnkle: 'the ankle pressure at rest',
+  'same-artery': 'the same ankle artery at rest and after exercise',
   pressures: 'ankle or toe pressure',
   toe: 'the toe pressure',
-  sensation: 'feeling',
-  movement: 'movement',
+  disease: 'proof of arterial disease (pulses, ABPI, toe pressure or waveform)',
+  sensation: 'sensation',
+  movement: 'power',
   arterial: 'the arterial Doppler signals at foot or wrist',
   venous: 'the venous Doppler signal',
   ulcer: 'whether there is an ulcer',
   ulcerPlace: 'where the ulcer lies',
+  ulcerCause: 'the cause of the ulcer',
   gangrene: 'whether there is gangrene',
   gangreneExtent: 'how far gangrene reaches',
-  infection: 'signs of infection',
+  infection: 'local signs of infection',
   rednessCm: 'how far redness reaches',
-  systemic: 'signs of the whole body',
+  deepInfection: 'whether infection lies deeper than the skin',
+  systemic: 'systemic inflammatory signs (SIRS)',
   wound: 'the wound',
   ischaemia: 'pressures',
 };
 
-const limbName = ({ kind, side }: { kind: StagedKind; side: Side }): string =>
-  anatomy.limbs[`${side} ${kind}`];
-
-/** What the flag warns of. Without a limb the name is empty. */
-const headings: Record<FlagCode, (limb: string) => string> = {
-  'acute-limb-irreversible': (limb) => `${limb} may be beyond saving`,
-  'acute-limb-threatened': (limb) => `${limb} may be in immediate danger`,
-  'injured-limb-pulseless': (limb) => `${limb}: injured, and a pulse beyond is gone`,
-  dissection: () => 'The aorta may be torn',
-  'wet-gangrene': (limb) => `${limb}: wet gangrene`,
-  'spreading-infection': (limb) => `${limb}: infection may have reached the blood`,
-  'fixed-mottling': (limb) => `${limb}: mottling that pressing does not blanch`,
-  'tense-muscle': (limb) => `${limb}: pressure in the muscle may be too high`,
-  'expansile-mass': () => 'There may be an aneurysm',
-  'acute-limb': (limb) => `${limb}: sudden loss of blood flow is possible`,
-  weakness: (limb) => `${limb} is weak`,
-  'sensory-loss': (limb) => `${limb} has lost feeling`,
-  'no-doppler': (limb) => `${limb}: no arterial signal at its end`,
-  'deep-infection': (limb) => `${limb}: infection is deep or spreading`,
-  'chronic-limb-threat': (limb) => `${limb} may be threatened by long-standing lack of blood`,
-  'threatening-pressure': (limb) => `${limb}: pressure in the range of a threatened limb`,
+/** What to ask or examine next. */
+const questions: Record<QuestionCode, string> = {
+  onset: 'When did it begin, or when was the limb last known well? Sudden? Worse since?',
+  movement: 'Can toes or fingers, ankle or wrist be moved against resistance?',
+  sensation: 'Is light touch felt in toes or fingers, and above?',
+  'arterial-doppler': 'Arterial Doppler signal at both end arteries?',
+  'venous-doppler': 'Venous Doppler signal?',
+  'other-pulses': 'Proximal pulses, and the other limb?',
+  'passive-stretch': 'Muscle tender or tense? Pain on passive stretch?',
+  background: 'Rhythm, known aneurysm, graft or stent, anticoagulant stopped?',
+  'distal-pulses': 'Pulses distal to the injury?',
+  'ankle-index': 'Ankle-brachial pressure index (ABPI)?',
+  'forearm-index': 'Forearm pressure over the brachial pressure of the other arm?',
+  'other-side-index': 'The index of the other side, for comparison?',
+  'abdominal-or-back-pain': 'New abdominal, back or loin pain, or collapse?',
+  'chest-or-back-pain': 'Sudden chest or back pain?',
+  'other-popliteal-and-aorta': 'The other popliteal pulse, and the aorta?',
+  'pad-tests': 'Pulses, ABPI, toe pressure: is arterial disease there?',
+  toe: 'Toe pressure?',
+  diabetes: 'Diabetes?',
+  'old-deficit': 'Is the deficit old and unchanged?',
+  'marks-unrecorded': 'Drawn on the skin: record it in Inspection?',
 };
 
+/** The trade's name of what each flag warns of. */
+const names: Record<FlagCode, string> = {
+  circulation: 'Several limbs without perfusion: shock or cardiac arrest?',
+  'aneurysm-symptomatic': 'Possible symptomatic or ruptured aortic aneurysm',
+  dissection: 'Possible aortic dissection',
+  'stroke-now': 'Possible stroke',
+  'access-bleeding': 'Bleeding dialysis access, or at risk of bleeding',
+  'arterial-injury': 'Possible arterial injury',
+  'aortic-occlusion': 'Possible acute aortic occlusion (both legs)',
+  'aneurysm-with-acute-limb': 'Aortic aneurysm with an acutely ischaemic leg',
+  'popliteal-aneurysm-acute': 'Possible thrombosed popliteal aneurysm with acute limb ischaemia',
+  'acute-limb-irreversible': 'Acute limb ischaemia likely, may be irreversible',
+  'acute-limb-threatened': 'Acute limb ischaemia likely, limb may be threatened',
+  'acute-limb': 'Possible acute limb ischaemia (ALI)',
+  'graft-occlusion': 'Possible graft or stent occlusion',
+  'iatrogenic-hand': 'Hand ischaemia after an arterial line or catheter',
+  'fixed-mottling': 'Fixed (non-blanching) mottling',
+  'compartment-syndrome': 'Possible compartment syndrome',
+  'arterial-injury-possible': 'Arterial injury not excluded',
+  phlegmasia: 'Possible phlegmasia (venous limb ischaemia)',
+  'graft-infection': 'Possible graft infection',
+  'false-aneurysm': 'Possible false aneurysm',
+  'access-steal': 'Possible access steal or monomelic neuropathy',
+  'cold-injury': 'Cold injury (frostbite)',
+  'wet-gangrene': 'Wet gangrene',
+  'spreading-infection': 'Possible sepsis (infection with SIRS criteria)',
+  'diabetic-foot-emergency': 'Limb-threatening diabetic foot problem',
+  'threatened-hand': 'Critical digital ischaemia',
+  'neuro-deficit': 'Motor or sensory deficit',
+  'acute-limb-possible': 'Acute limb ischaemia (ALI) not excluded',
+  'no-doppler': 'No arterial Doppler signal at the foot or wrist',
+  'perfusion-poor': 'Severely reduced perfusion, chronic',
+  'aneurysm-possible': 'Possible aneurysm',
+  'popliteal-aneurysm-possible': 'Possible popliteal aneurysm',
+  'access-thrombosed': 'Possible thrombosis of the dialysis access',
+  'digital-ischaemia': 'Possible embolism to the digits',
+  'deep-infection': 'Deep or spreading soft-tissue infection',
+  'diabetic-foot-active': 'Active diabetic foot problem',
+  tia: 'Possible transient ischaemic attack (TIA)',
+  'chronic-limb-threat': 'Possible chronic limb-threatening ischaemia (CLTI)',
+  'foot-ulcer-unproven': 'Ulcer, arterial disease not tested',
+  'ulnar-artery-hand': 'Possible ulnar artery occlusion (hypothenar hammer syndrome)',
+  'threatening-pressure': 'Perfusion pressure in the limb-threat range',
+};
+
+const ALI = 'Call the vascular team now; follow your local acute limb ischaemia pathway.';
 const actions: Record<FlagCode, string> = {
-  'acute-limb-irreversible': 'Call the vascular team now, by your acute-limb pathway.',
-  'acute-limb-threatened': 'Call the vascular team now, by your acute-limb pathway.',
-  'injured-limb-pulseless': 'Call the trauma or vascular team now, by your local pathway.',
-  dissection: 'Call the emergency team now, by your local pathway.',
+  circulation:
+    'Call the emergency team now, by your local pathway: assess the circulation before localising an occlusion.',
+  'aneurysm-symptomatic':
+    'Rupture until shown otherwise: call the emergency and vascular team now, by your local aneurysm pathway.',
+  dissection: 'Call the emergency team; urgent imaging and specialist review by your local aortic pathway.',
+  'stroke-now': 'Call now, by your local stroke pathway.',
+  'access-bleeding': 'Call the emergency and vascular access team now, by your local pathway.',
+  'arterial-injury': 'Call the trauma and vascular team, by your local trauma pathway.',
+  'aortic-occlusion':
+    'Call the vascular team now, by your local acute limb ischaemia pathway. Do not take it for a spinal problem.',
+  'aneurysm-with-acute-limb': ALI,
+  'popliteal-aneurysm-acute': ALI,
+  'acute-limb-irreversible': ALI,
+  'acute-limb-threatened': ALI,
+  'acute-limb': ALI,
+  'graft-occlusion': 'Call or refer to the vascular team in that time, by your local pathway.',
+  'iatrogenic-hand': 'Call the vascular team and the team that placed the line, by your local pathway.',
+  'fixed-mottling': ALI,
+  'compartment-syndrome':
+    'Call the orthopaedic or surgical team and release constricting dressings or casts, by your local pathway. Pulses are usually present: do not wait for them to go.',
+  'arterial-injury-possible':
+    'Measure the index and examine again; trauma team by your local trauma pathway.',
+  phlegmasia: 'Call the vascular team, by your local venous thrombosis pathway.',
+  'graft-infection': 'Call the vascular team, by your local pathway.',
+  'false-aneurysm': 'Imaging and vascular team, by your local pathway.',
+  'access-steal': 'Call the vascular access team, by your local pathway.',
+  'cold-injury': 'Emergency team, by your local cold-injury pathway.',
   'wet-gangrene': 'Call the surgical or vascular team now, by your local pathway.',
-  'spreading-infection': 'Treat as an emergency now, by your sepsis pathway.',
-  'fixed-mottling': 'Call the vascular team now, by your acute-limb pathway.',
-  'tense-muscle': 'Call the surgical or vascular team now, by your local pathway.',
-  'expansile-mass':
-    'Arrange imaging and vascular review, by your aneurysm pathway; at once with pain or collapse.',
-  'acute-limb': 'Call the vascular team, by your acute-limb pathway.',
-  weakness: 'Ask when it began, and follow your acute-limb pathway if it is new.',
-  'sensory-loss': 'Ask when it began, and follow your acute-limb pathway if it is new.',
-  'no-doppler': 'Ask when it began, and follow your acute-limb pathway if it is new.',
-  'deep-infection': 'Have it seen today, by your diabetic-foot or surgical pathway.',
-  'chronic-limb-threat': 'Refer urgently to the vascular team, by your local pathway.',
-  'threatening-pressure': 'Refer to the vascular team, by your local pathway.',
+  'spreading-infection': 'Treat as an emergency now, by your local sepsis pathway.',
+  'diabetic-foot-emergency':
+    'Refer immediately to acute services and tell the multidisciplinary foot service, by your local pathway.',
+  'threatened-hand': 'Call the vascular or rheumatology team, by your local pathway.',
+  'neuro-deficit':
+    'Establish the onset now; stroke, spinal or vascular pathway by what is found. If new, treat the limb as possibly ischaemic.',
+  'acute-limb-possible':
+    'Establish the onset now. If it began within 2 weeks, however gradually, treat as possible acute limb ischaemia by your local pathway.',
+  'no-doppler': 'Establish whether it is new; vascular team by your local pathway.',
+  'perfusion-poor': 'Vascular referral, by your local pathway.',
+  'aneurysm-possible':
+    'Arrange imaging and vascular review by your local aneurysm pathway; call now if there is abdominal, back or limb pain, collapse, or acute ischaemia.',
+  'popliteal-aneurysm-possible':
+    'Arrange imaging by your local aneurysm pathway; call now if the leg becomes acutely ischaemic.',
+  'access-thrombosed': 'Call the vascular access team, by your local pathway.',
+  'digital-ischaemia':
+    'Vascular team, by your local pathway: look for the source (aorta, popliteal artery, heart).',
+  'deep-infection':
+    'Same-day assessment by your local surgical pathway; refer immediately if limb or life is at risk.',
+  'diabetic-foot-active': 'Refer to the diabetic foot service within 1 working day, by your local pathway.',
+  tia: 'Same-day assessment, by your local TIA pathway.',
+  'chronic-limb-threat': 'Urgent vascular referral, by your local pathway.',
+  'foot-ulcer-unproven':
+    'Measure (ABPI, toe pressure) and refer to a foot or vascular clinic, by your local pathway.',
+  'ulnar-artery-hand': 'Refer to a vascular or hand clinic, by your local pathway.',
+  'threatening-pressure': 'Vascular referral, by your local pathway.',
 };
 
 const urgencies: Record<Urgency, string> = { now: 'Now', today: 'Today', soon: 'Within days' };
 
+const interval = ({ atLeast, atMost }: FlagClass): string =>
+  atLeast === atMost ? `Rutherford ${atLeast}` : `Rutherford ${atLeast} to ${atMost}`;
+/** Classes that belong into the heading: those that say the limb is threatened. */
+const inHeading = ({ code, class: open }: RedFlag): string =>
+  open && (code === 'acute-limb-threatened' || code === 'acute-limb-irreversible')
+    ? ` (${interval(open)})`
+    : '';
+
 export const flags = {
-  grounds,
   missing,
+  questions,
   urgencies,
-  heading: ({ code, limb }: RedFlag) => headings[code](limb ? sentence(limbName(limb)) : ''),
+  /** When a flag is to be seen: the diabetic foot service counts working days. */
+  when: ({ code, urgency }: RedFlag) =>
+    code === 'diabetic-foot-active' ? 'Within 1 working day' : urgencies[urgency],
+  heading: (flag: RedFlag) =>
+    `${names[flag.code]}${inHeading(flag)}${
+      flag.limb ? `: ${anatomy.limbs[`${flag.limb.side} ${flag.limb.kind}`]}` : ''
+    }`,
   action: ({ code }: RedFlag) => actions[code],
-  ground: ({ code, params = {} }: Ground) => grounds[code](params),
+  ground: groundWords,
   /** What raised the flag, in one sentence. */
-  because: (flag: RedFlag) =>
-    `${sentence(list(flag.grounds.map(({ code, params = {} }) => grounds[code](params))))}.`,
+  because: (flag: RedFlag) => `${sentence(list(flag.because.map(groundWords)))}.`,
   stillMissing: (codes: readonly MissingCode[]) =>
-    `Still missing: ${list(codes.map((code) => missing[code]))}.`,
+    `Not yet recorded: ${list(codes.map((code) => missing[code]))}.`,
+  ask: (codes: readonly QuestionCode[]) => codes.map((code) => questions[code]).join(' '),
+  /** The acute class that is open. */
+  classOpen: (open: FlagClass) =>
+    open.atLeast === open.atMost
+      ? `Acute class: ${interval(open)}.`
+      : `Acute class not settled: ${interval(open)}.`,
   hours: ([from, to]: readonly [number, number]) =>
-    from
-      ? `Guidelines ask for restored flow within ${from} to ${to} hours.`
-      : `Guidelines ask for restored flow within ${to} hours.`,
+    `Guideline window for revascularisation: within ${from ? `${from} to ` : ''}${to} hours. The call is immediate.`,
+  since: (hours: number) => `${decimal(hours)} h from onset to examination.`,
   title: 'Red flags',
   more: (count: number) => (count === 1 ? 'One more red flag' : `${count} more red flags`),
-  fold: 'Fold to one line',
-  unfold: 'Show what raised it',
+  fold: 'Collapse',
+  unfold: 'Show the findings behind it',
   caution:
-    'A warning from what was recorded; it is not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
+    'Raised by the recorded findings; not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
 };
 export type FlagWords = typeof flags;

@@ -7,7 +7,8 @@ import type {
   WifiGrade,
   WifiStage,
 } from '../../examination/index.js';
-import { ACUTE_TIMING, type NoteCode, RUTHERFORD_GRADES, type WifiRisk } from '../../staging/index.js';
+import { type NoteCode, RUTHERFORD_GRADES, type WifiExclusion, type WifiRisk } from '../../staging/index.js';
+import { ACUTE_TIMING } from '../../triage/index.js';
 import { anatomy } from './anatomy.js';
 import { list, sentence } from './phrases.js';
 
@@ -56,25 +57,32 @@ const ischaemia: Record<WifiGrade, string> = { 0: 'none', 1: 'mild', 2: 'moderat
 const infection: Record<WifiGrade, string> = { 0: 'none', 1: 'mild', 2: 'moderate', 3: 'severe' };
 
 const notes: Record<NoteCode, string> = {
-  'no-single-class': 'These findings together fit no printed class; none is forced.',
+  'no-single-class': 'These findings fit no single Rutherford class; none is assigned.',
   'fixed-mottling': 'Fixed mottling goes with the irreversible class.',
-  'described-for-leg':
-    'The classes were described for the leg; for the arm they are used by common practice.',
-  'pressures-not-met': 'The pressures printed beside this category are not met: check both.',
-  'raised-by-pressures': 'Raised by the pressures; the symptoms alone say less. Diabetes can hide pain.',
-  'at-200': 'Exactly 200 m is assigned by no source; the choice made here can be changed.',
-  'toe-decides': 'Ankle index and toe pressure give different grades; the toe pressure decides.',
-  'stiff-arteries': 'The ankle arteries are too stiff to grade by; toe or oxygen pressure is needed.',
-  'worse-counts': 'Ankle index and ankle pressure give different grades; the worse counts.',
-  'at-70': '70 mmHg is printed in two grades; the choice made here can be changed.',
+  'described-for-leg': 'The classes were described for the leg.',
+  'old-deficit': 'A known old deficit of power or sensation is not counted.',
+  'pressures-not-met':
+    'The objective pressure criteria of this category are not met: recheck symptom and pressures.',
+  'pressures-of-rest-pain': 'Pressures are in the range of rest pain; neuropathy may mask pain.',
+  'disease-not-shown': 'Arterial disease is not shown by pulses and pressures: look for another cause.',
+  'disease-untested': 'Arterial disease is not proven: pulses, ABPI, toe pressure or waveform are needed.',
+  'other-causes': 'A completed walk without a fall: think of spine, hip and veins.',
+  'at-200': 'Exactly 200 m is not defined by the scheme; set the convention you use.',
+  'toe-decides': 'ABPI and toe pressure give different grades; the toe pressure decides.',
+  incompressible: 'Ankle arteries incompressible: grade by toe pressure or TcPO₂.',
+  'one-incompressible': 'One ankle artery is incompressible: the grade may be worse.',
+  'diabetes-ankle': 'In diabetes the ankle pressure may read too high: the grade may be worse.',
+  'worse-counts': 'ABPI and ankle pressure give different grades; the worse counts.',
+  'at-70': '70 mmHg is printed in two grades; set the convention you use.',
   'one-sign-only': 'One sign alone does not make an infection by this scheme.',
 };
 
-const excluded: Record<string, string> = {
+const excluded: Record<WifiExclusion, string> = {
   amputated: 'The foot is lost: the scheme does not apply.',
-  acute: 'Not meant for acute ischaemia.',
+  acute: 'Not meant for acute limb ischaemia.',
   vasculitis: 'Not meant for vasculitis.',
   injury: 'Not meant for injury.',
+  'venous-ulcer': 'Not meant for venous ulcers.',
 };
 
 const schemes = {
@@ -130,7 +138,7 @@ export const staging = {
   eponyms: { acute: 'Rutherford', fontaine: 'Fontaine', rutherford: 'Rutherford', wifi: 'WIfI' },
   chronic: 'Chronic',
   acuteTitle: 'Acute',
-  grades: 'Its three grades',
+  grades: 'The three WIfI components',
   wifiTitle: 'Wound, ischaemia and foot infection (WIfI)',
   meanings,
   notes,
@@ -147,32 +155,32 @@ export const staging = {
             'or',
           )}`
     }`,
-  atLeast: (value: AcuteClass) => `At least ${value}, ${acute[value]}`,
-  notAcute: 'Nothing acute is recorded for this limb.',
-  acuteUnknown: 'Counts only if the trouble began within two weeks: when it began is not recorded.',
+  /** The classes that are open, from the least to the most. */
+  between: (atLeast: AcuteClass, atMost: AcuteClass) =>
+    `At least ${atLeast} (${acute[atLeast]}), at most ${atMost} (${acute[atMost]})`,
+  ifAcute: 'If acute:',
+  notAcute:
+    'No acute onset recorded: not classified as acute limb ischaemia. If symptoms are under 2 weeks, record the onset.',
+  acuteUnknown:
+    'Applies to symptoms of under 2 weeks, however they began. The onset is not recorded: establish it now.',
   timing: (value: AcuteClass) => {
     const { hours } = ACUTE_TIMING[value];
-    if (!hours) return 'Guidelines consider primary amputation.';
-    return `Guidelines ask for restored flow within ${hours[0] ? `${hours[0]} to ` : ''}${hours[1]} hours.`;
+    if (!hours)
+      return 'Guidelines: primary amputation may have to be considered; decided by the vascular team. Call now.';
+    return `Guideline window for revascularisation: within ${hours[0] ? `${hours[0]} to ` : ''}${hours[1]} hours. Call now.`;
   },
-  bySymptoms: (scheme: SchemeId, candidates: readonly (string | number)[]) =>
-    candidates.length
-      ? `By symptoms alone: ${list(
-          candidates.map((c) => stage(scheme, c)),
-          'or',
-        )}.`
-      : 'By symptoms alone nothing could be told.',
+  beside: (phrases: readonly string[]) => `Beside it: ${list(phrases)}, in the range of rest pain.`,
   objective: {
-    met: 'Printed pressures met.',
-    'not-met': 'Printed pressures not met.',
-    'not-measured': 'Printed pressures not measured.',
+    met: 'Objective pressure criteria met.',
+    'not-met': 'Objective pressure criteria not met.',
+    'not-measured': 'Objective pressure criteria not measured.',
   },
-  differ: 'The two chronic schemes do not fit each other here: see what each rests on.',
+  differ: 'Fontaine and Rutherford disagree here: compare the findings behind each.',
   from: (phrases: readonly string[]) => `From: ${list(phrases)}.`,
-  risk: (risk: WifiRisk) => `Amputation within a year: ${risks[risk]} risk.`,
-  benefit: (benefit: WifiRisk) => `Benefit of restoring flow: ${risks[benefit]}.`,
-  fromMemory:
-    'The two tables of this scheme are recalled from memory, not read: check against the printed ones.',
+  risk: (risk: WifiRisk) => `Estimated 1-year risk of major amputation: ${risks[risk]}.`,
+  benefit: (benefit: WifiRisk) => `Estimated benefit of revascularisation: ${risks[benefit]}.`,
+  /** Scheme and edition, shown with the stage. */
+  edition: 'WIfI tables after Mills 2014.',
   set: 'Set it yourself',
   setTo: (scheme: string) => `${scheme}, set by you`,
   asDerived: 'As derived',

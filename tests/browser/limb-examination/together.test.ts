@@ -107,12 +107,12 @@ describe('limb-examination', () => {
     const control = await open();
     const alert = (): string => readableText(allByRole(control, 'alert')[0] ?? document.createElement('p'));
     await pick(control, 'Symptom, left leg', 'Rest pain');
-    expect(readableText(control)).not.to.include('immediate danger');
+    expect(alert()).to.include('Acute limb ischaemia (ALI) not excluded: left leg');
     await pick(control, 'Began, left leg', 'Suddenly');
-    expect(alert()).to.include('Left leg: sudden loss of blood flow is possible');
+    expect(alert()).to.include('Possible acute limb ischaemia (ALI): left leg');
     await control.openPart('inspection');
     await pick(control, 'Movement, left leg', 'Weak');
-    expect(alert()).to.include('Left leg may be in immediate danger');
+    expect(alert()).to.include('limb may be threatened (Rutherford IIb): left leg');
   });
 
   it('says every value of a full record in its summary', async () => {

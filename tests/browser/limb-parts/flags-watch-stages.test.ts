@@ -33,20 +33,22 @@ describe('limb-flags', () => {
     control.examination = threatened;
     await drawn(control);
     const said = readableText(control);
-    expect(said).to.include('Left leg may be in immediate danger');
-    expect(said).to.include('left popliteal felt for and not there');
-    expect(said).to.include('Call the vascular team now, by your acute-limb pathway.');
-    expect(said).to.include('it is not a diagnosis');
-    expect(readableText(byRole(control, 'alert'))).to.match(/^Left leg may be in immediate danger/);
+    expect(said).to.include('Acute limb ischaemia likely, limb may be threatened (Rutherford IIb): left leg');
+    expect(said).to.include('absent: left popliteal, left posterior tibial and left dorsalis pedis pulses');
+    expect(said).to.include('Call the vascular team now; follow your local acute limb ischaemia pathway.');
+    expect(said).to.include('not a diagnosis');
+    expect(readableText(byRole(control, 'alert'))).to.match(/^Acute limb ischaemia likely/);
   });
 
   it('is folded to one line but not dismissed, and opens again for a new danger', async () => {
     const control = await open(threatened);
     const tall = control.getBoundingClientRect().height;
-    await click(byRole(control, 'button', 'Fold to one line'));
+    await click(byRole(control, 'button', 'Collapse'));
     await drawn(control);
     expect(control.getBoundingClientRect().height).to.be.within(40, tall - 20);
-    expect(readableText(control)).to.include('Left leg may be in immediate danger');
+    expect(readableText(control)).to.include(
+      'Acute limb ischaemia likely, limb may be threatened (Rutherford IIb): left leg',
+    );
     expect(allByRole(control, 'button')).to.have.length(1);
     control.examination = {
       ...threatened,
@@ -54,14 +56,14 @@ describe('limb-flags', () => {
     };
     await drawn(control);
     expect(control.folded).to.equal(false);
-    expect(readableText(byRole(control, 'alert'))).to.match(/Right leg: wet gangrene/);
+    expect(readableText(byRole(control, 'alert'))).to.match(/Wet gangrene: right leg/);
   });
 
   it('goes with its findings, and speaks nothing twice', async () => {
     const control = await open(threatened);
     control.examination = { ...threatened, examiner: 'Somebody' };
     await drawn(control);
-    expect(readableText(byRole(control, 'alert'))).to.match(/^Left leg may be in immediate danger/);
+    expect(readableText(byRole(control, 'alert'))).to.match(/^Acute limb ischaemia likely/);
     control.examination = emptyExamination();
     await drawn(control);
     expect(control.getBoundingClientRect().height).to.equal(0);
@@ -193,11 +195,11 @@ describe('limb-staging', () => {
     const control = await open(chronic);
     const fontaine = readableText(scheme(control, 'Fontaine stage, Left leg'));
     expect(fontaine).to.include('IIb moderate to severe claudication');
-    expect(fontaine).to.include('From: claudication and walks 180 m without pain (limit 200 m).');
+    expect(fontaine).to.include('From: claudication and pain-free walking distance 180 m (cut-off 200 m).');
     const wifi = readableText(scheme(control, 'WIfI stage, Right leg'));
     expect(wifi).to.include('4 high risk of amputation');
-    expect(wifi).to.include('wound grade 2, ischaemia grade 2 and infection grade 1');
-    expect(readableText(control)).to.include('recalled from memory');
+    expect(wifi).to.include('wound grade 2 and ischaemia grade 2');
+    expect(readableText(control)).to.include('WIfI tables after Mills 2014.');
   });
 
   it('is overruled by the clinician: both stages stay, and can be taken back', async () => {

@@ -73,9 +73,9 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     flags as never,
     {
       None: /^None$/,
-      Threatened: /Left leg may be in immediate danger/,
-      Chronic: /may be threatened by long-standing lack of blood/,
-      Several: /wet gangrene.*There may be an aneurysm/,
+      Threatened: /limb may be threatened \(Rutherford IIb\): left leg/,
+      Chronic: /Limb-threatening diabetic foot problem: right leg/,
+      Several: /Aortic aneurysm with an acutely ischaemic leg.*Wet gangrene: right leg/,
     },
   ],
   ['stopwatch', stopwatch as never, { CountsUp: /0:00/, CountsDown: /3:00/, Plain: /Start/ }],
@@ -102,7 +102,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     whole as never,
     {
       Empty: /History/,
-      Threatened: /Left leg may be in immediate danger/,
+      Threatened: /limb may be threatened \(Rutherford IIb\): left leg/,
       Chronic: /History 9 entries|History/,
       ReadOnly: /History/,
       InAForm: /Submit/,

@@ -113,7 +113,7 @@ describe('the language of an element', () => {
     );
     const watch = await fixture<LimbStopwatch>(html`<limb-stopwatch lang="de"></limb-stopwatch>`);
     for (const one of [flags, reading, test, watch]) await drawn(one);
-    expect(flags.shadowRoot?.textContent).to.contain('Linkes Bein ist möglicherweise unmittelbar bedroht');
+    expect(flags.shadowRoot?.textContent).to.contain('Akute Extremitätenischämie wahrscheinlich');
     expect(lead(reading)).to.equal('Verschluss zwischen Femoralis links und Poplitea links');
     expect(test.shadowRoot?.textContent).to.contain('Venenfüllung');
     expect(byRole(watch, 'button', 'Start')).to.exist;

@@ -9,7 +9,7 @@ const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
   English: /Block between left femoral and left popliteal/,
   German: /Verschluss zwischen Femoralis links und Poplitea links/,
   GermanTable: /Kopf und Arme/,
-  GermanExamination: /Linkes Bein ist möglicherweise unmittelbar bedroht/,
+  GermanExamination: /Akute Extremitätenischämie wahrscheinlich/,
   RightToLeft: /Block between left femoral and left popliteal/,
   RightToLeftTable: /Trunk and legs/,
 };

@@ -72,7 +72,7 @@ describe('the map on paper', () => {
   it('keeps the red flags, before anything else', async () => {
     const { sheet } = await printed();
     const flags = sheet.querySelector('limb-flags') as HTMLElement;
-    expect(readableText(flags)).to.include('Left leg: sudden loss of blood flow is possible');
+    expect(readableText(flags)).to.include('Possible acute limb ischaemia (ALI): left leg');
     const top = flags.getBoundingClientRect();
     expect(top.height).to.be.above(40);
     for (const other of [...sheet.children].filter((child) => child !== flags))

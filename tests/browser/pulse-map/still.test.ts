@@ -44,7 +44,7 @@ describe('a map, once painted,', () => {
         onset: 'acute',
       });
       const { sum, map } = await shiftsOf(sick, width);
-      expect(readableText(map)).to.include('sudden loss of blood flow is possible');
+      expect(readableText(map)).to.include('Possible acute limb ischaemia (ALI)');
       expect(sum).to.equal(0);
     });
   }

@@ -14,8 +14,9 @@ import {
 } from '../../../src/examination/index.js';
 import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../../src/bedside/index.js';
 import { readPressures } from '../../../src/pressures/index.js';
-import { FLAG_CODES, redFlags, stageArm, stageLeg } from '../../../src/staging/index.js';
-import { GROUND_CODES, MISSING_CODES, NOTE_CODES } from '../../../src/staging/derived.js';
+import { MISSING_CODES, NOTE_CODES, stageArm, stageLeg } from '../../../src/staging/index.js';
+import { FLAG_CODES, FLAGS, QUESTION_CODES, redFlags } from '../../../src/triage/index.js';
+import { GROUNDS } from '../../tools/ground-samples.js';
 import { en, messagesFor, registerLanguage } from '../../../src/locale/index.js';
 import { enParts, partMessagesFor } from '../../../src/locale/parts.js';
 import { bedsideLines, summaryStatements } from '../../../src/statements/index.js';
@@ -112,11 +113,8 @@ describe('the words of the bedside tests', () => {
 
 describe('the words of stages and flags', () => {
   it('has words for every ground, gap and note', () => {
-    for (const code of GROUND_CODES) {
-      const value = code.startsWith('ankle-index') || code === 'index-threat' ? 0.4 : 'wet';
-      const numbers = { grade: 1, cm: 2, mmHg: 40, hours: 3, metres: 90, limit: 1 };
-      readable(flags.ground({ code, params: { value, signs: 'pus', place: 'left femoral', ...numbers } }));
-    }
+    for (const ground of GROUNDS) readable(flags.ground(ground));
+    for (const code of QUESTION_CODES) readable(flags.questions[code]);
     for (const code of MISSING_CODES) readable(flags.missing[code]);
     for (const code of NOTE_CODES) readable(staging.notes[code]);
   });
@@ -127,8 +125,9 @@ describe('the words of stages and flags', () => {
         code,
         urgency: 'now',
         limb: { kind: 'leg', side: 'right' },
-        grounds: [],
-        missing: [],
+        because: [],
+        whom: FLAGS[code],
+        ask: [],
       } as const;
       readable(flags.heading(shown));
       expect(flags.action(shown)).toMatch(/pathway/);
@@ -139,10 +138,13 @@ describe('the words of stages and flags', () => {
     const threatened = redFlags({
       ...emptyExamination(),
       onset: 'acute',
+      pulses: { femoral: { right: { grade: 'absent' } } },
       inspection: { leg: { right: { movement: 'weak' } } },
     })[0];
-    expect(threatened && flags.heading(threatened)).toBe('Right leg may be in immediate danger');
-    expect(threatened && flags.because(threatened)).toBe('Movement weak.');
+    expect(threatened && flags.heading(threatened)).toBe(
+      'Acute limb ischaemia likely, limb may be threatened (Rutherford IIb): right leg',
+    );
+    expect(threatened && flags.because(threatened)).toBe('Absent: right femoral pulse and power weak.');
     expect(flags.caution).toMatch(/not a diagnosis/);
   });
 

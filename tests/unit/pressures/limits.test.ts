@@ -31,6 +31,10 @@ const chosen = (settings: Partial<PressureSettings> = {}) => pressureSettings(se
 describe('limbThreats, each absolute limit at, just under and just over', () => {
   type Measure = 'ankle' | 'toe' | 'tcpo2' | 'index';
   const limits: [PressureSettings['threat'], boolean, Measure, number, boolean][] = [
+    ['gvg-2019', false, 'ankle', 50, false],
+    ['gvg-2019', true, 'ankle', 50, false],
+    ['gvg-2019', false, 'toe', 30, false],
+    ['gvg-2019', false, 'tcpo2', 30, false],
     ['parc-2015', false, 'ankle', 50, false],
     ['parc-2015', false, 'toe', 30, false],
     ['parc-2015', false, 'tcpo2', 20, false],
@@ -324,10 +328,50 @@ describe('exerciseReadings', () => {
     [91, false],
   ])('an index of %i hundredths afterwards counts: %s (from memory)', (after, counts) => {
     const [reading] = exerciseReadings(
-      { afterExercise: { brachial: { left: 100 }, 'dorsalis-pedis': { left: after } } },
+      {
+        brachial: { left: 100 },
+        'dorsalis-pedis': { left: 100 },
+        afterExercise: { brachial: { left: 100 }, 'dorsalis-pedis': { left: after } },
+      },
       chosen(),
     );
     expect(reading?.met.includes('index-after')).toBe(counts);
+  });
+
+  it('compares one artery before and after: of those measured both times the one with the higher rest pressure', () => {
+    const arms = { right: 140, left: 140 };
+    const [reading] = exerciseReadings(
+      {
+        brachial: arms,
+        'dorsalis-pedis': { left: 150 },
+        'posterior-tibial': { left: 120 },
+        afterExercise: { brachial: arms, 'posterior-tibial': { left: 118 } },
+      },
+      chosen(),
+    );
+    // The index was low at rest (0.86): that it is low afterwards says nothing new.
+    expect(reading).toMatchObject({ artery: 'posterior-tibial', fall: 2, indexRest: 0.86, code: 'normal' });
+    const [apart] = exerciseReadings(
+      {
+        brachial: arms,
+        'dorsalis-pedis': { left: 140 },
+        afterExercise: { brachial: arms, 'posterior-tibial': { left: 100 } },
+      },
+      chosen(),
+    );
+    expect(apart).toMatchObject({
+      code: 'incomplete',
+      missing: [{ site: 'posterior-tibial', side: 'left', when: 'rest' }],
+    });
+  });
+
+  it('without an arm pressure afterwards tells the fall in mmHg alone', () => {
+    const [reading] = exerciseReadings(
+      { ...walk(140, 120, 130), brachial: { right: 130, left: 130 } },
+      chosen(),
+    );
+    expect(reading).toMatchObject({ fall: 20, code: 'normal' });
+    expect(reading?.indexFall).toBeUndefined();
   });
 
   it('does not borrow the arm pressure at rest for the index afterwards, and says what is missing', () => {

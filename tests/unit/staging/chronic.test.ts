@@ -17,9 +17,12 @@ import {
   type StagingSettings,
 } from '../../../src/staging/index.js';
 
+/** Skin looked at and found whole. */
+const WHOLE: LegInspection = { ulcer: 'none', gangrene: 'none' };
+
 function staged(
   history: LimbHistory,
-  inspection: LegInspection = {},
+  inspection: LegInspection = WHOLE,
   pressures: Pressures = {},
   settings: Partial<StagingSettings> = {},
 ) {
@@ -36,16 +39,15 @@ function staged(
 describe('Fontaine stages', () => {
   // Fontaine 1954; 200 m by European convention. Exactly 200 m is assigned by no source: IIb unless chosen otherwise.
   it.each<[LimbHistory, LegInspection, FontaineStage]>([
-    [{ symptom: 'none' }, {}, 'I'],
-    [{ symptom: 'claudication', distance: 201 }, {}, 'IIa'],
-    [{ symptom: 'claudication', distance: 200 }, {}, 'IIb'],
-    [{ symptom: 'claudication', distance: 199 }, {}, 'IIb'],
-    [{ symptom: 'claudication', severity: 'mild' }, {}, 'IIa'],
-    [{ symptom: 'claudication', severity: 'moderate' }, {}, 'IIb'],
-    [{ symptom: 'claudication', severity: 'severe' }, {}, 'IIb'],
-    [{ symptom: 'rest-pain' }, {}, 'III'],
-    [{ symptom: 'tissue-loss' }, {}, 'IV'],
-    [{ symptom: 'rest-pain' }, { ulcer: 'shallow' }, 'IV'],
+    [{ symptom: 'none' }, WHOLE, 'I'],
+    [{ symptom: 'claudication', distance: 201 }, WHOLE, 'IIa'],
+    [{ symptom: 'claudication', distance: 200 }, WHOLE, 'IIb'],
+    [{ symptom: 'claudication', distance: 199 }, WHOLE, 'IIb'],
+    [{ symptom: 'claudication', severity: 'mild' }, WHOLE, 'IIa'],
+    [{ symptom: 'claudication', severity: 'moderate' }, WHOLE, 'IIb'],
+    [{ symptom: 'claudication', severity: 'severe' }, WHOLE, 'IIb'],
+    [{ symptom: 'rest-pain' }, WHOLE, 'III'],
+    [{ symptom: 'rest-pain' }, { ulcer: 'shallow', ulcerCause: 'arterial' } as LegInspection, 'IV'],
     [{ symptom: 'none' }, { gangrene: 'dry' }, 'IV'],
   ])('%j with %j is stage %s', (history, inspection, stage) => {
     expect(staged(history, inspection).fontaine.stage).toBe(stage);
@@ -53,7 +55,7 @@ describe('Fontaine stages', () => {
 
   it('exactly 200 m is IIa by choice, and is marked either way', () => {
     const history: LimbHistory = { symptom: 'claudication', distance: 200 };
-    expect(staged(history, {}, {}, { fontaineAt200: 'IIa' }).fontaine).toMatchObject({
+    expect(staged(history, WHOLE, {}, { fontaineAt200: 'IIa' }).fontaine).toMatchObject({
       stage: 'IIa',
       notes: ['at-200'],
     });
@@ -67,8 +69,17 @@ describe('Fontaine stages', () => {
     });
   });
 
-  it('is nothing while no symptom was asked for', () => {
-    expect(staged({}).fontaine).toMatchObject({ candidates: [], missing: ['symptom'] });
+  it('is nothing while neither symptom nor wounds were looked at', () => {
+    expect(staged({}, {}).fontaine).toMatchObject({
+      candidates: [],
+      missing: ['symptom', 'ulcer', 'gangrene'],
+    });
+  });
+
+  it('without the symptom every stage of symptoms stays open, without a look at the skin IV as well', () => {
+    expect(staged({}).fontaine.candidates).toEqual(['I', 'IIa', 'IIb', 'III']);
+    expect(staged({ symptom: 'none' }, {}).fontaine.candidates).toEqual(['I', 'IV']);
+    expect(staged({ symptom: 'tissue-loss' }, {}).fontaine.candidates).toEqual([...FONTAINE_STAGES]);
   });
 });
 
@@ -79,35 +90,35 @@ describe('Rutherford chronic categories', () => {
   });
   const claudication: LimbHistory = { symptom: 'claudication' };
 
-  // Rutherford 1997: 1 walk completed, ankle over 50 afterwards and at least 20 below rest; 3 walk not completed and under 50; 2 between.
+  // Rutherford 1997: 0 walk completed without such a fall; 1 completed, ankle over 50 afterwards and at least 20 below rest; 3 not completed and under 50; 2 between.
   it.each([
     [100, 51, true, 1],
     [100, 80, true, 1],
-    [100, 81, true, 2],
+    [100, 81, true, 0],
+    [140, 150, true, 0],
     [100, 50, true, 2],
     [100, 49, true, 2],
     [100, 49, false, 3],
     [100, 50, false, 2],
     [100, 51, false, 2],
   ])('ankle %i at rest, %i after a walk completed: %s is category %i', (rest, after, completed, category) => {
-    expect(staged(claudication, {}, walk(rest, after, completed)).rutherford.stage).toBe(category);
+    expect(staged(claudication, WHOLE, walk(rest, after, completed)).rutherford.stage).toBe(category);
   });
 
-  it('without a resting ankle pressure leaves 1 and 2 open', () => {
-    expect(staged(claudication, {}, walk(undefined, 80, true)).rutherford).toMatchObject({
-      candidates: [1, 2],
-      missing: ['restingAnkle'],
+  it('without the same artery at rest leaves 0 and 1 open', () => {
+    expect(staged(claudication, WHOLE, walk(undefined, 80, true)).rutherford).toMatchObject({
+      candidates: [0, 1],
+      missing: ['same-artery'],
     });
   });
 
   it.each<[LimbHistory, LegInspection, number]>([
-    [{ symptom: 'none' }, {}, 0],
-    [{ symptom: 'claudication', severity: 'mild' }, {}, 1],
-    [{ symptom: 'claudication', severity: 'moderate' }, {}, 2],
-    [{ symptom: 'claudication', severity: 'severe' }, {}, 3],
-    [{ symptom: 'rest-pain' }, {}, 4],
-    [{ symptom: 'tissue-loss' }, {}, 5],
-    [{}, { ulcer: 'deep', ulcerPlace: 'heel' }, 5],
+    [{ symptom: 'none' }, WHOLE, 0],
+    [{ symptom: 'claudication', severity: 'mild' }, WHOLE, 1],
+    [{ symptom: 'claudication', severity: 'moderate' }, WHOLE, 2],
+    [{ symptom: 'claudication', severity: 'severe' }, WHOLE, 3],
+    [{ symptom: 'rest-pain' }, WHOLE, 4],
+    [{}, { ulcer: 'deep', ulcerPlace: 'heel', ulcerCause: 'arterial' } as LegInspection, 5],
     [{}, { gangrene: 'dry', gangreneExtent: 'digits' }, 5],
     [{}, { gangrene: 'dry', gangreneExtent: 'forefoot' }, 5],
     [{}, { gangrene: 'dry', gangreneExtent: 'midfoot' }, 6],
@@ -140,32 +151,24 @@ describe('Rutherford chronic categories', () => {
     [{ symptom: 'tissue-loss' }, { toe: { right: 41 } }, 'not-met'],
     [{ symptom: 'rest-pain' }, {}, 'not-measured'],
   ])('%j with %j: printed pressures %s', (history, pressures, objective) => {
-    expect(staged(history, {}, pressures).rutherford.objective).toBe(objective);
+    const wound: LegInspection =
+      history.symptom === 'tissue-loss' ? { gangrene: 'dry', gangreneExtent: 'digits' } : WHOLE;
+    expect(staged(history, wound, pressures).rutherford.objective).toBe(objective);
   });
 
+  // Fontaine 1954 is clinical; Rutherford 1997 prints the pressures beside the categories.
   it.each([
-    [39, 4],
-    [40, 0],
-    [41, 0],
-  ])('an ankle pressure of %i raises a limb without symptoms to category %i', (mmHg, category) => {
-    const { rutherford } = staged({ symptom: 'none' }, {}, { 'posterior-tibial': { right: mmHg } });
-    expect(rutherford.stage).toBe(category);
-    if (category === 4) {
-      expect(rutherford).toMatchObject({ bySymptoms: [0], notes: ['raised-by-pressures'] });
-    }
-  });
-
-  it.each([
-    [29, 'III'],
-    [30, 'IIa'],
-  ])('a toe pressure of %i raises claudication to Fontaine %s', (toe, stage) => {
-    const found = staged({ symptom: 'claudication', distance: 300 }, {}, { toe: { right: toe } });
-    expect(found.fontaine.stage).toBe(stage);
-  });
-
-  it('does not raise anything when that is switched off', () => {
-    const found = staged({ symptom: 'none' }, {}, { toe: { right: 10 } }, { upgrade: false });
-    expect([found.rutherford.stage, found.fontaine.stage]).toEqual([0, 'I']);
+    [39, true],
+    [40, false],
+    [41, false],
+  ])('an ankle pressure of %i stands beside category 0 and moves nothing: %s', (mmHg, told) => {
+    const { rutherford, fontaine } = staged({ symptom: 'none' }, WHOLE, {
+      'posterior-tibial': { right: mmHg },
+    });
+    expect([rutherford.stage, fontaine.stage]).toEqual([0, 'I']);
+    expect(rutherford.beside.length > 0).toBe(told);
+    expect(rutherford.notes.includes('pressures-of-rest-pain')).toBe(told);
+    expect(fontaine.notes.includes('pressures-of-rest-pain')).toBe(told);
   });
 
   // Rutherford 1997: grades 0, I, I, I, II, III, III.
@@ -214,6 +217,7 @@ describe('a stage overruled by the clinician', () => {
     const examination: Examination = {
       ...emptyExamination(),
       history: { leg: { left: { symptom: 'claudication', distance: 300 } } },
+      inspection: { leg: { left: WHOLE } },
       staging: {
         leg: { left: { fontaine: { stage: 'IIb', derived: 'IIa', why: 'stops for breath first' } } },
       },

@@ -11,7 +11,7 @@ import {
   combineWifi,
   infectionGrade,
   ischaemiaGrade,
-  limbFindings,
+  legFindings,
   revascularisationBenefit,
   stageLeg,
   WIFI_RISKS,
@@ -20,10 +20,7 @@ import {
 import { derive } from '../../../src/staging/derived.js';
 
 const leg = (inspection: LegInspection, more: Partial<Examination> = {}) =>
-  limbFindings(
-    { ...emptyExamination(), ...more, inspection: { leg: { left: inspection } } },
-    { kind: 'leg', side: 'left' },
-  );
+  legFindings({ ...emptyExamination(), ...more, inspection: { leg: { left: inspection } } }, 'left');
 
 /*
  * Mills 2014, tables 4 and 5, laid out as printed: one block an ischaemia grade, one row a wound grade, one column a
@@ -127,7 +124,7 @@ describe('woundGrade', () => {
 // Mills 2014, grades of ischaemia: index 0.80, 0.60, 0.40; ankle 100, 70, 50; toe or oxygen pressure 60, 40, 30.
 describe('ischaemiaGrade, each bound at, just under and just over', () => {
   const grade = (pressures: Pressures, at70?: 1 | 2) =>
-    ischaemiaGrade(leg({}), pressures, { ischaemiaAt70: at70 ?? 2 });
+    ischaemiaGrade(leg({}, { pressures }), { ischaemiaAt70: at70 ?? 2 });
 
   it.each([
     [60, 0],
@@ -205,7 +202,8 @@ describe('ischaemiaGrade, each bound at, just under and just over', () => {
   ])('an ankle of %i over 100 gives grade %s', (mmHg, expected) => {
     const found = grade({ brachial: { right: 100, left: 98 }, 'dorsalis-pedis': { left: mmHg } });
     expect(found.stage).toBe(expected);
-    if (expected === undefined) expect(found).toMatchObject({ missing: ['toe'], notes: ['stiff-arteries'] });
+    if (expected === undefined)
+      expect(found).toMatchObject({ missing: ['toe'], notes: ['incompressible'], candidates: [0, 1, 2, 3] });
   });
 
   it('is nothing without pressures', () => {
@@ -215,27 +213,43 @@ describe('ischaemiaGrade, each bound at, just under and just over', () => {
 
 // Mills 2014, grades of infection (IDSA): two local signs; redness over 0.5 to 2 cm; over 2 cm or deep; two systemic signs (from memory).
 describe('infectionGrade', () => {
+  const skinOnly = { deepInfection: false } as unknown as LegInspection;
   it.each<[LegInspection, number]>([
     [{ infection: [] }, 0],
     [{ infection: ['warmth'] }, 0],
-    [{ infection: ['warmth', 'pus'], systemic: [] }, 1],
+    [{ ...skinOnly, infection: ['warmth', 'pus'], systemic: [] }, 1],
     [{ infection: ['redness', 'warmth'], rednessCm: 0.5, systemic: [] }, 0],
-    [{ infection: ['redness', 'warmth'], rednessCm: 0.6, systemic: [] }, 1],
-    [{ infection: ['redness', 'warmth'], rednessCm: 2, systemic: [] }, 1],
+    [{ ...skinOnly, infection: ['redness', 'warmth'], rednessCm: 0.6, systemic: [] }, 1],
+    [{ ...skinOnly, infection: ['redness', 'warmth'], rednessCm: 1.9, systemic: [] }, 1],
+    // IWGDF/IDSA 2023: from 2 cm; in 2012 beyond 2 cm.
+    [{ infection: ['redness', 'warmth'], rednessCm: 2, systemic: [] }, 2],
     [{ infection: ['redness', 'warmth'], rednessCm: 2.1, systemic: [] }, 2],
     [{ infection: ['tenderness', 'pus'], deepInfection: true, systemic: [] }, 2],
-    [{ infection: ['pus', 'swelling'], systemic: ['temperature'] }, 1],
+    [{ ...skinOnly, infection: ['pus', 'swelling'], systemic: ['temperature'] }, 1],
     [{ infection: ['pus', 'swelling'], systemic: ['temperature', 'heart-rate'] }, 3],
     [{ infection: [], systemic: ['temperature', 'heart-rate'] }, 0],
   ])('%j is grade %i', (inspection, grade) => {
     expect(infectionGrade(leg(inspection)).stage).toBe(grade);
   });
 
-  it('leaves mild and moderate open while nobody said how far redness reaches', () => {
-    expect(infectionGrade(leg({ infection: ['redness', 'pus'], systemic: [] }))).toMatchObject({
-      candidates: [1, 2],
-      missing: ['rednessCm'],
-    });
+  it('exactly 2 cm can be given to the milder grade, as in 2012', () => {
+    const examination: Examination = {
+      ...emptyExamination(),
+      inspection: {
+        leg: { left: { ...skinOnly, infection: ['redness', 'warmth'], rednessCm: 2, systemic: [] } },
+      },
+    };
+    const mild = { triage: { infection: { atModerate: 'mild' } } } as const;
+    expect(infectionGrade(legFindings(examination, 'left', mild)).stage).toBe(1);
+  });
+
+  it.each<[LegInspection, number[], string[]]>([
+    [{ ...skinOnly, infection: ['redness', 'pus'], systemic: [] }, [1, 2], ['rednessCm']],
+    [{ infection: ['warmth', 'pus'], systemic: [] }, [1, 2], ['deepInfection']],
+    [{ infection: ['warmth', 'pus'] }, [1, 2, 3], ['deepInfection', 'systemic']],
+    [{ deepInfection: true }, [2, 3], ['systemic']],
+  ])('%j leaves %j open: what was not stated is not no', (inspection, candidates, missing) => {
+    expect(infectionGrade(leg(inspection))).toMatchObject({ candidates, missing });
   });
 });
 
@@ -249,6 +263,7 @@ describe('putting the three grades together', () => {
     const examination: Examination = {
       ...emptyExamination(),
       history: { leg: { left: { symptom: 'tissue-loss', onset: 'gradual' } } },
+      context: { diabetes: false },
       inspection: {
         leg: { left: { ulcer: 'shallow', ulcerPlace: 'digits', gangrene: 'none', infection: [] } },
       },
