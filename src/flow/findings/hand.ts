@@ -1,5 +1,5 @@
 import type { Side } from '../../anatomy/index.js';
-import { type Circulation, copyOf } from '../mean/circulation.js';
+import { type Circulation, copyForTest } from '../mean/circulation.js';
 import { solveSteady } from '../mean/steady.js';
 import type { Beating } from '../pulse/balance.js';
 import { press } from '../setup.js';
@@ -13,19 +13,22 @@ export interface HandReading {
   readonly ulnar: number;
 }
 
+/** Imbalance in ml/s that moves a flush by less than a hundredth of a second. */
+const ENOUGH = 1e-5;
+
 const bedsOfHand = (network: Network, side: Side): number[] =>
   network.beds.flatMap(({ side: own, hand }, i) => (hand && own === side ? [i] : []));
 
 /** Flows of both hand beds just after the hand was emptied. */
 function flushing(c: Circulation, start: Float64Array, side: Side, held?: 'radial' | 'ulnar'): number[] {
   const hand = bedsOfHand(c.network, side);
-  const at = copyOf(c);
+  const at = copyForTest(c);
   if (held) press(at, held, side);
   for (const i of hand) {
     at.greatest[i]! *= (limit('handReserve') * at.resting[i]!) / (at.greatest[i]! * 85);
     at.resting[i]! *= limit('handReserve');
   }
-  const { bedFlow } = solveSteady(at, start);
+  const { bedFlow } = solveSteady(at, start, undefined, ENOUGH);
   return hand.map((i) => bedFlow[i]!);
 }
 

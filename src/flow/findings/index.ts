@@ -1,4 +1,4 @@
-import { placeKey, SIDES, type Side } from '../../anatomy/index.js';
+import { placeKey, type Side } from '../../anatomy/index.js';
 import type { Bruit } from '../../examination/index.js';
 import type { Simulation } from '../simulate.js';
 import { heardAt, type Jet, jetsOf } from './bruits.js';
@@ -37,10 +37,7 @@ export interface Findings {
   readonly vertebral: Readonly<Record<Side, StealReading>>;
 }
 
-/** Applies every rule of {@link RULES} to a simulated patient. */
-export function findingsOf(simulation: Simulation): Findings {
-  const sites = readSites(simulation);
-  const jets = jetsOf(simulation);
+function heard(jets: readonly Jet[]): Pick<Findings, 'bruits' | 'thrills'> {
   const bruits = new Map<string, Bruit>();
   const thrills = new Set<string>();
   for (const jet of jets) {
@@ -51,20 +48,34 @@ export function findingsOf(simulation: Simulation): Findings {
       if (jet.peak >= limit('thrillJet')) thrills.add(key);
     }
   }
-  const both = <T>(read: (simulation: Simulation, side: Side) => T): Record<Side, T> => {
-    const [right, left] = SIDES.map((side) => read(simulation, side)) as [T, T];
-    return { right, left };
+  return { bruits, thrills };
+}
+
+/** Applies the rules of {@link RULES} to a simulated patient; each group of findings when it is first asked for. */
+export function findingsOf(simulation: Simulation): Findings {
+  const once = <T>(read: () => T): (() => T) => {
+    let kept: { value: T } | undefined;
+    return () => (kept ??= { value: read() }).value;
   };
-  return {
+  const both = <T>(read: (simulation: Simulation, side: Side) => T): (() => Record<Side, T>) =>
+    once(() => ({ right: read(simulation, 'right'), left: read(simulation, 'left') }));
+  const sites = once(() => readSites(simulation));
+  const jets = once(() => jetsOf(simulation));
+  const sounds = once(() => heard(jets()));
+  const groups: { readonly [K in keyof Findings]: () => Findings[K] } = {
     sites,
     jets,
-    bruits,
-    thrills,
-    cuffs: readCuffs(simulation, sites),
-    delays: readDelays(sites),
+    bruits: () => sounds().bruits,
+    thrills: () => sounds().thrills,
+    cuffs: once(() => readCuffs(simulation, sites())),
+    delays: once(() => readDelays(sites())),
     posture: both(readPosture),
     hands: both(readHand),
-    walking: readWalking(simulation),
+    walking: once(() => readWalking(simulation)),
     vertebral: both(readVertebral),
   };
+  const findings = {} as Findings;
+  for (const [name, get] of Object.entries(groups))
+    Object.defineProperty(findings, name, { get, enumerable: true });
+  return findings;
 }

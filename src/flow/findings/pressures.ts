@@ -6,7 +6,6 @@ import { climbOf } from '../setup.js';
 import { limit } from './rules.js';
 import type { SiteReading } from './pulses.js';
 
-
 export type CuffReadings = Partial<Record<PressureSite, Partial<Record<Side, number | 'incompressible'>>>>;
 
 /** Systolic pressures in mmHg at every cuff; 0 where no signal is heard beyond it. */

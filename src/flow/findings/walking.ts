@@ -1,6 +1,6 @@
 import { type Side } from '../../anatomy/index.js';
 import type { LegClaudication } from '../../examination/index.js';
-import { type Circulation, copyOf } from '../mean/circulation.js';
+import { type Circulation, copyForTest } from '../mean/circulation.js';
 import { solveSteady } from '../mean/steady.js';
 import { work } from '../setup.js';
 import type { Simulation } from '../simulate.js';
@@ -24,10 +24,13 @@ export function walkOf(share: number): Walk {
   return share >= limit('walkShort') ? 'short' : 'few-steps';
 }
 
+/** Imbalance in ml/s that moves a share by less than a thousandth. */
+const ENOUGH = 1e-4;
+
 function working(c: Circulation, start: Float64Array): Float64Array {
-  const at = copyOf(c);
+  const at = copyForTest(c);
   work(at, 'walked', limit('walkEffort'));
-  return solveSteady(at, start).bedFlow;
+  return solveSteady(at, start, undefined, ENOUGH).bedFlow;
 }
 
 const soundAtWork = new WeakMap<object, Float64Array>();

@@ -1,6 +1,6 @@
 import { type Network } from '../tree/network.js';
 import { EXPONENT } from '../tree/beds.js';
-import { perSecond, RESTING_DRIVE, VENOUS_PRESSURE } from '../units.js';
+import { perSecond, RESTING_DRIVE, RESTING_PRESSURE, VENOUS_PRESSURE } from '../units.js';
 import { type Narrowing, tubeResistance } from './laws.js';
 
 /** `open`; `stopped`: closed at a point, stumps on both sides; `gone`: closed over its whole length. */
@@ -37,13 +37,21 @@ export interface Circulation {
   readonly outside: Float64Array;
 }
 
+const tables = new WeakMap<Network, Circulation>();
+
 /** The circulation of a sound, resting adult; collaterals usual. */
 export function soundCirculation(network: Network, rootPressure: number): Circulation {
+  let table = tables.get(network);
+  if (!table) tables.set(network, (table = tableOf(network)));
+  return { ...copyOf(table), rootPressure };
+}
+
+function tableOf(network: Network): Circulation {
   const { sections, collaterals, beds } = network;
   const tube = Float64Array.from(sections, ({ length, radii }) => tubeResistance(length, radii));
   return {
     network,
-    rootPressure,
+    rootPressure: RESTING_PRESSURE,
     state: Uint8Array.from(sections, ({ onlyIn }) => (onlyIn ? GONE : OPEN)),
     linear: tube.slice(),
     tube,
@@ -74,7 +82,17 @@ export function copyOf(c: Circulation): Circulation {
     gain: c.gain.slice(),
     greatest: c.greatest.slice(),
     resting: c.resting.slice(),
-    exponent: c.exponent.slice(),
+    outside: c.outside.slice(),
+  };
+}
+
+/** A copy whose beds and blocks can be changed apart: enough for a test at the bedside. */
+export function copyForTest(c: Circulation): Circulation {
+  return {
+    ...c,
+    state: c.state.slice(),
+    greatest: c.greatest.slice(),
+    resting: c.resting.slice(),
     outside: c.outside.slice(),
   };
 }

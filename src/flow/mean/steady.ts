@@ -40,6 +40,13 @@ const MOST_STEPS = 60;
 /** Keeps a node between two blocks from being undetermined; ml/s per mmHg. */
 const LEAK = 1e-12;
 
+const NO_PULSATION: Pulsation = {
+  known: new Uint8Array(0),
+  absolute: new Float64Array(0),
+  square: new Float64Array(0),
+  mean: new Float64Array(0),
+};
+
 interface Room {
   system: RealSystem;
   trial: Float64Array;
@@ -64,12 +71,18 @@ function roomOf(network: Network): Room {
  * Solves for the pressures at which every node's flows balance, by Newton's method with halved steps. Every element's flow rises
  * with its pressure drop, so there is one solution.
  * @param start pressures to begin from, by node; the root's pressure everywhere where none is given
+ * @param good imbalance in ml/s at which the search stops; a coarser one serves where only a limit is asked for
  */
-export function solveSteady(c: Circulation, start?: Float64Array, pulsation?: Pulsation): Steady {
+export function solveSteady(
+  c: Circulation,
+  start?: Float64Array,
+  pulsation?: Pulsation,
+  good = GOOD,
+): Steady {
   const { network } = c;
   const { from, to, slot, bedNode, elimination } = network;
   const nSections = network.sections.length;
-  const nCollaterals = network.collaterals.length;
+  const nEdges = nSections + network.collaterals.length;
   const nBeds = network.beds.length;
   const root = network.nodes.length - 1;
   const { system, trial, residual } = roomOf(network);
@@ -77,9 +90,12 @@ export function solveSteady(c: Circulation, start?: Float64Array, pulsation?: Pu
   const pressure = start ? start.slice() : new Float64Array(root + 1).fill(c.rootPressure);
   pressure[root] = c.rootPressure;
   const sectionFlow = new Float64Array(nSections);
-  const collateral = new Float64Array(nCollaterals);
+  const collateral = new Float64Array(nEdges - nSections);
   const beds = new Float64Array(nBeds);
   const flow: Flow = { q: 0, slope: 0 };
+
+  const { state, linear, turbulent, fresh, gain, greatest: widest, resting, exponent, outside } = c;
+  const { known, absolute, square: squared, mean } = pulsation ?? NO_PULSATION;
 
   /** Fills flows, residual and matrix at these pressures; returns the sum of squares of the imbalance. */
   const balance = (p: Float64Array): number => {
@@ -88,49 +104,47 @@ export function solveSteady(c: Circulation, start?: Float64Array, pulsation?: Pu
       residual[i] = -LEAK * (p[i]! - VENOUS_PRESSURE);
     }
     off.fill(0);
-    const add = (edge: number, q: number, slope: number): void => {
+    for (let edge = 0; edge < nEdges; edge++) {
       const f = from[edge]!;
       const t = to[edge]!;
+      const drop = p[f]! - p[t]!;
+      let q: number;
+      let slope: number;
+      if (edge < nSections) {
+        if (state[edge] !== OPEN) {
+          sectionFlow[edge] = 0;
+          continue;
+        }
+        const a = linear[edge]!;
+        const b = turbulent[edge]!;
+        if (b === 0) {
+          slope = 1 / a;
+          q = drop * slope;
+        } else if (known[edge]) {
+          const m1 = 2 * b * absolute[edge]!;
+          slope = 1 / (a + m1);
+          q = (drop - b * squared[edge]! + m1 * mean[edge]!) * slope;
+        } else {
+          const rootOf = Math.sqrt(a * a + 4 * b * Math.abs(drop));
+          slope = 1 / rootOf;
+          q = (2 * drop) / (a + rootOf);
+        }
+        sectionFlow[edge] = q;
+      } else {
+        const e = edge - nSections;
+        collateralFlow(drop, fresh[e]!, gain[e]!, flow);
+        collateral[e] = q = flow.q;
+        slope = flow.slope;
+      }
       residual[f]! -= q;
       residual[t]! += q;
       diagonal[f]! += slope;
       diagonal[t]! += slope;
       off[slot[edge]!]! -= slope;
-    };
-    for (let e = 0; e < nSections; e++) {
-      if (c.state[e] !== OPEN) {
-        sectionFlow[e] = 0;
-        continue;
-      }
-      const drop = p[from[e]!]! - p[to[e]!]!;
-      const a = c.linear[e]!;
-      const b = c.turbulent[e]!;
-      let q: number;
-      let slope: number;
-      if (b === 0) {
-        slope = 1 / a;
-        q = drop * slope;
-      } else if (pulsation?.known[e]) {
-        const m1 = 2 * b * pulsation.absolute[e]!;
-        slope = 1 / (a + m1);
-        q = (drop - b * pulsation.square[e]! + m1 * pulsation.mean[e]!) * slope;
-      } else {
-        const rootOf = Math.sqrt(a * a + 4 * b * Math.abs(drop));
-        slope = 1 / rootOf;
-        q = (2 * drop) / (a + rootOf);
-      }
-      sectionFlow[e] = q;
-      add(e, q, slope);
-    }
-    for (let e = 0; e < nCollaterals; e++) {
-      const edge = nSections + e;
-      collateralFlow(p[from[edge]!]! - p[to[edge]!]!, c.fresh[e]!, c.gain[e]!, flow);
-      collateral[e] = flow.q;
-      add(edge, flow.q, flow.slope);
     }
     for (let i = 0; i < nBeds; i++) {
       const node = bedNode[i]!;
-      bedFlow(p[node]! - c.outside[i]!, c.greatest[i]!, c.resting[i]!, c.exponent[i]!, flow);
+      bedFlow(p[node]! - outside[i]!, widest[i]!, resting[i]!, exponent[i]!, flow);
       beds[i] = flow.q;
       residual[node]! -= flow.q;
       diagonal[node]! += flow.slope;
@@ -148,7 +162,7 @@ export function solveSteady(c: Circulation, start?: Float64Array, pulsation?: Pu
   let steps = 0;
   let square = balance(pressure);
   let worst = greatest();
-  while (worst > GOOD && steps < MOST_STEPS && Number.isFinite(square)) {
+  while (worst > good && steps < MOST_STEPS && Number.isFinite(square)) {
     right.set(residual);
     solveReal(elimination, system);
     steps++;
@@ -184,6 +198,6 @@ export function solveSteady(c: Circulation, start?: Float64Array, pulsation?: Pu
     steps,
     residual: worst,
     imbalance: output - taken,
-    converged: worst <= ACCEPTED,
+    converged: worst <= Math.max(good, ACCEPTED),
   };
 }

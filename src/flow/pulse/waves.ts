@@ -158,7 +158,8 @@ export function solveWaves(
   let system = systems.get(network);
   if (!system) systems.set(network, (system = complexSystem(elimination)));
   const { diagonalRe, diagonalIm, offRe, offIm, rightRe, rightIm } = system;
-  const { harmonics, omega } = tubes;
+  const { harmonics, omega, y11re, y11im, y12re, y12im } = tubes;
+  const { state } = c;
   const terminals = terminalsOf(c, steady, tubes.tubes);
   const specialOf = new Int16Array(nSections);
   specials.forEach(({ section }, i) => (specialOf[section] = i + 1));
@@ -190,8 +191,18 @@ export function solveWaves(
       offIm[slot[edge]!]! += bi;
     };
     for (let e = 0, at = (k - 1) * nSections; e < nSections; e++, at++) {
-      if (c.state[e] === GONE || specialOf[e]) continue;
-      tie(e, tubes.y11re[at]!, tubes.y11im[at]!, tubes.y12re[at]!, tubes.y12im[at]!);
+      if (state[e] === GONE || specialOf[e]) continue;
+      const ar = y11re[at]!;
+      const ai = y11im[at]!;
+      const f = from[e]!;
+      const t = to[e]!;
+      const s = slot[e]!;
+      diagonalRe[f]! += ar;
+      diagonalIm[f]! += ai;
+      diagonalRe[t]! += ar;
+      diagonalIm[t]! += ai;
+      offRe[s]! += y12re[at]!;
+      offIm[s]! += y12im[at]!;
     }
     specials.forEach(({ section, halves }) => {
       const half = halves[k - 1]!;

@@ -25,7 +25,7 @@ describe('examine', () => {
           expect(parsed.ok, JSON.stringify(parsed)).toBe(true);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: 20 },
     );
   });
 
@@ -53,10 +53,10 @@ describe('examine', () => {
     const truth = examine({}, { parts: ['pulses'] });
     const missed = (site: 'dorsalis-pedis' | 'posterior-tibial'): number => {
       let count = 0;
-      for (let seed = 0; seed < 1500; seed++) {
+      for (let seed = 0; seed < 1000; seed++) {
         if (pulseAt(asReported(truth, seed), { site, side: 'right' })?.grade === 'absent') count++;
       }
-      return count / 1500;
+      return count / 1000;
     };
     expect(missed('dorsalis-pedis')).toBeCloseTo(0.147, 1);
     expect(missed('posterior-tibial')).toBeCloseTo(0.087, 1);
@@ -117,7 +117,7 @@ describe('networkJson', () => {
         add(network.root.node, network.root.outflow);
         for (const sum of balance.values()) expect(Math.abs(sum)).toBeLessThan(1e-7);
       }),
-      { numRuns: 30 },
+      { numRuns: 20 },
     );
   });
 });
@@ -153,7 +153,7 @@ describe('randomPatient', () => {
 describe('the run of patients', () => {
   it('counts what it says it counts', () => {
     let time = 0;
-    const figures = figuresOf({ count: 30, seed: 11, detailed: 3, clock: () => (time += 1) });
+    const figures = figuresOf({ count: 16, seed: 11, detailed: 2, clock: () => (time += 1) });
     expect(figures.unsettled).toBe(0);
     const byLevel = Object.values(figures.byLevel).reduce((sum, { items }) => sum + items, 0);
     expect(byLevel).toBe(figures.items);

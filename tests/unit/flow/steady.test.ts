@@ -65,7 +65,7 @@ describe('solveSteady', () => {
         expect(Math.abs(steady.imbalance)).toBeLessThan(2e-7);
         for (const p of steady.pressure) expect(Number.isFinite(p)).toBe(true);
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
     expect(steps).toBeLessThan(30);
   });
@@ -81,7 +81,7 @@ describe('solveSteady', () => {
           expect(Math.abs(a.pressure[i]! - b.pressure[i]!), network.nodes[i]).toBeLessThan(1e-4);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
@@ -141,7 +141,7 @@ describe('solveSteady', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
@@ -175,7 +175,7 @@ describe('solveSteady', () => {
           }
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
