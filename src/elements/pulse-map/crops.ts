@@ -1,38 +1,38 @@
 import { type Place, siteDefinition } from '../../anatomy/index.js';
 
-/** What of the body is shown where not all of it fits. */
+/** A part of the body, shown where not all of it fits. */
 export type Crop = 'right-arm' | 'left-arm' | 'arms' | 'legs';
-/** What of it fits on the narrowest screen. */
+/** A part that fits on the narrowest screen. */
 export type NarrowCrop = Exclude<Crop, 'arms'>;
 
-/** Below this width of the element not the whole body is shown and the chooser is a sheet, in px. */
+/** Below this width of the element, in px, only part of the body is shown and the chooser is a sheet at the bottom. */
 export const NARROW = 640;
-/** Below this width even the arms are shown one at a time, or their sites would lie too close together, in px. */
+/** Below this width, in px, the arms are shown one at a time, because their sites would be too close together. */
 const BOTH_ARMS = 560;
 
 /**
- * From this width of the element on the reading stands beside the figure, in px. Where the screen is as high as a wall, it
- * grows with the figure, and so do the tools.
+ * From these widths of the element, in px, the reading is beside the figure; on very large screens it is scaled up with the
+ * figure and the tools.
  */
 export const COLUMNS = [
   { from: 1180, high: 0, grow: 1 },
   { from: 2400, high: 1300, grow: 1.3 },
   { from: 3200, high: 1900, grow: 1.8 },
 ] as const;
-/** Width of the reading beside the figure before it grows, in px. */
+/** Unscaled width of the reading beside the figure, in px. */
 export const READING_WIDTH = 388;
 
 function columnAt(width: number): (typeof COLUMNS)[number] | undefined {
   return COLUMNS.findLast(({ from, high }) => width >= from && window.innerHeight >= high);
 }
 
-/** Room that the reading takes beside the figure at a width; none where it stands below. */
+/** Width taken by the reading beside the figure, in px; 0 where it is below. */
 export function readingRoom(width: number): number {
   const column = columnAt(width);
   return column ? Math.ceil(READING_WIDTH * column.grow) + 1 : 0;
 }
 
-/** Height of what else of an element of this width wants to be seen on the same screen as its figure, in px. */
+/** Height of everything that should be on the same screen as the figure, in px. */
 export function aroundFigure(width: number): number {
   return 130 * (columnAt(width)?.grow ?? 1);
 }
@@ -47,7 +47,7 @@ export function cropShown(crop: NarrowCrop, width: number): Crop {
   return crop !== 'legs' && width >= BOTH_ARMS ? 'arms' : crop;
 }
 
-/** The narrow crop to remember for one that was chosen. */
+/** The narrow crop for a chosen one. */
 export function narrowCrop(crop: Crop): NarrowCrop {
   return crop === 'arms' ? 'right-arm' : crop;
 }

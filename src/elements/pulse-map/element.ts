@@ -40,7 +40,7 @@ import { renderStatus } from './status.js';
 import { mapStyles } from './styles.js';
 import { Toolbar } from './toolbar.js';
 
-/** Least width of a picture for which nobody asked another, in px: enough for the full names of all sites. */
+/** Minimum default width of a picture in px: enough for the full names of all sites. */
 const NAMED = 760;
 
 /**
@@ -74,7 +74,7 @@ const NAMED = 760;
  */
 export class PulseMap extends RecordElement {
   static override styles = [tokenStyles, controlStyles, unreadStyles, glyphStyles, mapStyles, figureStyles];
-  /** Makes the element of the red flags known, which comes later; the define module says how. */
+  /** Defines the element of the red flags, which is fetched later; set by the define module. */
   static defineFlags: (element: typeof LimbFlags) => void = () => undefined;
 
   /** Whether the record is shown as figure or as table. */
@@ -127,7 +127,7 @@ export class PulseMap extends RecordElement {
   /** Moves the focus to the active site. */
   override focus(options?: FocusOptions): void {
     if (this.barred) return;
-    // Nothing of the figure is there while the table is shown.
+    // The figure is not rendered while the table is shown.
     const first = this.renderRoot.querySelector<HTMLElement>('.site[tabindex="0"]');
     (first ?? this.renderRoot.querySelector<HTMLElement>('.table select'))?.focus(options);
   }
@@ -161,7 +161,7 @@ export class PulseMap extends RecordElement {
     return drawPNG(this.#picture(options), inRange('scale', scale, Number.MIN_VALUE, 8));
   }
 
-  /** Whether there is something to show of what is fetched after the first paint. */
+  /** Whether something is shown that needs the later chunk. */
   get #showsLater(): boolean {
     return this.#asksForLater || this.recordState !== 'empty' || (this.compare !== null && !this.#earlier);
   }
@@ -194,7 +194,7 @@ export class PulseMap extends RecordElement {
     this.#session.change({ said: undefined });
   }
 
-  /** What has something to show comes before the first paint, so that nothing moves then; all else follows it. */
+  /** Waits for the later chunk before the first paint where it has something to show, so that nothing moves afterwards. */
   protected override scheduleUpdate(): void | Promise<void> {
     const { missing } = this.#later;
     if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
@@ -272,7 +272,7 @@ export class PulseMap extends RecordElement {
     return this.#session.wide && !this.noReading;
   }
 
-  /** What the figure shows, laid out for a frame; without one in the element's own room. */
+  /** What the figure shows, laid out for a frame, by default for the element itself. */
   #figureView(frame?: Frame): FigureView {
     const { examination, words, editable, barred } = this;
     const { now, width, view } = this.#session;
@@ -293,7 +293,7 @@ export class PulseMap extends RecordElement {
     );
   }
 
-  /** The sheet of paper, while one prints. */
+  /** The printed sheet; nothing while the page is not being printed. */
   #printed(): TemplateResult | typeof nothing {
     const { examination, words, lang } = this;
     const { chosenView } = this.#session;

@@ -1,5 +1,5 @@
-// What a map shows only when there is something to show of it, or once a hand asks for it. It is one chunk, since many small
-// ones take longer to fetch.
+// Everything the map needs only once something is recorded or the user asks for it; one chunk, because many small ones load
+// slower.
 import { chooserStyles } from './chooser/styles.js';
 import { skinStyles } from './skin/styles.js';
 import { sheetStyles } from './print/styles.js';

@@ -29,7 +29,7 @@ function tidy<T extends object>(value: T): T | undefined {
   return entries.length ? (Object.fromEntries(entries) as T) : undefined;
 }
 
-/** Onset, and the pulses compared in time between the arms and between arm and leg. */
+/** Onset, and the pulse delays between the arms and between arm and leg. */
 export function renderOnsetAndDelays(
   examination: Examination,
   editable: boolean,
@@ -40,7 +40,7 @@ export function renderOnsetAndDelays(
   const delays: Delays = examination.delays ?? {};
   const setDelays = (patch: Delays): void => set({ delays: tidy({ ...delays, ...patch }) });
   const open = examination.onset !== undefined || examination.delays !== undefined;
-  // Opened once something stands there, and never closed under a person's hand.
+  // Opens when something is recorded, and never closes by itself.
   return fold(
     map.onsetAndDelays,
     open,
@@ -76,7 +76,7 @@ export function renderOnsetAndDelays(
   );
 }
 
-/** Acts on a whole limb: fill what is blank from the other side, or take everything back. */
+/** Buttons for a whole limb: fill blank sites from the other side, or clear it. */
 export function renderLimbActs(editable: boolean, words: Messages, recorder: Recorder): TemplateResult {
   const { map } = words;
   return fold(

@@ -23,10 +23,10 @@ import { ruleLeads } from '../../statements/index.js';
 import { wordsAt } from './figure/words-at.js';
 import type { Said, Session } from './session.js';
 
-/** The field of a note, for edits that are one step. */
+/** Identifies the note field: consecutive edits of it are one undo step. */
 const NOTE = 'note';
 
-/** Every act of the map on the record, each one undo step that says what it did. */
+/** Every edit that the map makes: one undo step each, reported in the status strip. */
 export class Recorder {
   constructor(private readonly session: Session) {}
 
@@ -85,7 +85,7 @@ export class Recorder {
     this.#record(place, (of === 'pulse' ? clearPulse : clearBruit)(this.#examination, place));
   }
 
-  /** Records at a place what stands at the same site of the other side. */
+  /** Copies the findings of the other side. */
   sameAsOther(place: Place): void {
     this.#record(place, copyFromOtherSide(this.#examination, place));
   }
@@ -104,12 +104,12 @@ export class Recorder {
     this.#tell({ what: changed ? map.limbCleared(limb) : map.limbUnchanged(limb) }, before);
   }
 
-  /** Records a note as it is typed; said once it is done. */
+  /** Records a note as it is typed. */
   note(place: Place, text: string): void {
     this.session.edit(this.#set(place, { note: text.trim() || undefined }), NOTE);
   }
 
-  /** The note's field was left. */
+  /** The note field was left: ends the undo step and reports it. */
   noteDone(place: Place): void {
     if (this.session.store.settle()) this.session.say(this.#standing(place));
   }
@@ -138,17 +138,17 @@ export class Recorder {
     if (changed) this.#tell({ what: this.session.words.map.redone }, before);
   }
 
-  /** That a digit is no grade of the scale in use. */
+  /** Reports that a digit is not on the present scale. */
   sayNotOnScale(digit: number): void {
     this.session.say({ what: this.session.words.map.notOnScale(digit, this.#examination.scale) });
   }
 
-  /** Why an act had no effect, where a site has no pulse to feel or nothing to listen for. */
+  /** Reports why a key had no effect at a site. */
   sayNothingTo(place: Place, what: 'feel' | 'hear'): void {
     this.session.say(this.session.words.map.nothingTo(place, what));
   }
 
-  /** What stands at a place now, for the status strip. */
+  /** The present findings of a place, for the status strip. */
   #standing(place: Place): Said {
     const words = this.session.words;
     const what = wordsAt(this.#examination, place, words);
@@ -164,21 +164,21 @@ export class Recorder {
       : setBruit(this.#examination, place, patch);
   }
 
-  /** Makes an edit at a place, and tells what stands there then. */
+  /** Commits an edit at a place and reports the present findings there. */
   #record(place: Place, next: Examination): void {
     const before = this.#lesions();
     this.session.edit(next);
     this.#tell(this.#standing(place), before);
   }
 
-  /** Where the rule sees something wrong, in its sentences; empty where it sees nothing. */
+  /** The rule's sentences about lesions; empty when it finds none. */
   #lesions(): readonly string[] {
     const reading = readByRule(this.#examination);
     const any = Object.values(reading).some(({ outcome }) => outcome === 'lesion');
     return any ? ruleLeads(reading).map(this.session.words.rule.lead) : [];
   }
 
-  /** Tells what was done, and what it changed about the reading. */
+  /** Reports an edit, and what it changed about the reading. */
   #tell(said: Said, before: readonly string[]): void {
     const now = this.#lesions();
     const fresh = now.filter((sentence) => !before.includes(sentence));

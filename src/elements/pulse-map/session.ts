@@ -8,32 +8,32 @@ import { WidthController } from '../common/width-controller.js';
 import { type Crop, cropShown, type NarrowCrop, NARROW, readingRoom } from './crops.js';
 import type { DrawingPoint } from './hand/site-finder.js';
 
-/** What was recorded last, for the status strip: a site with what is there now, or a sentence. */
+/** The message in the status strip: a site with its present finding, or a sentence. */
 export interface Said {
   readonly where?: string;
   readonly what: string;
-  /** What the rule says now and did not say before. */
+  /** What the rule newly says. */
   readonly reading?: string;
 }
 
-/** What the hand does now, and what it has unfolded. */
+/** State of the interaction: what the hand does now, and what is open. */
 export interface HandState {
   /** What a press on the figure does: record at sites, or draw on the skin. */
   readonly mode: 'sites' | 'skin';
   /** The grade that every tap and stroke records. */
   readonly brush: ScaleStep | undefined;
-  /** The site that takes the focus. */
+  /** The site in the tab order. */
   readonly active: PlaceKey;
   /** The site whose chooser is open. */
   readonly open: PlaceKey | undefined;
-  /** The site that a press here would be about. */
+  /** The site that a press would act on, highlighted on hover. */
   readonly preview: PlaceKey | undefined;
-  /** The sites that a stroke of the brush went over and has not recorded yet. */
+  /** Sites crossed by the brush stroke in progress, not recorded yet. */
   readonly painted: readonly PlaceKey[];
-  /** From where to where a drag goes that may mirror; empty when none. */
+  /** Start and end of a drag that may mirror a finding; empty when there is none. */
   readonly drag: readonly DrawingPoint[];
   readonly said: Said | undefined;
-  /** What of the body a narrow screen shows. */
+  /** The part of the body that a narrow screen shows. */
   readonly crop: NarrowCrop;
   /** Whether the list of keys is shown. */
   readonly help: boolean;
@@ -41,20 +41,20 @@ export interface HandState {
   readonly more: boolean;
 }
 
-/** The map as its controllers know it. */
+/** What the controllers use of the element. */
 export interface MapElement extends LitElement {
   view: View | 'auto';
   display: 'figure' | 'table';
 }
 
-/** What the element knows of its record and language, asked for anew each time. */
+/** Live access to what the element keeps protected. */
 export interface RecordAccess {
   store(): RecordStore;
   words(): Messages;
   editable(): boolean;
 }
 
-/** What a press shows while it lasts, when there is none. */
+/** No traces of a press. */
 export const NOTHING_DRAWN: Pick<HandState, 'preview' | 'painted' | 'drag'> = {
   preview: undefined,
   painted: [],
@@ -76,9 +76,9 @@ const AT_REST: HandState = {
   more: false,
 };
 
-/** One person at one map: what the hand does now, and the record it does it to. */
+/** The interaction of one map: its state, its record and its size. Controllers share it instead of passing callbacks. */
 export class Session implements ReactiveController {
-  /** Never changed in place: two states are alike where they are the same object. */
+  /** Replaced, never mutated, so states can be compared by reference. */
   now = AT_REST;
   readonly #measure: WidthController;
   #focusActive = false;
@@ -121,17 +121,17 @@ export class Session implements ReactiveController {
     return this.#measure.width;
   }
 
-  /** Whether there is no room for the whole body, nor for a panel beside a site. */
+  /** Too narrow for the whole body and for a panel beside a site. */
   get narrow(): boolean {
     return this.width < NARROW;
   }
 
-  /** Whether there is room for the reading beside the figure, and for all tools in one row. */
+  /** Wide enough for the reading beside the figure and all tools in one row. */
   get wide(): boolean {
     return readingRoom(this.width) > 0;
   }
 
-  /** What of the body is shown where not all of it fits. */
+  /** The part of the body shown where not all of it fits. */
   get crop(): Crop {
     return cropShown(this.now.crop, this.width);
   }
@@ -141,7 +141,7 @@ export class Session implements ReactiveController {
     return VIEWS.find((view) => view === this.element.view) ?? 'auto';
   }
 
-  /** What of the body is shown. */
+  /** The view shown now. */
   get view(): View {
     const { chosenView } = this;
     if (chosenView !== 'auto') return chosenView;
@@ -169,7 +169,7 @@ export class Session implements ReactiveController {
     return travel(place, 'next', this.shown);
   }
 
-  /** Makes a site the active one, and moves the focus there once that is drawn. */
+  /** Makes a site active and focuses it after the next render. */
   focusSite(place: Place): void {
     this.#focusActive = true;
     this.change({ active: placeKey(place) });
@@ -180,7 +180,7 @@ export class Session implements ReactiveController {
     if (!this.#focusActive) return;
     this.#focusActive = false;
     const { renderRoot } = this.element;
-    // In the table its button stands for the site.
+    // In the table, the site's button takes its place.
     const button = `.table [data-anchor="${this.now.active}"]`;
     (
       renderRoot.querySelector<HTMLElement>('.site[tabindex="0"]') ??

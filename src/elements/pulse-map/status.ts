@@ -3,7 +3,7 @@ import type { ScaleId } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { Said } from './session.js';
 
-/** The strip under the figure: what was recorded last, spoken too; how far the examination is; the scale. */
+/** The strip under the figure: the last edit (a live region), progress of the examination, and the scale. */
 export function renderStatus(
   said: Said | undefined,
   stated: number,

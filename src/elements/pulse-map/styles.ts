@@ -18,14 +18,14 @@ export const mapStyles = css`
   :host([hidden]) {
     display: none;
   }
-  /* Each painted on its own: what opens over the figure, or changes beside it, does not have it painted again. */
+  /* Separate layers, so that changes over or beside the figure do not repaint it. */
   .toolbar,
   .figure,
   .reading {
     isolation: isolate;
   }
   .toolbar,
-  .carrying {
+  .brush-row {
     display: flex;
     flex-wrap: wrap;
     align-items: center;
@@ -33,9 +33,9 @@ export const mapStyles = css`
     padding: 8px 12px;
     border-block-end: 1px solid var(--_line);
   }
-  /* Between two buttons as on them a quick second tap must not zoom; two fingers may. */
+  /* No zoom by double tap, gaps between buttons included; pinch zoom stays. */
   .toolbar,
-  .carrying,
+  .brush-row,
   .chooser {
     touch-action: manipulation;
   }
@@ -69,7 +69,7 @@ export const mapStyles = css`
     align-items: center;
     gap: 8px;
   }
-  .carrying span {
+  .brush-row span {
     flex: 1;
   }
   .main {
@@ -219,7 +219,7 @@ export const mapStyles = css`
       padding: 16px;
     }
   }
-  /* The names of three parts in the longest language still stand in one row. */
+  /* Three names in the longest language must fit in one row. */
   @container (max-width: 319.98px) {
     .group .button:not(.icon) {
       padding-inline: 6px;
@@ -239,7 +239,7 @@ export const mapStyles = css`
   }
   @media print {
     .toolbar,
-    .carrying,
+    .brush-row,
     .help,
     .chooser {
       display: none;

@@ -25,12 +25,12 @@ interface ToolbarView {
   readonly canRedo: boolean;
   readonly editable: boolean;
   readonly brush: ScaleStep | undefined;
-  /** Whether the hand draws on the skin. */
+  /** Whether the skin is being drawn on. */
   readonly drawing: boolean;
   readonly unstated: number;
   readonly total: number;
   readonly display: 'figure' | 'table';
-  /** The crops to choose from while not all of the figure fits; none where all does. */
+  /** The crops to choose from; empty where the whole figure fits. */
   readonly crops: readonly Crop[];
   readonly crop: Crop;
   readonly help: boolean;
@@ -89,7 +89,7 @@ export class Toolbar {
     this.recorder.redo();
   }
 
-  /** Takes up a grade as a brush, or with none puts it down. */
+  /** Takes up a grade as a brush, or puts it down. */
   brush(step: ScaleStep | undefined): void {
     this.skin.leave();
     this.session.change({ brush: step });
@@ -141,7 +141,7 @@ function normalButton({ unstated, total, editable, words }: ToolbarView, acts: T
         ? words.map.allNormal(total)
         : words.map.otherNormal(unstated);
   const texts = [words.map.allRecorded(total), words.map.allNormal(total), words.map.otherNormal(total - 1)];
-  // As wide as its longest text, so that no other text makes the row wrap and moves the figure under the hand.
+  // As wide as its longest text, so that a change of text cannot wrap the row and move the figure during recording.
   const longest = texts.reduce((a, b) => (a.length < b.length ? b : a));
   return html`<button
     type="button"
@@ -265,7 +265,7 @@ function moreButton({ words, more }: ToolbarView, acts: Toolbar): TemplateResult
   </button>`;
 }
 
-/** On a narrow screen, what does not fit waits behind one button. */
+/** On a narrow screen, tools that do not fit are behind one button. */
 function renderToolbar(view: ToolbarView, acts: Toolbar): TemplateResult {
   const { words, narrow, brush, crop } = view;
   return html`<div class="toolbar" part="toolbar" role="toolbar" aria-label=${words.map.toolbar}>
@@ -314,7 +314,7 @@ function renderToolbar(view: ToolbarView, acts: Toolbar): TemplateResult {
     }
     ${
       brush
-        ? html`<div class="carrying">
+        ? html`<div class="brush-row">
             ${glyphIcon(shownForStep(brush), GLYPH_SIZE.legend)}
             <span><b>${words.map.carrying(words.examination.step(brush))}</b> ${words.map.carryHow}</span>
             <button type="button" class="button" @click=${() => acts.brush(undefined)}>

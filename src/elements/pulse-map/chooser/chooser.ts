@@ -11,23 +11,23 @@ import { type KeyAct, keyAct } from '../hand/keys.js';
 import type { Recorder } from '../recorder.js';
 import type { Session } from '../session.js';
 
-/** What of the chooser is unfolded. */
+/** The section of the chooser that is unfolded. */
 export type Unfolded = 'none' | 'bruit' | 'reasons' | 'doppler' | 'note';
 
 const FIRST_CHOICE = '[role=radio][tabindex="0"]';
 const FIRST_REASON = `.folds ${FIRST_CHOICE}`;
 const NOTE = 'textarea';
-/** The note's line while it is folded, last of the folds. */
+/** The folded note, last of the folds. */
 const NOTE_FOLD = '.folds > .fold:last-child';
 
-/** What is open beside a site, and what can be done there by hand and by key. */
+/** State of the chooser, and everything that can be done in it by pointer and by key. */
 export class Chooser implements ReactiveController {
   unfolded: Unfolded = 'none';
   /** Stays open after a finding is recorded. */
   pinned = false;
-  /** What stands in the note's field while it is typed in. */
+  /** Content of the note field while it is being edited. */
   typed: string | undefined;
-  /** What takes the focus once drawn. */
+  /** Selector of the element to focus after the next render. */
   #focusNext: string | undefined;
 
   constructor(
@@ -50,14 +50,14 @@ export class Chooser implements ReactiveController {
     this.session.change({ open: undefined });
   }
 
-  /** Gives the focus to what is to have it; called once the panel stands where it belongs. */
+  /** Moves the focus into the panel, once it is positioned. */
   takeFocus(): void {
     const selector = this.#focusNext;
     this.#focusNext = undefined;
     if (selector) this.panel?.querySelector<HTMLElement>(selector)?.focus({ preventScroll: true });
   }
 
-  /** A tap on a site opens it, and closes it when it is open. */
+  /** Toggles the chooser of a site. */
   tap(place: Place): void {
     if (this.session.now.open !== placeKey(place)) return this.openAt(place, false);
     this.session.change({ active: placeKey(place) });
@@ -109,13 +109,13 @@ export class Chooser implements ReactiveController {
     this.#done();
   }
 
-  /** Records what the note's field holds now. */
+  /** Records the content of the note field. */
   note(text: string): void {
     this.typed = text;
     if (this.place) this.recorder.note(this.place, text);
   }
 
-  /** The note's field was left: what was typed is recorded already; this ends the step, and says what was noted. */
+  /** The note field was left: the text is recorded already; ends the undo step and reports it. */
   noteDone(): void {
     this.typed = undefined;
     if (this.place) this.recorder.noteDone(this.place);
@@ -147,7 +147,7 @@ export class Chooser implements ReactiveController {
     this.#changed();
   }
 
-  /** Records by key at a place, open or not. */
+  /** Handles a key at a place, open or not. */
   recordByKey(place: Place, act: KeyAct): void {
     const { recorder } = this;
     switch (act.kind) {
@@ -220,7 +220,7 @@ export class Chooser implements ReactiveController {
     this.session.element.requestUpdate();
   }
 
-  /** Folds the note away. */
+  /** Folds the note. */
   #foldNote(): void {
     this.noteDone();
     if (this.unfolded !== 'note') return;
@@ -229,7 +229,7 @@ export class Chooser implements ReactiveController {
   }
 }
 
-/** Arrow keys walk the choices of a group; Enter or Space takes one, so that passing by records nothing. */
+/** Arrow keys move through a group; Enter or Space chooses, so that moving records nothing. */
 function moveInGroup(event: KeyboardEvent, from: HTMLElement): void {
   const group = from.closest('[role=radiogroup]');
   if (!group) return;

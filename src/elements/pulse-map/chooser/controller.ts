@@ -6,7 +6,7 @@ import type { SiteFinder } from '../hand/site-finder.js';
 import type { Session } from '../session.js';
 import type { Chooser } from './chooser.js';
 
-/** Shows the chooser beside its site while one is open, and closes it when a press falls elsewhere. */
+/** Renders the chooser of the open site, positions it, and closes it on a press elsewhere. */
 export class ChooserController implements ReactiveController {
   #listens = false;
 
@@ -73,7 +73,7 @@ export class ChooserController implements ReactiveController {
     const own = this.#anchor;
     if (!own || !later.part) return;
     const all = [...this.session.element.renderRoot.querySelectorAll('[data-anchor]')];
-    // Its own measures are those before it is enlarged on a wall.
+    // offsetWidth and offsetHeight are those before CSS zoom on large screens.
     const zoom = panel.currentCSSZoom ?? 1;
     const { left, top } = later.part.placeChooser(
       own.getBoundingClientRect(),
@@ -86,9 +86,9 @@ export class ChooserController implements ReactiveController {
     panel.style.top = `${top / zoom}px`;
   }
 
-  /** The sheet covers the foot of a narrow screen; the page is scrolled so that the open site stays seen above it. */
+  /** On a narrow screen the chooser covers the bottom; scrolls the page so that the open site stays visible above it. */
   #makeRoom(panel: HTMLElement): void {
-    // Not where it is drawn: it may still be on its way in.
+    // Its final place, not its bounding box: it may still be sliding in.
     const top = window.innerHeight - panel.offsetHeight;
     const own = this.#anchor?.getBoundingClientRect();
     if (own && (own.bottom > top - 12 || own.top < 0)) window.scrollBy({ top: own.top - top / 2 });
@@ -106,7 +106,7 @@ export class ChooserController implements ReactiveController {
   readonly #outside = (event: Event): void => {
     const { panel } = this.chooser;
     if (panel && event.composedPath().includes(panel)) return;
-    // A press on a site decides itself what opens.
+    // A press on a site is handled by the hand.
     if (this.finder.pressed(event as PointerEvent)) return;
     this.chooser.close(false);
   };

@@ -23,9 +23,9 @@ export interface ChooserView {
   readonly place: Place;
   readonly pulse: PulseFinding | undefined;
   readonly bruit: BruitFinding | undefined;
-  /** Recorded by a later version in a way this one does not know: nothing can be changed here. */
+  /** Recorded by a later version in a way this one does not know: locked. */
   readonly unknown: boolean;
-  /** What stands in the note's field while it is typed in. */
+  /** Content of the note field while it is being edited. */
   readonly typed: string | undefined;
   readonly scale: ScaleId;
   readonly unfolded: Unfolded;
@@ -135,7 +135,7 @@ function fold(
   </button>`;
 }
 
-/** All that can be recorded at the site. */
+/** Everything that can be recorded at the site. */
 function findings(view: ChooserView, acts: Chooser): TemplateResult {
   const { place, pulse, bruit, unfolded, words } = view;
   const felt = isPulseSite(place.site);
@@ -219,7 +219,7 @@ function findings(view: ChooserView, acts: Chooser): TemplateResult {
     </div>`;
 }
 
-/** The small panel beside an open site. */
+/** The panel beside an open site. */
 export function renderChooser(view: ChooserView, acts: Chooser): TemplateResult {
   const { place, pulse, bruit, words, pinned, next, unknown } = view;
   const title = words.map.siteTitle(place);

@@ -16,8 +16,8 @@ function overlap(a: Box, b: Box): number {
 }
 
 /**
- * Where the chooser stands: beside its site on the outer side first, then the inner side, below, above; wholly on screen,
- * never over its own site, over as few other sites as can be.
+ * Positions the chooser: beside its site on the outer side, else on the inner side, below or above; fully on screen, never over
+ * its own site, over as few other sites as possible.
  * @param site box of the site's target
  * @param others boxes of the other sites
  * @param size of the chooser

@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import type { Layout } from '../../../drawing/index.js';
 import type { Messages } from '../../../locale/index.js';
 
-/** What the codes on a narrow figure stand for. */
+/** Explains the codes that stand for site names on a narrow figure. */
 export function renderCodeLegend(layout: Layout, { anatomy, map }: Messages): TemplateResult {
   const sites = [...new Set(layout.sites.map(({ place }) => place.site))];
   return html`<p class="legend">

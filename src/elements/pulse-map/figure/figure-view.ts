@@ -19,12 +19,12 @@ import { type Painting, type SiteView, siteView } from './site-view.js';
 
 /** Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. */
 const TALL = 860;
-/** Maximum height of the figure: a tall screen, such as one on a wall, is used. */
+/** Maximum height of the figure in px; it grows with a tall screen, such as one on a wall. */
 function tallest(around: number): number {
   return Math.max(TALL, window.innerHeight - around);
 }
 
-/** Room in px, both ways, from which on the figure grows as one piece, names and glyphs with it: on a wall they are read from afar. */
+/** From this size in both directions, in px, the whole figure is scaled up, names and glyphs included, to be read from a distance. */
 const WALL = 1000;
 const MOST_ENLARGED = 2.5;
 
@@ -35,11 +35,11 @@ function enlargement(width: number, height: number): number {
 /** What decides how the figure looks besides what the hand does on it just now. */
 export interface FigureSource {
   readonly view: View;
-  /** Room for the figure in px. */
+  /** Available width in px. */
   readonly width: number;
-  /** Greatest height of the figure in px, where it is not that of the screen. */
+  /** Maximum height in px; by default it follows the screen. */
   readonly height: number | undefined;
-  /** Height of what else is to be seen on the screen, in px. */
+  /** Height of everything else that should fit on the screen, in px. */
   readonly around: number;
   readonly examination: Examination;
   /** The record whose reading is drawn. */
@@ -49,18 +49,18 @@ export interface FigureSource {
   readonly words: Messages;
 }
 
-/** How the figure looks only while a hand is on it, and who draws on its skin. */
+/** The part of the view that depends on interaction, and what draws the skin. */
 type Handled = Pick<FigureView, 'active' | 'open' | 'preview' | 'drag' | 'editable' | 'barred' | 'skin'>;
 
-/** The room that a figure is laid out in, where it is not that of the element. */
+/** The size a figure is laid out for, when it is not that of the element. */
 export interface Frame {
   readonly width: number;
-  /** Greatest height in px. */
+  /** Maximum height in px. */
   readonly height?: number;
   readonly view?: View;
 }
 
-/** The figure with no hand on it, as on paper. */
+/** The figure without any trace of interaction, as on paper. */
 export function untouched(view: FigureView): FigureView {
   return { ...view, open: undefined, preview: undefined, drag: [] };
 }
@@ -72,7 +72,7 @@ function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
 
 type Sites = ReadonlyMap<PlaceKey, SiteView>;
 
-/** What is drawn of a record before anything can read it: flow as it is felt, no block. */
+/** What is drawn before the engine has arrived: flow as felt, no block. */
 const unread = remembered((examination: Examination): DrawnRecord => ({
   marks: [],
   flow: drawnFlow(examination, []),
@@ -103,12 +103,12 @@ function layoutOf(view: View, width: number, height: number, sites: Sites, words
   }));
 }
 
-/** Makes everything the figure shows, as data. What did not change since the last time is the same object. */
+/** Computes everything the figure shows, as data. Unchanged parts are the same objects as last time. */
 export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
   readonly #layout = memoizeLast(layoutOf);
   readonly #marks = memoizeLast(inView);
-  /** Asked once a width: a screen changes its height as its bars come and go, and the figure must not follow while one records. */
+  /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
   readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));
   readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: Sites) =>
     all.filter(({ to }) => sites.has(placeKey(to))),
@@ -119,7 +119,7 @@ export class FigureViews {
     const { marks, flow, collaterals } = (reader.part?.drawnRecord ?? unread)(source.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
     const height = source.height ?? this.#tallest(source.width, source.around);
-    // It is laid out smaller, and fills its room all the same.
+    // Laid out smaller, then scaled up by the viewBox.
     const by = enlargement(source.width, height);
     return {
       ...hand,

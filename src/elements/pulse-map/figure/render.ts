@@ -67,17 +67,17 @@ function lesionLayer(marks: readonly LesionMark[], layout: Layout, words: Messag
   })}</g>`;
 }
 
-/** A sign of a picture's legend and what it means. */
+/** An entry of a picture's legend. */
 export interface LegendItem {
   readonly sign: SVGTemplateResult | undefined;
   readonly text: string;
 }
 
-/** What is drawn on the skin. */
+/** Draws the marks on the skin. */
 export interface FigureSkin {
   /** The marks, over the body and under the sites. */
   layer(layout: Layout): SVGTemplateResult | typeof nothing;
-  /** What they mean, for the legend of a picture. */
+  /** Their legend entries, for a picture. */
   legend(): readonly LegendItem[];
 }
 
@@ -85,22 +85,22 @@ export interface FigureView {
   readonly layout: Layout;
   readonly flow: readonly DrawnFlow[];
   readonly marks: readonly LesionMark[];
-  /** Ways round a block that the record implies. */
+  /** Collaterals implied by the record. */
   readonly collaterals: readonly Collateral[];
   readonly sites: ReadonlyMap<PlaceKey, SiteView>;
   readonly active: PlaceKey;
   readonly open: PlaceKey | undefined;
   readonly preview: PlaceKey | undefined;
-  /** From where to where a drag goes that may mirror; empty when none. */
+  /** Start and end of a drag that may mirror a finding; empty when there is none. */
   readonly drag: readonly DrawingPoint[];
   readonly editable: boolean;
-  /** Disabled: no site takes the focus. */
+  /** Disabled: no site can be focused. */
   readonly barred: boolean;
   readonly skin: FigureSkin;
   readonly words: Messages;
 }
 
-/** Names beside their sites, and below them what was found where the glyph alone does not say it. */
+/** Site names, and below them the finding where the glyph alone does not show it. */
 function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
   const codes = layout.naming === 'codes';
   const text = (
@@ -125,7 +125,7 @@ function glyphs({ shown, earlier, changed }: SiteView): SVGTemplateResult {
   return svg`<g class="earlier ${changed ? 'changed' : ''}" transform="translate(-29 3) scale(.66)">${glyphParts(earlier, true)}</g>${now}`;
 }
 
-/** The ways from the sites to their labels; that of the open site stands out. */
+/** Lines from the sites to their labels; the open site's is emphasised. */
 function leaderLayer({ layout, open }: FigureView): SVGTemplateResult {
   const leaders = (which: (label: PlacedLabel) => boolean): string =>
     layout.labels

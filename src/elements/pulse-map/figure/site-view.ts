@@ -15,15 +15,15 @@ import type { Messages } from '../../../locale/index.js';
 import { type Shown, shownFor } from '../../common/glyph.js';
 import { isUnknownAt, wordsAt } from './words-at.js';
 
-/** How a site appears: its glyph, its names, and how loud its label is. */
+/** How a site is drawn: its glyph, its names, and the weight of its label. */
 export interface SiteView {
   readonly place: Place;
   readonly shown: Shown;
   /** Accessible name: the site and what is recorded there. */
   readonly name: string;
-  /** What stands under the site's name; empty when the glyph says it all. */
+  /** The line under the site's name; empty when the glyph says it all. */
   readonly finding: string;
-  /** What an earlier record held there, when one is compared, and whether that changed. */
+  /** What the compared record has there, and whether it has changed. */
   readonly earlier?: Shown | undefined;
   readonly changed?: boolean;
   readonly weight: 'quiet' | 'plain' | 'loud';
@@ -80,11 +80,11 @@ interface Now {
   readonly pulse: PulseFinding | undefined;
   readonly bruit: BruitFinding | undefined;
   readonly said: string;
-  /** Whether something here is not known, so that nothing can be said of a change. */
+  /** Whether something here is not known, so that no change can be claimed. */
   readonly unknown: boolean;
 }
 
-/** Adds what an earlier record held; a change makes the label loud and is said in words. */
+/** Adds what the compared record has; a change is put into words and gives the label more weight. */
 function compared(view: SiteView, now: Now, earlier: Examination, scale: ScaleId, words: Messages): SiteView {
   const { place } = view;
   const felt = isPulseSite(place.site);

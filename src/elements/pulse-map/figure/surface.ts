@@ -9,7 +9,7 @@ function classOf({ mode, brush }: HandState): string {
   return mode === 'skin' ? 'skinning' : brush ? 'drawing' : '';
 }
 
-/** The figure and what listens on it: pointer, keys and focus are heard here, once for all sites. */
+/** The figure with its listeners: pointer, keys and focus are handled here, once for all sites. */
 export function renderSurface(view: FigureView, now: HandState, hand: Hand, keys: SiteKeys): TemplateResult {
   return html`<div
       class="surface ${classOf(now)}"

@@ -8,14 +8,14 @@ import {
 } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 
-/** Whether a place holds something that a later version recorded in a way this one does not know. */
+/** Whether a later version recorded something here that this one does not know. */
 export function isUnknownAt(examination: Examination, place: Place): boolean {
   return isPulseLocked(examination, place) || isBruitLocked(examination, place);
 }
 
 /**
  * What is recorded at a place, in words; empty when nothing is.
- * @param pulse the pulse there, where it is not the one recorded
+ * @param pulse overrides the recorded pulse, for previews
  */
 export function wordsAt(
   examination: Examination,

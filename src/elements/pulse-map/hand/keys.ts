@@ -1,6 +1,6 @@
 import type { Direction } from '../../../drawing/index.js';
 
-/** What a key on a site means. */
+/** What a key does on a site. */
 export type KeyAct =
   | { readonly kind: 'travel'; readonly direction: Direction }
   | { readonly kind: 'grade'; readonly digit: number }
@@ -42,7 +42,7 @@ const LETTERS: Record<string, Exclude<KeyAct['kind'], 'travel' | 'grade'>> = {
   Escape: 'escape',
 };
 
-/** The act of a key press on a site, or `undefined` when the key is not ours. */
+/** The act of a key press on a site, or `undefined` for any other key. */
 export function keyAct({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyboardEvent): KeyAct | undefined {
   if (altKey) return undefined;
   if (ctrlKey || metaKey) {

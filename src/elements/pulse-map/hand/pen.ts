@@ -1,4 +1,4 @@
-/** While a pen was seen within this many ms, touches are the palm and don't mark. */
+/** For this long after a pen was seen, in ms, touches count as the palm and are ignored. */
 const PEN_QUIET_MS = 3000;
 const ERASER_BUTTON = 5;
 const BARREL_BUTTON = 2;

@@ -9,13 +9,13 @@ export interface Press {
   readonly type: string;
   /** Pressed with the eraser end or the barrel button of a pen, or with a tool that erases. */
   readonly erase: boolean;
-  /** Where it has been, in px of the drawing; where it stayed is there once. */
+  /** Its path in px of the drawing, without repeated points. */
   readonly points: readonly DrawingPoint[];
-  /** Whether it went further than a tap may. */
+  /** Whether it moved further than a tap may. */
   readonly moved: boolean;
 }
 
-/** What a press does. The hand holds one tool at a time. */
+/** Decides what a press does. The hand holds one tool at a time. */
 export interface Tool {
   /** Whether a moving touch draws, so that it must not scroll the page. */
   readonly draws: boolean;
@@ -26,34 +26,34 @@ export interface Tool {
   /** The pointer moves over the figure while nothing is pressed; `undefined` when it leaves. */
   hover(event: PointerEvent | undefined): void;
   begin(press: Press, event: PointerEvent): void;
-  /** Whether a press that became a stroke keeps its pointer when it leaves the figure. */
+  /** Whether a stroke captures its pointer. */
   captures(): boolean;
-  /** The press went on from one point to another. */
+  /** The press moved from one point to the next. */
   reach(point: DrawingPoint, from: DrawingPoint): void;
-  /** All that is known of a stroke by now has been reached: time to show it. */
+  /** All points of a move event have been reached: time to show the stroke. */
   show(press: Press): void;
   tap(press: Press): void;
   stroke(press: Press): void;
   erase(press: Press): void;
-  /** Nothing is under way any more; what a press only showed is to vanish. */
+  /** The press is over; removes what was shown only while it lasted. */
   end(): void;
-  /** Assistive technology pressed something on the figure. */
+  /** A click without a pointer, as from assistive technology. */
   activate(event: MouseEvent): void;
 }
 
 interface OpenPress extends Press {
   readonly points: DrawingPoint[];
   moved: boolean;
-  /** A second finger came: the page may be scrolled or zoomed, and the press can be no more than a tap. */
+  /** A second finger is down, so the page may be scrolled or zoomed: the press can still be a tap, but not a stroke. */
   joined: boolean;
 }
 
-/** A click this soon after a press is that press, whatever it says of itself, in ms. */
+/** A click this soon after a press belongs to it, whatever its `detail`, in ms. */
 const SAME_PRESS_MS = 500;
 
 /**
- * Turns the pointer events on the figure into presses of a tool. What is meant is decided from where a press began, never from
- * the click's target, since engines disagree on that after capture; a cancelled press does nothing.
+ * Turns pointer events on the figure into presses of a tool. The target is where the press began, never the click's target,
+ * because engines disagree on that after capture; a cancelled press does nothing.
  */
 export class Hand implements ReactiveController {
   #press: OpenPress | undefined;
@@ -62,8 +62,7 @@ export class Hand implements ReactiveController {
   readonly #pen = new PenWatch();
 
   /**
-   * @param finder knows the figure
-   * @param bare what a press does while no tool is held
+   * @param bare the tool while no other is held
    */
   constructor(
     host: ReactiveControllerHost,
@@ -81,15 +80,15 @@ export class Hand implements ReactiveController {
     return this.#held ?? this.bare;
   }
 
-  /** Takes up a tool, or with none puts it down. What is under way is given up. */
+  /** Takes up a tool, or puts it down. Cancels the press in progress. */
   hold(tool: Tool | undefined): void {
     this.stop();
     this.#held = tool;
   }
 
   /**
-   * Gives up what is under way.
-   * @returns whether anything was
+   * Cancels the press in progress.
+   * @returns whether there was one
    */
   stop(): boolean {
     const press = this.#press;
@@ -143,14 +142,14 @@ export class Hand implements ReactiveController {
 
   readonly cancel = (event: PointerEvent): void => {
     if (this.#press?.id !== event.pointerId) return;
-    // A touch is captured by what it began on; that capture is lost when the drawing takes it over.
+    // A touch is implicitly captured by its target, and loses that capture when the figure captures it.
     if (event.type === 'lostpointercapture' && this.#captures(this.#press)) return;
     this.stop();
   };
 
   readonly leave = (event: PointerEvent): void => {
     if (!this.#press) this.#tool.hover(undefined);
-    // Where it ends is not heard any more, and a press that never ends would swallow the next.
+    // Its end would not be seen, and a press that never ends would block the next one.
     else if (this.#press.id === event.pointerId && !this.#captures(this.#press)) this.stop();
   };
 
@@ -159,19 +158,19 @@ export class Hand implements ReactiveController {
     if (event.detail === 0 && event.timeStamp - this.#handled >= SAME_PRESS_MS) this.#tool.activate(event);
   };
 
-  /** The barrel button of a pen erases and a long touch draws; the menu they would open is in the way. */
+  /** Suppresses the context menu of a pen's barrel button, which erases, and of a long touch. */
   readonly menu = (event: MouseEvent): void => {
     if ((event as PointerEvent).pointerType === 'pen' || this.#press || this.#held) event.preventDefault();
   };
 
-  /** Keeps quick pencil contacts from being taken for handwriting or scrolling, only while a stroke or a pen is on. */
+  /** Keeps quick pencil contacts from starting handwriting input or scrolling, only during a stroke or near a pen. */
   readonly touchMove = (event: Event): void => {
     const press = this.#press;
     if (press && !press.joined && event.cancelable && (this.#tool.draws || this.#pen.near(event)))
       event.preventDefault();
   };
 
-  /** Whether a press gives way to a second contact. Two fingers are for the page, and a palm may touch before its pen. */
+  /** Whether a press gives way to a second contact: two fingers scroll or zoom, and a palm may touch before its pen. */
   #yields(press: OpenPress, { pointerType }: PointerEvent): boolean {
     if (press.type !== 'touch' || pointerType === 'mouse') return false;
     if (pointerType === 'pen' || press.moved) this.stop();

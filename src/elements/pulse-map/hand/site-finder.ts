@@ -83,8 +83,8 @@ export class SiteFinder {
   }
 
   /**
-   * How the drawing lies on the screen. WebKit's getScreenCTM leaves out the rotation of an ancestor, so it is believed only
-   * where it puts three sites where they are seen; elsewhere the sites tell.
+   * From drawing to screen. WebKit's getScreenCTM leaves out the rotation of an ancestor, so it is checked against the position
+   * of three sites on the screen; where it is wrong, the matrix is computed from these.
    */
   #toScreen(): Affine | undefined {
     const given = this.surface?.getScreenCTM() ?? undefined;

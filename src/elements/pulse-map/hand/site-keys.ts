@@ -6,7 +6,7 @@ import type { SkinController } from '../skin/controller.js';
 import { keyAct } from './keys.js';
 import type { SiteFinder } from './site-finder.js';
 
-/** Hears the keys of the site that has the focus. */
+/** Handles the keys pressed on the focused site. */
 export class SiteKeys {
   constructor(
     private readonly session: Session,

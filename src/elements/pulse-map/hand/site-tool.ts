@@ -110,7 +110,7 @@ export class SiteTool implements Tool {
     this.end();
   }
 
-  /** The counterpart of the site where the drag began, while the pointer is over it. */
+  /** The counterpart on the other side of the site where the drag began, while the pointer is over it. */
   get #mirror(): Place | undefined {
     const from = this.#from && placeFromKey(this.#from);
     const over = this.#over && placeFromKey(this.#over);

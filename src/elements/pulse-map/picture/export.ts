@@ -4,7 +4,7 @@ import { styled } from '../../common/styled.js';
 import { type FigureView, renderFigure } from '../figure/render.js';
 import { pictureLegend } from './legend.js';
 
-/** How a picture of the figure is wanted. */
+/** Options of a picture. */
 export interface PictureOptions {
   /** Colours of the picture, whatever the page shows: `light` unless told otherwise. */
   readonly scheme?: 'light' | 'dark';
@@ -17,10 +17,10 @@ export interface PNGOptions extends PictureOptions {
   readonly scale?: number;
 }
 
-/** What goes with the figure. */
+/** Text that goes with the figure. */
 export interface PictureText {
   readonly title: string;
-  /** What the reading says, a sentence a line. */
+  /** The reading, one sentence each. */
   readonly sentences: readonly string[];
   readonly scale: ScaleId;
 }
@@ -31,7 +31,7 @@ export function inRange(name: string, value: number, least: number, most: number
   throw new RangeError(`${name}: found ${String(value)}, expected a number from ${least} to ${most}`);
 }
 
-/** The look that a drawing takes from style sheets, as attributes that every program understands. */
+/** CSS properties that are written as presentation attributes, which every program understands. */
 const PAINT = [
   'fill',
   'fill-opacity',
@@ -45,7 +45,7 @@ const PAINT = [
   'opacity',
 ] as const;
 const TYPE = ['font-size', 'font-weight', 'font-style'] as const;
-/** What these are without being said. */
+/** Their initial values, which are left out. */
 const USUAL: Readonly<Record<string, string>> = {
   fill: 'rgb(0, 0, 0)',
   'fill-opacity': '1',
@@ -72,7 +72,7 @@ function paint(element: Element): void {
   }
 }
 
-/** What no XML document may hold: control characters, and halves of characters. */
+/** Characters that XML does not allow: control characters, lone surrogates and two noncharacters. */
 const NOT_IN_XML = /(?![\t\n\r])\p{Cc}|\p{Cs}|[\uFFFE\uFFFF]/gu;
 
 function xmlOf(root: Element): string {
@@ -83,7 +83,7 @@ function xmlOf(root: Element): string {
 const UNSEEN = '.target, .ring, [d=""], .halo:not([d]), .drag, .ink';
 const HANDLES = /^(class|style|role|tabindex|part|data-.*|aria-.*)$/;
 
-/** Takes away what only a hand or a style sheet needs, and what draws nothing. */
+/** Removes what only interaction or style sheets need, and what draws nothing. */
 function strip(root: Element): void {
   for (const element of root.querySelectorAll(UNSEEN)) element.remove();
   const comments = document.createTreeWalker(root, NodeFilter.SHOW_COMMENT);
@@ -105,8 +105,8 @@ function strip(root: Element): void {
 }
 
 /**
- * The figure with its legend as a document of its own: no style sheet, font or address outside it is needed.
- * @param place where it is drawn for a moment, unseen, so that style sheets and custom properties reach it
+ * The figure with its legend as a standalone document, without external style sheets, fonts or URLs.
+ * @param place where it is rendered briefly and hidden, so that style sheets and custom properties apply
  */
 export function drawSVG(
   place: ParentNode & Node,

@@ -23,7 +23,7 @@ function glyph(shown: Shown, text: string): LegendItem {
   return { sign: svg`<g transform="scale(${SIGN / 24})">${glyphParts(shown)}</g>`, text };
 }
 
-/** What is drawn on the arteries, as far as the picture has it. */
+/** Entries for what is drawn on the arteries. */
 function arteryItems({ marks, flow, collaterals, words: { map } }: FigureView): LegendItem[] {
   const drawn = marks.filter(({ strength }) => blockLength(strength) > 0);
   const half = SIGN / 2;
@@ -49,7 +49,7 @@ function arteryItems({ marks, flow, collaterals, words: { map } }: FigureView): 
   ];
 }
 
-/** The scale in use, and every sign that the picture has beside it. */
+/** The scale, and every other sign used in the picture. */
 function items(view: FigureView, scale: ScaleId): LegendItem[] {
   const { examination, map } = view.words;
   const shown = [...view.sites.values()].map((site) => site.shown);
@@ -74,7 +74,7 @@ function items(view: FigureView, scale: ScaleId): LegendItem[] {
 }
 
 /**
- * The legend under a picture of the figure, in as many rows as its width asks for.
+ * The legend under a picture of the figure, in as many rows as it needs.
  * @param gap between figure and legend in px
  */
 export function pictureLegend(

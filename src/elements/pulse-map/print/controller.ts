@@ -4,10 +4,10 @@ import { later } from '../fetched.js';
 import type { Frame } from '../figure/figure-view.js';
 import type { SheetView } from './sheet.js';
 
-/** Puts the sheet on paper in place of all else while the map is printed, set as tightly as one page needs. */
+/** Renders the sheet while the map is printed, with the loosest setting that fits one page. */
 export class SheetController implements ReactiveController {
   readonly #print: PrintController;
-  /** How tightly the sheet is set. */
+  /** Index into SETTINGS. */
   #setting = 0;
 
   constructor(private readonly host: LitElement) {
@@ -16,8 +16,8 @@ export class SheetController implements ReactiveController {
   }
 
   /**
-   * The sheet; nothing while nobody prints.
-   * @param view what is on it, once it is known how much room the figure has
+   * The sheet; nothing while the page is not being printed.
+   * @param view its content, for the frame of the figure
    */
   template(view: (frame: Frame) => Omit<SheetView, 'setting'>): TemplateResult | typeof nothing {
     if (!this.#print.printing || !later.part) {
@@ -33,7 +33,7 @@ export class SheetController implements ReactiveController {
     if (this.#print.printing) void this.#fit();
   }
 
-  /** Sets the sheet tighter while it is longer than a page. It takes no frame, so that it is done before the page is made. */
+  /** Takes the next tighter setting while the sheet is longer than a page. Needs no frame, so that it is done before printing starts. */
   async #fit(): Promise<void> {
     const sheet = this.host.renderRoot.querySelector('.sheet');
     const inner = sheet?.querySelectorAll<LitElement>('limb-flags, pulse-reading') ?? [];

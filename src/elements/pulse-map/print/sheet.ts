@@ -9,7 +9,7 @@ import { pictureLegend } from '../picture/legend.js';
 /** A page of A4 within margins of 12 mm, in px. Printers give a little more or less. */
 export const PAGE = { width: 703, height: 1010 } as const;
 
-/** How tightly a sheet is set: the room its figure is laid out in, in px, of which three quarters are printed; how small the rest. */
+/** Settings of the sheet, from loose to tight: the size its figure is laid out for, in px (printed at three quarters). */
 export const SETTINGS = [
   { name: 'roomy', width: 640, height: 690 },
   { name: 'close', width: 600, height: 560 },
@@ -46,7 +46,7 @@ function row(site: SiteId, view: SheetView): TemplateResult {
   </tr>`;
 }
 
-/** Onset and the pulses compared in time, where they are stated. */
+/** Onset and delays, where stated. */
 function facts({ examination, words }: SheetView): TemplateResult {
   const { onset, delays } = examination;
   const { map, anatomy } = words;
@@ -61,7 +61,7 @@ function facts({ examination, words }: SheetView): TemplateResult {
   return html`${lines.map((line) => html`<p>${line}</p>`)}`;
 }
 
-/** Everything the map knows on one page: flags, figure, table of findings, reading. */
+/** One page: flags, figure, table of findings, reading. */
 export function renderSheet(view: SheetView): TemplateResult {
   const { figure, examination, words, title } = view;
   const { layout } = figure;

@@ -1,7 +1,7 @@
 import { css } from 'lit';
 import { PAGE } from './sheet.js';
 
-/** The sheet is seen on paper only, and there it stands for all the rest. On the screen it is measured for a moment. */
+/** The sheet replaces everything else in print. On the screen it exists only while it is measured. */
 export const sheetStyles = css`
   .sheet {
     display: grid;
@@ -88,7 +88,7 @@ export const sheetStyles = css`
     .sheet ~ * {
       display: none;
     }
-    /* What grows or fades in would be caught on paper before it began. */
+    /* Animations would be printed at their first frame. */
     .sheet * {
       animation: none;
       transition: none;

@@ -10,7 +10,7 @@ import type { Recorder } from '../recorder.js';
 import type { Session } from '../session.js';
 import type { SkinTools } from './tools.js';
 
-/** Marks on the skin, as far as what draws and lists them has been fetched. */
+/** Marks on the skin, once the code that draws and lists them has been fetched. */
 export class SkinController implements FigureSkin {
   #made: SkinTools | undefined;
 
@@ -58,7 +58,7 @@ export class SkinController implements FigureSkin {
     return this.#tools?.palette() ?? nothing;
   }
 
-  /** The list in words, opened where there is something in it and never closed under a person's hand. */
+  /** The list in words; opens when it has entries, and never closes by itself. */
   list(): TemplateResult {
     const open = this.on || this.session.examination.marks !== undefined;
     return fold(this.session.words.marks.title, open, () => this.#tools?.list() ?? nothing, 'marks');

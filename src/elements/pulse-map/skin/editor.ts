@@ -31,16 +31,16 @@ const ARROWS: Record<string, Point> = {
 
 const CHOSEN_KIND = '.kinds [aria-pressed=true]';
 
-/** What is done to the marks on the skin: the kind in hand, the mark selected, and every act on the record of them. */
+/** State and edits of the marks on the skin: the kind to draw, the selected mark, and every change to the record. */
 export class SkinEditor {
   kind: MarkKind = 'ulcer';
   eraser = false;
   selected: string | undefined;
-  /** What stands in the field of the selected mark's note while it is typed in. */
+  /** Content of the selected mark's note field while it is being edited. */
   typed: string | undefined;
-  /** Marks under the eraser, gone once it is lifted. */
+  /** Marks touched by the eraser, removed when it is lifted. */
   erasing: ReadonlySet<string> = new Set();
-  /** The selector of what takes the focus once drawn. */
+  /** Selector of the element to focus after the next render. */
   #focus: string | undefined;
   readonly #pen: Tool;
 
@@ -48,7 +48,7 @@ export class SkinEditor {
     private readonly session: Session,
     private readonly hand: Hand,
     private readonly chooser: Chooser,
-    /** Makes what draws for this editor. */
+    /** Makes the tool that draws for this editor. */
     makePen: (editor: SkinEditor) => Tool,
   ) {
     this.#pen = makePen(this);
@@ -66,7 +66,7 @@ export class SkinEditor {
     return this.marks.find((mark) => mark.id === id);
   }
 
-  /** Takes up the pen; whatever else the hand holds is put down. */
+  /** Starts drawing on the skin; puts down the brush and closes the chooser. */
   start(): void {
     if (this.on || !this.session.editable) return;
     this.chooser.close(false);
@@ -75,7 +75,7 @@ export class SkinEditor {
     this.session.change({ mode: 'skin', brush: undefined });
   }
 
-  /** Puts the pen down. What is under way is not recorded. */
+  /** Stops drawing. A stroke in progress is not recorded. */
   leave(): void {
     if (!this.on) return;
     const inside = this.find('.palette:focus-within, .skin:focus, .surface:focus');
@@ -127,7 +127,7 @@ export class SkinEditor {
     this.changed();
   }
 
-  /** Records what the field of the selected mark's note holds now. */
+  /** Records the content of the selected mark's note field. */
   note(text: string): void {
     const mark = this.mark(this.selected);
     this.typed = text;
@@ -135,7 +135,7 @@ export class SkinEditor {
       this.session.edit(changeMark(this.session.examination, mark.id, { note: text.trim() }), mark.id);
   }
 
-  /** The field was left. */
+  /** The note field was left: ends the undo step and reports it. */
   noteDone(): void {
     const mark = this.mark(this.selected);
     this.typed = undefined;
@@ -152,7 +152,7 @@ export class SkinEditor {
     this.#focus = CHOSEN_KIND;
   }
 
-  /** Says that a stroke was too small to be meant. */
+  /** Reports that a stroke was too small to count. */
   tooSmall(): void {
     this.#say(this.session.words.marks.tooSmall);
   }
@@ -166,13 +166,13 @@ export class SkinEditor {
     this.session.say(words.recorded(kind, markRegions(this.marks.at(-1) as Mark)));
   }
 
-  /** Adds a mark in the shape of a whole region. */
+  /** Adds a mark that covers a region. */
   addAt(kind: MarkKind, place: SkinPlace | undefined): void {
     if (place) this.add(kind, regionShape(place, MARK_FORMS[kind]));
     else this.#say(this.session.words.marks.choosePlace);
   }
 
-  /** Deletes a mark by a button of it, and gives the focus to what is left. */
+  /** Deletes a mark from its button, and moves the focus to what is left. */
   delete(id: string): void {
     const { marks } = this;
     const next = marks[marks.findIndex((mark) => mark.id === id) + 1] ?? marks.at(-2);
@@ -189,7 +189,7 @@ export class SkinEditor {
     this.#say(this.session.words.marks.removed(first.kind, markRegions(first), ids.length));
   }
 
-  /** The keys of a mark on the figure that change it: arrows move it, Delete takes it away. */
+  /** Handles the keys that change a mark on the figure: arrows move it, Delete removes it. */
   key(mark: Mark, { key, shiftKey }: KeyboardEvent): boolean {
     const arrow = ARROWS[key];
     if (arrow) {

@@ -14,13 +14,13 @@ import { SKIN_REGIONS } from '../../../anatomy/index.js';
 import type { Messages } from '../../../locale/index.js';
 import type { NarrowCrop } from '../crops.js';
 
-/** What the marks on the figure look like just now. */
+/** How the marks on the figure are drawn. */
 export interface SkinView {
   readonly marks: readonly Mark[];
-  /** Whether the hand draws on the skin, so that marks can be reached. */
+  /** Whether the skin is being drawn on, which makes the marks buttons. */
   readonly on: boolean;
   readonly selected: string | undefined;
-  /** Marks under the eraser. */
+  /** Marks touched by the eraser. */
   readonly erasing: ReadonlySet<string>;
   readonly words: Messages;
 }
@@ -50,7 +50,7 @@ function isOfArm(mark: Mark): boolean {
   return region === 'fingers' || (region && region !== 'toes' && SKIN_REGIONS[region].of) === 'arm';
 }
 
-/** Where arms and legs are shown in turn, from this height of the figure on a mark of the trunk goes with the legs. */
+/** Where arms and legs are shown in turn, marks of the trunk below this height of the figure are shown with the legs. */
 const LEGS_FROM = 500;
 
 /** The narrow crop that shows a mark. */
@@ -69,14 +69,14 @@ export function markName(mark: Mark, { marks }: Messages): string {
   return marks.mark(mark.kind, markRegions(mark), mark.note);
 }
 
-/** The marks of a record on the figure. Only while the hand draws are they buttons; the list has them always. */
+/** The marks on the figure. They are buttons only while drawing; the list always has them. */
 export function skinLayer(
   view: SkinView,
   layout: Layout,
   keydown: (event: KeyboardEvent) => void,
 ): SVGTemplateResult {
   const { on, words } = view;
-  // The figure may be drawn twice at a time, in another size for paper.
+  // The figure may be in the document twice, in another size for print.
   const where = `${layout.view}-${layout.width}-${layout.height}`;
   return svg`<g class="skins" aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
     view.marks.filter((mark) => isShown(mark, layout)),

@@ -10,7 +10,7 @@ import { markName, skinIcon, type SkinView } from './layer.js';
 export interface PaletteView extends SkinView {
   readonly kind: MarkKind;
   readonly eraser: boolean;
-  /** What stands in the field of the note while it is typed in. */
+  /** Content of the note field while it is being edited. */
   readonly typed: string | undefined;
 }
 
@@ -18,7 +18,7 @@ function isArea(kind: MarkKind): boolean {
   return MARK_FORMS[kind] === 'area';
 }
 
-/** The kinds to draw with; for a selected mark, what it is and what can be changed about it. */
+/** The kinds to draw with, or the properties of the selected mark. */
 export function renderPalette(view: PaletteView, editor: SkinEditor): TemplateResult {
   const { words, eraser } = view;
   const { marks } = words;
@@ -118,7 +118,7 @@ function addByPlace({ marks }: Messages, editor: SkinEditor): TemplateResult {
   </div>`;
 }
 
-/** Every mark in words with what can be done to it, and a way to record one without drawing. */
+/** Every mark in words with its buttons, and a form to add one without drawing. */
 export function renderSkinList(view: SkinView, editable: boolean, editor: SkinEditor): TemplateResult {
   const { words, marks: all } = view;
   const { marks } = words;

@@ -4,7 +4,7 @@ import type { Press, Tool } from '../hand/press.js';
 import type { DrawingPoint, SiteFinder } from '../hand/site-finder.js';
 import type { SkinEditor } from './editor.js';
 
-/** A finger trembles more than a pen: up to here a press is a tap, in px. */
+/** How far a tap may move, in px; a finger is less steady than a pen. */
 const SLOP: Record<string, number> = { touch: 8 };
 const FINE_SLOP = 3;
 /** How far from a mark a tap may be, in px. */
@@ -13,7 +13,7 @@ const FINE_REACH = 12;
 /** How far an eraser reaches, in px. */
 const ERASER = 8;
 
-/** Draws marks on the skin: every stroke is recorded when it is lifted, and a cancelled one leaves nothing. */
+/** Draws marks on the skin: a stroke is recorded when it is lifted; a cancelled one leaves nothing. */
 export class SkinPen implements Tool {
   readonly draws = true;
   #ink = '';
@@ -34,11 +34,11 @@ export class SkinPen implements Tool {
   }
 
   hover(): void {
-    // A hovering pen shows nothing: what it would draw on is under its tip.
+    // Hovering has no preview here.
   }
 
   begin({ points, erase }: Press): void {
-    // So that keys are heard here while the hand draws; a press of a finger would not move the focus by itself.
+    // Keys are handled here while drawing; a touch would not move the focus by itself.
     this.finder.surface?.parentElement?.focus({ preventScroll: true });
     const [start] = points;
     this.#erasing = erase;
@@ -53,7 +53,7 @@ export class SkinPen implements Tool {
     if (this.#erasing) this.#eraseTo(point, from);
   }
 
-  /** Shown at once and past the renderer, which has better things to do than to redraw the figure at every move. */
+  /** Writes to the DOM directly, so that a move does not render the whole figure. */
   show({ points, erase }: Press): void {
     if (erase) return;
     const path = this.#inkPath;
@@ -133,7 +133,7 @@ export class SkinPen implements Tool {
   }
 }
 
-/** The mark that an event on the drawing is about. */
+/** The id of the mark that an event on the figure is about. */
 export function markOf(event: Event): string | undefined {
   return (event.target as Element).closest?.('[data-mark]')?.getAttribute('data-mark') ?? undefined;
 }

@@ -15,7 +15,7 @@ import { skinIcon, skinLayer } from './layer.js';
 import { type PaletteView, renderPalette, renderSkinList } from './panels.js';
 import { markOf, SkinPen } from './pen.js';
 
-/** What is shown of the marks on the skin, and the keys while one draws. */
+/** Renders marks, palette and list, and handles keys while drawing. */
 export class SkinTools implements ReactiveController {
   readonly editor: SkinEditor;
 
@@ -43,7 +43,7 @@ export class SkinTools implements ReactiveController {
     this.editor.takeFocus();
   }
 
-  /** The marks on the figure; a hover elsewhere leaves them alone. */
+  /** The marks on the figure, rendered again only when they change. */
   layer(layout: Layout): SVGTemplateResult {
     const view = this.#view;
     return svg`${guard([layout, ...this.#state(view)], () => skinLayer(view, layout, this.#markKeydown))}`;
@@ -53,7 +53,7 @@ export class SkinTools implements ReactiveController {
     return this.editor.on ? renderPalette(this.#view, this.editor) : nothing;
   }
 
-  /** What the kinds of mark in the record look like, for the legend of a picture. */
+  /** Legend entries of the kinds of mark in the record. */
   legend(): readonly LegendItem[] {
     const kinds = new Set(this.editor.marks.map(({ kind }) => kind));
     const { marks } = this.session.words;
@@ -92,7 +92,7 @@ export class SkinTools implements ReactiveController {
     event.stopPropagation();
   };
 
-  /** Keys on a mark of the drawing. */
+  /** Keys on a mark of the figure. */
   readonly #markKeydown = (event: KeyboardEvent): void => {
     const { editor } = this;
     const mark = editor.mark(markOf(event));

@@ -40,13 +40,13 @@ export interface TableView {
   readonly words: Messages;
 }
 
-/** What the cells of the table act through. */
+/** What the cells call to record. */
 export interface TableActs {
   readonly recorder: Recorder;
   readonly chooser: Chooser;
 }
 
-/** Values of a cell's list: a step by its index, a bruit by its word, a reason behind a dash. */
+/** Option values: a step is its index, a bruit its word, a reason has this prefix. */
 const REASON_PREFIX = '-';
 
 function reasons(chosen: string | undefined, words: Messages): TemplateResult {
@@ -194,7 +194,7 @@ function notes(places: readonly Place[], { examination, words }: TableView): str
     .join(' ');
 }
 
-/** Whether the two sides of a site were both stated and are not alike. */
+/** Whether both sides of a site are stated and differ. */
 function differs(site: SiteId, examination: Examination): boolean {
   const [right, left] = SIDES.map((side) => ({ site, side }));
   const grades = [right, left].map((place) => place && pulseAt(examination, place)?.grade);
@@ -221,7 +221,7 @@ function row(site: SiteId, view: TableView, acts: TableActs): TemplateResult {
   </tr>`;
 }
 
-/** The same record as a table, proximal to distal: everything can be read and changed here without the figure. */
+/** The record as a table, proximal to distal: everything can be read and changed without the figure. */
 export function renderTable(view: TableView, acts: TableActs): TemplateResult {
   const { words } = view;
   const parts = [
