@@ -1,6 +1,7 @@
 import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html, type TemplateResult } from 'lit';
 import 'pulse-map';
+import { LANGUAGES } from 'pulse-map/core';
 import 'pulse-map/locale/de';
 import { threatened } from './limb-records.js';
 import { earlier, oneBlock } from './records.js';
@@ -23,7 +24,7 @@ const meta: Meta<Args> = {
   component: 'pulse-map',
   args: { lang: 'en', dir: 'ltr', display: 'figure' },
   argTypes: {
-    lang: { control: 'inline-radio', options: ['en', 'de'] },
+    lang: { control: 'inline-radio', options: LANGUAGES.map(({ tag }) => tag) },
     dir: { control: 'inline-radio', options: ['ltr', 'rtl'] },
     display: { control: 'inline-radio', options: ['figure', 'table'] },
   },

@@ -1,23 +1,15 @@
 import { html, LitElement, type TemplateResult } from 'lit';
-
-/** Languages the examination speaks; the clinic's own pages are English. */
-const LANGUAGES = [
-  ['en', 'English'],
-  ['de', 'Deutsch'],
-] as const;
-type Tag = (typeof LANGUAGES)[number][0];
+import { LANGUAGES, type LanguageTag } from 'pulse-map/core';
+import { fetchWords, languageOf } from './languages.js';
 
 const KEPT = 'alder-row-clinic-language';
 /** Tells the page that another language was chosen. */
 export const LANGUAGE_CHANGE = 'clinic-language-change';
 
-const known = (tag: string | null): Tag => LANGUAGES.find(([one]) => one === tag)?.[0] ?? 'en';
-
-/** The language chosen for the examination, kept in this browser. */
-export function examinationLanguage(): Tag {
-  const tag = known(localStorage.getItem(KEPT));
-  // Words load on demand; elements re-render when they arrive.
-  if (tag === 'de') void import('pulse-map/locale/de');
+/** The language chosen for the examination, kept in this browser; the clinic's own pages are English. */
+export function examinationLanguage(): LanguageTag {
+  const tag = languageOf(localStorage.getItem(KEPT));
+  fetchWords(tag);
   return tag;
 }
 
@@ -33,7 +25,7 @@ export class LanguageChoice extends LitElement {
       >Examination in
       <select @change=${this.#handleChange}>
         ${LANGUAGES.map(
-          ([tag, name]) =>
+          ({ tag, name }) =>
             html`<option value=${tag} lang=${tag} ?selected=${tag === chosen}>${name}</option>`,
         )}
       </select>
@@ -41,7 +33,7 @@ export class LanguageChoice extends LitElement {
   }
 
   readonly #handleChange = (event: Event): void => {
-    localStorage.setItem(KEPT, known((event.target as HTMLSelectElement).value));
+    localStorage.setItem(KEPT, languageOf((event.target as HTMLSelectElement).value));
     dispatchEvent(new Event(LANGUAGE_CHANGE));
   };
 }

@@ -9,6 +9,7 @@ export {
   registerLanguage,
   type RegisteredLanguage,
 } from './languages.js';
+export { LANGUAGES, type LanguageEntry, type LanguageTag } from './list.js';
 export { en };
 
 /** The words of map and reading for a language tag: the very tag, else its base language, else English. */

@@ -7,8 +7,8 @@ import {
   type SkinName,
 } from '../../../src/anatomy/index.js';
 import { MARK_KINDS } from '../../../src/examination/index.js';
-import { de } from '../../../src/locale/de/index.js';
 import { en } from '../../../src/locale/index.js';
+import { ALL_SAMPLES } from '../../languages/index.js';
 
 const left = (region: SkinName['region'], more: Partial<SkinName> = {}): SkinName => ({
   region,
@@ -16,10 +16,11 @@ const left = (region: SkinName['region'], more: Partial<SkinName> = {}): SkinNam
   ...more,
 });
 
-describe.each([
-  ['English', en.marks],
-  ['German', de.marks],
-])('the words for marks on the skin in %s', (_, marks) => {
+const marksIn = await Promise.all(
+  ALL_SAMPLES.map(async ({ english, load }) => ({ english, marks: (await load()).marks })),
+);
+
+describe.each(marksIn)('the words for marks on the skin in $english', ({ marks }) => {
   it('call every kind and every region of every side differently', () => {
     const unique = (words: readonly string[]): void => {
       expect(new Set(words).size).toBe(words.length);

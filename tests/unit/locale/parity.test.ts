@@ -1,137 +1,103 @@
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { en, type Language } from '../../../src/locale/index.js';
-import { enParts } from '../../../src/locale/parts.js';
-import { de } from '../../../src/locale/de/register.js';
-import { SAMPLES } from '../../tools/word-samples.js';
+import type { Language } from '../../../src/locale/index.js';
+import { LANGUAGES } from '../../../src/locale/list.js';
+import { ALL_SAMPLES, LANGUAGE_SAMPLES, TRANSLATIONS } from '../../languages/index.js';
+import { languageFaults, languageTexts, shareInCommon } from '../../tools/language-check.js';
 
-const english: Language = { ...en, ...enParts };
-type Fn = (...args: unknown[]) => unknown;
-type Words = Readonly<Record<string, unknown>>;
+const folder = fileURLToPath(new URL('../../../src/locale', import.meta.url));
+const english = await LANGUAGE_SAMPLES.en.load();
 
-/** One entry: where it stands, what English holds there, another language, and the samples of its arguments. */
-interface Entry {
-  readonly path: string;
-  readonly meant: unknown;
-  readonly said: unknown;
-  readonly samples: readonly unknown[][] | undefined;
+/** The listed languages but one, by name. */
+async function others(but: string): Promise<[string, Language][]> {
+  const rest = ALL_SAMPLES.filter(({ tag }) => tag !== but);
+  return Promise.all(rest.map(async (one): Promise<[string, Language]> => [one.english, await one.load()]));
 }
 
-const isObject = (value: unknown): value is Words => typeof value === 'object' && value !== null;
-
-/** Walks both languages and the samples side by side, key by key of either. */
-function entries(meant: Words, said: Words, samples: Words | undefined, path = ''): Entry[] {
-  return [...new Set([...Object.keys(meant), ...Object.keys(said)])].flatMap((key): Entry[] => {
-    const at = path ? `${path} › ${key}` : key;
-    const [theirs, ours, sample] = [meant[key], said[key], samples?.[key]];
-    return isObject(theirs) && isObject(ours)
-      ? entries(theirs, ours, sample as Words | undefined, at)
-      : [{ path: at, meant: theirs, said: ours, samples: sample as Entry['samples'] }];
-  });
-}
-
-/** Everything a call says, as texts in order; an id only names a thing. */
-function texts(result: unknown): string[] {
-  if (typeof result === 'string') return [result];
-  if (!isObject(result)) return [String(result)];
-  return Object.entries(result).flatMap(([key, value]) => (key === 'id' ? [] : texts(value)));
-}
-
-/** What a language says at an entry beside what English says: the constant, or the results for every sample. */
-function pairs({ path, meant, said, samples }: Entry): [said: string, meant: string][] {
-  if (typeof meant !== 'function') return [[String(said), String(meant)]];
-  return (samples ?? []).flatMap((args): [string, string][] => {
-    const [ours, theirs] = [texts((said as Fn)(...args)), texts((meant as Fn)(...args))];
-    expect(ours.length, `${path}: as many things as in English for ${JSON.stringify(args)}`).toBe(
-      theirs.length,
-    );
-    return ours.map((text, i) => [text, theirs[i] as string]);
-  });
-}
-
-/** The words of a text; what the samples put in is "xyz", and what stands in quotation marks is quoted. */
-function wordsOf(text: string): string[] {
-  return text.replace(/„[^“]*“/g, '').match(/\p{L}+/gu) ?? [];
-}
-
-/** English words that are no German ones in any spelling. */
-const ENGLISH = new Set(
-  `the of and or to with without not no is are by at on for from after before above below between beyond than this that
-  left right side both pulses felt heard block blocked narrowing narrowed open artery arteries site sites leg foot ankle
-  toe toes thigh calf knee skin pain wound ulcer pressure limit hour hours minutes day days seconds femoral popliteal tibial
-  radial ulnar brachial carotid subclavian axillary iliac renal palmar aortic absent reduced bounding systolic continuous
-  nothing examined recorded found expected clear limb limbs stage blood flow vein veins`.split(/\s+/),
-);
-/** Words spelt alike in both languages: what consists of nothing else may be said alike. */
-const ALIKE = new Set(
-  `xyz normal doppler arm arms hand finger warm symptom start diabetes bypass stent amputation compression stents
-  r l s h m cm min mmhg kpa x esc parc tasc ii iwgdf acc aha global vascular guidelines rutherford fontaine wifi iib iia iii iv i
-  dorsalis dors pedis aorta truncus brachiocephalicus t e b a d ax br ca sc ra ul ao re il fe po dp`.split(
-    /\s+/,
-  ),
-);
-/** Texts with English in them by right: names of fields of the record, and titles of works. */
-const QUOTES_ENGLISH = ['examination › fault', 'bedside › limitOption'];
-
-const all = entries(english as unknown as Words, de as unknown as Words, SAMPLES as unknown as Words);
-
-const AREAS = Object.keys(english);
-
-/** Everything an area says, entry by entry. */
-function told(area: string): { entry: Entry; said: string; meant: string }[] {
-  return all
-    .filter(({ path }) => path.startsWith(`${area} › `))
-    .flatMap((entry) => pairs(entry).map(([said, meant]) => ({ entry, said, meant })));
-}
-
-describe('German', () => {
-  it('has every entry of English, of the same kind, and no other', () => {
-    for (const { path, meant, said } of all) expect(typeof said, path).toBe(typeof meant);
+describe('the languages', () => {
+  it('are the folders of src/locale, each with samples of its own', () => {
+    const folders = readdirSync(folder, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => name);
+    expect(folders.sort()).toEqual(LANGUAGES.map(({ tag }) => tag).sort());
+    for (const [tag, samples] of Object.entries(LANGUAGE_SAMPLES)) expect(samples.tag).toBe(tag);
   });
 
-  it('is called with samples at every entry that is a function', () => {
-    for (const { path, meant, samples } of all) {
-      if (typeof meant === 'function') expect(samples?.length ?? 0, path).toBeGreaterThan(0);
-    }
+  it.each(LANGUAGES)('$tag: numbers are written and nouns counted as the list says', async (entry) => {
+    const { whole } = await LANGUAGE_SAMPLES[entry.tag].load();
+    expect(whole.number(2.5)).toBe(`2${entry.decimal}5`);
+    expect(whole.number(2.5, 2)).toBe(`2${entry.decimal}50`);
+    expect(whole.point).toBe(entry.decimal);
+    const forms = new Intl.PluralRules(entry.tag).resolvedOptions().pluralCategories;
+    expect([...forms].sort()).toEqual([...entry.plurals].sort());
+  });
+});
+
+describe.each(ALL_SAMPLES)('$english', (samples) => {
+  it('writes a date in full', async () => {
+    const { map } = await samples.load();
+    expect(map.when('2026-05-01T10:30Z')).toBe(samples.date);
   });
 
-  it.each(AREAS)(
-    'says everything of %s in words of its own, with nothing left out or left English',
-    (area) => {
-      for (const { entry, said, meant } of told(area)) {
-        const where = `${entry.path}: "${said}" for "${meant}"`;
-        expect(said.trim() === '', where).toBe(meant.trim() === '');
-        expect(said, where).not.toMatch(/undefined|NaN|null|\[object|Infinity| {2}|\s[,.;]/);
-        if (QUOTES_ENGLISH.includes(entry.path)) continue;
-        const words = wordsOf(said).map((word) => word.toLowerCase());
-        if (said === meant)
-          expect(
-            words.filter((word) => !ALIKE.has(word)),
-            where,
-          ).toEqual([]);
-        expect(
-          words.filter((word) => ENGLISH.has(word)),
-          where,
-        ).toEqual([]);
-      }
-    },
-  );
-
-  it.each(AREAS)('writes the numbers of %s with a comma', (area) => {
-    for (const { entry, said } of told(area)) {
-      if (!QUOTES_ENGLISH.includes(entry.path)) expect(said, entry.path).not.toMatch(/\d\.\d|\d%/);
-    }
-  });
-
-  it('writes a date in full', () => {
-    expect(de.map.when('2026-05-01T10:30Z')).toBe('1. Mai 2026');
-  });
-
-  it('tells what is wrong with a record, what was found and what was expected', () => {
+  it('tells what is wrong with a record, what was found and what was expected', async () => {
+    const { examination } = await samples.load();
     const fault = { code: 'conflict', path: ['pulses', 'femoral', 'left'], found: '"cast"' } as const;
-    expect(de.examination.fault({ ...fault, expected: { code: 'grade-or-reason' } })).toBe(
-      'pulses › femoral › left: gefunden "cast"; erwartet ein Grad oder ein Grund, nicht beides.',
+    expect(examination.fault({ ...fault, expected: { code: 'grade-or-reason' } })).toBe(
+      samples.faults.conflict,
     );
     const bound = { code: 'at-least', value: 1, of: 'characters' } as const;
-    expect(de.examination.fault({ ...fault, expected: bound })).toContain('mindestens 1 Zeichen');
+    expect(examination.fault({ ...fault, expected: bound })).toContain(samples.faults.atLeastOne);
+  });
+
+  it('is called with samples at every entry that is a function', async () => {
+    expect(languageTexts(english, await samples.load()).faults).toEqual([]);
+  });
+});
+
+describe.each(TRANSLATIONS)('$english beside English', (samples) => {
+  it('says every entry, and no other, in words and numbers of its own', async () => {
+    const language = await samples.load();
+    expect(languageFaults(english, language, samples, await others(samples.tag))).toEqual([]);
+  });
+
+  it('says more than a word here and there', async () => {
+    const { told } = languageTexts(english, await samples.load());
+    expect(told.length).toBeGreaterThan(2000);
+  });
+});
+
+describe('a language that is not one', () => {
+  const german = LANGUAGE_SAMPLES.de;
+
+  it('is refused when it is a copy of another, under a tag of its own', async () => {
+    const copy = await german.load();
+    const listed = await others('fr');
+    // The copy passes for a translation of English: only the comparison with German shows what it is.
+    const faults = languageFaults(english, copy, german, listed);
+    expect(faults).toEqual(['100% of its texts stand in German letter for letter']);
+  });
+
+  it('is refused when it is a copy with some words changed', async () => {
+    const copy = await german.load();
+    const changed: Language = { ...copy, rule: { ...copy.rule, heading: 'Règle au lit du malade' } };
+    expect(languageFaults(english, changed, german, await others('fr')).join()).toMatch(/in German/);
+  });
+
+  it('is refused when it lacks words, or leaves them in English', async () => {
+    const { heading: _, ...rule } = (await german.load()).rule;
+    const lacking = { ...(await german.load()), rule } as unknown as Language;
+    expect(languageFaults(english, lacking, german, [])).toEqual([
+      'rule › heading: found undefined, expected string',
+    ]);
+    const half: Language = { ...(await german.load()), pressures: english.pressures };
+    expect(languageFaults(english, half, german, []).length).toBeGreaterThan(100);
+  });
+
+  it('is told from its neighbours by nearly all it says', async () => {
+    const texts = await Promise.all(ALL_SAMPLES.map(async (one) => languageTexts(english, await one.load())));
+    for (const one of texts) {
+      for (const other of texts) if (one !== other) expect(shareInCommon(one, other)).toBeLessThan(0.05);
+    }
   });
 });

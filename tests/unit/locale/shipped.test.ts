@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
+import { TRANSLATIONS } from '../../languages/index.js';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
@@ -38,9 +39,10 @@ describe('what a page carries of the words', () => {
     expect(words.filter((path) => /locale\/[a-z-]+\//.test(path) && !path.includes('/en/'))).toEqual([]);
   });
 
-  it('is German alone in the entry of German', async () => {
-    const words = await wordsIn('src/locale/de/register.ts');
-    expect(words).toContain('src/locale/de/pressures.ts');
-    expect(words.filter((path) => path.includes('/en/'))).toEqual([]);
+  it.each(TRANSLATIONS)('is $english alone in the entry of $english', async ({ tag }) => {
+    const words = await wordsIn(`src/locale/${tag}/register.ts`);
+    expect(words).toContain(`src/locale/${tag}/pressures.ts`);
+    const folders = words.filter((path) => path.split('/').length > 3);
+    expect(folders.filter((path) => !path.startsWith(`src/locale/${tag}/`))).toEqual([]);
   });
 });
