@@ -10,103 +10,132 @@ interface Tables extends DBSchema {
 
 const VERSION = 1;
 
+async function connect(name: string): Promise<IDBPDatabase<Tables>> {
+  const database = await openDB<Tables>(name, VERSION, {
+    async upgrade(made, _from, _to, transaction) {
+      made.createObjectStore('patients', { keyPath: 'id' });
+      made.createObjectStore('visits', { keyPath: 'id' }).createIndex('patient', 'patientId');
+      made.createObjectStore('drafts', { keyPath: 'key' });
+      await Promise.all([
+        ...PATIENTS.map((patient) => transaction.objectStore('patients').put(patient)),
+        ...VISITS.map((visit) => transaction.objectStore('visits').put(visit)),
+      ]);
+    },
+    // A later version of this page in another tab may go ahead; this one then says that the database is gone.
+    blocking: () => database.close(),
+  });
+  return database;
+}
+
 /** Everything the clinic keeps, in the browser's own database. Nothing leaves this machine. */
 export class ClinicStore {
-  readonly #database: IDBPDatabase<Tables>;
+  #database: IDBPDatabase<Tables>;
 
-  private constructor(database: IDBPDatabase<Tables>) {
+  private constructor(
+    readonly name: string,
+    database: IDBPDatabase<Tables>,
+  ) {
     this.#database = database;
   }
 
   /** Opens the database, or makes it with the invented patients in it. */
   static async open(name: string): Promise<ClinicStore> {
-    const database = await openDB<Tables>(name, VERSION, {
-      async upgrade(made, _from, _to, transaction) {
-        made.createObjectStore('patients', { keyPath: 'id' });
-        made.createObjectStore('visits', { keyPath: 'id' }).createIndex('patient', 'patientId');
-        made.createObjectStore('drafts', { keyPath: 'key' });
-        await Promise.all([
-          ...PATIENTS.map((patient) => transaction.objectStore('patients').put(patient)),
-          ...VISITS.map((visit) => transaction.objectStore('visits').put(visit)),
-        ]);
-      },
-      // A later version of this page in another tab may go ahead; this one then says that the database is gone.
-      blocking: () => database.close(),
-    });
-    return new ClinicStore(database);
+    return new ClinicStore(name, await connect(name));
+  }
+
+  /**
+   * Reads or writes. The browser may close a connection (a full disk, another tab); one that is closed stays so, so that the next
+   * act needs a new one.
+   */
+  async #use<T>(act: (database: IDBPDatabase<Tables>) => Promise<T>): Promise<T> {
+    try {
+      return await act(this.#database);
+    } catch (error) {
+      if (!(error instanceof DOMException && error.name === 'InvalidStateError')) throw error;
+      this.#database = await connect(this.name);
+      return act(this.#database);
+    }
   }
 
   patients(): Promise<Patient[]> {
-    return this.#database.getAll('patients');
+    return this.#use((database) => database.getAll('patients'));
   }
 
   patient(id: string): Promise<Patient | undefined> {
-    return this.#database.get('patients', id);
+    return this.#use((database) => database.get('patients', id));
   }
 
   /** A patient's visits, the latest first. */
   async visits(patientId: string): Promise<Visit[]> {
-    const visits = await this.#database.getAllFromIndex('visits', 'patient', patientId);
+    const visits = await this.#use((database) => database.getAllFromIndex('visits', 'patient', patientId));
     const when = ({ fields, savedAt }: Visit) => `${fields['date'] ?? ''} ${savedAt}`;
     return visits.sort((a, b) => when(b).localeCompare(when(a)));
   }
 
   visit(id: string): Promise<Visit | undefined> {
-    return this.#database.get('visits', id);
+    return this.#use((database) => database.get('visits', id));
   }
 
   /** Saves a visit and deletes its draft in one transaction. */
   async saveVisit(visit: Visit, draft: string): Promise<void> {
-    const transaction = this.#database.transaction(['visits', 'drafts'], 'readwrite');
-    await Promise.all([
-      transaction.objectStore('visits').put(visit),
-      transaction.objectStore('drafts').delete(draft),
-      transaction.done,
-    ]);
+    await this.#use(async (database) => {
+      const transaction = database.transaction(['visits', 'drafts'], 'readwrite');
+      await Promise.all([
+        transaction.objectStore('visits').put(visit),
+        transaction.objectStore('drafts').delete(draft),
+        transaction.done,
+      ]);
+    });
   }
 
   /** Deletes a visit and any draft of its amendment. */
   async deleteVisit(id: string, draft: string): Promise<void> {
-    const transaction = this.#database.transaction(['visits', 'drafts'], 'readwrite');
-    await Promise.all([
-      transaction.objectStore('visits').delete(id),
-      transaction.objectStore('drafts').delete(draft),
-      transaction.done,
-    ]);
+    await this.#use(async (database) => {
+      const transaction = database.transaction(['visits', 'drafts'], 'readwrite');
+      await Promise.all([
+        transaction.objectStore('visits').delete(id),
+        transaction.objectStore('drafts').delete(draft),
+        transaction.done,
+      ]);
+    });
   }
 
   draft(key: string): Promise<Draft | undefined> {
-    return this.#database.get('drafts', key);
+    return this.#use((database) => database.get('drafts', key));
   }
 
   async saveDraft(draft: Draft): Promise<void> {
-    const transaction = this.#database.transaction('drafts', 'readwrite', { durability: 'relaxed' });
-    const put = transaction.store.put(draft);
-    // Committed explicitly, so that the last write survives when the page unloads.
-    transaction.commit();
-    await Promise.all([put, transaction.done]);
+    await this.#use(async (database) => {
+      const transaction = database.transaction('drafts', 'readwrite', { durability: 'relaxed' });
+      const put = transaction.store.put(draft);
+      // Committed explicitly, so that the last write survives when the page unloads.
+      transaction.commit();
+      await Promise.all([put, transaction.done]);
+    });
   }
 
   async deleteDraft(key: string): Promise<void> {
-    await this.#database.delete('drafts', key);
+    await this.#use((database) => database.delete('drafts', key));
   }
 
   /** Resets the database to the invented patients and their visits. */
   async startAgain(): Promise<void> {
-    const transaction = this.#database.transaction(['patients', 'visits', 'drafts'], 'readwrite');
-    const [patients, visits, drafts] = [
-      transaction.objectStore('patients'),
-      transaction.objectStore('visits'),
-      transaction.objectStore('drafts'),
-    ];
-    await Promise.all([
-      patients.clear(),
-      visits.clear(),
-      drafts.clear(),
-      ...PATIENTS.map((patient) => patients.put(patient)),
-      ...VISITS.map((visit) => visits.put(visit)),
-      transaction.done,
-    ]);
+    await this.#use(async (database) => {
+      const transaction = database.transaction(['patients', 'visits', 'drafts'], 'readwrite');
+      const [patients, visits, drafts] = [
+        transaction.objectStore('patients'),
+        transaction.objectStore('visits'),
+        transaction.objectStore('drafts'),
+      ];
+      await Promise.all([
+        patients.clear(),
+        visits.clear(),
+        drafts.clear(),
+        ...PATIENTS.map((patient) => patients.put(patient)),
+        ...VISITS.map((visit) => visits.put(visit)),
+        transaction.done,
+      ]);
+    });
   }
 
   close(): void {

@@ -1,0 +1,134 @@
+// What the clinic must not lose: a stored record that this version cannot read, and what is being typed.
+import { expect, waitUntil } from '@open-wc/testing';
+import { ClinicStore } from '../../../demo/clinic/database.js';
+import '../../../demo/main.js';
+import { click, setViewport, type } from '../../tools/real-input.js';
+import { choose, openSite, settled } from '../tools/map.js';
+import { readableText } from '../tools/perceive.js';
+
+let app: HTMLElementTagNameMap['clinic-app'];
+let store: ClinicStore;
+let made = 0;
+let database: string;
+
+const LATER = ' {"format":"pulse-map/2","scale":"0-3","pulses":{"femoral":{"left":{"grade":"absent"}}}} ';
+const map = () => app.querySelector('pulse-map') as HTMLElementTagNameMap['pulse-map'];
+const whole = () => app.querySelector('limb-examination') as HTMLElementTagNameMap['limb-examination'];
+const heading = () => app.querySelector('main h1')?.textContent?.trim() ?? '';
+const button = (name: string) =>
+  [...app.querySelectorAll('button')].find((one) => one.textContent?.trim() === name) as HTMLButtonElement;
+
+async function open(hash: string): Promise<void> {
+  app?.remove();
+  if (location.hash !== hash) {
+    const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
+    location.hash = hash;
+    await moved;
+  }
+  app = document.createElement('clinic-app');
+  app.database = database;
+  document.body.append(app);
+}
+
+/** A visit with the record of a later version, and the page on which it is amended. */
+async function amend(extent = 'pulses'): Promise<{ id: string; key: string }> {
+  const [patient] = await store.patients();
+  const patientId = patient?.id ?? '';
+  const id = `later-${made}`;
+  const fields = { date: '2026-03-05', examiner: 'A', reason: 'Other', pulses: LATER, extent };
+  await store.saveVisit({ id, patientId, fields, savedAt: '2026-03-05T10:00Z' }, '');
+  await open(`#/patients/${patientId}/visits/${id}/edit`);
+  await waitUntil(() => heading().startsWith('Amend'), 'the form');
+  await (map() ?? whole()).updateComplete;
+  return { id, key: `visit ${id}` };
+}
+
+beforeEach(async () => {
+  await setViewport({ width: 1280, height: 900 });
+  database = `keeping test ${++made}`;
+  store = await ClinicStore.open(database);
+});
+
+afterEach(() => {
+  app.remove();
+  store.close();
+  indexedDB.deleteDatabase(database);
+});
+
+describe('a stored record that this version cannot read', () => {
+  for (const extent of ['pulses', 'whole']) {
+    it(`outlives Amend, typing elsewhere, the draft, a reload and Save: ${extent}`, async () => {
+      const { id, key } = await amend(extent);
+      const control = () => (extent === 'whole' ? whole() : map());
+      expect(readableText(control())).to.include('It stays exactly as it is.');
+      await click(app.querySelector('#field-plan') as HTMLElement);
+      await type('Duplex');
+      await waitUntil(async () => (await store.draft(key))?.fields['plan'] === 'Duplex', 'the draft');
+      expect((await store.draft(key))?.fields['pulses']).to.equal(LATER);
+      await open(location.hash);
+      await waitUntil(() => app.querySelector('.notice'), 'the draft is offered');
+      await control().updateComplete;
+      expect(control().value).to.equal(LATER);
+      await click(button('Save changes'));
+      await waitUntil(() => heading() && !heading().startsWith('Amend'), 'the visit is saved');
+      const saved = await store.visit(id);
+      expect([saved?.fields['pulses'], saved?.fields['plan']]).to.deep.equal([LATER, 'Duplex']);
+    });
+  }
+
+  it('outlives the change between map and whole examination', async () => {
+    const { id } = await amend();
+    const [, other] = app.querySelectorAll<HTMLInputElement>('input[name=extent]');
+    await click(other as HTMLElement);
+    await waitUntil(() => whole(), 'the whole examination');
+    expect(whole().value).to.equal(LATER);
+    await click(button('Save changes'));
+    await waitUntil(() => heading() && !heading().startsWith('Amend'), 'the visit is saved');
+    expect((await store.visit(id))?.fields['pulses']).to.equal(LATER);
+  });
+});
+
+describe('what is being typed', () => {
+  it('in the chooser is in the draft at every key: a reload in the middle of it loses nothing', async () => {
+    const [patient] = await store.patients();
+    await open(`#/patients/${patient?.id}/visits/new`);
+    await waitUntil(() => map(), 'the form');
+    await settled(map());
+    await openSite(map(), 'left femoral');
+    await choose(map(), 'button', 'Add a note');
+    await type('Groin scar');
+    const key = `new ${patient?.id}`;
+    await waitUntil(async () => (await store.draft(key)) !== undefined, 'the draft');
+    await open(location.hash);
+    await waitUntil(() => app.querySelector('.notice'), 'the draft is offered');
+    await map().updateComplete;
+    expect(map().examination.pulses?.femoral?.left?.note).to.equal('Groin scar');
+  });
+});
+
+describe('a database connection that the browser has closed', () => {
+  it('is opened anew by the next act: what was entered can still be kept and saved', async () => {
+    const [patient] = await store.patients();
+    const patientId = patient?.id ?? '';
+    const draft = { key: 'new x', patientId, fields: { plan: 'Duplex' }, keptAt: '2026-03-05T10:00Z' };
+    const visit = { id: 'v', patientId, fields: {}, savedAt: '2026-03-05T10:00Z' };
+    const acts: readonly (() => Promise<unknown>)[] = [
+      () => store.saveDraft(draft),
+      () => store.draft('new x'),
+      () => store.saveVisit(visit, 'other'),
+      () => store.visit('v'),
+      () => store.visits(patientId),
+      () => store.patient(patientId),
+      () => store.deleteVisit('v', 'other'),
+      () => store.deleteDraft('new x'),
+      () => store.startAgain(),
+    ];
+    for (const act of acts) {
+      store.close();
+      await act();
+    }
+    expect(await store.draft('new x')).to.equal(undefined);
+    expect(await store.visit('v')).to.equal(undefined);
+    expect((await store.patients()).length).to.equal(3);
+  });
+});
