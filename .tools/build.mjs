@@ -4,7 +4,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { compactTemplates } from './compact-templates.mjs';
 
@@ -113,6 +113,12 @@ async function languages(known) {
   }
 }
 
+/** The JSON Schema of a simulated patient, for editors and other programs. */
+async function patientSchema() {
+  const { patientJsonSchema } = await import(pathToFileURL(inRoot('dist/flow.js')).href);
+  writeFileSync(inRoot('dist/patient.schema.json'), `${JSON.stringify(patientJsonSchema(), null, 2)}\n`);
+}
+
 if (process.argv[2] === 'manifest') {
   manifest();
 } else {
@@ -120,6 +126,7 @@ if (process.argv[2] === 'manifest') {
   run('typescript/bin/tsc', '-p', 'tsconfig.build.json');
   compact();
   manifest();
+  await patientSchema();
   if (existsSync(inRoot('dist/index.js'))) await languages(await bundle());
   else throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');
 }

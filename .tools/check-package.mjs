@@ -57,7 +57,7 @@ for (const path of modules) {
     faults.push(`${path}: two bindings are glued into one attribute: ${place}`);
 }
 
-for (const entry of ['core.js', 'fhir.js'].filter((name) => existsSync(join(dist, name)))) {
+for (const entry of ['core.js', 'fhir.js', 'flow.js'].filter((name) => existsSync(join(dist, name)))) {
   const { metafile } = await build({
     entryPoints: [join(dist, entry)],
     absWorkingDir: root,

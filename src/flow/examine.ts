@@ -1,11 +1,6 @@
 import { isListeningSite, LISTENING_PLACES, placeKey, SIDES, type Side } from '../anatomy/index.js';
-import {
-  type AgeBand,
-  emptyExamination,
-  type Examination,
-  type PulseFinding,
-  type ScaleId,
-} from '../examination/index.js';
+import type { AgeBand, Examination, PulseFinding, ScaleId } from '../examination/index.js';
+import { emptyExamination } from '../examination/types/record.js';
 import { type Findings, findingsOf, gradeOf, readSite } from './findings/index.js';
 import { readCuffs } from './findings/pressures.js';
 import { readSites } from './findings/pulses.js';

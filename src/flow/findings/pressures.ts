@@ -1,5 +1,6 @@
 import { SIDES, type Side } from '../../anatomy/index.js';
-import { HIGHEST_PRESSURE, type Pressure, type PressureSite } from '../../examination/index.js';
+import type { Pressure, PressureSite } from '../../examination/index.js';
+import { HIGHEST_PRESSURE } from '../../examination/types/pressures.js';
 import { extremes, pressureTrace } from '../pulse/traces.js';
 import type { Simulation } from '../simulate.js';
 import { climbOf } from '../setup.js';

@@ -1,5 +1,6 @@
 import { LISTENING_PLACES, PULSE_PLACES, type PulseSiteId } from '../../anatomy/index.js';
-import { type Examination, type Grade, HIGHEST_PRESSURE } from '../../examination/index.js';
+import type { Examination, Grade } from '../../examination/index.js';
+import { HIGHEST_PRESSURE } from '../../examination/types/pressures.js';
 import { between, type Chance, chanceOf, happens, pick, scatter } from './chance.js';
 
 /** How often each true pulse is reported as each. */

@@ -7,6 +7,7 @@ import { randomPatient } from '../../../src/flow/generate/random.js';
 import { examine } from '../../../src/flow/examine.js';
 import { networkJson } from '../../../src/flow/network-json.js';
 import { DEFAULT_PATIENT, patientOf } from '../../../src/flow/patient.js';
+import { parsePatient } from '../../../src/flow/read.js';
 import { patientJsonSchema, patientSchema } from '../../../src/flow/schema.js';
 import { simulate } from '../../../src/flow/simulate.js';
 import { figuresOf } from '../../patients/figures.js';
@@ -81,6 +82,20 @@ describe('a patient as JSON', () => {
     expect(bad({ piece: 'right popliteal', at: 'isthmus' })).toBe(false);
     expect(bad({ piece: 'left subclavian', at: 'beyond-vertebral' })).toBe(true);
     expect(bad({ piece: 'left subclavian', narrowing: 120 })).toBe(false);
+  });
+
+  it('is read with every fault told, never throwing', () => {
+    const read = parsePatient({ age: 70, lesions: [{ piece: 'right popliteal' }] });
+    expect(read).toMatchObject({
+      ok: true,
+      value: { age: 70, heartRate: 70, lesions: [{ narrowing: 100 }] },
+    });
+    const refused = parsePatient({ age: 'old', lesion: [] });
+    expect(refused.ok).toBe(false);
+    expect(refused.ok ? [] : refused.faults.map(({ path }) => path.join('.'))).toEqual(
+      expect.arrayContaining(['age', 'lesion']),
+    );
+    for (const odd of [null, 7, 'x', [], { lesions: 3 }]) expect(parsePatient(odd).ok).toBe(false);
   });
 
   it('is published as JSON Schema', () => {
