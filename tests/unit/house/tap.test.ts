@@ -1,4 +1,6 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 
 const MAP = new URL('../../../src/elements/pulse-map/', import.meta.url);
@@ -38,5 +40,42 @@ describe('the way of a tap from event to record', () => {
 
   it('ends in the history of the record', () => {
     expect(bodyOf('../common/record-store.ts', 'commit')).toContain('record(this.#history');
+  });
+});
+
+/** Members of an interface that are functions, as `Interface.member`. */
+function callbacksIn(file: string): string[] {
+  const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
+  return source.statements
+    .filter(ts.isInterfaceDeclaration)
+    .flatMap(({ name, members }) =>
+      members
+        .filter(
+          (member) =>
+            ts.isMethodSignature(member) ||
+            (ts.isPropertySignature(member) &&
+              member.type !== undefined &&
+              ts.isFunctionTypeNode(member.type)),
+        )
+        .map((member) => `${name.text}.${member.name?.getText(source) ?? ''}`),
+    );
+}
+
+/** Interfaces that classes implement, so that one can go from a call to the method. */
+const IMPLEMENTED = ['Tool', 'FigureSkin'];
+
+describe('the controllers of the map', () => {
+  it('share the session: besides live access to the record nothing is handed round as callbacks', () => {
+    const root = fileURLToPath(MAP);
+    const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((name) =>
+      name.endsWith('.ts'),
+    );
+    expect(files.length).toBeGreaterThan(20);
+    const found = files.flatMap((name) => callbacksIn(`${root}${name}`));
+    expect(found.filter((name) => !IMPLEMENTED.includes(name.split('.')[0] ?? ''))).toEqual([
+      'RecordAccess.store',
+      'RecordAccess.words',
+      'RecordAccess.editable',
+    ]);
   });
 });
