@@ -1,10 +1,11 @@
 import { state } from 'lit/decorators.js';
-import type { TemplateResult } from 'lit';
+import { html, type TemplateResult } from 'lit';
 import type * as z from 'zod/mini';
-import { type Fault, parseWith, patchAt, refused, show } from '../../examination/index.js';
+import { fieldAt, type Fault, parseWith, patchAt, refused, show } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { FormControl } from './form-control.js';
+import { memoizeLast } from './memoize-last.js';
 import {
   faultsIn,
   type Held,
@@ -59,6 +60,14 @@ export abstract class PartElement<T extends object> extends FormControl {
   set value(value: T | string | null | undefined) {
     this.#dirty = true;
     this.#take(value);
+  }
+
+  /**
+   * The value without the words that this version does not know, which are carried beside it. It can be shown and read; an edit
+   * of `value` keeps them.
+   */
+  get recorded(): T | undefined {
+    return this.#split(this.#held).recorded;
   }
 
   /** Whether the value could not be read: it is kept and submitted as it came, and nothing can be entered. */
@@ -134,7 +143,7 @@ export abstract class PartElement<T extends object> extends FormControl {
       this.requestUpdate();
       return true;
     }
-    if (!parseWith(this.schema, next ?? {}).ok) {
+    if (this.#touchesUnknown(next) || !parseWith(this.schema, next ?? {}).ok) {
       this.requestUpdate();
       return false;
     }
@@ -149,6 +158,37 @@ export abstract class PartElement<T extends object> extends FormControl {
     else next.delete(field);
     this.refusals = next;
     this.#sync();
+  }
+
+  /** Whether what stands at a path is recorded in a way this version does not know. It stays as it is. */
+  protected unknownAt(path: readonly string[]): boolean {
+    const { carried } = this.#split(this.#held);
+    return carried.some((one) => path.every((key, i) => one.path[i] === undefined || one.path[i] === key));
+  }
+
+  /** A control, or in its place that this version does not know what is recorded there. */
+  protected known<C>(path: readonly string[], label: string, control: () => C): C | TemplateResult {
+    if (!this.unknownAt(path)) return control();
+    return html`<span class="hint unknown"
+      ><span class="hidden-visually">${label}: </span>${this.mapWords.examination.unknownHere}</span
+    >`;
+  }
+
+  readonly #split = memoizeLast((held: Held<T | undefined>) => {
+    if (held.state !== 'readable' || !held.value) return { recorded: undefined, carried: [] };
+    const parsed = parseWith(this.schema, held.value);
+    return parsed.ok
+      ? { recorded: held.value && parsed.carried.length ? parsed.value : held.value, carried: parsed.carried }
+      : { recorded: held.value, carried: [] };
+  });
+
+  /** Whether an edit would change something this version does not know; a list is kept or changed as a whole. */
+  #touchesUnknown(next: T | undefined): boolean {
+    return this.#split(this.#held).carried.some(({ path }) => {
+      const list = path.findIndex((key) => typeof key === 'number');
+      const at = (list < 0 ? path : path.slice(0, list)) as readonly string[];
+      return JSON.stringify(fieldAt(next, at)) !== JSON.stringify(fieldAt(this.value, at));
+    });
   }
 
   #typing = false;

@@ -31,7 +31,8 @@ export abstract class RecordElement extends FormControl {
   @property() label = '';
   @state() protected labelText = '';
 
-  #store = new RecordStore(emptyExamination());
+  readonly #own = new RecordStore(emptyExamination());
+  #store = this.#own;
   #dirty = false;
   #anchored: HTMLElement | undefined;
   readonly #unread = new UnreadNotice(this, {
@@ -148,6 +149,11 @@ export abstract class RecordElement extends FormControl {
   /** What is shown in place of everything else while what was given is not read. */
   protected get unreadNotice(): TemplateResult | undefined {
     return this.#unread.template(this.#store.held, this.words.form);
+  }
+
+  /** Whether the record is this element's own, and not that of one around it. */
+  protected get ownsRecord(): boolean {
+    return this.#store === this.#own;
   }
 
   /** Called when another record was taken from code, so that nothing of the one before stays on the screen. */

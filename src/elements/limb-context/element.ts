@@ -177,13 +177,15 @@ export class LimbContext extends PartElement<Context> {
     return {
       label,
       cell: (side) =>
-        choices<V>({
-          label: this.#limb(label, kind, side),
-          options,
-          value: fieldAt(this.value, [field, side]) as V | undefined,
-          disabled: !this.editable,
-          pick: (picked) => this.edit([field, side], picked),
-        }),
+        this.known([field, side], this.#limb(label, kind, side), () =>
+          choices<V>({
+            label: this.#limb(label, kind, side),
+            options,
+            value: fieldAt(this.value, [field, side]) as V | undefined,
+            disabled: !this.editable,
+            pick: (picked) => this.edit([field, side], picked),
+          }),
+        ),
     };
   }
 

@@ -8,6 +8,7 @@ import {
   parseExaminationText,
   patchAt,
   setFields,
+  unknownFields,
 } from '../../examination/index.js';
 import type { PartId } from '../../locale/en/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
@@ -25,9 +26,10 @@ import { partStyles } from '../common/part-styles.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unknownNote } from '../common/unknown-note.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { partEvents } from './part-events.js';
-import { HistorySlice, PARTS, recordedIn } from './parts.js';
+import { HistorySlice, PARTS, recordedIn, withUnknown } from './parts.js';
 import { examinationStyles } from './styles.js';
 
 /** The parts check what they edit, so that what reads a record is there from the start. */
@@ -132,6 +134,7 @@ export class LimbExamination extends RecordElement {
         </span>
       </div>
       ${PARTS.map((part) => this.#part(part))}
+      ${this.ownsRecord ? unknownNote(examination, unknownFields, this.words) : nothing}
       <p class="hint keys">${words.whole.keys}</p>
     </div>`;
   }
@@ -177,7 +180,7 @@ export class LimbExamination extends RecordElement {
             .readOnly=${readOnly}
             ?disabled=${barred}
             .value=${this.#history.of(examination)}
-            ${this.#entered<LimbHistoryElement>(({ value: { onset, history, context } = {} }) => ({ onset, history, context }))}
+            ${this.#entered<LimbHistoryElement>(({ recorded: { onset, history, context } = {} }) => ({ onset, history, context }))}
           ></limb-history>
           <details
             class="fold"
@@ -189,8 +192,8 @@ export class LimbExamination extends RecordElement {
               .lang=${lang}
               .readOnly=${readOnly}
               ?disabled=${barred}
-              .value=${examination.context}
-              ${this.#entered<LimbContext>(({ value }) => ({ context: value }))}
+              .value=${withUnknown(examination.context, examination, 'context')}
+              ${this.#entered<LimbContext>(({ recorded }) => ({ context: recorded }))}
             ></limb-context>
           </details>`;
       case 'inspection':
@@ -199,8 +202,8 @@ export class LimbExamination extends RecordElement {
           .readOnly=${readOnly}
           ?disabled=${barred}
           .age=${examination.context?.ageBand}
-          .value=${examination.inspection}
-          ${this.#entered<LimbInspectionElement>(({ value }) => ({ inspection: value }))}
+          .value=${withUnknown(examination.inspection, examination, 'inspection')}
+          ${this.#entered<LimbInspectionElement>(({ recorded }) => ({ inspection: recorded }))}
         ></limb-inspection>`;
       case 'pulses':
         return html`<pulse-map
@@ -217,8 +220,8 @@ export class LimbExamination extends RecordElement {
           .lang=${lang}
           .readOnly=${readOnly}
           ?disabled=${barred}
-          .value=${examination.pressures}
-          ${this.#entered<LimbPressures>(({ value }) => ({ pressures: value }))}
+          .value=${withUnknown(examination.pressures, examination, 'pressures')}
+          ${this.#entered<LimbPressures>(({ recorded }) => ({ pressures: recorded }))}
         ></limb-pressures>`;
       case 'staging':
         return html`<limb-staging
@@ -226,8 +229,8 @@ export class LimbExamination extends RecordElement {
           .readOnly=${readOnly}
           ?disabled=${barred}
           .examination=${examination}
-          .value=${examination.staging}
-          ${this.#entered<LimbStaging>(({ value }) => ({ staging: value }))}
+          .value=${withUnknown(examination.staging, examination, 'staging')}
+          ${this.#entered<LimbStaging>(({ recorded }) => ({ staging: recorded }))}
         ></limb-staging>`;
       case 'summary':
         return this.#summary();
@@ -274,8 +277,8 @@ export class LimbExamination extends RecordElement {
       .readOnly=${this.readOnly}
       ?disabled=${this.barred}
       .keep=${this.name || this.localName}
-      .value=${this.examination.bedside?.[id]}
-      ${this.#entered<BedsideTest>(({ value }) => ({ bedside: patchAt(this.examination.bedside, [id], value) }))}
+      .value=${withUnknown<object>(this.examination.bedside?.[id], this.examination, 'bedside', id)}
+      ${this.#entered<BedsideTest>(({ recorded }) => ({ bedside: patchAt(this.examination.bedside, [id], recorded) }))}
     ></bedside-test>`;
   }
 

@@ -1,4 +1,10 @@
-import type { Bedside, BedsideTestId, Examination } from '../../examination/index.js';
+import {
+  type Bedside,
+  type BedsideTestId,
+  type Examination,
+  type Json,
+  putBack,
+} from '../../examination/index.js';
 import type { PartId } from '../../locale/en/whole.js';
 import type { HistoryPart } from '../limb-history/element.js';
 
@@ -59,11 +65,19 @@ function mapStages(staging: NonNullable<Examination['staging']>): unknown {
   );
 }
 
+const OF_HISTORY = ['onset', 'history', 'context'];
+
 /** The slice of a record that the history part edits, memoized by content. */
 export class HistorySlice {
   #last: HistoryPart | undefined;
 
-  of({ onset, history, context }: Examination): HistoryPart | undefined {
+  /** What the history's element takes. */
+  of(examination: Examination): HistoryPart | undefined {
+    const carried = examination.carried?.filter(({ path }) => OF_HISTORY.includes(String(path[0])));
+    return withUnknown(this.#slice(examination), { ...examination, carried: carried ?? [] });
+  }
+
+  #slice({ onset, history, context }: Examination): HistoryPart | undefined {
     const last = this.#last;
     if (last?.onset === onset && last?.history === history && last?.context === context) return last;
     const slice: HistoryPart = {
@@ -74,4 +88,19 @@ export class HistorySlice {
     this.#last = Object.keys(slice).length ? slice : undefined;
     return this.#last;
   }
+}
+
+/**
+ * A part of the record as the element that edits it takes it: what this version does not know stands at its place again.
+ * @param at the path of the part
+ */
+export function withUnknown<T extends object>(
+  part: T | undefined,
+  { carried = [] }: Examination,
+  ...at: readonly string[]
+): T | undefined {
+  const own = carried.filter(({ path }) => at.every((key, i) => path[i] === key));
+  if (!own.length) return part;
+  const inward = own.map(({ path, value }) => ({ path: path.slice(at.length), value }));
+  return putBack((part ?? {}) as unknown as Json, inward) as T | undefined;
 }

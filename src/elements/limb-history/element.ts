@@ -130,16 +130,19 @@ export class LimbHistoryElement extends PartElement<HistoryPart> {
     path: readonly string[],
     then?: (picked: V | undefined, part: HistoryPart | undefined) => HistoryPart | undefined,
   ): TemplateResult {
-    return choices<V>({
-      label: this.#label(what, kind, side),
-      options: optionsOf(words),
-      value: fieldAt(this.value, path) as V | undefined,
-      disabled: !this.editable,
-      pick: (picked) => {
-        const next = patchAt(this.value, path, picked);
-        this.replace(then ? then(picked, next) : next);
-      },
-    });
+    const label = this.#label(what, kind, side);
+    return this.known(path, label, () =>
+      choices<V>({
+        label,
+        options: optionsOf(words),
+        value: fieldAt(this.value, path) as V | undefined,
+        disabled: !this.editable,
+        pick: (picked) => {
+          const next = patchAt(this.value, path, picked);
+          this.replace(then ? then(picked, next) : next);
+        },
+      }),
+    );
   }
 
   #number(

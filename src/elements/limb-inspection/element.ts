@@ -136,9 +136,19 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     const value = fieldAt(this.value, [kind, side, field]) as string | undefined;
     const disabled = !this.editable;
     const set = (picked: string | undefined): boolean => this.edit([kind, side, field], picked);
-    return options.length > MOST_BUTTONS
-      ? selectField({ label, quiet: true, empty: this.words.whole.notStated, options, value, disabled, set })
-      : choices({ label, options, value, disabled, pick: set });
+    return this.known([kind, side, field], label, () =>
+      options.length > MOST_BUTTONS
+        ? selectField({
+            label,
+            quiet: true,
+            empty: this.words.whole.notStated,
+            options,
+            value,
+            disabled,
+            set,
+          })
+        : choices({ label, options, value, disabled, pick: set }),
+    );
   }
 
   #numberRow(
@@ -275,14 +285,16 @@ export class LimbInspectionElement extends PartElement<Inspection> {
       label,
       cell: (side) =>
         where(this.#found(kind, side))
-          ? toggles({
-              label: this.#label(label, kind, side),
-              options: optionsOf(words),
-              value: this.#found(kind, side)[field],
-              none: this.words.inspection.noInfection,
-              disabled: !this.editable,
-              pick: (picked) => this.edit([kind, side, field], picked),
-            })
+          ? this.known([kind, side, field], this.#label(label, kind, side), () =>
+              toggles({
+                label: this.#label(label, kind, side),
+                options: optionsOf(words),
+                value: this.#found(kind, side)[field],
+                none: this.words.inspection.noInfection,
+                disabled: !this.editable,
+                pick: (picked) => this.edit([kind, side, field], picked),
+              }),
+            )
           : nothing,
     };
   }

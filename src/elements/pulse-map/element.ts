@@ -14,6 +14,7 @@ import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { TrailingController } from '../common/trailing.js';
+import { unknownNote } from '../common/unknown-note.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import type { LimbFlags } from '../limb-flags/element.js';
 import type { OpenPlaceEvent } from '../pulse-reading/events.js';
@@ -249,6 +250,7 @@ export class PulseMap extends RecordElement {
           ${this.display === 'table' ? this.#table() : renderSurface(view, now, this.#hand, this.#keys)}
           ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
+          ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}
           ${this.#skin.list()}
           ${renderOnsetAndDelays(examination, this.editable, words, (fields) => this.#session.edit(setFields(examination, fields)))}
           ${renderLimbActs(this.editable, words, this.#recorder)}

@@ -5,7 +5,7 @@ import { skinStyles } from './skin/styles.js';
 import { sheetStyles } from './print/styles.js';
 import { tableStyles } from './table/styles.js';
 
-export { parseExaminationText } from '../../examination/index.js';
+export { parseExaminationText, unknownFields } from '../../examination/index.js';
 export { LimbFlags } from '../limb-flags/element.js';
 export * as limbs from '../pulse-reading/limbs.js';
 export { renderChooser } from './chooser/panel.js';
