@@ -1,11 +1,97 @@
-/** The core: anatomy, record, reading and words. No DOM; runs in Node. */
-export * from './anatomy/index.js';
-export * from './examination/index.js';
-export * from './pressures/index.js';
-export * from './bedside/index.js';
-export * from './triage/index.js';
-export * from './staging/index.js';
-export * from './localisation/index.js';
-export * from './statements/index.js';
-export * from './locale/index.js';
-export * from './locale/parts.js';
+/**
+ * What a page or a service calls: the record and its edits, the readings of it, and their words. No DOM; runs in Node. The tables and the
+ * parts that the readings are made of stand in `pulse-map/core/tables`.
+ */
+export {
+  type Laterality,
+  type Limb,
+  limbKey,
+  type LimbKey,
+  LIMBS,
+  LISTENING_PLACES,
+  type Place,
+  placeFromKey,
+  placeKey,
+  type PlaceKey,
+  PLACES,
+  PULSE_PLACES,
+  type Side,
+  type SiteId,
+} from './anatomy/index.js';
+export {
+  addMark,
+  type Bedside,
+  type BedsideTestId,
+  type Bruit,
+  bruitAt,
+  type BruitFinding,
+  type Carried,
+  changeMark,
+  clearLimb,
+  clearPlace,
+  type Context,
+  copyFromOtherSide,
+  EditError,
+  emptyExamination,
+  type Examination,
+  type Expectation,
+  type Fault,
+  fillFromOtherSide,
+  FORMAT,
+  formatExamination,
+  type Grade,
+  GRADES,
+  type Inspection,
+  isEmptyRecord,
+  isHeard,
+  isLocked,
+  isStated,
+  LONGEST_TEXT,
+  type Mark,
+  type MarkKind,
+  moveMark,
+  type NewMark,
+  parseExamination,
+  parseExaminationText,
+  type ParseOptions,
+  type Parsed,
+  type PatientHistory,
+  type Pressures,
+  pulseAt,
+  type PulseFinding,
+  type Reason,
+  REASONS,
+  type RecordPath,
+  removeMarks,
+  restNormal,
+  type ScaleId,
+  setBruit,
+  setFields,
+  setPulse,
+  skinMarks,
+  type Staging,
+  unknownFields,
+  unstatedPlaces,
+} from './examination/index.js';
+export { type PressureReading, readPressures } from './pressures/index.js';
+export { type BedsideReading, readBedside } from './bedside/index.js';
+export { type FlagSettings, type RedFlag, triage, type Triage } from './triage/index.js';
+export { type LegStages, stageArm, stageLeg } from './staging/index.js';
+export {
+  localise,
+  type NetworkReading,
+  readByRule,
+  readExamination,
+  type Reading,
+  type RuleReading,
+} from './localisation/index.js';
+export { limbLead, ruleLeads, type SummaryPartStatement, summaryStatements } from './statements/index.js';
+export {
+  LANGUAGES,
+  type LanguageTag,
+  type Messages,
+  messagesFor,
+  type PartMessages,
+  registerLanguage,
+} from './locale/index.js';
+export { partMessagesFor } from './locale/parts.js';

@@ -4,16 +4,14 @@ import {
   type Examination,
   type Grade,
   placeFromKey,
-  MARK_FORMS,
   type MarkKind,
   type PulseFinding,
-  regionShape,
   restNormal,
   setBruit,
   setFields,
   setPulse,
-  type SkinPlace,
 } from 'pulse-map/core';
+import { MARK_FORMS, regionShape, type SkinPlace } from 'pulse-map/core/tables';
 
 /*
  * Examinations to show, each made by the library's own edits. All are invented.

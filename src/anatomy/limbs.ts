@@ -11,14 +11,18 @@ import {
 /** The limbs a reading covers: each arm, each leg, and each side of the neck and head. */
 export const LIMB_KINDS = ['leg', 'arm', 'head'] as const;
 export type LimbKind = (typeof LIMB_KINDS)[number];
+/** One arm, one leg, or one side of neck and head, which are read as a limb. */
 export interface Limb {
   readonly side: Side;
   readonly kind: LimbKind;
 }
+/** A stable text key of a limb, `side kind`, such as `left leg`. */
 export type LimbKey = `${Side} ${LimbKind}`;
 
+/** Every limb that a reading is given for: legs, arms, heads, right before left. */
 export const LIMBS: readonly Limb[] = LIMB_KINDS.flatMap((kind) => SIDES.map((side) => ({ side, kind })));
 
+/** The key under which a reading holds a limb. */
 export function limbKey(limb: Limb): LimbKey {
   return `${limb.side} ${limb.kind}`;
 }

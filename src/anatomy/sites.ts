@@ -115,6 +115,7 @@ export interface Place<S extends SiteId = SiteId> {
 /** A stable text key of a place, `side site`, such as `left popliteal`. */
 export type PlaceKey = `${Laterality} ${SiteId}`;
 
+/** The key of a place; `placeFromKey` leads back. */
 export function placeKey(place: Place): PlaceKey {
   return `${place.side} ${place.site}`;
 }

@@ -105,7 +105,7 @@ export function moveMark(examination: Examination, id: string, dx: number, dy: n
   return changeMark(examination, id, { points: mark.points.map(([px, py]) => [px + x, py + y]) });
 }
 
-/** Takes marks away. */
+/** Takes marks away by their ids; ids that are not there change nothing. */
 export function removeMarks(examination: Examination, ...ids: readonly string[]): Examination {
   return withMarks(
     examination,

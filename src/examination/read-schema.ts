@@ -7,6 +7,7 @@ import { fieldAt } from './patch.js';
 import type { Carried, Json, RecordPath } from './types/json.js';
 import { entriesOut, pathBefore, without } from './unknown-words.js';
 
+/** How a reader takes what a later version recorded. */
 export interface ParseOptions {
   /** Refuses fields and words of later versions instead of carrying them. */
   readonly strict?: boolean;

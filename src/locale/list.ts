@@ -18,4 +18,5 @@ export const LANGUAGES = [
   { tag: 'de', name: 'Deutsch', decimal: ',', plurals: ['one', 'other'], regions: [] },
 ] as const satisfies readonly LanguageEntry[];
 
+/** The tag of a language that this library is written in. */
 export type LanguageTag = (typeof LANGUAGES)[number]['tag'];

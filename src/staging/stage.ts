@@ -38,7 +38,7 @@ export const DEFAULT_STAGING_SETTINGS: StagingSettings = {
   triage: {},
 };
 
-/** Every stage of one leg. */
+/** Every stage of one leg, derived from the record or set by the clinician. */
 export interface LegStages {
   readonly side: Side;
   readonly acute: AcuteStage;

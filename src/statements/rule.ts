@@ -171,7 +171,7 @@ export function lesionStatements(rule: LimbRule): LesionStatement[] {
   });
 }
 
-/** The answer for one limb. */
+/** What the bedside rule says first of one limb: a block, a narrowing, normal as far as felt, or nothing. */
 export function limbLead(rule: LimbRule): LeadStatement {
   const limb = limbKey(rule.limb);
   switch (rule.outcome) {

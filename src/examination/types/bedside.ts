@@ -139,6 +139,7 @@ export interface Bedside {
   readonly costoclavicular?: Sided<OutletResult>;
   readonly 'arm-stress'?: Sided<ArmStressResult>;
 }
+/** The name of a bedside test, as the record holds it. */
 export type BedsideTestId = keyof Bedside;
 export type BedsideResult<Id extends BedsideTestId> = NonNullable<NonNullable<Bedside[Id]>['right']>;
 /** What every result has. */

@@ -9,6 +9,7 @@ export const REASONS = [
   'declined',
   'other',
 ] as const;
+/** A word for why something could not be examined. */
 export type Reason = (typeof REASONS)[number];
 
 /** Longest free text kept in one field, in UTF-16 units. */

@@ -11,6 +11,7 @@ export const MARK_KINDS = [
   'scar',
   'amputation',
 ] as const;
+/** What a mark on the skin shows. */
 export type MarkKind = (typeof MARK_KINDS)[number];
 
 /** How each kind lies on the skin: over an area, along a line, or across the limb. */

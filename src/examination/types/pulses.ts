@@ -3,6 +3,7 @@ import { type Midline, type Reason, REASONS, type Sided } from './common.js';
 
 /** How strong a pulse is, weakest first. Words, since a bare number means different things on different scales. */
 export const GRADES = ['absent', 'reduced', 'normal', 'bounding'] as const;
+/** A word for how strong a pulse is; `absent` was felt for and not there. */
 export type Grade = (typeof GRADES)[number];
 
 /** What a hand-held Doppler lets one hear. */
@@ -11,6 +12,7 @@ export type DopplerSignal = (typeof DOPPLER_SIGNALS)[number];
 
 /** What is heard over an artery with the stethoscope. */
 export const BRUITS = ['none', 'systolic', 'continuous'] as const;
+/** A word for what is heard; `none` was listened for and not there. */
 export type Bruit = (typeof BRUITS)[number];
 
 /** What was found at one pulse site. Nothing recorded is "not examined", never "normal". */

@@ -20,6 +20,7 @@ export const FORMAT = `${FORMAT_NAME}/${FORMAT_MAJOR}.${FORMAT_MINOR}` satisfies
 
 /** How grades are entered and shown. Stored, since a number without its scale is ambiguous. */
 export const SCALE_IDS = ['0-3', '0-4', 'words'] as const;
+/** A scale on which grades are shown and entered. */
 export type ScaleId = (typeof SCALE_IDS)[number];
 
 export const ONSETS = ['acute', 'chronic', 'unknown'] as const;
