@@ -1,5 +1,6 @@
 import { flags as english, type FlagWords } from './en/flags.js';
-import { registeredFor } from './languages.js';
+import { regionOf, registeredFor } from './languages.js';
+import { inVoice, type Register } from './terms.js';
 
 export type { FlagWords };
 
@@ -7,6 +8,6 @@ export type { FlagWords };
  * The words of the red flags alone, for a language tag as {@link registeredFor} takes it, else in English: the map shows
  * flags and carries no other part.
  */
-export function flagWordsFor(tag: string): FlagWords {
-  return registeredFor(tag)?.flags ?? english;
+export function flagWordsFor(tag: string, register: Register = 'trade'): FlagWords {
+  return inVoice<FlagWords>(registeredFor(tag)?.flags ?? english, { register, region: regionOf(tag) });
 }

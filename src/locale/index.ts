@@ -1,5 +1,6 @@
 import { en } from './en/index.js';
-import { type Messages, registeredFor } from './languages.js';
+import { type Messages, regionOf, registeredFor } from './languages.js';
+import { inVoice, type Register } from './terms.js';
 
 export {
   type Language,
@@ -10,9 +11,14 @@ export {
   type RegisteredLanguage,
 } from './languages.js';
 export { LANGUAGES, type LanguageEntry, type LanguageTag } from './list.js';
+export { type Register, REGISTERS } from './terms.js';
 export { en };
 
-/** The words of map and reading for a language tag: the very tag, else its base language, else English. */
-export function messagesFor(tag: string): Messages {
-  return registeredFor(tag) ?? en;
+/**
+ * The words of map and reading for a language tag: the very tag, else its base language, else English.
+ * @param tag BCP 47; a region with words of its own, such as `en-US`, gets them
+ * @param register terms of the trade, or plain words where the language has them
+ */
+export function messagesFor(tag: string, register: Register = 'trade'): Messages {
+  return inVoice<Messages>(registeredFor(tag) ?? en, { register, region: regionOf(tag) });
 }

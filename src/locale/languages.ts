@@ -1,5 +1,6 @@
 import type { en } from './en/index.js';
 import type { enParts } from './en/parts.js';
+import { LANGUAGES } from './list.js';
 
 /** The words of map and reading. */
 export type Messages = typeof en;
@@ -52,4 +53,11 @@ export function onLanguage(listener: () => void): () => void {
   const { listeners } = registry();
   listeners.add(listener);
   return () => void listeners.delete(listener);
+}
+
+/** The region of a tag that has words of its own in its language, in lower case. */
+export function regionOf(tag: string): string | undefined {
+  const regions = LANGUAGES.flatMap(({ regions: all }): readonly string[] => all);
+  const lower = `${tag.toLowerCase()}-`;
+  return regions.map((region) => region.toLowerCase()).find((region) => lower.startsWith(`${region}-`));
 }

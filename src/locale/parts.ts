@@ -1,5 +1,6 @@
 import { enParts } from './en/parts.js';
-import { type PartMessages, registeredFor } from './languages.js';
+import { type PartMessages, regionOf, registeredFor, type RegisteredLanguage } from './languages.js';
+import { inVoice, type Register } from './terms.js';
 
 /*
  * The words of the examination around the pulses stand apart from those of the map, so that a page with the map alone does
@@ -9,8 +10,20 @@ import { type PartMessages, registeredFor } from './languages.js';
 export { enParts };
 export type { PartMessages };
 
-/** The words of those parts for a language tag: the very tag, else its base language; what it leaves out is English. */
-export function partMessagesFor(tag: string): PartMessages {
+const whole = new WeakMap<RegisteredLanguage, PartMessages>();
+
+/** A language with what it leaves out in English, the same object each time. */
+function completed(language: RegisteredLanguage): PartMessages {
+  const known = whole.get(language) ?? { ...enParts, ...language };
+  whole.set(language, known);
+  return known;
+}
+
+/**
+ * The words of those parts for a language tag: the very tag, else its base language; what it leaves out is English.
+ * @param register terms of the trade, or plain words where the language has them
+ */
+export function partMessagesFor(tag: string, register: Register = 'trade'): PartMessages {
   const found = registeredFor(tag);
-  return found ? { ...enParts, ...found } : enParts;
+  return inVoice<PartMessages>(found ? completed(found) : enParts, { register, region: regionOf(tag) });
 }

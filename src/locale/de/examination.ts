@@ -15,6 +15,7 @@ import type {
 } from '../../examination/index.js';
 import type { ExaminationWords } from '../en/examination.js';
 import { list } from './phrases.js';
+import { terms } from './terms.js';
 
 const grades: Record<Grade, string> = {
   absent: 'fehlend',
@@ -28,7 +29,9 @@ const INCREASED = 'stark';
 const reasons: Record<Reason, string> = {
   dressing: 'Verband',
   cast: 'Gips',
-  oedema: 'Ödem',
+  get oedema() {
+    return terms.oedema;
+  },
   pain: 'Schmerzen',
   amputated: 'amputiert',
   'line-in-place': 'liegender Zugang',

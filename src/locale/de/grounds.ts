@@ -3,9 +3,12 @@ import type { Ground, StagedLimb } from '../../triage/index.js';
 import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { decimal, list } from './phrases.js';
+import { terms } from './terms.js';
 
 const VALUES: Readonly<Record<string, string>> = {
-  claudication: 'Claudicatio',
+  get claudication() {
+    return terms.claudication;
+  },
   'rest-pain': 'Ruheschmerz',
   'tissue-loss': 'Gewebeverlust',
   none: 'keine',
@@ -161,7 +164,7 @@ const SAYS: Renderings<Ground> = {
   colour: ({ value }) => (value === 'fixed-mottled' ? word(value) : `Haut ${word(value)}`),
   temperature: ({ value }) => `Haut ${word(value)}`,
   muscle: ({ value }) => `Muskulatur ${word(value)}`,
-  oedema: ({ value }) => `Ödem: ${word(value)}`,
+  oedema: ({ value }) => `${terms.oedema}: ${word(value)}`,
   refill: ({ seconds, limit }) => `Rekapillarisierung ${decimal(seconds)} s (über ${decimal(limit)} s)`,
   ulcer: ({ depth, place, cause }) =>
     depth === 'none'

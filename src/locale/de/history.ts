@@ -2,11 +2,14 @@ import type { LimbHistory, RiskFactor, Rhythm, Severity, Symptom } from '../../e
 import type { HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
 import type { HistoryWords } from '../en/history.js';
 import { render, type Renderings } from '../render.js';
-import { capitalised, decimal } from './phrases.js';
+import { capitalised, decimal, sentence } from './phrases.js';
+import { terms } from './terms.js';
 
 const symptoms: Record<Symptom, string> = {
   none: 'keine Beschwerden',
-  claudication: 'Claudicatio',
+  get claudication() {
+    return terms.claudication;
+  },
   'rest-pain': 'Ruheschmerz',
   'tissue-loss': 'Gewebeverlust',
 };
@@ -61,7 +64,9 @@ export const history: HistoryWords = {
   symptoms,
   symptomOptions: {
     none: 'Keine',
-    claudication: 'Claudicatio',
+    get claudication() {
+      return sentence(terms.claudication);
+    },
     'rest-pain': 'Ruheschmerz',
     'tissue-loss': 'Gewebeverlust',
   },

@@ -13,7 +13,8 @@ import type { InspectionStatement } from '../../statements/index.js';
 import type { InspectionWords } from '../en/inspection.js';
 import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
-import { decimal } from './phrases.js';
+import { decimal, sentence } from './phrases.js';
+import { terms } from './terms.js';
 
 type Word<K extends keyof LegInspection> = NonNullable<LegInspection[K]> & string;
 
@@ -112,7 +113,7 @@ const statements: Renderings<InspectionStatement> = {
   hair: ({ value }) => `Behaarung ${hair[value]}`,
   nails: ({ value }) => `Nägel ${nails[value]}`,
   muscle: ({ value }) => `Muskulatur ${muscle[value]}`,
-  oedema: ({ value }) => `Ödem: ${oedema[value]}`,
+  oedema: ({ value }) => `${terms.oedema}: ${oedema[value]}`,
   ulcer: ({ depth, at }) => `Ulkus: ${ulcers[depth]}${at ? `, ${ulcerPlaces[at]}` : ''}`,
   gangrene: ({ gangrene: kind, extent }) =>
     `Gangrän: ${gangrene[kind]}${extent ? `, ${extents[extent]}` : ''}`,
@@ -153,7 +154,9 @@ export const inspection: InspectionWords = {
   nailOptions: nails,
   muscle: 'Muskulatur',
   muscleOptions: muscle,
-  oedema: 'Ödem',
+  get oedema() {
+    return sentence(terms.oedema);
+  },
   oedemaOptions: oedema,
   lymphNodes: 'Lymphknoten',
   lymphNodeOptions: lymphNodes,

@@ -15,6 +15,7 @@ import { threatNames } from '../citations.js';
 import type { PressureWords } from '../en/pressures.js';
 import { indexWords, pressureNumbers } from '../pressure-numbers.js';
 import { render, type Renderings } from '../render.js';
+import { together } from '../terms.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
 import { decimal, list, paragraph, sentence } from './phrases.js';
@@ -50,10 +51,10 @@ const bands: Record<Band, string> = {
 
 const units: Record<PressureUnit, string> = { mmHg: 'mmHg', kPa: 'kPa' };
 
-const noPressure: Record<NoPressure, string> = {
-  incompressible: 'nicht komprimierbar',
-  ...examination.reasons,
-};
+const noPressure: Record<NoPressure, string> = together(
+  { incompressible: 'nicht komprimierbar' },
+  examination.reasons,
+);
 
 const side = (s: Side): string => anatomy.sides[s];
 

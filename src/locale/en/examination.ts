@@ -14,6 +14,7 @@ import type {
   ValueType,
 } from '../../examination/index.js';
 import { list } from './phrases.js';
+import { terms } from './terms.js';
 
 const grades: Record<Grade, string> = {
   absent: 'absent',
@@ -25,7 +26,9 @@ const grades: Record<Grade, string> = {
 const reasons: Record<Reason, string> = {
   dressing: 'dressing',
   cast: 'cast',
-  oedema: 'oedema',
+  get oedema() {
+    return terms.oedema;
+  },
   pain: 'pain',
   amputated: 'amputated',
   'line-in-place': 'line in place',

@@ -3,9 +3,12 @@ import type { Ground, StagedLimb } from '../../triage/index.js';
 import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { decimal, list } from './phrases.js';
+import { terms } from './terms.js';
 
 const VALUES: Readonly<Record<string, string>> = {
-  claudication: 'claudication',
+  get claudication() {
+    return terms.claudication;
+  },
   'rest-pain': 'rest pain',
   'tissue-loss': 'tissue loss',
   none: 'none',
@@ -160,7 +163,7 @@ const SAYS: Renderings<Ground> = {
   colour: ({ value }) => (value === 'fixed-mottled' ? word(value) : `skin ${word(value)}`),
   temperature: ({ value }) => `skin ${word(value)}`,
   muscle: ({ value }) => `muscle ${word(value)}`,
-  oedema: ({ value }) => `${word(value)} oedema`,
+  oedema: ({ value }) => `${word(value)} ${terms.oedema}`,
   refill: ({ seconds, limit }) => `capillary refill ${decimal(seconds)} s (over ${decimal(limit)} s)`,
   ulcer: ({ depth, place, cause }) =>
     depth === 'none'

@@ -9,11 +9,14 @@ import type {
 } from '../../examination/index.js';
 import type { HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
 import { render, type Renderings } from '../render.js';
-import { capitalised, decimal } from './phrases.js';
+import { capitalised, decimal, sentence } from './phrases.js';
+import { terms } from './terms.js';
 
 const symptoms: Record<Symptom, string> = {
   none: 'no symptoms',
-  claudication: 'claudication',
+  get claudication() {
+    return terms.claudication;
+  },
   'rest-pain': 'rest pain',
   'tissue-loss': 'tissue loss',
 };
@@ -66,7 +69,9 @@ export const history = {
   symptoms,
   symptomOptions: {
     none: 'None',
-    claudication: 'Claudication',
+    get claudication() {
+      return sentence(terms.claudication);
+    },
     'rest-pain': 'Rest pain',
     'tissue-loss': 'Tissue loss',
   } satisfies Record<Symptom, string>,

@@ -12,7 +12,8 @@ import type {
 import type { InspectionStatement } from '../../statements/index.js';
 import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
-import { decimal } from './phrases.js';
+import { decimal, sentence } from './phrases.js';
+import { terms } from './terms.js';
 
 type Word<K extends keyof LegInspection> = NonNullable<LegInspection[K]> & string;
 
@@ -111,7 +112,7 @@ const statements: Renderings<InspectionStatement> = {
   hair: ({ value }) => `hair ${hair[value]}`,
   nails: ({ value }) => `nails ${nails[value]}`,
   muscle: ({ value }) => `muscle ${muscle[value]}`,
-  oedema: ({ value }) => `oedema ${oedema[value]}`,
+  oedema: ({ value }) => `${terms.oedema} ${oedema[value]}`,
   ulcer: ({ depth, at }) => `ulcer ${ulcers[depth]}${at ? `, ${ulcerPlaces[at]}` : ''}`,
   gangrene: ({ gangrene: kind, extent }) =>
     `gangrene ${gangrene[kind]}${extent ? `, ${extents[extent]}` : ''}`,
@@ -152,7 +153,9 @@ export const inspection = {
   nailOptions: nails,
   muscle: 'Muscle',
   muscleOptions: muscle,
-  oedema: 'Oedema',
+  get oedema() {
+    return sentence(terms.oedema);
+  },
   oedemaOptions: oedema,
   lymphNodes: 'Lymph nodes',
   lymphNodeOptions: lymphNodes,

@@ -16,6 +16,7 @@ import { type ExerciseChange, exerciseChanges, type PressureStatement } from '..
 import { threatNames } from '../citations.js';
 import { indexWords, pressureNumbers } from '../pressure-numbers.js';
 import { render, type Renderings } from '../render.js';
+import { together } from '../terms.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
 import { capitalised, decimal, list, paragraph, sentence } from './phrases.js';
@@ -58,10 +59,10 @@ const bands: Record<Band, string> = {
 
 const units: Record<PressureUnit, string> = { mmHg: 'mmHg', kPa: 'kPa' };
 
-const noPressure: Record<NoPressure, string> = {
-  incompressible: 'incompressible',
-  ...examination.reasons,
-};
+const noPressure: Record<NoPressure, string> = together(
+  { incompressible: 'incompressible' },
+  examination.reasons,
+);
 
 const side = (s: Side): string => anatomy.sides[s];
 
