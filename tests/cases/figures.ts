@@ -1,10 +1,8 @@
 import {
-  type ArteryId,
   type Level,
   levelOf,
   limbKey,
   pieceFromKey,
-  type PulseSiteId,
   vesselKey,
   type VesselKey,
 } from '../../src/anatomy/index.js';
@@ -13,6 +11,7 @@ import { readByRule } from '../../src/localisation/rule.js';
 import { recordOf } from './convert.js';
 import type { PublishedCase } from './form.js';
 import { isAllNormal, type Item, itemsOf, normalLimbsOf } from './items.js';
+import { blockAbove } from '../tools/block-above.js';
 
 /** An answer for one limb: probability of each level and of none, and arteries in the order in which they are named. */
 export interface Answered {
@@ -61,29 +60,13 @@ export function networkAnswer({ examination, pressures, limb }: Item, tables?: T
   };
 }
 
-/** The artery in which the rule puts the block, by the first pulse that is gone: the one just above it. */
-const ABOVE: Readonly<Record<PulseSiteId, ArteryId>> = {
-  'superficial-temporal': 'superficial-temporal',
-  carotid: 'common-carotid',
-  subclavian: 'subclavian',
-  axillary: 'axillary',
-  brachial: 'brachial',
-  radial: 'radial',
-  ulnar: 'ulnar',
-  'abdominal-aorta': 'infrarenal-aorta',
-  femoral: 'external-iliac',
-  popliteal: 'superficial-femoral',
-  'posterior-tibial': 'posterior-tibial',
-  'dorsalis-pedis': 'anterior-tibial',
-};
-
 /** The rule's answer: just above the first absent pulse, else the first reduced one; then further up the open stretch. */
 export function ruleAnswer({ examination, limb }: Item): Answered {
   const { lesions } = readByRule(examination)[limbKey(limb)];
   const lesion = lesions.find(({ kind }) => kind === 'block') ?? lesions[0];
   const below = lesion?.below[0];
   if (!lesion || !below) return { levels: new Map(), nothing: 1, arteries: [] };
-  const first = ABOVE[below.site];
+  const first = blockAbove(below.site);
   const open = [...lesion.pieces].reverse().map((key) => vesselKey(pieceFromKey(key)!));
   const arteries = [...new Set([vesselKey({ artery: first, side: limb.side }), ...open])];
   return { levels: new Map([[levelOf(first, limb.kind), 1]]), nothing: 0, arteries };

@@ -1,17 +1,10 @@
-import {
-  type ArteryId,
-  type Level,
-  levelOf,
-  limbKey,
-  pieceFromKey,
-  type PulseSiteId,
-  vesselKey,
-} from '../../src/anatomy/index.js';
+import { type Level, levelOf, limbKey, pieceFromKey, vesselKey } from '../../src/anatomy/index.js';
 import type { Examination } from '../../src/examination/index.js';
 import { examineSimulation, type ExaminedPart, randomPatient, simulate } from '../../src/flow/index.js';
 import { localise } from '../../src/localisation/network/index.js';
 import { readByRule } from '../../src/localisation/rule.js';
 import { itemsOf, type LimbItem } from './items.js';
+import { blockAbove } from '../tools/block-above.js';
 
 /** One tenth of the probabilities told: how many answers, their mean probability and how many were right. */
 export interface Bin {
@@ -51,22 +44,6 @@ export interface PatientFigures {
   readonly msPerPatient: { readonly physics: number; readonly localisation: number };
 }
 
-/** The artery in which the rule puts a block by the first pulse that is gone. */
-const ABOVE: Readonly<Record<PulseSiteId, ArteryId>> = {
-  'superficial-temporal': 'superficial-temporal',
-  carotid: 'common-carotid',
-  subclavian: 'subclavian',
-  axillary: 'axillary',
-  brachial: 'brachial',
-  radial: 'radial',
-  ulnar: 'ulnar',
-  'abdominal-aorta': 'infrarenal-aorta',
-  femoral: 'external-iliac',
-  popliteal: 'superficial-femoral',
-  'posterior-tibial': 'posterior-tibial',
-  'dorsalis-pedis': 'anterior-tibial',
-};
-
 interface Answer {
   /** `undefined` where nothing is shown. */
   readonly level: Level | undefined;
@@ -104,7 +81,7 @@ function ruleLevels(examination: Examination, items: readonly LimbItem[]): (Leve
     const { lesions } = reading[limbKey(limb)];
     const lesion = lesions.find(({ kind }) => kind === 'block') ?? lesions[0];
     const site = lesion?.below[0]?.site;
-    return site && levelOf(ABOVE[site], limb.kind);
+    return site && levelOf(blockAbove(site), limb.kind);
   });
 }
 
