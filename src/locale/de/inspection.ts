@@ -50,6 +50,7 @@ const muscle: Record<Word<'muscle'>, string> = {
   wasted: 'atroph',
   tender: 'druckschmerzhaft',
   tense: 'gespannt',
+  rigid: 'rigide',
 };
 const oedema: Record<Word<'oedema'>, string> = { none: 'keines', pitting: 'eindrückbar', firm: 'fest' };
 const lymphNodes: Record<Word<'lymphNodes'>, string> = {
@@ -70,6 +71,8 @@ const ulcerPlaces: Record<UlcerPlace, string> = {
   heel: 'Ferse',
   ankle: 'Knöchel',
   shin: 'Unterschenkel',
+  sole: 'Fußsohle',
+  'back-of-leg': 'Beinrückseite',
   other: 'anderswo',
 };
 const gangrene: Record<Word<'gangrene'>, string> = { none: 'keine', dry: 'trocken', wet: 'feucht' };

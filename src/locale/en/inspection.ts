@@ -49,6 +49,7 @@ const muscle: Record<Word<'muscle'>, string> = {
   wasted: 'wasted',
   tender: 'tender',
   tense: 'tense',
+  rigid: 'rigid',
 };
 const oedema: Record<Word<'oedema'>, string> = { none: 'none', pitting: 'pitting', firm: 'firm' };
 const lymphNodes: Record<Word<'lymphNodes'>, string> = {
@@ -69,6 +70,8 @@ const ulcerPlaces: Record<UlcerPlace, string> = {
   heel: 'heel',
   ankle: 'ankle',
   shin: 'shin',
+  sole: 'sole',
+  'back-of-leg': 'back of the leg',
   other: 'elsewhere',
 };
 const gangrene: Record<Word<'gangrene'>, string> = { none: 'none', dry: 'dry', wet: 'wet' };
