@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { limbKey, LIMBS, oppositeSide, PULSE_PLACES, type Side } from '../../../src/anatomy/index.js';
-import { emptyExamination, pulseAt, restNormal } from '../../../src/examination/index.js';
+import {
+  emptyExamination,
+  type Examination,
+  parseExamination,
+  pulseAt,
+  restNormal,
+} from '../../../src/examination/index.js';
+import { messagesFor } from '../../../src/locale/index.js';
 import { SOURCES } from '../../../src/localisation/index.js';
 import { readByRule } from '../../../src/localisation/rule.js';
 import {
@@ -163,5 +170,26 @@ describe('the remarks on a pulse that is not there', () => {
 
   it('are none on an empty record', () => {
     expect(ruleLeads(readByRule(emptyExamination()))).toEqual([]);
+  });
+});
+
+describe('a site that a later version recorded in words of its own', () => {
+  it('is never said to be not examined', () => {
+    const before = examined({ 'left femoral': 'normal', 'left posterior-tibial': 'absent' });
+    const parsed = parseExamination({
+      ...before,
+      pulses: { ...before.pulses, popliteal: { left: { grade: 'thready' } } },
+    });
+    const examination = (parsed as { value: Examination }).value;
+    const [lesion] = readByRule(examination)['left leg'].lesions;
+    const reasons = lesionReasons(examination, lesion!);
+    const wide = reasons.find(({ code }) => code === 'wide') as Extract<
+      (typeof reasons)[0],
+      { code: 'wide' }
+    >;
+    expect(wide.sites).toContainEqual({ place: { site: 'popliteal', side: 'left' }, locked: true });
+    const said = messagesFor('en').rule.reason(reasons);
+    expect(said).toContain('Left popliteal recorded in a way this version does not know');
+    expect(said).not.toMatch(/popliteal not examined/);
   });
 });
