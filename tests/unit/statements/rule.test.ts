@@ -22,7 +22,7 @@ import {
   type SilentStatement,
 } from '../../../src/statements/index.js';
 import { gradedExamination } from '../../tools/arbitraries.js';
-import { examined, mirrored } from '../../tools/examinations.js';
+import { examined, FOOT, graded, mirrored } from '../../tools/examinations.js';
 
 const lesionsOf = (leads: readonly LeadStatement[]) =>
   leads.flatMap((lead) => (lead.code === 'lesions' ? lead.lesions : []));
@@ -153,7 +153,7 @@ describe('the remarks on a pulse that is not there', () => {
     for (const { source } of Object.values(REMARKS)) expect(SOURCES[source]).toBeTruthy();
   });
 
-  it('are made where it is the only one not there, and not where it is weak or its twin is gone too', () => {
+  it('are made where it is the only one not there, and not where it is weak or the whole foot is without pulse', () => {
     const remarks = (findings: Parameters<typeof examined>[0]) => {
       const examination = restNormal(examined(findings));
       const { lesions } = readByRule(examination)['left leg'];
@@ -165,7 +165,8 @@ describe('the remarks on a pulse that is not there', () => {
       { code: 'may-be-missing', site: 'dorsalis-pedis' },
     ]);
     expect(remarks({ 'left dorsalis-pedis': 'reduced' })).toEqual([]);
-    expect(remarks({ 'left dorsalis-pedis': 'absent', 'left posterior-tibial': 'absent' })).toEqual([]);
+    const foot = FOOT.map((site) => `left ${site}`);
+    expect(remarks(graded(foot, 'absent'))).toEqual([]);
   });
 
   it('are none on an empty record', () => {
