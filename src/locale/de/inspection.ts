@@ -146,8 +146,11 @@ export const inspection: InspectionWords = {
   levels,
   refill: 'Rekapillarisierung',
   refillSaid: {
-    usual: (limit: number) => `üblich, bis ${decimal(limit)} s`,
-    slow: (limit: number) => `langsam, über ${decimal(limit)} s`,
+    short: () => 'bis 2 s. Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.',
+    'over-traditional': (limit: number) =>
+      `über 2 s, innerhalb der 95-%-Grenze Gesunder dieses Alters (${decimal(limit)} s). Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.`,
+    slow: (limit: number) =>
+      `über 2 s und über ${decimal(limit)} s, der 95-%-Grenze Gesunder dieses Alters. Mit der Gegenseite vergleichen.`,
   },
   refillHow: 'Eine fingerkuppengroße Stelle 5 Sekunden drücken; zählen, bis die Farbe zurück ist.',
   seconds: 's',

@@ -145,8 +145,11 @@ export const inspection = {
   levels,
   refill: 'Capillary refill',
   refillSaid: {
-    usual: (limit: number) => `usual, up to ${limit} s`,
-    slow: (limit: number) => `slow, over ${limit} s`,
+    short: () => 'up to 2 s. Compare with the other limb; of little value for arterial disease.',
+    'over-traditional': (limit: number) =>
+      `over 2 s, within the 95% limit of healthy people of this age (${limit} s). Compare with the other limb; of little value for arterial disease.`,
+    slow: (limit: number) =>
+      `over 2 s and over ${limit} s, the 95% limit of healthy people of this age. Compare with the other limb.`,
   },
   refillHow: 'Press a fingertip-sized patch for 5 seconds; count until the colour is back.',
   seconds: 's',
