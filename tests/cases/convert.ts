@@ -20,6 +20,7 @@ import {
   setPulse,
 } from '../../src/examination/index.js';
 import type { PressureEvidence } from '../../src/localisation/network/index.js';
+import { withContext } from './context.js';
 import type { PublishedCase } from './form.js';
 
 /*
@@ -45,7 +46,8 @@ const LISTENING: readonly [RegExp, ListeningSiteId][] = [
 function ageBand(text: string | null): AgeBand | undefined {
   if (!text) return undefined;
   const decade = Number(/(\d+)0s/.exec(text)?.[1] ?? NaN) * 10;
-  if (/child|infant|adolescent/.test(text) || decade < 20 || /^(0|1|single)/.test(text)) return 'under-20';
+  if (/child|infant|adolescent|under 10/.test(text) || decade < 20 || /^(0|1|single)/.test(text))
+    return 'under-20';
   if (/young adult/.test(text) || decade < 40) return '20-39';
   if (decade < 60) return '40-59';
   if (decade < 80) return '60-79';
@@ -67,12 +69,17 @@ const number = (value: unknown): number | undefined => {
 function pressures(given: PublishedCase['pressures']): PressureEvidence {
   const abi = given.abi as Partial<Record<Side, unknown>> | undefined;
   const arm = given.arm as Partial<Record<Side, unknown>> | string | undefined;
+  const loose = given as Record<string, unknown>;
+  const flat = (name: string, s: Side): number | undefined =>
+    number(loose[`${name}_${s}`] ?? (s === 'right' ? loose[name] : undefined)) ??
+    (/not (recordable|measurable)/.test(String(loose[`${name}_${s}`])) ? 0 : undefined);
   const bySite = given.abi_by_site as Partial<Record<Side, Record<string, unknown>>> | undefined;
   const at: Record<string, number> = {};
   const ankle: { right?: number; left?: number } = {};
-  const arms = SIDES.map((s) => (typeof arm === 'object' ? number(arm[s]) : undefined));
+  const arms = SIDES.map((s) => (typeof arm === 'object' ? number(arm[s]) : flat('arm', s)));
   SIDES.forEach((s, i) => {
-    const index = typeof abi === 'object' && typeof abi[s] === 'number' ? abi[s] : undefined;
+    const index =
+      typeof abi === 'object' ? (typeof abi[s] === 'number' ? abi[s] : undefined) : flat('abi', s);
     if (index !== undefined) ankle[s] = index;
     for (const [site, value] of Object.entries(bySite?.[s] ?? {})) {
       const found = number(value);
@@ -132,7 +139,10 @@ export function recordOf(one: PublishedCase): { examination: Examination; pressu
   const band = ageBand(one.age_band);
   if (began) examination = { ...examination, onset: began };
   if (band) examination = { ...examination, context: { ageBand: band } };
-  return { examination: inWords(examination, one.other), pressures: pressures(one.pressures) };
+  return {
+    examination: withContext(inWords(examination, one.other), one),
+    pressures: pressures(one.pressures),
+  };
 }
 
 /** Names of segments that differ from ours; `null` is a segment that is no part of the tree. */

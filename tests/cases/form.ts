@@ -7,8 +7,32 @@ import * as z from 'zod/mini';
 
 const pulse = z.enum(['absent', 'reduced', 'normal', 'bounding', 'not stated']);
 
+const maybe = <T extends z.ZodMiniType>(schema: T) => z.optional(z.nullable(schema));
+
+/** What was known beforehand, typed; a field left out or null was not said. */
+const contextSchema = z.object({
+  mechanism: maybe(z.string()),
+  injury_place: maybe(z.string()),
+  diabetes: maybe(z.boolean()),
+  smoking: maybe(z.string()),
+  atrial_fibrillation: maybe(z.boolean()),
+  systolic_pressure_mmHg: maybe(z.number()),
+  shock: maybe(z.boolean()),
+  known_aneurysm: maybe(z.string()),
+  earlier_graft: maybe(z.string()),
+  coldness_level: maybe(z.string()),
+  sensation: maybe(z.string()),
+  movement: maybe(z.string()),
+  ulcer: maybe(z.string()),
+});
+export type CaseContext = z.infer<typeof contextSchema>;
+
 export const caseSchema = z.object({
   id: z.string(),
+  /** No arterial lesion is there to find. */
+  negative: z.optional(z.boolean()),
+  context: z.optional(contextSchema),
+  side: z.optional(z.string()),
   strength: z.enum(['good', 'fair', 'weak', 'pressure only']),
   age_band: z.nullable(z.string()),
   course: z.nullable(z.string()),

@@ -28,7 +28,7 @@ export interface Item {
   readonly decidable: boolean;
 }
 
-const SCORED_LIMBS = LIMBS.filter(({ kind }) => kind !== 'head');
+export const SCORED_LIMBS = LIMBS.filter(({ kind }) => kind !== 'head');
 
 /** Everything on the way from the heart to the end of a limb, proximal first. */
 function wayTo(limb: Limb): VesselKey[] {
@@ -61,15 +61,20 @@ function decidable({ kind }: Limb, grades: Map<PulseSiteId, Grade>): boolean {
     : any('brachial', 'axillary') && any('radial', 'ulnar');
 }
 
+/** The most proximal lesion on the way to a limb, if there is one. */
+export function truthOf(one: PublishedCase, limb: Limb): VesselKey | undefined {
+  const lesions = lesionsOf(one);
+  return wayTo(limb).find((key) => lesions.includes(key));
+}
+
 /** The limbs of a case that are scored. */
 export function itemsOf(one: PublishedCase): Item[] {
   if (one.strength !== 'good' && one.strength !== 'fair') return [];
   const { examination, pressures } = recordOf(one);
-  const lesions = lesionsOf(one);
   return SCORED_LIMBS.flatMap((limb): Item[] => {
     const grades = gradesOf(examination, limb);
     if (![...grades.values()].some(isWeak)) return [];
-    const truth = wayTo(limb).find((key) => lesions.includes(key));
+    const truth = truthOf(one, limb);
     if (!truth) return [];
     const artery = VESSELS.find((vessel) => vesselKey(vessel) === truth)!.artery;
     const levels: Level[] =

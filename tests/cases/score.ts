@@ -3,7 +3,8 @@ import { type Figures, figuresOf, type Scores } from './figures.js';
 import { readCases } from './form.js';
 
 /*
- * Scores a file of published cases: `npm run cases -- FILE [--json]`. Without a file, the cases kept beside this program.
+ * Scores a file of published cases: `npm run cases -- FILE … [--json]`. Without a file, the first set kept beside this program.
+ * Several files are scored together.
  */
 
 const KEPT = new URL('./published-cases.json', import.meta.url).pathname;
@@ -40,18 +41,32 @@ function table(figures: Figures): string {
     '',
     `block put on a side with normal pulses: ${figures.sideMoved}`,
     `block claimed where every pulse is normal: ${figures.normalsBlocked}`,
+    `limbs without arterial disease on which a lesion was put: ${figures.negatives.blamed} of ${figures.negatives.items}`,
+    '',
+    'level right at first place, by true level:',
+    ...Object.entries(figures.byLevel).map(([level, own]) => `  ${level}: ${own.right} of ${own.items}`),
+    '',
+    `calibration error in five bins: ${figures.calibration.ece.toFixed(3)}`,
+    ...figures.calibration.bins
+      .filter(({ items }) => items > 0)
+      .map(
+        ({ items, said, right }) => `  ${items} items: said ${said.toFixed(2)}, right ${right.toFixed(2)}`,
+      ),
+    '',
+    ...Object.entries(figures.firm).map(
+      ([grade, own]) => `called ${grade}: ${own.right} of ${own.items} right`,
+    ),
   ].join('\n');
 }
 
 function main(args: readonly string[]): void {
   const unknown = args.find((arg) => arg.startsWith('--') && arg !== '--json');
   const files = args.filter((arg) => !arg.startsWith('--'));
-  if (unknown || files.length > 1) {
-    throw new Error(`found ${unknown ?? files.join(' ')}; expected: npm run cases -- FILE [--json]`);
-  }
+  if (unknown) throw new Error(`found ${unknown}; expected: npm run cases -- FILE … [--json]`);
   // npm runs this in the package's folder; a path is meant from where it was typed.
-  const file = files[0] === undefined ? KEPT : resolve(process.env.INIT_CWD ?? '.', files[0]);
-  const figures = figuresOf(readCases(file));
+  const from = process.env.INIT_CWD ?? '.';
+  const chosen = files.length ? files.map((file) => resolve(from, file)) : [KEPT];
+  const figures = figuresOf(chosen.flatMap(readCases));
   console.log(args.includes('--json') ? JSON.stringify(figures) : table(figures));
 }
 
