@@ -71,17 +71,29 @@ export function fedPieces(piece: Piece): Piece[] {
 
 /** The piece that ends at a pulse site. */
 export function pieceAbove(place: Place<PulseSiteId>): Piece {
-  const found = piecesOf(vesselOf(place)).find((piece) => piece.endsAt === place.site);
+  const found = ABOVE.get(`${place.side} ${place.site}`);
   if (!found) throw new RangeError(`no artery carries a pulse site "${place.side} ${place.site}"`);
   return found;
 }
 
-/** The pieces from the heart to this one, inclusive. */
-export function piecesTo(piece: Piece): Piece[] {
-  const path: Piece[] = [];
-  for (let at: Piece | undefined = piece; at; at = feedingPiece(at)) path.unshift(at);
+const ABOVE = new Map<string, Piece>();
+for (const place of PULSE_PLACES) {
+  const found = piecesOf(vesselOf(place)).find((piece) => piece.endsAt === place.site);
+  if (found) ABOVE.set(`${place.side} ${place.site}`, found);
+}
+
+/** The pieces from the heart to this one, both ends included. */
+export function piecesTo(piece: Piece): readonly Piece[] {
+  let path = WAYS.get(piece.key);
+  if (!path) {
+    const feeding = feedingPiece(piece);
+    path = Object.freeze(feeding ? [...piecesTo(feeding), piece] : [piece]);
+    WAYS.set(piece.key, path);
+  }
   return path;
 }
+
+const WAYS = new Map<PieceKey, readonly Piece[]>();
 
 /** A stretch of artery as one names it: the artery, or the part of one where the trade tells parts apart. */
 export type NamedStretch =

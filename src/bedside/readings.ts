@@ -104,7 +104,6 @@ export const BEDSIDE_NOTES = [
   'rewarming-slow',
   'rewarming-between',
   'rewarming-usual',
-  'rewarming-no-limit',
   'absent-before',
   'symptoms-not-asked',
   'pulse-not-compared',

@@ -1,9 +1,9 @@
 import { type LimbKey, type Piece, pieceAbove, pieceFromKey, type PieceKey } from '../anatomy/index.js';
 import {
-  type Answer,
-  beginsIn,
+  blamedIn,
   type LimbRule,
   type NetworkReading,
+  type Occlusion,
   type Reading,
   supportOf,
 } from '../localisation/index.js';
@@ -39,25 +39,25 @@ function ruleLesions(rule: LimbRule, limb: LimbKey, network: Read | undefined): 
   });
 }
 
-/** A mark for the network's first answer where the rule shows no lesion there. */
-function ownAnswer(answer: Answer, limb: LimbKey, network: Read): LesionMark[] {
+/** A mark for what the network blames where the rule shows no lesion there. */
+function ownAnswer(answer: Occlusion, limb: LimbKey, network: Read): LesionMark[] {
   const piece = likeliest(answer.pieces, network);
   const spot = piece && middleOf([piece.key]);
   if (!piece || !spot) return [];
   const { narrowed, blocked } = network.pieces[piece.key];
   const kind = blocked > narrowed ? 'block' : 'narrowing';
-  return [{ ...spot, kind, limb, strength: beginsIn(network.limbs[limb], answer.pieces) }];
+  return [{ ...spot, kind, limb, strength: blamedIn(network.limbs[limb], answer.pieces) }];
 }
 
 /**
  * The marks that a reading puts on the arteries: every lesion of the rule, at the piece where the network most expects it
- * and as strong as the network holds it likely, and the network's own first answer where the rule is silent.
+ * and as strong as the network holds it likely, and what the network blames where the rule is silent.
  */
 export function marksOf({ rule, network }: Reading): LesionMark[] {
   const read = network.status === 'read' ? network : undefined;
   return (Object.entries(rule) as [LimbKey, LimbRule][]).flatMap(([limb, limbRule]) => {
     const marks = ruleLesions(limbRule, limb, read);
-    const first = read?.limbs[limb].examined ? read.limbs[limb].first : undefined;
+    const first = read?.limbs[limb].examined ? read.limbs[limb].headline : undefined;
     if (!read || !first) return marks;
     const covered = limbRule.lesions.some((lesion) =>
       first.pieces.some((piece) => lesion.pieces.includes(piece)),

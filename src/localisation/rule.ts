@@ -30,7 +30,7 @@ function strengthAt(examination: Examination, place: Place): number | undefined 
   return grade && STRENGTH[grade];
 }
 
-function wayTo(place: PulsePlace): Piece[] {
+function wayTo(place: PulsePlace): readonly Piece[] {
   return piecesTo(pieceAbove(place));
 }
 
@@ -47,7 +47,7 @@ function openPlaces(examination: Examination, below: readonly PulsePlace[], limi
 /** The open place that shows most of these ways open, beyond `depth`; of equals the one nearest to the heart. */
 function closestWitness(
   open: readonly PulsePlace[],
-  ways: readonly Piece[][],
+  ways: readonly (readonly Piece[])[],
   depth: number,
 ): PulsePlace | undefined {
   let best: { place: PulsePlace; depth: number; length: number } | undefined;

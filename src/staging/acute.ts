@@ -5,6 +5,7 @@ import {
   classInterval,
   type Ground,
   type LimbState,
+  ownStagesOf,
   type TriageSettings,
 } from '../triage/index.js';
 import { given } from '../triage/ground.js';
@@ -65,5 +66,5 @@ export function acuteStageOf(
   const { kind, side } = state.limb;
   const overrule = examination.staging?.[kind]?.[side]?.acute;
   const derived = acuteStage(state, settings);
-  return overrule ? { ...derived, overrule } : derived;
+  return ownStagesOf(examination, state.limb).acute && overrule ? { ...derived, overrule } : derived;
 }

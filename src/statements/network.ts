@@ -1,4 +1,4 @@
-import { limbKey, type LimbKey, type PieceKey, pieceFromKey, piecesTo } from '../anatomy/index.js';
+import { limbKey, type LimbKey, type PieceKey } from '../anatomy/index.js';
 import { voicesAgree } from '../localisation/compare-voices.js';
 import type {
   ActId,
@@ -6,10 +6,13 @@ import type {
   Assumption,
   Cause,
   FindingId,
+  Further,
   LimbDetail,
   LimbReading,
   LimbRule,
   NetworkReading,
+  Occlusion,
+  SettlingQuestion,
   State,
 } from '../localisation/index.js';
 
@@ -23,18 +26,53 @@ const ENOUGH = 0.9;
 const MOST_ANSWERS = 4;
 /** What is left over is shown from this probability on. */
 const LEAST_REST = 0.005;
-/** A second lesion is told from this probability on, at most so many. */
-const LEAST_DOWNSTREAM = 0.3;
-const MOST_DOWNSTREAM = 2;
 /** Findings of less weight, in nats, are not told. */
 const LEAST_WEIGHT = 0.1;
 const MOST_FINDINGS = 5;
 /** So many assumptions are named on which an answer hangs. */
 const MOST_ASSUMPTIONS = 2;
+/** Natures are told from this probability on, at most so many. */
+const LEAST_NATURE = 0.1;
+const MOST_NATURES = 2;
 /** Causes are listed from this probability on. */
 const LEAST_CAUSE = 0.01;
 
-/** One row of where the trouble of a limb may begin. */
+/** One row of what takes the pulse of a limb away. */
+export type OccludedStatement =
+  | {
+      readonly code: 'entry';
+      readonly pieces: readonly PieceKey[];
+      readonly pulse: 'absent' | 'reduced';
+      readonly probability: number;
+    }
+  /** The pulses at the limb's end are normal. */
+  | { readonly code: 'open'; readonly probability: number }
+  | { readonly code: 'elsewhere'; readonly probability: number };
+
+/** What takes the pulse of a limb away, most probable first and the rest last; sums to one but for a negligible rest. */
+export function occludedStatements({ occluded: { entries, open } }: LimbReading): OccludedStatement[] {
+  const shown: Occlusion[] = [];
+  let sum = open;
+  for (const entry of entries) {
+    if (shown.length && (shown.length === MOST_ANSWERS || sum >= ENOUGH)) break;
+    shown.push(entry);
+    sum += entry.probability;
+  }
+  const rows: OccludedStatement[] = [
+    { code: 'open', probability: open },
+    ...shown.map(({ pieces, pulse, probability }) => ({
+      code: 'entry' as const,
+      pieces,
+      pulse,
+      probability,
+    })),
+  ];
+  rows.sort((a, b) => b.probability - a.probability);
+  const rest = Math.max(0, 1 - sum);
+  return rest < LEAST_REST ? rows : [...rows, { code: 'elsewhere', probability: rest }];
+}
+
+/** One row of where the disease of a limb may begin. */
 export type BeginsStatement =
   | { readonly code: 'answer'; readonly pieces: readonly PieceKey[]; readonly probability: number }
   /** No artery of the limb is narrowed or blocked. */
@@ -42,7 +80,7 @@ export type BeginsStatement =
   /** Every answer that has no row of its own. */
   | { readonly code: 'elsewhere'; readonly probability: number };
 
-/** Where the trouble of a limb may begin, most probable first and the rest last; sums to one but for a negligible rest. */
+/** Where the disease of a limb may begin, most probable first and the rest last; sums to one but for a negligible rest. */
 export function beginsStatements({ answers, nothing }: LimbReading): BeginsStatement[] {
   const shown: Answer[] = [];
   let sum = nothing;
@@ -70,44 +108,19 @@ export type VoicesStatement =
 
 /** How the two voices stand to each other in a limb; undefined where neither finds anything. */
 export function voicesStatement(rule: LimbRule, reading: LimbReading): VoicesStatement | undefined {
-  const { first } = reading;
+  const { headline } = reading;
   const found = rule.lesions.length > 0;
   if (voicesAgree(rule, reading)) return found ? { code: 'agree' } : undefined;
-  if (!first) return { code: 'rule-alone' };
-  return { code: found ? 'disagree' : 'network-alone', pieces: first.pieces };
+  if (!headline) return { code: 'rule-alone' };
+  return { code: found ? 'disagree' : 'network-alone', pieces: headline.pieces };
 }
 
-/** A second lesion beyond the first answer. */
-export interface DownstreamStatement {
-  readonly piece: PieceKey;
-  readonly state: LesionState;
-  readonly probability: number;
-}
+/** Lesions beside the one that takes the pulse away: where disease begins above it, and what is likely closed beyond. */
+export type FurtherStatement = Further;
 
-/** Lesions beyond the first answer that are likely enough to be told, most probable first. */
-export function downstreamStatements(
-  network: ReadNetwork,
-  rule: LimbRule,
-  { first, answers }: LimbReading,
-): DownstreamStatement[] {
-  const last = first?.pieces.at(-1);
-  if (!first || !last) return [];
-  // Other pieces of the stretch that the first lesion lies in are other answers, not further lesions.
-  const own = [...first.pieces, ...(rule.lesions[0]?.pieces ?? [])];
-  return answers
-    .flatMap((answer) => answer.pieces)
-    .filter((key) => {
-      const piece = pieceFromKey(key);
-      return piece && !own.includes(key) && piecesTo(piece).some((above) => above.key === last);
-    })
-    .map((piece) => {
-      const { narrowed, blocked } = network.pieces[piece];
-      const state = blocked >= narrowed ? ('blocked' as const) : ('narrowed' as const);
-      return { piece, state, probability: narrowed + blocked };
-    })
-    .filter(({ probability }) => probability >= LEAST_DOWNSTREAM)
-    .sort((a, b) => b.probability - a.probability)
-    .slice(0, MOST_DOWNSTREAM);
+/** Lesions beside the first, those above it before those beyond. */
+export function furtherStatements({ further }: LimbDetail): readonly FurtherStatement[] {
+  return further;
 }
 
 /** What one finding says of the first answer. */
@@ -134,32 +147,98 @@ export function evidenceStatements({ evidence }: LimbDetail): EvidenceStatement[
 }
 
 /** How firm the first answer of a limb is. */
-export type FirmStatement =
-  | { readonly code: 'firm' }
-  | {
-      readonly code: 'fairly-firm' | 'not-firm';
-      /** The assumptions on which the answer hangs, each once. */
-      readonly hangsOn: readonly Assumption[];
-      readonly limb: LimbKey;
-      /** How many sites of the limb carry no grade. */
-      readonly ungraded: number;
-    };
+export interface FirmStatement {
+  readonly code: 'firm' | 'fairly-firm' | 'not-firm';
+  /** The assumptions on which the answer hangs, each once. */
+  readonly hangsOn: readonly Assumption[];
+  /** Joint variations of all assumptions that leave it first, of so many tried. */
+  readonly held: number;
+  readonly tried: number;
+  readonly limb: LimbKey;
+  /** How many sites of the limb carry no grade. */
+  readonly ungraded: number;
+}
 
 /** How firm the first answer of a limb is, what it hangs on, and how many sites would still tell more. */
 export function firmStatement({ firm }: LimbDetail, rule: LimbRule): FirmStatement {
-  if (firm.grade === 'firm') return { code: 'firm' };
   const hangsOn = new Map(firm.overturned.map(({ assumption }) => [JSON.stringify(assumption), assumption]));
   return {
     code: firm.grade,
+    held: firm.held,
+    tried: firm.tried,
     hangsOn: [...hangsOn.values()].slice(0, MOST_ASSUMPTIONS),
     limb: limbKey(rule.limb),
     ungraded: rule.unstated.length,
   };
 }
 
-/** The act that would tell most; undefined where nothing is left to do. */
-export function nextStatement({ next }: ReadNetwork): ActId | undefined {
-  return next[0]?.act;
+/** What to do next: a question that settles weak pulses without arterial disease, an act, or that nothing would change much. */
+export type NextStatement =
+  | { readonly code: 'settle'; readonly question: SettlingQuestion }
+  | { readonly code: 'act'; readonly act: ActId }
+  | { readonly code: 'enough' };
+
+/** What to do next, most worth first; nothing where no limb is in question. */
+export function nextStatements({ next, settle, limbs }: ReadNetwork): NextStatement[] {
+  const out: NextStatement[] = [
+    ...(settle ? [{ code: 'settle' as const, question: settle }] : []),
+    ...next.map(({ act }) => ({ code: 'act' as const, act })),
+  ];
+  const inQuestion = Object.values(limbs).some(({ examined, headline }) => examined && headline);
+  return out.length || !inQuestion ? out : [{ code: 'enough' }];
+}
+
+/** The nature of the trouble as the acute leg asks for it; the network's causes gathered under the names one acts on. */
+export const NATURES = [
+  'embolus',
+  'thrombosis',
+  'chronic-disease',
+  'injury',
+  'dissection',
+  'aneurysm',
+  'vasculitis',
+  'compression',
+  'coarctation',
+  'low-flow',
+  'none',
+] as const;
+export type Nature = (typeof NATURES)[number];
+
+const NATURE_OF: Readonly<Record<Exclude<Cause, 'focal' | 'diffuse' | 'distal'>, Nature>> = {
+  embolic: 'embolus',
+  injury: 'injury',
+  dissection: 'dissection',
+  aneurysm: 'aneurysm',
+  vasculitis: 'vasculitis',
+  compression: 'compression',
+  coarctation: 'coarctation',
+  'low-flow': 'low-flow',
+  none: 'none',
+};
+
+export interface NatureStatement {
+  readonly nature: Nature;
+  readonly probability: number;
+}
+
+/** What lies behind the findings, most probable first: diseased arteries that close at once are a thrombosis in place. */
+export function natureStatements({ causes, acute }: ReadNetwork): NatureStatement[] {
+  const sums = new Map<Nature, number>();
+  for (const [cause, probability] of Object.entries(causes) as [Cause, number][]) {
+    const parts: [Nature, number][] =
+      cause === 'focal' || cause === 'diffuse' || cause === 'distal'
+        ? [
+            ['thrombosis', acute * probability],
+            ['chronic-disease', (1 - acute) * probability],
+          ]
+        : [[NATURE_OF[cause], probability]];
+    for (const [nature, part] of parts) sums.set(nature, (sums.get(nature) ?? 0) + part);
+  }
+  return [...sums]
+    .map(([nature, probability]) => ({ nature, probability }))
+    .filter(({ probability }) => probability >= LEAST_NATURE)
+    .sort((a, b) => b.probability - a.probability)
+    .slice(0, MOST_NATURES);
 }
 
 /** The single most probable state of all arteries, with its cause and its probability. */

@@ -17,18 +17,21 @@ import type {
   SystemicSign,
   UlcerDepth,
   VenousSignal,
+} from '../examination/index.js';
+import type {
   AccessSign,
   AneurysmPlace,
-  ArterialDevice,
+  Device,
   Digit,
   DigitState,
   FalseAneurysmSign,
   GraftInfectionSign,
   InjurySign,
+  InspectionFacts,
+  StagedLimb,
   SymptomElsewhere,
   UlcerCause,
-} from '../examination/index.js';
-import type { InspectionFacts, StagedLimb } from './record.js';
+} from './record.js';
 
 /** Which of the pressures that support a threatened limb. */
 export type ThreatMeasure = 'ankle' | 'toe' | 'tcpo2' | 'index';
@@ -95,7 +98,7 @@ export type Ground =
     }
   | { readonly code: 'graft-infection-signs'; readonly signs: readonly GraftInfectionSign[] }
   | { readonly code: 'access'; readonly signs: readonly AccessSign[] }
-  | { readonly code: 'device'; readonly kind: ArterialDevice }
+  | { readonly code: 'device'; readonly kind: Device }
   | { readonly code: 'cold-injury'; readonly hours?: number | undefined }
   | { readonly code: 'elsewhere'; readonly symptoms: readonly SymptomElsewhere[] }
   | { readonly code: 'arm-difference'; readonly mmHg: number; readonly lower: Side }

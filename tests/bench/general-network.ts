@@ -75,12 +75,12 @@ export function generalNetwork(
     network[`piece ${i}`] = { id: `piece ${i}`, states: NAMES, parents, cpt };
   });
   const given: Record<string, string> = {};
-  factors.forEach(({ piece, usual, second }, j) => {
-    const largest = Math.max(...Array.from(usual), ...Array.from(second));
+  factors.forEach(({ piece, by }, j) => {
+    const largest = Math.max(...by.flatMap((values) => Array.from(values)));
     const id = `finding ${j}`;
     const cpt: Rows = causes.flatMap((cause, c) =>
       PIECE_STATES.map(({ name, x }) => {
-        const found = (model.second[c] ? second : usual)[x]! / largest;
+        const found = (by[model.reading[c]!] ?? by[0]!)[x]! / largest;
         return { when: { cause, [`piece ${piece}`]: name }, then: { yes: found, no: 1 - found } };
       }),
     );
@@ -135,7 +135,8 @@ export function lightNetwork(
     network[`pulse ${i}`] = { id: `pulse ${i}`, states: strengths, parents, cpt };
   });
   const given: Record<string, string> = {};
-  factors.forEach(({ piece, usual }, j) => {
+  factors.forEach(({ piece, by }, j) => {
+    const usual = by[0]!;
     if (usual[0] !== usual[3]) return;
     const id = `finding ${j}`;
     const cpt: Rows = strengths.map((strength, s) => ({

@@ -1,6 +1,5 @@
 /** Arguments for every entry of the locale that is a function, in the areas of this part. */
 import {
-  ARTERY_IDS,
   LIMBS,
   limbKey,
   namedPiece,
@@ -29,7 +28,13 @@ import {
   SCALES,
   VALUE_TYPES,
 } from '../../src/examination/index.js';
-import { type Assumption, CAUSES, type FindingId, readExamination } from '../../src/localisation/index.js';
+import {
+  type ActId,
+  type Assumption,
+  CAUSES,
+  type FindingId,
+  readExamination,
+} from '../../src/localisation/index.js';
 import type { Messages } from '../../src/locale/index.js';
 import {
   type BeginsStatement,
@@ -40,6 +45,10 @@ import {
   lesionReasons,
   lesionStatements,
   limbLead,
+  NATURES,
+  type NextStatement,
+  type OccludedStatement,
+  occludedStatements,
   ruleLeads,
   silenceAt,
   type StoryStatement,
@@ -94,6 +103,21 @@ const FINDINGS: FindingId[] = [
     limb,
     muscle,
   })),
+  ...LIMBS.flatMap((limb) => [
+    { kind: 'digit-index' as const, limb, value: 0.4 },
+    { kind: 'wound' as const, limb },
+    { kind: 'numbness' as const, limb },
+    { kind: 'skin' as const, limb, temperature: 'warm' as const },
+    { kind: 'skin' as const, limb, temperature: 'cold' as const, level: 'knee' as const },
+  ]),
+  { kind: 'incompressible', place: anyPlace },
+  ...two(SIDES, [true, false]).map(([side, falls]) => ({ kind: 'exercise' as const, side, falls })),
+  ...three(SIDES, ['radial', 'ulnar'] as const, [true, false]).map(([side, artery, fills]) => ({
+    kind: 'hand-arch' as const,
+    side,
+    artery,
+    fills,
+  })),
   ...two(['radio-radial', 'radio-femoral'] as const, [...SIDES, 'both', 'none'] as const).map(
     ([of, side]) => ({
       kind: 'delay' as const,
@@ -104,10 +128,17 @@ const FINDINGS: FindingId[] = [
 ];
 const ASSUMPTIONS: Assumption[] = [
   ...CAUSES.map((cause) => ({ kind: 'cause' as const, cause })),
-  ...ARTERY_IDS.map((artery) => ({ kind: 'artery' as const, artery })),
   ...PULSE_PLACES.map(({ site }) => ({ kind: 'palpation' as const, site })),
-  ...(['narrowed', 'blocked'] as const).map((through) => ({ kind: 'passage' as const, through })),
-  ...(['bruit', 'doppler', 'index', 'pain', 'delay'] as const).map((kind) => ({ kind })),
+  ...(['bruit', 'doppler', 'index', 'pain', 'delay', 'seen'] as const).map((kind) => ({ kind })),
+];
+const ACTS: ActId[] = [
+  ...PLACES.flatMap((place) => (['feel', 'listen'] as const).map((kind) => ({ kind, place }))),
+  ...PULSE_PLACES.map((place) => ({ kind: 'doppler' as const, place })),
+  ...two(['ankle-pressure', 'toe-pressure'] as const, SIDES).map(([kind, side]) => ({ kind, side })),
+  ...(['radio-radial', 'radio-femoral'] as const).map((of) => ({ kind: 'delay' as const, of })),
+  ...LIMBS.map((limb) => ({ kind: 'pain-level' as const, limb })),
+  { kind: 'arm-pressures' },
+  { kind: 'onset' },
 ];
 const LESION_STATES = ['narrowed', 'blocked'] as const;
 
@@ -180,27 +211,57 @@ export const MAP_SAMPLES: Samples<Messages> = {
       { code: 'rule-alone' },
       { code: 'network-alone', pieces: ['left popliteal proximal'] },
     ]),
-    downstream: two(
-      PIECES.map(({ key }) => key),
-      LESION_STATES,
-    ).map(([piece, state]) => [{ piece, state, probability: 0.5 }]),
+    occluded: one<OccludedStatement>([
+      ...each(networks, ({ limbs }) => Object.values(limbs).flatMap(occludedStatements)),
+      ...(['absent', 'reduced'] as const).map((pulse) => ({
+        code: 'entry' as const,
+        pieces: ['left popliteal proximal' as const],
+        pulse,
+        probability: 0.5,
+      })),
+      { code: 'open', probability: 0.4 },
+      { code: 'elsewhere', probability: 0.1 },
+    ]),
+    stretch: one(each(networks, ({ limbs }) => Object.values(limbs).map(({ occluded }) => occluded.stretch))),
+    further: two(LESION_STATES, ['above', 'beyond'] as const).map(([state, where]) => [
+      {
+        pieces: ['left external-iliac' as const],
+        artery: 'external-iliac' as const,
+        level: 'aorto-iliac' as const,
+        state,
+        where,
+        probability: 0.5,
+      },
+    ]),
+    notExcluded: one([
+      ['emboli'],
+      ['small-arteries', 'injury'],
+      ['small-arteries', 'emboli', 'injury', 'exertion'],
+    ] as const),
+    conflict: one([{ finding: FINDINGS[0] as FindingId, with: FINDINGS[1] as FindingId, probability: 0.01 }]),
+    nature: one(NATURES.map((nature) => ({ nature, probability: 0.6 }))),
     weight: two(FINDINGS.slice(0, 1), ['for', 'against'] as const).map(([finding, way]) => [
       { finding, way, weight: 1.5, odds: 4.5 },
     ]),
     finding: one(FINDINGS),
-    act: one([
-      ...PLACES.flatMap((place) => (['feel', 'listen'] as const).map((kind) => ({ kind, place }))),
-      ...SIDES.map((side) => ({ kind: 'ankle-pressure' as const, side })),
-      { kind: 'arm-pressures' },
+    act: one(ACTS),
+    next: one<NextStatement>([
+      ...ACTS.slice(0, 2).map((act) => ({ code: 'act' as const, act })),
+      ...(['circulation', 'swelling', 'access', 'from-birth'] as const).map((question) => ({
+        code: 'settle' as const,
+        question,
+      })),
+      { code: 'enough' },
     ]),
     firm: one<FirmStatement>([
-      { code: 'firm' },
       ...three(
-        ['fairly-firm', 'not-firm'] as const,
+        ['firm', 'fairly-firm', 'not-firm'] as const,
         [[], ...ASSUMPTIONS.map((a) => [a]), ASSUMPTIONS.slice(0, 2)],
         [0, 1, 3],
       ).map(([code, hangsOn, ungraded], i) => ({
         code,
+        held: 4,
+        tried: 6,
         hangsOn,
         limb: KEYS[i % KEYS.length] as (typeof KEYS)[number],
         ungraded,
@@ -290,7 +351,6 @@ export const MAP_SAMPLES: Samples<Messages> = {
   },
   reading: {
     percent: one([0, 0.001, 0.4, 0.999, 1]),
-    exactPercent: one([0.123]),
     limbTitle: LIMB,
     open: PLACE,
     noBlock: one([0.123]),

@@ -78,7 +78,8 @@ export const unreadStyles = css`
     align-items: start;
     gap: 12px;
     padding: 20px 16px;
-    border-inline-start: 6px solid var(--_ink);
+    border: 1px dashed var(--_edge);
+    border-radius: var(--_radius);
     background: var(--_well);
     overflow-wrap: anywhere;
   }

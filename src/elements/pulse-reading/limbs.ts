@@ -18,11 +18,14 @@ import { limbLine, limbLineStyles } from './limb-line.js';
 import { openButton } from './open-button.js';
 import {
   beginsSection,
-  downstreamSection,
+  conflictSection,
   evidenceSection,
   firmSection,
+  furtherSection,
   nextSection,
+  notExcludedLine,
   numbersSection,
+  occludedSection,
 } from './sections.js';
 
 export { drawnRecord, parseExaminationText };
@@ -51,7 +54,7 @@ function limbs(reading: Reading, view: LimbsView): TemplateResult {
   const all = Object.values(reading.rule);
   const talking = all.filter((rule) => {
     const limb = network?.limbs[limbKey(rule.limb)];
-    return rule.outcome === 'lesion' || rule.contradictions.length > 0 || (limb?.examined && limb.first);
+    return rule.outcome === 'lesion' || rule.contradictions.length > 0 || (limb?.examined && limb.headline);
   });
   const everywhere = talking.length ? everywhereLead(reading.rule) : undefined;
   return html`${impossible(reading, words)}
@@ -61,7 +64,8 @@ function limbs(reading: Reading, view: LimbsView): TemplateResult {
       ? talking.map((rule) => oneLimb(rule, network, view))
       : html`<section>${ruleLeads(reading.rule).map((one) => lead(one, words))}</section>`
   }
-  ${others(all, talking, network, words)} ${network ? nextSection(network, words) : nothing}
+  ${others(all, talking, network, words)}
+  ${network ? html`${conflictSection(network, words)} ${nextSection(network, words)}` : nothing}
   ${network ? numbers(network, talking, view) : nothing}`;
 }
 
@@ -83,8 +87,8 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
   const key = limbKey(rule.limb);
   const limb = network?.limbs[key].examined ? network.limbs[key] : undefined;
   const detail = network?.detail[key];
-  // A lesion that is probably absent must not be headlined as found.
-  const ruleAlone = limb && !limb.first && rule.lesions.length > 0;
+  // A lesion that is more likely none must not be headlined as found.
+  const ruleAlone = limb && !limb.headline && rule.lesions.length > 0;
   return html`<section data-limb=${key}>
     <h3 part="lead">${ruleAlone ? `${words.rule.heading}: ` : nothing}${words.rule.lead(limbLead(rule))}</h3>
     ${brief ? nothing : picture(rule, view)}
@@ -94,8 +98,9 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
           <b>${words.rule.heading}:</b> ${words.rule.reason(lesionReasons(examination, lesion))}
         </p>`,
     )}
-    ${limb ? beginsSection(limb, rule, words) : nothing}
-    ${limb && network ? downstreamSection(network, limb, rule, words) : nothing}
+    ${limb ? occludedSection(limb, rule, words) : nothing}
+    ${detail ? furtherSection(detail, rule, words) : nothing} ${limb ? beginsSection(limb, words) : nothing}
+    ${limb ? notExcludedLine(limb, words) : nothing}
     ${detail && !brief ? evidenceSection(detail, view.numbers, words) : nothing}
     ${contradictions(rule, words)} ${detail ? firmSection(detail, rule, words) : nothing}
   </section>`;

@@ -5,10 +5,12 @@ import type { Messages } from '../../locale/index.js';
 import {
   beginsStatements,
   causeStatements,
-  downstreamStatements,
   evidenceStatements,
   firmStatement,
-  nextStatement,
+  furtherStatements,
+  nextStatements,
+  occludedStatements,
+  natureStatements,
   type ReadNetwork,
   storyStatement,
   voicesStatement,
@@ -39,12 +41,31 @@ function percentWidth(probability: number): string {
   return `${Math.max(probability * 100, probability > 0 ? 1.5 : 0).toFixed(1)}%`;
 }
 
-const ROWS = { answer: 'trouble', nothing: 'fine', elsewhere: 'rest' } as const;
+const BLAMED = { entry: 'trouble', open: 'fine', elsewhere: 'rest' } as const;
 
-/** The level where disease begins in a limb, and whether the two voices agree. */
-export function beginsSection(reading: LimbReading, rule: LimbRule, words: Messages): TemplateResult {
+/** Which stretch takes the pulse away, and whether the two voices agree on it. */
+export function occludedSection(reading: LimbReading, rule: LimbRule, words: Messages): TemplateResult {
   const { localisation } = words;
   const voices = voicesStatement(rule, reading);
+  return html`<div class="part">
+    <h4>${localisation.occludedHeading}</h4>
+    <ul class="bars">
+      ${occludedStatements(reading).map((row, i) =>
+        bar(localisation.occluded(row), row.probability, BLAMED[row.code], i === 0, words),
+      )}
+    </ul>
+    ${reading.headline ? html`<p class="why">${localisation.stretch(reading.occluded.stretch)}</p>` : nothing}
+    ${voices ? agreement(localisation.voices(voices)) : nothing}
+  </div>`;
+}
+
+const ROWS = { answer: 'trouble', nothing: 'fine', elsewhere: 'rest' } as const;
+
+/** Where disease begins in a limb, told where that is not what takes the pulse away. */
+export function beginsSection(reading: LimbReading, words: Messages): TemplateResult | typeof nothing {
+  const { localisation } = words;
+  const { first, headline } = reading;
+  if (!first || first.pieces.some((piece) => headline?.pieces.includes(piece))) return nothing;
   return html`<div class="part">
     <h4>${localisation.beginsHeading}</h4>
     <ul class="bars">
@@ -52,7 +73,6 @@ export function beginsSection(reading: LimbReading, rule: LimbRule, words: Messa
         bar(localisation.begins(row), row.probability, ROWS[row.code], i === 0, words),
       )}
     </ul>
-    ${voices ? agreement(localisation.voices(voices)) : nothing}
   </div>`;
 }
 
@@ -60,23 +80,38 @@ function agreement({ claim, why }: { claim: string; why: string }): TemplateResu
   return html`<p class="why">${claim ? html`<b>${claim}</b> ` : nothing}${why}</p>`;
 }
 
-/** A second lesion beyond the first answer, where one is likely enough. */
-export function downstreamSection(
-  network: ReadNetwork,
-  reading: LimbReading,
+/** Lesions beside the first, where likely enough. */
+export function furtherSection(
+  detail: LimbDetail,
   rule: LimbRule,
   words: Messages,
 ): TemplateResult | typeof nothing {
-  const beyond = downstreamStatements(network, rule, reading);
-  if (!beyond.length) return nothing;
+  const told = furtherStatements(detail);
+  if (!told.length) return nothing;
   return html`<div class="part" data-limb=${limbKey(rule.limb)}>
-    <h4>${words.localisation.downstreamHeading}</h4>
+    <h4>${words.localisation.furtherHeading}</h4>
     <ul class="bars">
-      ${beyond.map((one) =>
-        bar(words.localisation.downstream(one), one.probability, 'trouble', false, words),
-      )}
+      ${told.map((one) => bar(words.localisation.further(one), one.probability, 'trouble', false, words))}
     </ul>
   </div>`;
+}
+
+/** What normal pulses leave open. */
+export function notExcludedLine(reading: LimbReading, words: Messages): TemplateResult | typeof nothing {
+  const { notExcluded } = reading;
+  return notExcluded.length
+    ? html`<p class="why">${words.localisation.notExcluded(notExcluded)}</p>`
+    : nothing;
+}
+
+/** Findings that can hardly be right together. */
+export function conflictSection(network: ReadNetwork, words: Messages): TemplateResult | typeof nothing {
+  const { conflicts } = network;
+  if (!conflicts.length) return nothing;
+  return html`<section class="check">
+    <h4>${words.rule.checkAgain}</h4>
+    ${conflicts.map((one) => html`<p>${words.localisation.conflict(one)}</p>`)}
+  </section>`;
 }
 
 /** What each finding speaks for, on one axis. */
@@ -130,20 +165,17 @@ export function firmSection(detail: LimbDetail, rule: LimbRule, { localisation }
   </div>`;
 }
 
-/** The most informative next examination step. */
+/** What to do next, or that nothing left at the bedside would change much. */
 export function nextSection(network: ReadNetwork, words: Messages): TemplateResult | typeof nothing {
-  const act = nextStatement(network);
-  if (!act) return nothing;
-  const { name, why } = words.localisation.act(act);
+  const [told] = nextStatements(network);
+  if (!told) return nothing;
+  const { name, why } = words.localisation.next(told);
+  const place = told.code === 'act' && 'place' in told.act ? told.act.place : undefined;
   return html`<section class="next">
-    <h4>${words.localisation.next}</h4>
+    <h4>${words.localisation.nextHeading}</h4>
     <div class="ask">
       <p><b>${name}</b><span class="hint">${why}</span></p>
-      ${
-        'place' in act
-          ? openButton(act.place, words.reading.open(act.place), words.localisation.openNow)
-          : nothing
-      }
+      ${place ? openButton(place, words.reading.open(place), words.localisation.openNow) : nothing}
     </div>
   </section>`;
 }
@@ -158,6 +190,7 @@ export function numbersSection(
   const story = storyStatement(network);
   return html`<section>
     <h4>${localisation.numbers}</h4>
+    ${natureStatements(network).map((one) => html`<p class="why">${localisation.nature(one)}</p>`)}
     <p class="why">${localisation.story(story)} ${reading.percent(story.probability)}</p>
     ${told.map(
       (limb) =>
@@ -170,12 +203,12 @@ export function numbersSection(
               ({ level, probability }) =>
                 html`<tr>
                   <th scope="row">${anatomy.levels[level]}</th>
-                  <td>${reading.exactPercent(probability)}</td>
+                  <td>${reading.percent(probability)}</td>
                 </tr>`,
             )}
             <tr>
               <th scope="row">${localisation.nothing}</th>
-              <td>${reading.exactPercent(network.limbs[limb].nothing)}</td>
+              <td>${reading.percent(network.limbs[limb].nothing)}</td>
             </tr>
           </tbody>
         </table>`,
@@ -189,7 +222,7 @@ export function numbersSection(
           ({ cause, probability }) =>
             html`<tr>
               <th scope="row">${localisation.causes[cause]}</th>
-              <td>${reading.exactPercent(probability)}</td>
+              <td>${reading.percent(probability)}</td>
             </tr>`,
         )}
       </tbody>

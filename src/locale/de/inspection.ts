@@ -1,5 +1,4 @@
 import type {
-  ArmInspection,
   GangreneExtent,
   InfectionSign,
   LegInspection,
@@ -14,6 +13,7 @@ import type { InspectionWords } from '../en/inspection.js';
 import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
 import { decimal, sentence } from './phrases.js';
+import { skinLevels } from './skin-levels.js';
 import { terms } from './terms.js';
 
 type Word<K extends keyof LegInspection> = NonNullable<LegInspection[K]> & string;
@@ -27,22 +27,6 @@ const colours: Record<Word<'colour'>, string> = {
   'fixed-mottled': 'marmoriert, nicht wegdrückbar',
 };
 const temperatures: Record<Word<'temperature'>, string> = { warm: 'warm', cool: 'kühl', cold: 'kalt' };
-const levels: Record<Word<'temperatureLevel'> | NonNullable<ArmInspection['temperatureLevel']>, string> = {
-  groin: 'Leiste',
-  'mid-thigh': 'Mitte Oberschenkel',
-  knee: 'Knie',
-  'mid-calf': 'Mitte Wade',
-  ankle: 'Knöchel',
-  forefoot: 'Vorfuß',
-  toes: 'Zehen',
-  shoulder: 'Schulter',
-  'mid-arm': 'Mitte Oberarm',
-  elbow: 'Ellenbogen',
-  'mid-forearm': 'Mitte Unterarm',
-  wrist: 'Handgelenk',
-  hand: 'Hand',
-  fingers: 'Finger',
-};
 const hair: Record<Word<'hair'>, string> = { normal: 'normal', sparse: 'spärlich', absent: 'fehlend' };
 const nails: Record<Word<'nails'>, string> = { normal: 'normal', thickened: 'verdickt', brittle: 'brüchig' };
 const muscle: Record<Word<'muscle'>, string> = {
@@ -50,7 +34,6 @@ const muscle: Record<Word<'muscle'>, string> = {
   wasted: 'atroph',
   tender: 'druckschmerzhaft',
   tense: 'gespannt',
-  rigid: 'rigide',
 };
 const oedema: Record<Word<'oedema'>, string> = { none: 'keines', pitting: 'eindrückbar', firm: 'fest' };
 const lymphNodes: Record<Word<'lymphNodes'>, string> = {
@@ -71,8 +54,6 @@ const ulcerPlaces: Record<UlcerPlace, string> = {
   heel: 'Ferse',
   ankle: 'Knöchel',
   shin: 'Unterschenkel',
-  sole: 'Fußsohle',
-  'back-of-leg': 'Beinrückseite',
   other: 'anderswo',
 };
 const gangrene: Record<Word<'gangrene'>, string> = { none: 'keine', dry: 'trocken', wet: 'feucht' };
@@ -111,7 +92,7 @@ const statements: Renderings<InspectionStatement> = {
   couldNotExamine: ({ value }) => examination.couldNot(value),
   colour: ({ value }) => `Haut ${colours[value]}`,
   temperature: ({ temperature, from }) =>
-    `${temperatures[temperature]}${from ? ` ab Höhe ${levels[from]}` : ''}`,
+    `${temperatures[temperature]}${from ? ` ab Höhe ${skinLevels[from]}` : ''}`,
   refill: ({ value }) => `Rekapillarisierung ${decimal(value)} s`,
   hair: ({ value }) => `Behaarung ${hair[value]}`,
   nails: ({ value }) => `Nägel ${nails[value]}`,
@@ -143,14 +124,11 @@ export const inspection: InspectionWords = {
   temperature: 'Temperatur',
   temperatures,
   temperatureLevel: 'Wechselt auf Höhe',
-  levels,
+  levels: skinLevels,
   refill: 'Rekapillarisierung',
   refillSaid: {
-    short: () => 'bis 2 s. Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.',
-    'over-traditional': (limit: number) =>
-      `über 2 s, innerhalb der 95-%-Grenze Gesunder dieses Alters (${decimal(limit)} s). Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.`,
-    slow: (limit: number) =>
-      `über 2 s und über ${decimal(limit)} s, der 95-%-Grenze Gesunder dieses Alters. Mit der Gegenseite vergleichen.`,
+    usual: (limit: number) => `üblich, bis ${decimal(limit)} s`,
+    slow: (limit: number) => `langsam, über ${decimal(limit)} s`,
   },
   refillHow: 'Eine fingerkuppengroße Stelle 5 Sekunden drücken; zählen, bis die Farbe zurück ist.',
   seconds: 's',

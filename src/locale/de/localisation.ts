@@ -1,18 +1,31 @@
 import { limbKey, namedStretches, type PieceKey, type SiteId } from '../../anatomy/index.js';
-import type { ActId, Assumption, Cause, FindingId, Muscle, State } from '../../localisation/index.js';
+import type {
+  ActId,
+  Assumption,
+  Cause,
+  FindingId,
+  Muscle,
+  NotExcluded,
+  SettlingQuestion,
+  State,
+} from '../../localisation/index.js';
 import type {
   BeginsStatement,
-  DownstreamStatement,
   FirmStatement,
+  FurtherStatement,
   ImpossibleStatement,
+  Nature,
+  NextStatement,
+  OccludedStatement,
   StoryStatement,
   VoicesStatement,
 } from '../../statements/index.js';
 import type { LocalisationWords } from '../en/localisation.js';
 import { render, renderKind, type Renderings } from '../render.js';
-import { anatomy, atLimb, pulseName, withArticle } from './anatomy.js';
+import { anatomy, atLimb, pulseName } from './anatomy.js';
 import { examination } from './examination.js';
-import { decimal, list, paragraph, sentence } from './phrases.js';
+import { decimal, list, paragraph, percent, sentence } from './phrases.js';
+import { skinLevels } from './skin-levels.js';
 
 const causes: Record<Cause, string> = {
   none: 'keine Arterienerkrankung',
@@ -25,6 +38,7 @@ const causes: Record<Cause, string> = {
   compression: 'Druck von außen',
   coarctation: 'Aortenisthmusstenose',
   dissection: 'Aortendissektion',
+  aneurysm: 'Aneurysma',
   'low-flow': 'geringer Fluss oder Kälte',
 };
 
@@ -50,6 +64,8 @@ const between = {
   'radio-femoral': 'Verzögerung von Radialis zu Femoralis',
 };
 
+const temperatures = { warm: 'warm', cool: 'kühl', cold: 'kalt' };
+
 const onSide = (site: SiteId, side: 'right' | 'left' | 'midline'): string =>
   `${pulseName(site)}${side === 'midline' ? '' : ` ${anatomy.sides[side]}`}`;
 
@@ -60,6 +76,17 @@ const findings: Renderings<FindingId, string, 'kind'> = {
   bruit: ({ place, bruit }) => `${anatomy.place(place)}: ${examination.bruits[bruit]}`,
   index: ({ place, value }) => `${anatomy.place(place)}, Druckindex ${decimal(value, 2)}`,
   'ankle-index': ({ side, value }) => `Knöchelindex ${anatomy.sides[side]} ${decimal(value, 2)}`,
+  'digit-index': ({ limb, value }) =>
+    `${limb.kind === 'leg' ? 'Zehenindex' : 'Fingerindex'} ${anatomy.sides[limb.side]} ${decimal(value, 2)}`,
+  incompressible: ({ place }) => `${anatomy.place(place)} nicht komprimierbar`,
+  exercise: ({ side, falls }) =>
+    `${falls ? 'Knöcheldruck fällt' : 'Kein Abfall des Knöcheldrucks'} nach Belastung, ${anatomy.sides[side]}`,
+  skin: ({ limb, temperature, level }) =>
+    `${sentence(anatomy.limbs[limbKey(limb)])} ${temperatures[temperature]}${level ? ` ab Höhe ${skinLevels[level]}` : ''}`,
+  wound: ({ limb }) => `Ulkus oder Gangrän, ${anatomy.limbs[limbKey(limb)]}`,
+  numbness: ({ limb }) => `Gefühlsverlust über die Spitzen hinaus, ${anatomy.limbs[limbKey(limb)]}`,
+  'hand-arch': ({ side, artery, fills }) =>
+    `Hohlhandbogentest ${anatomy.sides[side]}: Handfläche ${fills ? 'füllt sich' : 'bleibt weiß'} nach Freigabe, ${anatomy.arteries[artery]}`,
   pain: ({ limb, muscle }) =>
     muscle === 'none'
       ? `Kein Belastungsschmerz ${atLimb[limbKey(limb)]}`
@@ -78,6 +105,23 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
     name: `Knöcheldruck ${anatomy.sides[side]}`,
     why: 'Sagt, wie stark der Abfall ist.',
   }),
+  doppler: ({ place }) => ({
+    name: `${anatomy.place(place)}: Doppler`,
+    why: 'Sagt, ob und wie dort Blut fließt.',
+  }),
+  'toe-pressure': ({ side }) => ({
+    name: `Zehendruck ${anatomy.sides[side]}`,
+    why: 'Sagt etwas über den Fuß, wo der Knöchel es nicht tut oder die Arterien starr sind.',
+  }),
+  delay: ({ of }) => ({ name: between[of], why: 'Ein späterer Puls spricht für die Arterie dazwischen.' }),
+  'pain-level': ({ limb }) => ({
+    name: `Ort des Belastungsschmerzes: ${anatomy.limbs[limbKey(limb)]}`,
+    why: 'Der höchste schmerzende Muskel weist auf die Arterie darüber.',
+  }),
+  onset: {
+    name: 'Wie es begann',
+    why: 'Plötzlich oder allmählich entscheidet zwischen Embolie und alter Erkrankung.',
+  },
   'arm-pressures': {
     name: 'Druck an beiden Armen',
     why: 'Ein Unterschied spricht für die Einstrombahn des Arms mit dem tieferen Druck.',
@@ -87,36 +131,30 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
 /** What an answer hangs on, as it stands after "davon ab,". */
 const assumptions: Renderings<Assumption, string, 'kind'> = {
   cause: ({ cause }) => `wie häufig die Ursache „${causes[cause]}“ ist`,
-  artery: ({ artery }) => `wie oft ${withArticle(anatomy.arteries[artery], 'nominative')} erkrankt ist`,
   palpation: ({ site }) => `wie zuverlässig der ${pulseName(site)} getastet wird`,
-  passage: ({ through }) => `wie viel Puls eine ${states[through]}e Arterie durchlässt`,
   bruit: 'wie oft eine Engstelle zu hören ist',
   doppler: 'was ein Dopplersignal aussagt',
   index: 'was ein Druckindex aussagt',
   pain: 'was der Ort der Schmerzen aussagt',
   delay: 'was eine Pulsverzögerung aussagt',
+  seen: 'was Haut, Wunden und Gefühl aussagen',
 };
 
-const grades = { 'fairly-firm': 'Recht belastbar.', 'not-firm': 'Nicht belastbar.' };
+const grades = { firm: 'Belastbar.', 'fairly-firm': 'Recht belastbar.', 'not-firm': 'Nicht belastbar.' };
 
-function infirm({ code, hangsOn, limb, ungraded }: Exclude<FirmStatement, { code: 'firm' }>): string {
+function firm({ code, hangsOn, held, tried, limb, ungraded }: FirmStatement): string {
   const on = list(hangsOn.map((one) => renderKind(assumptions, one)));
   const left = ungraded === 1 ? 'fehlt noch eine Stelle' : `fehlen noch ${ungraded} Stellen`;
   return paragraph([
     grades[code],
+    `Bleibt in ${held} von ${tried} Abwandlungen aller Annahmen zugleich die erste Antwort.`,
     on && `Es hängt davon ab, ${on}.`,
     ungraded ? `${sentence(atLimb[limb])} ${left}.` : '',
   ]);
 }
 
-const firm: Renderings<FirmStatement> = {
-  firm: 'Belastbar. Auch wenn man eine Annahme halbiert oder verdoppelt, bleibt diese Antwort die erste.',
-  'fairly-firm': infirm,
-  'not-firm': infirm,
-};
-
 /** "Poplitea supragenual links verschlossen". */
-const lesion = ({ piece, state }: Pick<DownstreamStatement, 'piece' | 'state'>): string =>
+const lesion = ({ piece, state }: { piece: PieceKey; state: State }): string =>
   `${anatomy.piece(piece)} ${states[state]}`;
 
 const stories: Renderings<StoryStatement> = {
@@ -125,9 +163,67 @@ const stories: Renderings<StoryStatement> = {
     `Die wahrscheinlichste Erklärung: ${list(lesions.map(lesion))}; dahinter: ${causes[cause]}.`,
 };
 
+const occluded: Renderings<OccludedStatement> = {
+  entry: ({ pieces: keys, pulse }) =>
+    sentence(`${pieces(keys)}${pulse === 'reduced' ? ', verengt oder wieder aufgefüllt' : ''}`),
+  open: 'Keine Hauptarterie verschlossen',
+  elsewhere: 'Anderswo',
+};
+
+const wheres: Record<FurtherStatement['where'], string> = { above: 'darüber', beyond: 'dahinter' };
+
+const notExcluded: Record<NotExcluded, string> = {
+  'small-arteries': 'Erkrankung der kleinsten Arterien',
+  emboli: 'Embolien',
+  injury: 'Arterienschaden durch die Verletzung',
+  exertion: 'Engstelle, die sich nur unter Belastung zeigt',
+};
+
+const questions: Record<SettlingQuestion, { name: string; why: string }> = {
+  circulation: {
+    name: 'Blutdruck und Körpertemperatur',
+    why: 'Niedriger Druck oder Auskühlung nimmt mehreren Gliedmaßen den Puls, ohne dass eine Arterie erkrankt ist.',
+  },
+  swelling: {
+    name: 'Ist das Bein geschwollen und blau?',
+    why: 'Eine durch Gerinnsel verlegte Vene kann den Puls eines geschwollenen blauen Beins nehmen.',
+  },
+  access: {
+    name: 'Hat dieser Arm einen Dialysezugang?',
+    why: 'Ein Zugang leitet dem Handgelenk Blut ab, ohne dass eine Arterie erkrankt ist.',
+  },
+  'from-birth': {
+    name: 'War dieser Puls jemals tastbar?',
+    why: 'Vielen Menschen fehlt ein Fußpuls von Geburt an, oder er ist beidseits schwer zu tasten.',
+  },
+};
+
+const natures: Record<Nature, string> = {
+  embolus: 'Embolie',
+  thrombosis: 'Thrombose vor Ort',
+  'chronic-disease': 'alte Arterienerkrankung',
+  injury: 'Verletzung',
+  dissection: 'Dissektion',
+  aneurysm: 'Aneurysma',
+  vasculitis: 'Gefäßentzündung',
+  compression: 'Druck von außen',
+  coarctation: 'Aortenisthmusstenose',
+  'low-flow': 'geringer Fluss oder Kälte',
+  none: 'keine Arterienerkrankung',
+};
+
+const nexts: Renderings<NextStatement, { name: string; why: string }> = {
+  settle: ({ question }) => questions[question],
+  act: ({ act }) => renderKind(acts, act),
+  enough: {
+    name: 'Am Krankenbett ist nichts mehr zu finden, das viel daran ändert',
+    why: 'Bildgebung nach örtlichem Vorgehen.',
+  },
+};
+
 const begins: Renderings<BeginsStatement> = {
   answer: ({ pieces: keys }) => sentence(pieces(keys)),
-  nothing: 'Kein Verschluss erkennbar',
+  nothing: 'Keine Engstelle und kein Verschluss erkennbar',
   elsewhere: 'Anderswo',
 };
 
@@ -161,12 +257,24 @@ const impossible: Renderings<ImpossibleStatement> = {
 export const localisation: LocalisationWords = {
   causes,
   states,
-  beginsHeading: 'Wo die Störung beginnt, nach Wahrscheinlichkeit',
+  occludedHeading: 'Was den Puls nimmt, nach Wahrscheinlichkeit',
+  occluded: (statement) => render(occluded, statement),
+  stretch: ({ pieces: on, probability }) =>
+    `Irgendwo auf dieser Strecke ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
+  beginsHeading: 'Wo die Erkrankung beginnt, nach Wahrscheinlichkeit',
   begins: (statement) => render(begins, statement),
   nothing: begins.nothing as string,
   voices: (statement) => render(voices, statement),
-  downstreamHeading: 'Und weiter unten',
-  downstream: (statement) => sentence(lesion(statement)),
+  furtherHeading: 'Daneben',
+  further: ({ pieces: keys, state, where }) => sentence(`${pieces(keys)} ${states[state]}, ${wheres[where]}`),
+  notExcluded: (what) =>
+    `Durch Pulse nicht ausgeschlossen: ${list(
+      what.map((one) => notExcluded[one]),
+      'oder',
+    )}.`,
+  conflict: ({ finding: id, with: other }) =>
+    `${finding(id)} passt kaum zu: ${finding(other)}. Beides noch einmal prüfen.`,
+  nature: ({ nature, probability }) => `Dahinter ${percent(probability)}: ${natures[nature]}.`,
   evidenceHeading: 'Was für die erste Antwort spricht',
   ways: { for: 'dafür', against: 'dagegen' },
   weight: ({ way, odds }) =>
@@ -174,13 +282,14 @@ export const localisation: LocalisationWords = {
       ? `dafür, Chancen mal ${decimal(odds, 1)}`
       : `dagegen, Chancen geteilt durch ${decimal(odds, 1)}`,
   finding,
-  next: 'Als Nächstes, weil es am meisten zeigt',
+  nextHeading: 'Als Nächstes, weil es am meisten zeigt',
+  next: (statement) => render(nexts, statement),
   start: 'Beginnen mit',
   act: (id) => renderKind(acts, id),
   openNow: 'Öffnen',
   howFirm: 'Wie belastbar',
-  firm: (statement) => render(firm, statement),
-  numbers: 'Zahlen',
+  firm,
+  numbers: 'Zahlen hinter den Worten',
   levels: 'Nach Etagen',
   story: (statement) => render(stories, statement),
   impossible: (statement) => render(impossible, statement),

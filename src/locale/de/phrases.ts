@@ -8,3 +8,10 @@ export const list = (items: readonly string[], conjunction: 'und' | 'oder' = 'un
 
 /** A number with a decimal comma; with `digits` to so many decimals. */
 export const decimal = decimals(',');
+
+/** A probability as a whole number; what is nearly none or nearly certain is not called so. */
+export function percent(probability: number): string {
+  if (probability > 0 && probability < 0.005) return '<1 %';
+  if (probability > 0.995 && probability < 1) return '>99 %';
+  return `${Math.round(probability * 100)} %`;
+}

@@ -22,11 +22,7 @@ const symptoms: Record<Symptom, string> = {
 };
 
 const severities: Record<Severity, string> = { mild: 'mild', moderate: 'moderate', severe: 'severe' };
-const onsets: Record<NonNullable<LimbHistory['onset']>, string> = {
-  sudden: 'sudden',
-  gradual: 'gradual',
-  unknown: 'onset not known',
-};
+const onsets: Record<NonNullable<LimbHistory['onset']>, string> = { sudden: 'sudden', gradual: 'gradual' };
 
 const rhythms: Record<Rhythm, string> = {
   regular: 'regular',
@@ -96,7 +92,7 @@ export const history = {
   severity: 'Severity, in your judgement',
   severities,
   began: 'Began',
-  beganOptions: { sudden: 'Suddenly', gradual: 'Gradually', unknown: 'Cannot say' },
+  beganOptions: { sudden: 'Suddenly', gradual: 'Gradually' },
   hours: 'Hours since',
   hoursUnit: 'h',
   rhythm: 'Heart rhythm',

@@ -1,5 +1,4 @@
 import type {
-  ArmInspection,
   GangreneExtent,
   InfectionSign,
   LegInspection,
@@ -13,6 +12,7 @@ import type { InspectionStatement } from '../../statements/index.js';
 import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
 import { decimal, sentence } from './phrases.js';
+import { skinLevels } from './skin-levels.js';
 import { terms } from './terms.js';
 
 type Word<K extends keyof LegInspection> = NonNullable<LegInspection[K]> & string;
@@ -26,22 +26,6 @@ const colours: Record<Word<'colour'>, string> = {
   'fixed-mottled': 'mottled, fixed',
 };
 const temperatures: Record<Word<'temperature'>, string> = { warm: 'warm', cool: 'cool', cold: 'cold' };
-const levels: Record<Word<'temperatureLevel'> | NonNullable<ArmInspection['temperatureLevel']>, string> = {
-  groin: 'groin',
-  'mid-thigh': 'mid-thigh',
-  knee: 'knee',
-  'mid-calf': 'mid-calf',
-  ankle: 'ankle',
-  forefoot: 'forefoot',
-  toes: 'toes',
-  shoulder: 'shoulder',
-  'mid-arm': 'mid-arm',
-  elbow: 'elbow',
-  'mid-forearm': 'mid-forearm',
-  wrist: 'wrist',
-  hand: 'hand',
-  fingers: 'fingers',
-};
 const hair: Record<Word<'hair'>, string> = { normal: 'normal', sparse: 'sparse', absent: 'absent' };
 const nails: Record<Word<'nails'>, string> = { normal: 'normal', thickened: 'thickened', brittle: 'brittle' };
 const muscle: Record<Word<'muscle'>, string> = {
@@ -49,7 +33,6 @@ const muscle: Record<Word<'muscle'>, string> = {
   wasted: 'wasted',
   tender: 'tender',
   tense: 'tense',
-  rigid: 'rigid',
 };
 const oedema: Record<Word<'oedema'>, string> = { none: 'none', pitting: 'pitting', firm: 'firm' };
 const lymphNodes: Record<Word<'lymphNodes'>, string> = {
@@ -70,8 +53,6 @@ const ulcerPlaces: Record<UlcerPlace, string> = {
   heel: 'heel',
   ankle: 'ankle',
   shin: 'shin',
-  sole: 'sole',
-  'back-of-leg': 'back of the leg',
   other: 'elsewhere',
 };
 const gangrene: Record<Word<'gangrene'>, string> = { none: 'none', dry: 'dry', wet: 'wet' };
@@ -110,7 +91,7 @@ const statements: Renderings<InspectionStatement> = {
   couldNotExamine: ({ value }) => examination.couldNot(value),
   colour: ({ value }) => `colour ${colours[value]}`,
   temperature: ({ temperature, from }) =>
-    `${temperatures[temperature]}${from ? ` from the ${levels[from]} down` : ''}`,
+    `${temperatures[temperature]}${from ? ` from the ${skinLevels[from]} down` : ''}`,
   refill: ({ value }) => `capillary refill ${decimal(value)} s`,
   hair: ({ value }) => `hair ${hair[value]}`,
   nails: ({ value }) => `nails ${nails[value]}`,
@@ -142,14 +123,11 @@ export const inspection = {
   temperature: 'Temperature',
   temperatures,
   temperatureLevel: 'Changes at',
-  levels,
+  levels: skinLevels,
   refill: 'Capillary refill',
   refillSaid: {
-    short: () => 'up to 2 s. Compare with the other limb; of little value for arterial disease.',
-    'over-traditional': (limit: number) =>
-      `over 2 s, within the 95% limit of healthy people of this age (${limit} s). Compare with the other limb; of little value for arterial disease.`,
-    slow: (limit: number) =>
-      `over 2 s and over ${limit} s, the 95% limit of healthy people of this age. Compare with the other limb.`,
+    usual: (limit: number) => `usual, up to ${limit} s`,
+    slow: (limit: number) => `slow, over ${limit} s`,
   },
   refillHow: 'Press a fingertip-sized patch for 5 seconds; count until the colour is back.',
   seconds: 's',

@@ -1,18 +1,34 @@
 import { limbKey, namedStretches, type PieceKey, type Place } from '../../anatomy/index.js';
-import type { ActId, Assumption, Cause, FindingId, Muscle, State } from '../../localisation/index.js';
+import type {
+  ActId,
+  Assumption,
+  Cause,
+  Conflict,
+  FindingId,
+  Muscle,
+  NotExcluded,
+  SettlingQuestion,
+  State,
+  WeightedStretch,
+} from '../../localisation/index.js';
 import type {
   BeginsStatement,
-  DownstreamStatement,
   EvidenceStatement,
   FirmStatement,
+  FurtherStatement,
   ImpossibleStatement,
+  Nature,
+  NextStatement,
+  OccludedStatement,
+  NatureStatement,
   StoryStatement,
   VoicesStatement,
 } from '../../statements/index.js';
 import { render, renderKind, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
-import { decimal, list, paragraph, sentence } from './phrases.js';
+import { decimal, list, paragraph, percent, sentence } from './phrases.js';
+import { skinLevels } from './skin-levels.js';
 
 const causes: Record<Cause, string> = {
   none: 'no arterial disease',
@@ -25,6 +41,7 @@ const causes: Record<Cause, string> = {
   compression: 'compression from outside',
   coarctation: 'coarctation of the aorta',
   dissection: 'dissection of the aorta',
+  aneurysm: 'an aneurysm',
   'low-flow': 'low flow or cold',
 };
 
@@ -61,6 +78,21 @@ const findings: Renderings<FindingId, string, 'kind'> = {
       : sentence(`${anatomy.place(place)} ${examination.bruits[bruit]}`),
   index: ({ place, value }) => sentence(`${anatomy.place(place)} pressure index ${decimal(value, 2)}`),
   'ankle-index': ({ side, value }) => sentence(`${anatomy.sides[side]} ankle index ${decimal(value, 2)}`),
+  'digit-index': ({ limb, value }) =>
+    sentence(
+      `${anatomy.sides[limb.side]} ${limb.kind === 'leg' ? 'toe' : 'finger'} index ${decimal(value, 2)}`,
+    ),
+  incompressible: ({ place }) => sentence(`${anatomy.place(place)} not compressible`),
+  exercise: ({ side, falls }) =>
+    `${falls ? 'Ankle pressure falls' : 'No fall of the ankle pressure'} after exercise, ${anatomy.sides[side]}`,
+  skin: ({ limb, temperature, level }) =>
+    sentence(
+      `${anatomy.limbs[limbKey(limb)]} ${temperature}${level ? ` from the ${skinLevels[level]} down` : ''}`,
+    ),
+  wound: ({ limb }) => `Ulcer or gangrene, ${anatomy.limbs[limbKey(limb)]}`,
+  numbness: ({ limb }) => `Loss of feeling beyond the digits, ${anatomy.limbs[limbKey(limb)]}`,
+  'hand-arch': ({ side, artery, fills }) =>
+    `Hand-arch test ${anatomy.sides[side]}: palm ${fills ? 'fills' : 'stays white'} when the ${anatomy.arteries[artery]} is let go`,
   pain: ({ limb, muscle }) =>
     muscle === 'none'
       ? `No pain on effort in the ${anatomy.limbs[limbKey(limb)]}`
@@ -83,6 +115,20 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
     name: `${sentence(anatomy.sides[side])} ankle pressure`,
     why: 'Says how deep the drop is.',
   }),
+  doppler: ({ place }) => ({
+    name: `${sentence(anatomy.place(place))}: Doppler`,
+    why: 'Says whether blood flows there, and how.',
+  }),
+  'toe-pressure': ({ side }) => ({
+    name: `${sentence(anatomy.sides[side])} toe pressure`,
+    why: 'Tells of the foot where the ankle does not, or where its arteries are stiff.',
+  }),
+  delay: ({ of }) => ({ name: between[of], why: 'A later pulse points to the artery between.' }),
+  'pain-level': ({ limb }) => ({
+    name: `Where it hurts on effort: ${anatomy.limbs[limbKey(limb)]}`,
+    why: 'The highest muscle that hurts points to the artery above it.',
+  }),
+  onset: { name: 'How it began', why: 'Sudden or gradual decides between an embolus and old disease.' },
   'arm-pressures': {
     name: 'Pressure in both arms',
     why: 'A difference points to the inflow of the lower arm.',
@@ -92,22 +138,22 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
 /** What an answer hangs on, as it stands after "hangs on". */
 const assumptions: Renderings<Assumption, string, 'kind'> = {
   cause: ({ cause }) => `how common ${causes[cause]} is`,
-  artery: ({ artery }) => `how often the ${anatomy.arteries[artery]} is diseased`,
   palpation: ({ site }) => `how reliably the ${anatomy.sites[site]} pulse is felt`,
-  passage: ({ through }) => `how much pulse a ${through} artery lets through`,
   bruit: 'how often a narrowing is heard',
   doppler: 'what a Doppler signal tells',
   index: 'what a pressure index tells',
   pain: 'what the place of the pain tells',
   delay: 'what a delay tells',
+  seen: 'what skin, wounds and feeling tell',
 };
 
-const grades = { 'fairly-firm': 'Fairly firm.', 'not-firm': 'Not firm.' };
+const grades = { firm: 'Firm.', 'fairly-firm': 'Fairly firm.', 'not-firm': 'Not firm.' };
 
-function infirm({ code, hangsOn, limb, ungraded }: Exclude<FirmStatement, { code: 'firm' }>): string {
+function firm({ code, hangsOn, held, tried, limb, ungraded }: FirmStatement): string {
   const on = list(hangsOn.map((one) => renderKind(assumptions, one)));
   return paragraph([
     grades[code],
+    `It stays first in ${held} of ${tried} ways of varying all assumptions at once.`,
     on && `It hangs on ${on}.`,
     ungraded
       ? `${ungraded === 1 ? 'One site' : `${ungraded} sites`} of the ${anatomy.limbs[limb]} remain.`
@@ -115,14 +161,8 @@ function infirm({ code, hangsOn, limb, ungraded }: Exclude<FirmStatement, { code
   ]);
 }
 
-const firm: Renderings<FirmStatement> = {
-  firm: 'Firm. Halving or doubling any assumption leaves it first.',
-  'fairly-firm': infirm,
-  'not-firm': infirm,
-};
-
 /** "left popliteal blocked". */
-const lesion = ({ piece, state }: Pick<DownstreamStatement, 'piece' | 'state'>): string =>
+const lesion = ({ piece, state }: { piece: PieceKey; state: State }): string =>
   `${anatomy.piece(piece)} ${states[state]}`;
 
 const stories: Renderings<StoryStatement> = {
@@ -131,9 +171,67 @@ const stories: Renderings<StoryStatement> = {
     `The single likeliest story: ${list(lesions.map(lesion))}; behind it ${causes[cause]}.`,
 };
 
+const occluded: Renderings<OccludedStatement> = {
+  entry: ({ pieces: keys, pulse }) =>
+    sentence(`${pieces(keys)}${pulse === 'reduced' ? ', narrowed or refilled' : ''}`),
+  open: 'No main artery blocked',
+  elsewhere: 'Elsewhere',
+};
+
+const wheres: Record<FurtherStatement['where'], string> = { above: 'above it', beyond: 'beyond it' };
+
+const notExcluded: Record<NotExcluded, string> = {
+  'small-arteries': 'disease of the smallest arteries',
+  emboli: 'emboli',
+  injury: 'harm to an artery by the injury',
+  exertion: 'a narrowing that shows on exertion only',
+};
+
+const questions: Record<SettlingQuestion, { name: string; why: string }> = {
+  circulation: {
+    name: 'Blood pressure and body temperature',
+    why: 'Low pressure or a cold body takes pulses away from several limbs without arterial disease.',
+  },
+  swelling: {
+    name: 'Is the leg swollen and blue?',
+    why: 'A vein blocked by clot can take the pulses of a swollen blue leg away.',
+  },
+  access: {
+    name: 'Is there a dialysis access on this arm?',
+    why: 'An access draws blood away from the wrist without arterial disease.',
+  },
+  'from-birth': {
+    name: 'Was this pulse ever felt?',
+    why: 'Many people are born without one foot pulse, or it is hard to feel on both sides.',
+  },
+};
+
+const natures: Record<Nature, string> = {
+  embolus: 'an embolus',
+  thrombosis: 'thrombosis in place',
+  'chronic-disease': 'long-standing arterial disease',
+  injury: 'an injury',
+  dissection: 'a dissection',
+  aneurysm: 'an aneurysm',
+  vasculitis: 'inflammation of arteries',
+  compression: 'compression from outside',
+  coarctation: 'coarctation of the aorta',
+  'low-flow': 'low flow or cold',
+  none: 'no arterial disease',
+};
+
+const nexts: Renderings<NextStatement, { name: string; why: string }> = {
+  settle: ({ question }) => questions[question],
+  act: ({ act }) => renderKind(acts, act),
+  enough: {
+    name: 'Nothing left at the bedside would change this much',
+    why: 'Imaging by local pathway.',
+  },
+};
+
 const begins: Renderings<BeginsStatement> = {
   answer: ({ pieces: keys }) => sentence(pieces(keys)),
-  nothing: 'No block shown',
+  nothing: 'No narrowing or block shown',
   elsewhere: 'Elsewhere',
 };
 
@@ -167,26 +265,41 @@ const impossible: Renderings<ImpossibleStatement> = {
 export const localisation = {
   causes,
   states,
-  beginsHeading: 'Where trouble begins, by probability',
+  occludedHeading: 'What takes the pulse away, by probability',
+  occluded: (statement: OccludedStatement) => render(occluded, statement),
+  stretch: ({ pieces: on, probability }: WeightedStretch) =>
+    `Somewhere on this stretch ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
+  beginsHeading: 'Where disease begins, by probability',
   begins: (statement: BeginsStatement) => render(begins, statement),
   nothing: begins.nothing as string,
   /** How the voices stand to each other: what to stress, and the rest. */
   voices: (statement: VoicesStatement) => render(voices, statement),
-  downstreamHeading: 'And further down',
-  downstream: (statement: DownstreamStatement) => sentence(lesion(statement)),
+  furtherHeading: 'Beside it',
+  further: ({ pieces: keys, state, where }: FurtherStatement) =>
+    sentence(`${pieces(keys)} ${states[state]}, ${wheres[where]}`),
+  notExcluded: (what: readonly NotExcluded[]) =>
+    `Not excluded by pulses: ${list(
+      what.map((one) => notExcluded[one]),
+      'or',
+    )}.`,
+  conflict: ({ finding: id, with: other }: Conflict) =>
+    `${finding(id)} hardly goes with: ${finding(other)}. Check both again.`,
+  nature: ({ nature, probability }: NatureStatement) =>
+    `Behind it ${percent(probability)}: ${natures[nature]}.`,
   evidenceHeading: 'What speaks for the first answer',
   ways: { for: 'for', against: 'against' },
   /** A finding's way and weight in figures. */
   weight: ({ way, odds }: EvidenceStatement) =>
     `${way}, odds ${way === 'for' ? 'times' : 'divided by'} ${decimal(odds, 1)}`,
   finding,
-  next: 'Next, because it would tell most',
+  nextHeading: 'Next, because it would tell most',
+  next: (statement: NextStatement) => render(nexts, statement),
   start: 'Start with',
   act: (id: ActId) => renderKind(acts, id),
   openNow: 'Open',
   howFirm: 'How firm',
-  firm: (statement: FirmStatement) => render(firm, statement),
-  numbers: 'Numbers',
+  firm,
+  numbers: 'Figures behind the words',
   levels: 'By level',
   story: (statement: StoryStatement) => render(stories, statement),
   impossible: (statement: ImpossibleStatement) => render(impossible, statement),

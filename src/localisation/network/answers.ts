@@ -24,6 +24,8 @@ export interface AnswerKey {
   readonly of: readonly number[];
   readonly levelAt: readonly number[];
   readonly levels: readonly Level[];
+  /** Answer of each piece of the tree, -1 where it is not on the way. */
+  readonly answerAt: Int16Array;
   /** Level of each answer. */
   readonly levelOf: readonly number[];
 }
@@ -45,7 +47,10 @@ function keyOf(way: Way): AnswerKey {
   });
   const levels = [...new Set(answers.map((answer) => answer.level))];
   const own = answers.map((answer) => levels.indexOf(answer.level));
+  const answerAt = new Int16Array(PIECES.length).fill(-1);
+  way.order.forEach((piece, j) => (answerAt[piece] = of[j]!));
   return {
+    answerAt,
     limb: way.limb,
     way,
     answers,

@@ -14,8 +14,8 @@ export function beginnings(
   bucket: readonly number[],
   into: Float64Array,
 ): Float64Array {
-  const { causes, live, model, clear, shut, slot, sound, up } = net;
-  const root = slot[0]! * causes;
+  const { columns, live, model, clear, shut, slot, sound, up } = net;
+  const root = slot[0]! * columns;
   const last = into.length - 1;
   into.fill(0);
   let sum = 0;
@@ -25,12 +25,12 @@ export function beginnings(
     let rest = weight * up[(root + c) * 6]!;
     sum += rest;
     for (let j = 0; j < order.length; j++) {
-      const k = slot[order[j]!]! * causes + c;
+      const k = slot[order[j]!]! * columns + c;
       into[bucket[j]!]! += rest * shut[k]!;
       rest *= clear[k]!;
     }
     // A cause that has struck for sure leaves out the case of every piece being patent.
-    const sane = model.struck[c] ? Math.min(rest, weight * sound[root + c]!) : 0;
+    const sane = model.struck[model.cause[c]!] ? Math.min(rest, weight * sound[root + c]!) : 0;
     into[last]! += rest - sane;
     sum -= sane;
   }

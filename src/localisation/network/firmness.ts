@@ -1,34 +1,35 @@
-import { type ArteryId, PIECES, type PulseSiteId } from '../../anatomy/index.js';
-import { type AnswerKey, answerProbabilities, indexOfLargest } from './answers.js';
-import type { Finding } from './evidence.js';
-import type { Factor, Propagation } from './propagate.js';
+import { PIECES, type PulseSiteId } from '../../anatomy/index.js';
+import { type AnswerKey, indexOfLargest, levelProbabilities } from './answers.js';
+import type { Finding } from './finding.js';
+import { tempered } from './likelihoods.js';
+import type { Propagation } from './propagate.js';
 import { CAUSES, type Cause } from './types.js';
 
 /**
- * One assumption of the model that is halved or doubled: the probability of a cause, of disease in an artery, of what gets
- * through a piece; or the weight of evidence (the logarithm of its likelihood ratios) of one kind of finding.
+ * One assumption of the model that is halved or doubled: the probability of a cause, or the weight of
+ * evidence (the logarithm of its likelihood ratios) of one kind of finding.
  */
 export type Assumption =
   | { readonly kind: 'cause'; readonly cause: Cause }
-  | { readonly kind: 'artery'; readonly artery: ArteryId }
   | { readonly kind: 'palpation'; readonly site: PulseSiteId }
-  | { readonly kind: 'passage'; readonly through: 'narrowed' | 'blocked' }
-  | { readonly kind: 'bruit' | 'doppler' | 'index' | 'pain' | 'delay' };
+  | { readonly kind: 'bruit' | 'doppler' | 'index' | 'pain' | 'delay' | 'seen' };
 
-/** An assumption under which another answer would come first. */
+/** An assumption under which another level would come first. */
 export interface Overturn {
   readonly assumption: Assumption;
   readonly factor: 0.5 | 2;
-  /** Place of the new first answer in the limb's list of answers; past the end is "nothing shown". */
-  readonly answer: number;
+  /** Place of the new first level in the limb's list of levels; past the end is "nothing shown". */
+  readonly level: number;
 }
 
-/** `firm`: nothing moves the first answer. `fairly-firm`: it moves, its level never does. `not-firm`: the level moves. */
+/** What was tried on the first level of a limb. */
 export interface Firmness {
-  readonly grade: 'firm' | 'fairly-firm' | 'not-firm';
   readonly overturned: readonly Overturn[];
-  /** How many halvings and doublings were tried. */
+  /** Joint variations of all assumptions at once that leave the level first, of so many tried. */
+  readonly held: number;
   readonly tried: number;
+  /** The least probability of the level in any of them. */
+  readonly least: number;
 }
 
 interface Trial {
@@ -38,85 +39,25 @@ interface Trial {
 }
 
 const FACTORS = [0.5, 2] as const;
-/** No probability of disease is pushed above this by doubling. */
+/** No probability of disease is pushed above this. */
 const CEILING = 0.95;
+/** How many ways of varying everything at once are tried, and by how much. */
+const JOINT = 6;
+const SPREAD = 1.7;
 
 function causeTrials({ model, live }: Propagation): Trial[] {
-  return live.map((c) => ({
+  const causes = [...new Set(live.map((column) => model.cause[column]!))];
+  return causes.map((c) => ({
     assumption: { kind: 'cause', cause: CAUSES[c]! },
     pieces: [],
     change: (factor) => {
-      const before = model.weight[c]!;
-      model.weight[c] = before * factor;
-      return () => (model.weight[c] = before);
+      const before = model.weight.slice();
+      model.cause.forEach((cause, column) => {
+        if (cause === c) model.weight[column]! *= factor;
+      });
+      return () => model.weight.set(before);
     },
   }));
-}
-
-function arteryTrials({ model, causes, allPatent }: Propagation, keys: readonly AnswerKey[]): Trial[] {
-  const { narrowed, blocked } = model;
-  const arteries = [...new Set(keys.flatMap((key) => key.answers.map((answer) => answer.artery)))];
-  return arteries.map((artery) => {
-    const pieces = PIECES.flatMap((piece, i) => (piece.artery === artery ? [i] : []));
-    const kept = new Float64Array(pieces.length * causes * 2);
-    return {
-      assumption: { kind: 'artery', artery },
-      pieces,
-      change: (factor) => {
-        const patent = allPatent.slice();
-        for (let j = 0; j < kept.length; j += 2) {
-          const k = pieces[(j / 2 / causes) | 0]! * causes + ((j / 2) % causes);
-          kept[j] = narrowed[k]!;
-          kept[j + 1] = blocked[k]!;
-        }
-        for (const i of pieces) {
-          for (let c = 0; c < causes; c++) {
-            const k = i * causes + c;
-            const sum = narrowed[k]! + blocked[k]!;
-            if (sum === 0) continue;
-            const by = Math.min(sum * factor, CEILING) / sum;
-            narrowed[k]! *= by;
-            blocked[k]! *= by;
-            allPatent[c]! *= (1 - sum * by) / (1 - sum);
-          }
-        }
-        return () => {
-          allPatent.set(patent);
-          for (let j = 0; j < kept.length; j += 2) {
-            const k = pieces[(j / 2 / causes) | 0]! * causes + ((j / 2) % causes);
-            narrowed[k] = kept[j]!;
-            blocked[k] = kept[j + 1]!;
-          }
-        };
-      },
-    };
-  });
-}
-
-function passageTrials({ model, active }: Propagation): Trial[] {
-  const pieces = Array.from(active.keys()).filter((i) => active[i]);
-  return (['narrowed', 'blocked'] as const).map((through) => ({
-    assumption: { kind: 'passage', through },
-    pieces,
-    change: (factor) => {
-      const rows = through === 'narrowed' ? model.throughNarrowed : model.throughBlocked;
-      const before = rows.slice();
-      for (const r of [0, 1, 3, 4]) {
-        // What gets through is the stronger part of each row; the weakest entry takes the rest.
-        let kept = 0;
-        for (let t = 0; t < 2; t++) kept += rows[r * 3 + t]!;
-        const by = kept > 0 ? Math.min(kept * factor, CEILING) / kept : 1;
-        for (let t = 0; t < 2; t++) rows[r * 3 + t]! *= by;
-        rows[r * 3 + 2] = 1 - rows[r * 3]! - rows[r * 3 + 1]!;
-      }
-      return () => rows.set(before);
-    },
-  }));
-}
-
-function tempered({ piece, usual, second }: Factor, power: number): Factor {
-  const raise = (values: ArrayLike<number>): number[] => Array.from(values, (value) => value ** power);
-  return { piece, usual: raise(usual), second: raise(second) };
 }
 
 function assumptionOf({ id }: Finding): Assumption {
@@ -126,15 +67,29 @@ function assumptionOf({ id }: Finding): Assumption {
     case 'bruit':
     case 'thrill':
       return { kind: 'bruit' };
+    case 'index':
     case 'ankle-index':
+    case 'digit-index':
+    case 'incompressible':
+    case 'exercise':
       return { kind: 'index' };
+    case 'skin':
+    case 'wound':
+    case 'numbness':
+    case 'hand-arch':
+      return { kind: 'seen' };
     default:
       return { kind: id.kind };
   }
 }
 
-function findingTrials(net: Propagation, findings: readonly Finding[]): Trial[] {
-  const groups = new Map<string, { assumption: Assumption; members: Finding[] }>();
+interface Group {
+  readonly assumption: Assumption;
+  readonly members: Finding[];
+}
+
+function groupsOf(findings: readonly Finding[]): Group[] {
+  const groups = new Map<string, Group>();
   for (const finding of findings) {
     const assumption = assumptionOf(finding);
     const name = `${assumption.kind} ${'site' in assumption ? assumption.site : ''}`;
@@ -142,8 +97,16 @@ function findingTrials(net: Propagation, findings: readonly Finding[]): Trial[] 
     group.members.push(finding);
     groups.set(name, group);
   }
-  return [...groups.values()].map(({ assumption, members }) => {
-    const pieces = [...new Set(members.flatMap(({ factors }) => factors.map(({ piece }) => piece)))];
+  return [...groups.values()];
+}
+
+const piecesOfFindings = (findings: readonly Finding[]): number[] => [
+  ...new Set(findings.flatMap(({ factors }) => factors.map(({ piece }) => piece))),
+];
+
+function findingTrials(net: Propagation, findings: readonly Finding[], groups: readonly Group[]): Trial[] {
+  return groups.map(({ assumption, members }) => {
+    const pieces = piecesOfFindings(members);
     return {
       assumption,
       pieces,
@@ -152,9 +115,13 @@ function findingTrials(net: Propagation, findings: readonly Finding[]): Trial[] 
           net.replace(
             piece,
             findings.flatMap((finding) =>
-              finding.factors
-                .filter((factor) => factor.piece === piece)
-                .map((factor) => (members.includes(finding) ? tempered(factor, power) : factor)),
+              finding.factors.flatMap((factor) =>
+                factor.piece !== piece
+                  ? []
+                  : members.includes(finding)
+                    ? [{ piece, ...tempered(factor, power) }]
+                    : [factor],
+              ),
             ),
           );
         }
@@ -163,9 +130,50 @@ function findingTrials(net: Propagation, findings: readonly Finding[]): Trial[] 
   });
 }
 
+/** Whether an assumption is raised or lowered in one joint variation: a fixed pattern, so that the same record reads the same. */
+function turn(variation: number, assumption: number): number {
+  const bits = ((variation + 1) * 0x9e3779b1 + assumption * 0x85ebca6b) >>> 0;
+  return (((bits ^ (bits >>> 15)) * 0x2c1b3c6d) >>> 29) & 1 ? SPREAD : 1 / SPREAD;
+}
+
+/** Varies causes and the disease of every artery together, on the pieces that findings bear on. */
+function jointTrial(net: Propagation, variation: number): Pick<Trial, 'pieces' | 'change'> {
+  const { model, causes, active, allPatent } = net;
+  const { narrowed, blocked } = model;
+  const pieces = Array.from(active.keys()).filter((i) => active[i]);
+  return {
+    pieces,
+    change: () => {
+      const kept = [model.weight.slice(), narrowed.slice(), blocked.slice(), allPatent.slice()] as const;
+      model.cause.forEach((cause, column) => (model.weight[column]! *= turn(variation, cause)));
+      for (const i of pieces) {
+        const by = turn(variation, 100 + 7 * ARTERY[i]!);
+        for (let c = 0; c < causes; c++) {
+          const k = i * causes + c;
+          const sum = narrowed[k]! + blocked[k]!;
+          if (sum === 0) continue;
+          const to = Math.min(sum * by, CEILING) / sum;
+          narrowed[k]! *= to;
+          blocked[k]! *= to;
+          allPatent[c]! *= (1 - sum * to) / (1 - sum);
+        }
+      }
+      return () => {
+        model.weight.set(kept[0]);
+        narrowed.set(kept[1]);
+        blocked.set(kept[2]);
+        allPatent.set(kept[3]);
+      };
+    },
+  };
+}
+
+const NAMES = [...new Set(PIECES.map(({ artery }) => artery))];
+const ARTERY = PIECES.map(({ artery }) => NAMES.indexOf(artery));
+
 /**
- * Whether the first answer of each limb survives when each assumption in turn is halved and doubled.
- * @param firsts the first answer of each key, by its place in the list
+ * Whether the first level of each limb survives when assumptions are halved and doubled, one by one and together.
+ * @param firsts the first level of each key, by its place in the list; past the end is "nothing shown"
  */
 export function firmnessOf(
   net: Propagation,
@@ -174,27 +182,32 @@ export function firmnessOf(
   firsts: readonly number[],
 ): Firmness[] {
   const overturned: Overturn[][] = keys.map(() => []);
-  const trials = [
+  const held = keys.map(() => 0);
+  const least = keys.map(() => 1);
+  const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
+  const look = (): Float64Array[] => keys.map((key, i) => levelProbabilities(net, key, scratch[i]));
+  for (const { assumption, pieces, change } of [
     ...causeTrials(net),
-    ...arteryTrials(net, keys),
-    ...passageTrials(net),
-    ...findingTrials(net, findings),
-  ];
-  const scratch = keys.map((key) => new Float64Array(key.answers.length + 1));
-  const look = (): number[] =>
-    keys.map((key, i) => indexOfLargest(answerProbabilities(net, key, scratch[i])));
-  for (const { assumption, pieces, change } of trials) {
+    ...findingTrials(net, findings, groupsOf(findings)),
+  ]) {
     for (const factor of FACTORS) {
-      const found = net.whatIf(pieces, () => change(factor), look);
-      found.forEach((answer, i) => {
-        if (answer !== firsts[i]) overturned[i]!.push({ assumption, factor, answer });
-      });
+      net
+        .whatIf(pieces, () => change(factor), look)
+        .forEach((probabilities, i) => {
+          const level = indexOfLargest(probabilities);
+          if (level !== firsts[i]) overturned[i]!.push({ assumption, factor, level });
+        });
     }
   }
-  return keys.map((key, i) => {
-    const level = key.levelOf[firsts[i]!];
-    const moved = overturned[i]!.some(({ answer }) => key.levelOf[answer] !== level);
-    const grade = moved ? 'not-firm' : overturned[i]!.length ? 'fairly-firm' : 'firm';
-    return { grade, overturned: overturned[i]!, tried: trials.length * FACTORS.length };
-  });
+  for (let variation = 0; variation < JOINT; variation++) {
+    const { pieces, change } = jointTrial(net, variation);
+    net
+      .whatIf(pieces, () => change(1), look)
+      .forEach((probabilities, i) => {
+        const own = probabilities[firsts[i]!]!;
+        least[i] = Math.min(least[i]!, own);
+        if (indexOfLargest(probabilities) === firsts[i]) held[i]!++;
+      });
+  }
+  return keys.map((_, i) => ({ overturned: overturned[i]!, held: held[i]!, tried: JOINT, least: least[i]! }));
 }

@@ -1,8 +1,12 @@
-export type { ActId } from './acts.js';
-export type { FindingId, Muscle, PressureEvidence } from './evidence.js';
+export type { ActId, ActKind } from './acts.js';
+export type { NotExcluded, SettlingQuestion } from './besides.js';
+export type { Conflict } from './conflicts.js';
+export type { FindingId, Muscle, PressureEvidence, SkinLevel } from './finding.js';
 export type { Assumption } from './firmness.js';
+export type { NextAct } from './rank.js';
 export * from './reading.js';
 export { parseTables, tablesSchema } from './schema.js';
+export type { Occluded, Occlusion, WeightedStretch } from './stretch.js';
 export { SOURCES, type SourceId } from './sources.js';
 export { TABLES } from './tables.js';
 export { CAUSES, type Cause, type State, type Tables } from './types.js';

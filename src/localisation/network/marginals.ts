@@ -5,7 +5,7 @@ const S = POINT_STATES;
 
 /** The second pass: probability that each piece is narrowed and blocked, given all findings. */
 export function marginals(net: Propagation): { narrowed: Float64Array; blocked: Float64Array } {
-  const { model, causes, n, up, active, local: likelihoods } = net;
+  const { model, causes, columns, readings, n, up, active, local: likelihoods } = net;
   const narrowed = new Float64Array(n);
   const blocked = new Float64Array(n);
   const total = net.total();
@@ -17,7 +17,7 @@ export function marginals(net: Propagation): { narrowed: Float64Array; blocked: 
     if (!(weight * up[c * S]! > 0)) continue;
     down[0] = weight;
     for (let i = 0; i < n; i++) {
-      const k = i * causes + c;
+      const k = i * causes + model.cause[c]!;
       if (!active[i]) {
         // No finding bears on it, but that the cause has struck somewhere does.
         const likelihood = weight * up[c * S]!;
@@ -25,11 +25,11 @@ export function marginals(net: Propagation): { narrowed: Float64Array; blocked: 
         blocked[i]! += likelihood * model.blocked[k]!;
         continue;
       }
-      const local = (i * 2 + (model.second[c] ? 1 : 0)) * S;
+      const local = (i * readings + model.reading[c]!) * S;
       const children = model.children[i]!;
       for (let x = 0; x < S; x++) {
         let e = likelihoods[local + x]!;
-        for (let j = 0; j < children.length; j++) e *= up[(children[j]! * causes + c) * S + x]!;
+        for (let j = 0; j < children.length; j++) e *= up[(children[j]! * columns + c) * S + x]!;
         end[x] = e;
       }
       passDown(model, i, k, down, end, out, narrowed, blocked);
@@ -39,7 +39,7 @@ export function marginals(net: Propagation): { narrowed: Float64Array; blocked: 
         for (let x = 0; x < S; x++) {
           let d = out[x]! * likelihoods[local + x]!;
           for (let o = 0; o < children.length; o++)
-            if (o !== j) d *= up[(children[o]! * causes + c) * S + x]!;
+            if (o !== j) d *= up[(children[o]! * columns + c) * S + x]!;
           down[child * S + x] = d;
         }
       }

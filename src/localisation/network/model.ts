@@ -1,5 +1,15 @@
-import { ARTERIES, levelOf, PIECES, SIDES, type Vessel } from '../../anatomy/index.js';
-import type { Context, Examination } from '../../examination/index.js';
+import {
+  ARTERIES,
+  levelOf,
+  PIECES,
+  PULSE_PLACES,
+  SIDES,
+  type Vessel,
+  vesselOf,
+} from '../../anatomy/index.js';
+import { type Context, type Examination, pulseAt } from '../../examination/index.js';
+import { circulationOf, knownAneurysms } from './newer.js';
+import { acuteShare } from './onset.js';
 import type { Model } from './propagate.js';
 import { CHILDREN, PARENT, piecesOfStretch } from './tree.js';
 import { type Cause, type CauseFactors, CAUSES, type StretchKey, type Tables } from './types.js';
@@ -9,11 +19,6 @@ const MOST_LIKELY = 0.9;
 
 const ATHEROSCLEROTIC: readonly Cause[] = ['none', 'focal', 'diffuse', 'low-flow'];
 const ARM = new Set(['subclavian', 'axillary', 'brachial', 'radial', 'ulnar']);
-
-/** How much of the acute figures counts: the two halves where the onset is not known. */
-function acuteShare({ onset }: Examination): number {
-  return onset === 'acute' ? 1 : onset === 'chronic' ? 0 : 0.5;
-}
 
 function blend(pair: { acute: number; chronic: number }, acute: number): number {
   return acute * pair.acute + (1 - acute) * pair.chronic;
@@ -25,9 +30,14 @@ function weights(examination: Examination, tables: Tables, acute: number): Float
   if (context?.ageBand) factors.push(tables.age[context.ageBand]);
   if (context?.mechanism) factors.push(tables.mechanism[context.mechanism]);
   else if (context?.injury?.right ?? context?.injury?.left) factors.push(tables.mechanism.injury);
+  if (context?.smoking) factors.push(tables.smoking[context.smoking].causes);
   if (context?.diabetes !== undefined) factors.push(tables.diabetes[context.diabetes ? 'yes' : 'no'].causes);
   if (history?.rhythm === 'atrial-fibrillation') factors.push(tables.history['atrial-fibrillation'] ?? {});
   for (const risk of history?.risks ?? []) factors.push(tables.history[risk] ?? {});
+  factors.push({
+    'low-flow': lowFlowFactor(examination, tables),
+    aneurysm: aneurysmFactor(examination, tables),
+  });
   const weight = new Float64Array(CAUSES.length);
   let sum = 0;
   CAUSES.forEach((cause, c) => {
@@ -35,6 +45,51 @@ function weights(examination: Examination, tables: Tables, acute: number): Float
     sum += weight[c]!;
   });
   return weight.map((w) => w / sum);
+}
+
+/** How blood pressure, shock and cold limbs move the weight of low flow. */
+function lowFlowFactor(examination: Examination, { lowFlow }: Tables): number {
+  const { systolic, shock } = circulationOf(examination);
+  const { inspection } = examination;
+  const cold = SIDES.flatMap((side) => [inspection?.leg?.[side], inspection?.arm?.[side]]).filter(
+    (limb) => limb?.temperature === 'cold' || limb?.temperature === 'cool',
+  );
+  const by = systolic === undefined ? 1 : (lowFlow.systolic.find(([upTo]) => systolic <= upTo)?.[1] ?? 1);
+  return by * (shock ? lowFlow.shock : 1) * (cold.length > 2 ? lowFlow.coldLimbs : 1);
+}
+
+/** Arteries on which an aneurysm is known or was felt; of the aorta only the weight is moved, since it seldom closes. */
+function aneurysmsOf(examination: Examination): { felt: boolean; pieces: number[] }[] {
+  const known = knownAneurysms(examination).map(({ artery, side }) => ({
+    felt: false,
+    pieces: artery in ARTERIES && !AORTIC.has(artery) ? [...piecesOfStretch(artery, side)] : [],
+  }));
+  const felt = PULSE_PLACES.flatMap((place) => {
+    const { side } = place;
+    const found = pulseAt(examination, place);
+    const easy =
+      place.site === 'popliteal' &&
+      found?.grade === 'bounding' &&
+      pulseAt(examination, { site: 'femoral', side } as typeof place)?.grade !== 'bounding';
+    if (!found?.expansile && !easy) return [];
+    const { artery } = vesselOf(place);
+    return [
+      {
+        felt: true,
+        pieces: AORTIC.has(artery) || side === 'midline' ? [] : [...piecesOfStretch(artery, side)],
+      },
+    ];
+  });
+  return [...known, ...felt];
+}
+
+const AORTIC = new Set<string>(['infrarenal-aorta', 'suprarenal-aorta', 'thoracic-aorta', 'aortic-arch']);
+
+function aneurysmFactor(examination: Examination, { aneurysm }: Tables): number {
+  const named = examination.history?.risks?.includes('known-aneurysm');
+  const found = aneurysmsOf(examination);
+  if (found.some(({ felt, pieces }) => felt && pieces.length)) return aneurysm.felt;
+  return named || found.length ? aneurysm.known : 1;
 }
 
 /** The right side's share of an artery's lesions. */
@@ -116,9 +171,9 @@ function draw(at: Float64Array, context: Context | undefined, tables: Tables): v
   }
 }
 
-/** No living patient has the aorta above the renal arteries blocked: there it only narrows. */
+/** No living patient has the aorta above the renal arteries blocked, but for an interruption that was there from birth. */
 const CENTRAL = PIECES.map(({ artery }) => levelOf(artery, 'leg') === 'central' && artery !== 'renal');
-const CALIBRE = CENTRAL.map((central) => (central ? 1 : 0));
+const CALIBRE = PIECES.map(({ key }, i) => (CENTRAL[i] ? 1 : / subclavian proximal$/.test(key) ? 2 : 0));
 
 /** Where an amputation cuts: everything fed through these is gone. */
 const CUT: Record<string, readonly StretchKey[]> = {
@@ -156,8 +211,9 @@ export function lostPieces(context: Context | undefined): Set<number> {
 function rows(through: 'narrowed' | 'blocked', { passage }: Tables, acute: number): Float64Array {
   const usual = [passage.acute[through], passage.chronic[through]] as const;
   const central = through === 'narrowed' ? ([passage.central, passage.central] as const) : usual;
-  const out = new Float64Array(18);
-  [usual, central].forEach(([a, c], calibre) => {
+  const steal = through === 'blocked' ? ([passage.steal, passage.steal] as const) : usual;
+  const out = new Float64Array(27);
+  [usual, central, steal].forEach(([a, c], calibre) => {
     for (let r = 0; r < 2; r++) {
       for (let t = 0; t < 3; t++) {
         out[calibre * 9 + r * 3 + t] = blend({ acute: a[r]![t]!, chronic: c[r]![t]! }, acute);
@@ -168,10 +224,45 @@ function rows(through: 'narrowed' | 'blocked', { passage }: Tables, acute: numbe
   return out;
 }
 
+/** Ways in which findings are read, by place in `Factor.by`; those for feet hard to feel come after them. */
+export const READINGS = { usual: 0, weak: 1, gone: 2 } as const;
+
+/** One column a cause, and two for low flow. */
+function columnsOf(weight: Float64Array, { lowFlow }: Tables): Pick<Model, 'weight' | 'cause' | 'reading'> {
+  const low = CAUSES.indexOf('low-flow');
+  const cause = [...CAUSES.keys(), low];
+  const all = Float64Array.from(cause, (c) => weight[c]!);
+  all[low]! *= 1 - lowFlow.share;
+  all[all.length - 1]! *= lowFlow.share;
+  const reading = cause.map((c, k) =>
+    c !== low ? READINGS.usual : k === low ? READINGS.weak : READINGS.gone,
+  );
+  return { weight: all, cause, reading };
+}
+
 /** The network of one patient before any finding: tables bent by what is known beforehand. */
-export function modelOf(examination: Examination, tables: Tables): Model {
-  const acute = acuteShare(examination);
+export function modelOf(examination: Examination, tables: Tables, earlier?: Examination): Model {
+  const acute = acuteShare(examination, tables, earlier);
+  const weight = weights(examination, tables, acute);
+  const aneurysms = aneurysmsOf(examination);
   const { context } = examination;
+  // Most edits of a record are findings, which leave the model as it was.
+  const name = JSON.stringify([acute, Array.from(weight), aneurysms, context]);
+  if (last?.name !== name || last.tables !== tables) {
+    last = { name, tables, model: built(context, tables, acute, weight, aneurysms) };
+  }
+  return last.model;
+}
+
+let last: { readonly name: string; readonly tables: Tables; readonly model: Model } | undefined;
+
+function built(
+  context: Context | undefined,
+  tables: Tables,
+  acute: number,
+  weight: Float64Array,
+  aneurysms: ReturnType<typeof aneurysmsOf>,
+): Model {
   const causes = CAUSES.length;
   const narrowed = new Float64Array(PIECES.length * causes);
   const blocked = new Float64Array(PIECES.length * causes);
@@ -180,11 +271,15 @@ export function modelOf(examination: Examination, tables: Tables): Model {
   CAUSES.forEach((cause, c) => {
     const lesions = expected(spreads[c]!, cause, context, tables);
     if (cause === 'injury') draw(lesions, context, tables);
+    if (cause === 'aneurysm') {
+      for (const { pieces } of aneurysms)
+        for (const i of pieces) lesions[i]! += tables.aneurysm.lesions / pieces.length;
+    }
     const share = blend(tables.causes[cause].blocked, acute);
     for (let i = 0; i < PIECES.length; i++) {
       if (lesions[i] === 0 || lost.has(i)) continue;
       const p = Math.min(MOST_LIKELY, 1 - Math.exp(-lesions[i]!));
-      const block = CENTRAL[i] ? 0 : share;
+      const block = CENTRAL[i] && cause !== 'coarctation' ? 0 : share;
       narrowed[i * causes + c] = p * (1 - block);
       blocked[i * causes + c] = p * block;
     }
@@ -201,8 +296,7 @@ export function modelOf(examination: Examination, tables: Tables): Model {
   return {
     parent: PARENT,
     children: CHILDREN,
-    weight: weights(examination, tables, acute),
-    second: CAUSES.map((cause) => cause === 'low-flow'),
+    ...columnsOf(weight, tables),
     struck: CAUSES.map((cause) => cause !== 'none' && cause !== 'low-flow'),
     narrowed,
     blocked,

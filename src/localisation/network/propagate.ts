@@ -1,5 +1,6 @@
 /*
- * Exact inference on a tree of arteries, two passes of messages, summed over the causes common to the whole patient.
+ * Exact inference on a tree of arteries, two passes of messages, summed over what is common to the whole patient: a cause,
+ * and a way in which findings are to be read (low flow, feet hard to feel). A column is one of each.
  *
  * A point of the tree has six states: strength of the pulse (0 normal, 1 reduced, 2 absent) plus three where the sound of a
  * narrowing is there to be heard. A piece takes the point at its beginning to the point at its end, by its own state (patent,
@@ -15,10 +16,12 @@ export interface Model {
   /** Feeding piece of each piece, -1 at the root, which is piece 0. */
   readonly parent: readonly number[];
   readonly children: readonly (readonly number[])[];
-  /** Probability of each cause; sums to one. */
+  /** Probability of each column; sums to one. */
   readonly weight: Float64Array;
-  /** Causes under which findings are read by the second table of likelihoods. */
-  readonly second: readonly boolean[];
+  /** The cause of each column. */
+  readonly cause: readonly number[];
+  /** By which of its likelihoods each column reads a finding: a place in `Factor.by`. */
+  readonly reading: readonly number[];
   /** Causes that have struck at least one piece: with every piece patent they do not hold. */
   readonly struck: readonly boolean[];
   /** Probability that a piece is narrowed, blocked: `[piece * causes + cause]`. */
@@ -39,33 +42,34 @@ export interface Model {
 /** A finding's likelihood by the state of the point at the end of one piece. */
 export interface Factor {
   readonly piece: number;
-  readonly usual: ArrayLike<number>;
-  /** The same under the causes marked `second`. */
-  readonly second: ArrayLike<number>;
+  /** One for each reading of the model; where there are fewer, the first one stands for the rest. */
+  readonly by: readonly ArrayLike<number>[];
 }
 
 export class Propagation {
   readonly n: number;
   readonly causes: number;
+  readonly columns: number;
+  readonly readings: number;
   /** Likelihood of what was found beyond each piece, by cause and state at the piece's beginning; at `slot`. */
-  readonly up: Float64Array;
+  up: Float64Array;
   /** Shares of that, at a normal silent beginning, with the piece patent, and not patent; at `slot`. */
-  readonly clear: Float64Array;
-  readonly shut: Float64Array;
+  clear: Float64Array;
+  shut: Float64Array;
   /** Likelihood of what was found beyond each piece together with every piece from it on being patent; at `slot`. */
-  readonly sound: Float64Array;
+  sound: Float64Array;
   /** Where each piece's messages stand: at its own index, or in a what-if at its index in a second half. */
   readonly slot: Uint16Array;
   /** Prior probability of every piece being patent, by cause. */
   readonly allPatent: Float64Array;
   /** Pieces with a finding on them or beyond them. */
   readonly active: Uint8Array;
-  /** The causes that are reckoned with; all of them, but for what `focus` leaves out. */
+  /** The columns that are reckoned with; all of them, but for what `focus` leaves out. */
   live: readonly number[];
   /** Pieces with a finding by sound on them or beyond them. */
   readonly #loud: Uint8Array;
-  /** Likelihood of what was found at each piece's end, usual then second, by state. */
-  readonly local: Float64Array;
+  /** Likelihood of what was found at each piece's end, by reading and state. */
+  local: Float64Array;
   readonly #localSlot: Uint16Array;
   readonly #stamp: Uint32Array;
   #tick = 0;
@@ -75,17 +79,20 @@ export class Propagation {
     factors: readonly Factor[] = [],
   ) {
     const n = model.parent.length;
-    const causes = model.weight.length;
+    const causes = model.struck.length;
+    const columns = model.weight.length;
     this.n = n;
     this.causes = causes;
-    this.up = new Float64Array(2 * n * causes * S).fill(1);
-    this.clear = new Float64Array(2 * n * causes);
-    this.shut = new Float64Array(2 * n * causes);
-    this.sound = new Float64Array(2 * n * causes);
+    this.columns = columns;
+    this.readings = Math.max(...model.reading) + 1;
+    this.up = new Float64Array(n * columns * S).fill(1);
+    this.clear = new Float64Array(n * columns);
+    this.shut = new Float64Array(n * columns);
+    this.sound = new Float64Array(n * columns);
     this.active = new Uint8Array(n);
     this.#loud = new Uint8Array(n);
-    this.live = Array.from({ length: causes }, (_, c) => c);
-    this.local = new Float64Array(2 * n * 2 * S).fill(1);
+    this.live = Array.from({ length: columns }, (_, c) => c);
+    this.local = new Float64Array(n * this.readings * S).fill(1);
     this.slot = Uint16Array.from({ length: n }, (_, i) => i);
     this.#localSlot = this.slot.slice();
     this.#stamp = new Uint32Array(n);
@@ -97,30 +104,32 @@ export class Propagation {
   }
 
   /** Takes a finding in, inside `whatIf`. */
-  multiply({ piece, usual, second }: Factor): void {
-    const at = this.#localSlot[piece]! * 2 * S;
-    for (let x = 0; x < S; x++) {
-      this.local[at + x]! *= usual[x]!;
-      this.local[at + S + x]! *= second[x]!;
+  multiply({ piece, by }: Factor): void {
+    const at = this.#localSlot[piece]! * this.readings * S;
+    let loud = false;
+    for (let t = 0; t < this.readings; t++) {
+      const values = by[t] ?? by[0]!;
+      for (let x = 0; x < S; x++) this.local[at + t * S + x]! *= values[x]!;
+      loud ||= values[0] !== values[3] || values[1] !== values[4] || values[2] !== values[5];
     }
     for (let i = piece; i >= 0 && !this.active[i]; i = this.model.parent[i]!) this.active[i] = 1;
-    const loud = usual[0] !== usual[3] || usual[1] !== usual[4] || usual[2] !== usual[5];
     if (loud) for (let i = piece; i >= 0 && !this.#loud[i]; i = this.model.parent[i]!) this.#loud[i] = 1;
   }
 
   /** Replaces what was found at the end of a piece, inside `whatIf`. */
   replace(piece: number, factors: readonly Factor[]): void {
-    const at = this.#localSlot[piece]! * 2 * S;
-    this.local.fill(1, at, at + 2 * S);
+    const size = this.readings * S;
+    const at = this.#localSlot[piece]! * size;
+    this.local.fill(1, at, at + size);
     for (const factor of factors) this.multiply(factor);
   }
 
   /**
-   * Leaves causes out that hold less than a share of the belief, for speed in many what-ifs.
-   * @param share 0 takes every cause in again
+   * Leaves columns out that hold less than a share of the belief, for speed in many what-ifs.
+   * @param share 0 takes every column in again
    */
   focus(share: number): void {
-    const all = Array.from({ length: this.causes }, (_, c) => c);
+    const all = Array.from({ length: this.columns }, (_, c) => c);
     this.live = all;
     const least = this.total() * share;
     this.live = all.filter((c) => this.joint(c) >= least);
@@ -132,7 +141,9 @@ export class Propagation {
    * @param change changes findings by `multiply` and `replace`, or the model, which it puts back by the act it returns
    */
   whatIf<T>(pieces: readonly number[], change: () => void | (() => void), look: () => T): T {
+    if (this.clear.length === this.n * this.columns) this.#makeRoom();
     const { n, slot, model } = this;
+    const size = this.readings * S;
     const active = this.active.slice();
     const loud = this.#loud.slice();
     this.#tick++;
@@ -140,7 +151,7 @@ export class Propagation {
     for (let j = 0; j < pieces.length; j++) {
       const piece = pieces[j]!;
       if (piece > highest) highest = piece;
-      this.local.copyWithin((piece + n) * 2 * S, piece * 2 * S, (piece + 1) * 2 * S);
+      this.local.copyWithin((piece + n) * size, piece * size, (piece + 1) * size);
       this.#localSlot[piece] = piece + n;
       for (let i = piece; i >= 0 && this.#stamp[i] !== this.#tick; i = model.parent[i]!)
         this.#stamp[i] = this.#tick;
@@ -160,15 +171,30 @@ export class Propagation {
     return seen;
   }
 
+  /** Room for the messages of a what-if, in a second half of each array. */
+  #makeRoom(): void {
+    const twice = (of: Float64Array): Float64Array => {
+      const wide = new Float64Array(2 * of.length);
+      wide.set(of);
+      return wide;
+    };
+    this.up = twice(this.up);
+    this.clear = twice(this.clear);
+    this.shut = twice(this.shut);
+    this.sound = twice(this.sound);
+    this.local = twice(this.local);
+  }
+
   #refresh(i: number): void {
-    const { causes, up, clear, shut, sound, slot, live } = this;
+    const { causes, columns, readings, up, clear, shut, sound, slot, live } = this;
     const {
       throughNarrowed: tn,
       throughBlocked: tb,
       carries,
       narrowed,
       blocked,
-      second,
+      cause,
+      reading,
       calibre,
       children,
     } = this.model;
@@ -177,15 +203,17 @@ export class Propagation {
     const active = this.active[i] === 1;
     const loud = this.#loud[i] === 1;
     const row = calibre[i]! * 9;
-    const localAt = this.#localSlot[i]! * 2;
+    const localAt = this.#localSlot[i]! * readings;
+    const base = slot[i]! * columns;
     for (let q = 0; q < live.length; q++) {
       const c = live[q]!;
-      const n = narrowed[i * causes + c]!;
-      const b = blocked[i * causes + c]!;
+      const ofCause = i * causes + cause[c]!;
+      const n = narrowed[ofCause]!;
+      const b = blocked[ofCause]!;
       const p = 1 - n - b;
-      const k = slot[i]! * causes + c;
+      const k = base + c;
       const at = k * S;
-      const l = (localAt + (second[c] ? 1 : 0)) * S;
+      const l = (localAt + reading[c]!) * S;
       let all = p * local[l]!;
       let e0 = local[l]!;
       let e1 = local[l + 1]!;
@@ -194,7 +222,7 @@ export class Propagation {
       let m1 = local[l + 4]!;
       let m2 = local[l + 5]!;
       for (let j = 0; j < own.length; j++) {
-        const child = slot[own[j]!]! * causes + c;
+        const child = slot[own[j]!]! * columns + c;
         const u = child * S;
         all *= sound[child]!;
         e0 *= up[u]!;
@@ -236,16 +264,18 @@ export class Propagation {
     }
   }
 
-  /** Likelihood of all findings under a cause, times the cause's weight. */
-  joint(cause: number): number {
-    const root = this.slot[0]! * this.causes + cause;
+  /** Likelihood of all findings under a column, times the column's weight. */
+  joint(column: number): number {
+    const root = this.slot[0]! * this.columns + column;
     const all = this.up[root * S]!;
-    return this.weightOf(cause) * (this.model.struck[cause] ? Math.max(0, all - this.sound[root]!) : all);
+    const struck = this.model.struck[this.model.cause[column]!];
+    return this.weightOf(column) * (struck ? Math.max(0, all - this.sound[root]!) : all);
   }
 
-  /** A cause's weight, raised where it has struck for sure by what that leaves out. */
-  weightOf(cause: number): number {
-    const weight = this.model.weight[cause]!;
+  /** A column's weight, raised where its cause has struck for sure by what that leaves out. */
+  weightOf(column: number): number {
+    const weight = this.model.weight[column]!;
+    const cause = this.model.cause[column]!;
     return this.model.struck[cause] ? weight / (1 - this.allPatent[cause]!) : weight;
   }
 

@@ -1,89 +1,41 @@
-import { type ArteryId, type Level, type LimbKey, type PieceKey, PIECES } from '../../anatomy/index.js';
-import type { Examination } from '../../examination/index.js';
-import { type Act, type ActId, actsLeft } from './acts.js';
+import {
+  type LimbKey,
+  type LimbKind,
+  type PieceKey,
+  PIECES,
+  piecesTo,
+  pieceFromKey,
+  type Side,
+  stationsOf,
+} from '../../anatomy/index.js';
+import { type Examination, pulseAt } from '../../examination/index.js';
+import { type ActKind, actsLeft } from './acts.js';
 import {
   ANSWER_KEYS,
   type AnswerKey,
   answerProbabilities,
-  entropy,
   indexOfLargest,
   levelProbabilities,
 } from './answers.js';
-import { type Finding, type FindingId, findingsOf, type PressureEvidence } from './evidence.js';
-import { type Assumption, firmnessOf } from './firmness.js';
+import { notExcluded, settlingQuestion } from './besides.js';
+import { conflictsOf, without } from './conflicts.js';
+import { findingsOf } from './evidence.js';
+import { type Feet, feetOf, withFeet } from './feet.js';
+import type { Finding, PressureEvidence } from './finding.js';
+import { type Firmness, firmnessOf } from './firmness.js';
 import { marginals } from './marginals.js';
 import { modelOf } from './model.js';
-import { Propagation } from './propagate.js';
+import { acuteShare } from './onset.js';
+import { type Model, Propagation } from './propagate.js';
+import { rankActs } from './rank.js';
+import type { Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
 import { mostProbableStory } from './story.js';
+import { occludedOf } from './stretch.js';
 import { TABLES } from './tables.js';
-import { type Cause, CAUSES, type State, STATES, type Tables } from './types.js';
+import { indexOf } from './tree.js';
+import { type Cause, CAUSES, STATES, type Tables } from './types.js';
 
-/** A place where the trouble of a limb may begin, as one would name it: an artery, or a part of one where parts matter. */
-export interface Answer {
-  readonly pieces: readonly PieceKey[];
-  readonly artery: ArteryId;
-  readonly level: Level;
-  readonly probability: number;
-}
-
-/** How much one finding speaks for (above 0) or against the first answer: log ratio of its odds with and without, in nats. */
-export interface FindingWeight {
-  readonly finding: FindingId;
-  readonly weight: number;
-}
-
-export interface LimbReading {
-  /** Whether anything was found on this limb. Where not, the figures only say what other limbs and the context imply. */
-  readonly examined: boolean;
-  /** Every answer, most probable first. With `nothing` they sum to one. */
-  readonly answers: readonly Answer[];
-  /** Probability that no artery on the way to this limb's last pulse sites is narrowed or blocked. */
-  readonly nothing: number;
-  readonly levels: readonly { readonly level: Level; readonly probability: number }[];
-  /** The most probable answer; missing where "nothing shown" is the most probable. */
-  readonly first?: Answer;
-}
-
-export interface LimbDetail {
-  /** Findings that matter for this limb's first answer, heaviest first. */
-  readonly evidence: readonly FindingWeight[];
-  readonly firm: {
-    readonly grade: 'firm' | 'fairly-firm' | 'not-firm';
-    /** Assumptions whose halving or doubling puts another answer first; without `answer` it is "nothing shown". */
-    readonly overturned: readonly { assumption: Assumption; factor: 0.5 | 2; answer?: Answer }[];
-    readonly tried: number;
-  };
-}
-
-/** An act not yet done, with the expected fall in entropy of the level, in nats, summed over the limbs examined. */
-export interface NextAct {
-  readonly act: ActId;
-  readonly gain: number;
-}
-
-/** The single most probable assignment of every artery and of the cause, with its probability. */
-export interface Story {
-  readonly cause: Cause;
-  readonly lesions: readonly { readonly piece: PieceKey; readonly state: Exclude<State, 'patent'> }[];
-  readonly probability: number;
-}
-
-/** What the belief network makes of an examination; plain data, words are made by the locale. */
-export type NetworkReading =
-  | { readonly status: 'nothing-examined' }
-  /** No state of the arteries explains the findings; `conflicting` are those without any one of which one would. */
-  | { readonly status: 'impossible'; readonly conflicting: readonly FindingId[] }
-  | {
-      readonly status: 'read';
-      readonly limbs: Readonly<Record<LimbKey, LimbReading>>;
-      readonly pieces: Readonly<Record<PieceKey, { readonly narrowed: number; readonly blocked: number }>>;
-      readonly causes: Readonly<Record<Cause, number>>;
-      readonly story: Story;
-      /** By limb, for the limbs examined. */
-      readonly detail: Readonly<Partial<Record<LimbKey, LimbDetail>>>;
-      /** Most telling first. */
-      readonly next: readonly NextAct[];
-    };
+export type * from './reading-types.js';
 
 export interface NetworkOptions {
   readonly pressures?: PressureEvidence;
@@ -91,25 +43,62 @@ export interface NetworkOptions {
   readonly tables?: Tables;
   /** `posterior` leaves out evidence, firmness and next acts. */
   readonly detail?: 'posterior' | 'all';
+  /** The kinds of act that the form at hand can record; all where not given, none for a record that is only read. */
+  readonly can?: readonly ActKind[];
+  /** An earlier examination of the same patient: what has not changed supports, what is new dates the event. */
+  readonly earlier?: Examination;
 }
 
 /** Causes with less of the belief than this are left out where assumptions are tried and acts are ranked. */
-const LEAST_BELIEF = 0.001;
+const LEAST_BELIEF = 0.003;
+/** Columns with less of the belief than this are not divided by the states of the feet. */
+const LEAST_DIVIDED = 0.003;
+/** Columns with less than this are left out then. */
+const LEAST_KEPT = 1e-5;
 /** Lighter findings are left out of the evidence. */
 const LIGHTEST = 0.02;
+/** A limb is in question from this probability of a lesion on. */
+const IN_QUESTION = 0.2;
+/** A lesion beside the first is told from this probability on. */
+const LEAST_FURTHER = 0.4;
+const MOST_FURTHER = 2;
+/** What an answer needs to be called firm, and fairly firm: fitted so that the cases bear out nine and seven in ten. */
+const FIRM = { probability: 0.8, least: 0.6, flips: 0.3 };
+const FAIRLY = { probability: 0.6, held: 4 };
+
+/** A limb on which hardly anything speaks for a lesion: no assumption was tried on it. */
+const NOT_IN_QUESTION: Firmness = { overturned: [], held: 0, tried: 0, least: 1 };
+
+type Pieces = (NetworkReading & { status: 'read' })['pieces'];
+
+/** A value worked out when it is first asked for, and kept. */
+function lazily<T extends object, K extends string, V>(target: T, key: K, make: () => V): T & Record<K, V> {
+  let value: V | undefined;
+  Object.defineProperty(target, key, {
+    enumerable: true,
+    configurable: true,
+    get: () => (value ??= make()),
+  });
+  return target as T & Record<K, V>;
+}
 
 function limbReading(
   net: Propagation,
   key: AnswerKey,
-  probabilities: Float64Array,
   examined: boolean,
+  examination: Examination,
 ): LimbReading {
+  const probabilities = answerProbabilities(net, key);
   const answers = key.answers
     .map((answer, i) => ({ ...answer, probability: probabilities[i]! }))
     .sort((a, b) => b.probability - a.probability);
-  const byLevel = levelProbabilities(net, key);
+  const byLevel = new Float64Array(key.levels.length);
+  key.levelOf.forEach((level, i) => (byLevel[level]! += probabilities[i]!));
   const nothing = probabilities.at(-1)!;
   const best = answers[0]!;
+  const [side, kind] = key.limb.split(' ') as [Side, LimbKind];
+  const occluded = occludedOf(net, key, weakEnds(examination, side, kind));
+  const [entry] = occluded.entries;
   return {
     examined,
     answers,
@@ -118,90 +107,72 @@ function limbReading(
       .map((level, i) => ({ level, probability: byLevel[i]! }))
       .sort((a, b) => b.probability - a.probability),
     ...(best.probability > nothing && { first: best }),
+    occluded,
+    ...(entry && entry.probability > occluded.open && { headline: entry }),
+    notExcluded: notExcluded(examination, { side, kind }),
   };
 }
 
-/** Messages with one finding left out. */
-function without<T>(net: Propagation, findings: readonly Finding[], left: Finding, look: () => T): T {
-  const pieces = left.factors.map(({ piece }) => piece);
-  return net.whatIf(
-    pieces,
-    () => {
-      for (const piece of pieces) {
-        const rest = findings.flatMap((f) =>
-          f === left ? [] : f.factors.filter((factor) => factor.piece === piece),
-        );
-        net.replace(piece, rest);
-      }
-    },
-    look,
+/** Whether both pulses at the end of a limb were found weak or absent. */
+function weakEnds(examination: Examination, side: Side, kind: LimbKind): boolean {
+  const last = stationsOf({ side, kind }).at(-1) ?? [];
+  return (
+    last.length === 2 &&
+    last.every((place) => {
+      const grade = pulseAt(examination, place)?.grade;
+      return grade === 'absent' || grade === 'reduced';
+    })
   );
 }
 
 const logOdds = (p: number): number => Math.log(Math.max(p, 1e-300) / Math.max(1 - p, 1e-300));
 
+const isWeakPulse = ({ id }: Finding): boolean =>
+  id.kind === 'pulse' && (id.grade === 'absent' || id.grade === 'reduced');
+
+/** What each finding says of the first level of each limb; and how likely all others are without it. */
 function evidenceFor(
   net: Propagation,
   findings: readonly Finding[],
   keys: readonly AnswerKey[],
   firsts: readonly number[],
-): FindingWeight[][] {
-  const now = keys.map((key, i) => logOdds(answerProbabilities(net, key)[firsts[i]!]!));
-  const out: FindingWeight[][] = keys.map(() => []);
-  const scratch = keys.map((key) => new Float64Array(key.answers.length + 1));
-  for (const finding of findings) {
-    const before = without(net, findings, finding, () =>
-      keys.map((key, i) => logOdds(answerProbabilities(net, key, scratch[i])[firsts[i]!]!)),
-    );
+): { weights: LimbDetail['evidence'][]; totals: number[] } {
+  const now = keys.map((key, i) => logOdds(levelProbabilities(net, key)[firsts[i]!]!));
+  const out: { finding: Finding['id']; weight: number }[][] = keys.map(() => []);
+  const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
+  const totals = findings.map((finding) => {
+    let total = 0;
+    const before = without(net, findings, [finding], () => {
+      total = net.total();
+      return keys.map((key, i) => logOdds(levelProbabilities(net, key, scratch[i])[firsts[i]!]!));
+    });
     before.forEach((odds, i) => {
       const weight = now[i]! - odds;
-      if (Math.abs(weight) >= LIGHTEST) out[i]!.push({ finding: finding.id, weight });
+      const { limb, levels } = keys[i]!;
+      // A weak pulse of the limb that draws belief to another level of its way speaks for a lesion there, not against disease.
+      const elsewhere =
+        weight < 0 && firsts[i]! < levels.length && isWeakPulse(finding) && finding.limbs.includes(limb);
+      if (Math.abs(weight) >= LIGHTEST && !elsewhere) out[i]!.push({ finding: finding.id, weight });
     });
-  }
+    return total;
+  });
   for (const list of out) list.sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
-  return out;
+  return { weights: out, totals };
 }
 
-/** Every act with the expected fall in the sum of the limbs' entropies of the level, greatest first. */
-function rankActs(net: Propagation, acts: readonly Act[], keys: readonly AnswerKey[]): NextAct[] {
-  const blank = (): Float64Array[] => keys.map((key) => new Float64Array(key.levels.length + 1));
-  const [base, seen, rest] = [blank(), blank(), blank()];
-  const look = (into: readonly Float64Array[]): number => {
-    for (let i = 0; i < keys.length; i++) levelProbabilities(net, keys[i]!, into[i]);
-    return net.total();
-  };
-  const sum = (of: readonly Float64Array[]): number => of.reduce((total, one) => total + entropy(one), 0);
-  const whole = look(base);
-  const now = sum(base);
-  return acts
-    .map(({ id, pieces, outcomes, exhaustive }) => {
-      let all = 0;
-      let left = 0;
-      rest.forEach((one, i) => one.set(base[i]!));
-      // What the outcomes before leave over is the last one's: its messages need not be worked out.
-      for (const factors of exhaustive ? outcomes.slice(0, -1) : outcomes) {
-        const change = (): void => factors.forEach((factor) => net.multiply(factor));
-        const total = net.whatIf(pieces, change, () => look(seen));
-        if (!(total > 0)) continue;
-        all += total;
-        left += total * sum(seen);
-        const share = total / whole;
-        for (let i = 0; i < rest.length; i++)
-          for (let j = 0; j < rest[i]!.length; j++) rest[i]![j]! -= share * seen[i]![j]!;
-      }
-      if (exhaustive && whole > all) {
-        const share = 1 - all / whole;
-        for (const one of rest) for (let j = 0; j < one.length; j++) one[j] = Math.max(0, one[j]!) / share;
-        left += (whole - all) * sum(rest);
-        all = whole;
-      }
-      return { act: id, gain: now - left / all };
-    })
-    .sort((a, b) => b.gain - a.gain);
-}
-
-function storyOf(net: Propagation): Story {
-  const { cause, states, probability } = mostProbableStory(net);
+/** The most probable story with a lesion where each first answer says one begins. */
+function storyOf(
+  net: Propagation,
+  examined: ReadonlySet<LimbKey>,
+  limbs: Readonly<Record<LimbKey, LimbReading>>,
+  pieces: Pieces,
+): Story {
+  const ill = new Set<number>();
+  for (const limb of examined) {
+    const { first } = limbs[limb];
+    if (first) ill.add(indexOf(worstOf(first.pieces, pieces)));
+  }
+  const { cause, states, probability } = mostProbableStory(net, ill);
   const lesions = PIECES.flatMap((piece, i) => {
     const state = STATES[states[i]!]!;
     return state === 'patent' ? [] : [{ piece: piece.key, state }];
@@ -209,63 +180,171 @@ function storyOf(net: Propagation): Story {
   return { cause: CAUSES[cause]!, lesions, probability };
 }
 
+/** The piece of an answer that is likeliest to be diseased. */
+function worstOf(keys: readonly PieceKey[], pieces: Pieces): PieceKey {
+  return keys.reduce((a, b) => (ill(pieces, b) > ill(pieces, a) ? b : a));
+}
+
+function causeShares(net: Propagation): Record<Cause, number> {
+  const total = net.total();
+  const shares = new Float64Array(CAUSES.length);
+  net.model.cause.forEach((cause, column) => (shares[cause]! += net.joint(column) / total));
+  return Object.fromEntries(CAUSES.map((cause, c) => [cause, shares[c]!])) as Record<Cause, number>;
+}
+
+/** The network with the findings in it; columns that hold next to nothing are not divided by the states of the feet. */
+function propagate(model: Model, feet: readonly Feet[], findings: readonly Finding[]): Propagation {
+  const factors = findings.flatMap((finding) => finding.factors);
+  const plain = new Propagation(model, factors);
+  const total = plain.total();
+  if (feet.length === 0 || !(total > 0)) return plain;
+  return new Propagation(
+    withFeet(model, feet, (column) => {
+      const share = plain.joint(column) / total;
+      return share >= LEAST_DIVIDED ? 'divide' : share >= LEAST_KEPT ? 'keep' : 'drop';
+    }),
+    factors,
+  );
+}
+
+/** Lesions beside the one that takes the pulse away: where disease begins above it, and what is likely closed beyond. */
+function furtherOf({ answers, occluded }: LimbReading, pieces: Pieces): Further[] {
+  const [entry] = occluded.entries;
+  if (!entry || occluded.open > 0.5) return [];
+  const own = new Set(entry.pieces);
+  const above = new Set(
+    entry.pieces.flatMap((key) => piecesTo(pieceFromKey(key)!).map((piece) => piece.key)),
+  );
+  return answers
+    .filter((answer) => !answer.pieces.some((key) => own.has(key)))
+    .flatMap((answer): Further[] => {
+      const worst = worstOf(answer.pieces, pieces);
+      const upstream = answer.pieces.every((key) => above.has(key));
+      const downstream = piecesTo(pieceFromKey(worst)!).some((piece) => own.has(piece.key));
+      if (!upstream && !downstream) return [];
+      const { narrowed, blocked } = pieces[worst];
+      return [
+        {
+          pieces: answer.pieces,
+          artery: answer.artery,
+          level: answer.level,
+          where: upstream ? 'above' : 'beyond',
+          state: blocked >= narrowed ? 'blocked' : 'narrowed',
+          probability: narrowed + blocked,
+        },
+      ];
+    })
+    .filter(
+      ({ probability, where }) => probability >= (where === 'above' ? LEAST_FURTHER / 2 : LEAST_FURTHER),
+    )
+    .sort(
+      (a, b) => Number(b.where === 'above') - Number(a.where === 'above') || b.probability - a.probability,
+    )
+    .slice(0, MOST_FURTHER);
+}
+
+function ill(pieces: Pieces, key: PieceKey): number {
+  return pieces[key].narrowed + pieces[key].blocked;
+}
+
+function gradeOf(
+  probability: number,
+  { held, tried, least }: Firmness,
+  flips: number,
+): LimbDetail['firm']['grade'] {
+  if (probability >= FIRM.probability && held === tried && least >= FIRM.least && flips < FIRM.flips)
+    return 'firm';
+  return probability >= FAIRLY.probability && held >= FAIRLY.held ? 'fairly-firm' : 'not-firm';
+}
+
 /**
  * Reads an examination by the belief network: exact inference on the tree of arteries, summed over the causes common to the
  * whole patient. Nothing is claimed where nothing was examined.
- * @param examination pulses, bruits, Doppler signals, delays, history and context are used; silence is never "normal"
- * @param options pressures as indices, own tables, and how much is asked for
+ * @param examination pulses, bruits, Doppler signals, delays, inspection, history and context are used; silence is never "normal"
+ * @param options pressures as indices, own tables, an earlier record, and how much is asked for
  */
 export function localise(examination: Examination, options: NetworkOptions = {}): NetworkReading {
   const tables = options.tables ?? TABLES;
-  const findings = findingsOf(examination, tables, options.pressures);
+  const feet = feetOf(examination, tables);
+  const findings = findingsOf(examination, tables, options.pressures, feet, options.earlier);
   if (findings.length === 0) return { status: 'nothing-examined' };
-  const net = new Propagation(
-    modelOf(examination, tables),
-    findings.flatMap((finding) => finding.factors),
-  );
-  const total = net.total();
-  if (!(total > 0)) {
-    const conflicting = findings.filter((finding) => without(net, findings, finding, () => net.total() > 0));
+  const net = propagate(modelOf(examination, tables, options.earlier), feet, findings);
+  if (!(net.total() > 0)) {
+    const conflicting = findings.filter((finding) =>
+      without(net, findings, [finding], () => net.total() > 0),
+    );
     return {
       status: 'impossible',
       conflicting: (conflicting.length ? conflicting : findings).map(({ id }) => id),
     };
   }
-  const probabilities = ANSWER_KEYS.map((key) => answerProbabilities(net, key));
   const examined = new Set(findings.flatMap((finding) => finding.limbs));
-  const limbs = Object.fromEntries(
-    ANSWER_KEYS.map((key, i) => [key.limb, limbReading(net, key, probabilities[i]!, examined.has(key.limb))]),
-  ) as Record<LimbKey, LimbReading>;
-  const { narrowed, blocked } = marginals(net);
-  const reading = {
+  const limbs = {} as Record<LimbKey, LimbReading>;
+  for (const key of ANSWER_KEYS) {
+    // Of a limb that was not examined it is seldom asked.
+    const own = (): LimbReading => limbReading(net, key, examined.has(key.limb), examination);
+    if (examined.has(key.limb)) limbs[key.limb] = own();
+    else lazily(limbs, key.limb, own);
+  }
+  const settle = settlingQuestion(examination);
+  const plain = {
     status: 'read' as const,
     limbs,
-    pieces: Object.fromEntries(
-      PIECES.map((piece, i) => [piece.key, { narrowed: narrowed[i]!, blocked: blocked[i]! }]),
-    ) as Record<PieceKey, { narrowed: number; blocked: number }>,
-    causes: Object.fromEntries(CAUSES.map((cause, c) => [cause, net.joint(c) / total])) as Record<
-      Cause,
-      number
-    >,
-    story: storyOf(net),
+    causes: causeShares(net),
+    acute: acuteShare(examination, tables, options.earlier),
+    ...(settle && { settle }),
   };
-  if (options.detail === 'posterior') return { ...reading, detail: {}, next: [] };
+  const withPieces = lazily(plain, 'pieces', () => piecesOf(net));
+  const reading = lazily(withPieces, 'story', () => storyOf(net, examined, limbs, withPieces.pieces));
+  if (options.detail === 'posterior') return Object.assign(reading, { detail: {}, conflicts: [], next: [] });
 
+  const known = reading.pieces;
+  const told = reading.story;
   const keys = ANSWER_KEYS.filter((key) => examined.has(key.limb));
-  const firsts = keys.map((key) => indexOfLargest(probabilities[ANSWER_KEYS.indexOf(key)]!));
-  const evidence = evidenceFor(net, findings, keys, firsts);
   net.focus(LEAST_BELIEF);
-  const firm = firmnessOf(net, findings, keys, firsts);
+  const levels = keys.map((key) => levelProbabilities(net, key));
+  const firsts = levels.map(indexOfLargest);
+  const asked = keys.filter(({ limb }) => 1 - limbs[limb].nothing > IN_QUESTION);
+  const askedFirsts = asked.map((key) => firsts[keys.indexOf(key)]!);
+  const { weights, totals } = evidenceFor(net, findings, asked, askedFirsts);
+  const conflicts = conflictsOf(net, findings, totals);
+  const firm = firmnessOf(net, findings, asked, askedFirsts);
+  const wanted = new Set(asked.map(({ limb }) => limb));
+  const { acts, flips } = rankActs(
+    net,
+    actsLeft(examination, findings, tables, feet, wanted),
+    asked,
+    options.can,
+  );
+  net.focus(0);
   const detail = Object.fromEntries(
-    keys.map((key, i) => {
-      const known = probabilities[ANSWER_KEYS.indexOf(key)]!;
-      const overturned = firm[i]!.overturned.map(({ assumption, factor, answer }) => {
-        const at = key.answers[answer];
-        return { assumption, factor, ...(at && { answer: { ...at, probability: known[answer]! } }) };
-      });
-      return [key.limb, { evidence: evidence[i]!, firm: { ...firm[i]!, overturned } }];
+    keys.map((key, i): [LimbKey, LimbDetail] => {
+      const at = asked.indexOf(key);
+      const flip = flips[at] ?? 0;
+      const tested = firm[at] ?? NOT_IN_QUESTION;
+      const { overturned, held, tried } = tested;
+      return [
+        key.limb,
+        {
+          evidence: weights[at] ?? [],
+          further: furtherOf(limbs[key.limb], known),
+          firm: {
+            grade: gradeOf(levels[i]![firsts[i]!]!, tested, flip),
+            overturned: overturned.map(({ assumption, factor }) => ({ assumption, factor })),
+            held,
+            tried,
+            flips: flip,
+          },
+        },
+      ];
     }),
   ) as Partial<Record<LimbKey, LimbDetail>>;
-  const next = rankActs(net, actsLeft(examination, findings, tables), keys);
-  return { ...reading, detail, next };
+  return { ...plain, pieces: known, story: told, detail, conflicts, next: acts };
+}
+
+function piecesOf(net: Propagation): Pieces {
+  const { narrowed, blocked } = marginals(net);
+  return Object.fromEntries(
+    PIECES.map((piece, i) => [piece.key, { narrowed: narrowed[i]!, blocked: blocked[i]! }]),
+  ) as Record<PieceKey, { narrowed: number; blocked: number }>;
 }

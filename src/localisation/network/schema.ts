@@ -3,9 +3,11 @@ import { ARTERIES, LISTENING_SITE_IDS, PULSE_SITE_IDS } from '../../anatomy/inde
 import {
   AGE_BANDS,
   ARM_CLAUDICATION,
+  ARM_LEVELS,
   DOPPLER_SIGNALS,
   INJURY_PLACES,
   LEG_CLAUDICATION,
+  LEG_LEVELS,
   MECHANISMS,
   type Parsed,
   parseWith,
@@ -13,7 +15,7 @@ import {
   SMOKING,
 } from '../../examination/index.js';
 import { piecesOfStretch } from './tree.js';
-import { CAUSES, type StretchKey, type Tables } from './types.js';
+import { CAUSES, CUFFS, HARD_SITES, ONSET_SIGNS, type StretchKey, type Tables } from './types.js';
 
 /** How far a row may be from one: room for figures printed with few digits. */
 const ROUNDING = 1e-6;
@@ -79,6 +81,8 @@ const palpation = z.strictObject({
   source,
 });
 const pain = z.strictObject({ at: stretch, pain: three });
+const bell = z.tuple([positive, z.number().check(z.positive(), z.maximum(10))]);
+const SEEN = ['cold', 'warm', 'wound', 'numb', 'archWhite', 'archFills'] as const;
 
 /** The form of a set of tables. */
 export const tablesSchema = z.strictObject({
@@ -98,7 +102,7 @@ export const tablesSchema = z.strictObject({
   age: sourced(AGE_BANDS, factors),
   mechanism: sourced(MECHANISMS, factors),
   history: z.catchall(z.strictObject({ source }), factors),
-  smoking: sourced(SMOKING, z.strictObject({ aortoIliac: positive })),
+  smoking: sourced(SMOKING, z.strictObject({ aortoIliac: positive, causes: factors })),
   diabetes: sourced(['yes', 'no'], z.strictObject({ infrapopliteal: positive, causes: factors })),
   injury: z.strictObject({
     certainty: probability,
@@ -113,10 +117,26 @@ export const tablesSchema = z.strictObject({
       }),
     ),
   ),
-  passage: z.strictObject({ acute: passage, chronic: passage, central: falling }),
+  passage: z.strictObject({ acute: passage, chronic: passage, central: falling, steal: falling }),
   palpation: each(PULSE_SITE_IDS, palpation),
   bounding: z.strictObject({ share: three, source }),
-  lowFlow: sourced(['central', 'peripheral'], probability),
+  lowFlow: z.strictObject({
+    weak: each(['central', 'peripheral'], probability),
+    gone: each(['central', 'peripheral'], z.tuple([row, row, row])),
+    share: probability,
+    systolic: z.array(z.tuple([positive, positive])),
+    shock: positive,
+    coldLimbs: positive,
+    cold: each(['weak', 'gone'], probability),
+    source,
+  }),
+  hardToFeel: z.strictObject({
+    sites: each(HARD_SITES, z.strictObject({ share: probability, normal: row, reduced: row })),
+    both: probability,
+    source,
+  }),
+  besideCuff: sourced(['power'], probability),
+  earlier: sourced(['power'], probability),
   doppler: sourced(DOPPLER_SIGNALS, three).check(
     z.refine(
       (value) =>
@@ -135,22 +155,25 @@ export const tablesSchema = z.strictObject({
     heardAt: each(LISTENING_SITE_IDS, stretch),
     source,
   }),
-  index: z
-    .strictObject({
-      limits: z.array(positive),
-      bands: z.array(three),
-      incompressible: positive,
-      source,
-    })
-    .check(
-      z.refine((value) => value.bands.length === value.limits.length + 1, {
-        params: { expected: { code: 'one-band-more' } },
-      }),
-      z.refine(
-        (value) => [0, 1, 2].every((s) => Math.abs(sum(value.bands.map((band) => band[s]!)) - 1) <= ROUNDING),
-        { params: { expected: { code: 'bands-sum-to-one' } } },
-      ),
-    ),
+  index: z.strictObject({
+    cuffs: each(CUFFS, z.tuple([bell, bell, bell])),
+    blunder: probability,
+    widest: positive,
+    incompressible: positive,
+    stiff: three,
+    fallsAfterExercise: three,
+    source,
+  }),
+  seen: z.strictObject({
+    coldLeg: each(LEG_LEVELS, pain),
+    coldArm: each(ARM_LEVELS, pain),
+    spared: z.partialRecord(z.enum([...LEG_LEVELS, ...ARM_LEVELS]), pain),
+    ...(Object.fromEntries(SEEN.map((name) => [name, three])) as Record<(typeof SEEN)[number], typeof three>),
+    source,
+  }),
+  onset: z.strictObject({ unknown: z.number(), signs: each(ONSET_SIGNS, z.number()), source }),
+  aneurysm: sourced(['known', 'felt', 'lesions'], positive),
+  taken: sourced(['access', 'cannula'], probability),
   claudication: z.strictObject({
     leg: each(LEG_CLAUDICATION, pain),
     arm: each(ARM_CLAUDICATION, pain),

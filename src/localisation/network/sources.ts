@@ -36,6 +36,11 @@ export const SOURCES = {
   hirsch:
     'Hirsch AT et al., 2005 ACC/AHA guideline (from memory): claudication of buttock, thigh, calf and foot and its level',
   aha: 'Aboyans V et al., Circulation 2012;126:2890-2909: ankle index 0.90 or less abnormal',
+  suominen:
+    'Suominen V et al., Eur J Vasc Endovasc Surg 2008;35:709-714: ankle index above 1.4 sensitivity 0.38, specificity 0.94 for arterial disease',
+  tbi: 'Tehan P et al., J Ultrasound Med 2015;34:1737-1743: toe index sensitivity 0.71, specificity 0.78; normal above 0.7',
+  clark:
+    'Clark CE et al., Lancet 2012;379:905-914: 36.9 mmHg mean difference of the arms with a proven subclavian stenosis',
   trauma: 'civilian extremity arterial injuries, shares from memory',
   memory: 'from memory, no source read',
   practice: 'common practice, no source',

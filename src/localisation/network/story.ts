@@ -3,6 +3,8 @@ import { POINT_STATES, type Propagation } from './propagate.js';
 // A constant of its own: some loaders look an imported name up at every use, which costs here.
 const S = POINT_STATES;
 
+const NONE: ReadonlySet<number> = new Set();
+
 /** Best values and choices by piece, state at its beginning, and whether a lesion is asked for. */
 class Plan {
   readonly value: Float64Array;
@@ -26,39 +28,43 @@ class Plan {
 /**
  * The single most probable assignment of all states to the pieces that findings bear on (max-product; the others are summed
  * out). A cause that has struck is told with at least one lesion.
+ * @param ill pieces that are to be diseased in the story; its probability is that of the story all the same
  */
-export function mostProbableStory(net: Propagation): {
+export function mostProbableStory(
+  net: Propagation,
+  ill: ReadonlySet<number> = NONE,
+): {
   cause: number;
   states: Uint8Array;
   probability: number;
 } {
-  const { model, causes, n } = net;
+  const { model, columns, n } = net;
   const total = net.total();
   const best = { cause: 0, states: new Uint8Array(n), probability: -1 };
   const plan = new Plan(n);
-  const belief = Array.from({ length: causes }, (_, c) => net.joint(c) / total);
+  const belief = Array.from({ length: columns }, (_, c) => net.joint(c) / total);
   // A story cannot be more probable than its cause: the likelier causes first, and the rest not at all.
   const causesByBelief = belief.map((_, c) => c).sort((a, b) => belief[b]! - belief[a]!);
   for (const c of causesByBelief) {
     if (belief[c]! <= best.probability) break;
-    for (let i = n - 1; i >= 0; i--) if (net.active[i]) planPiece(net, i, c, plan);
-    const probability = (net.weightOf(c) * plan.value[model.struck[c] ? 1 : 0]!) / total;
+    for (let i = n - 1; i >= 0; i--) if (net.active[i]) planPiece(net, i, c, plan, ill.has(i));
+    const probability = (net.weightOf(c) * plan.value[model.struck[model.cause[c]!] ? 1 : 0]!) / total;
     if (!(probability > best.probability)) continue;
-    best.cause = c;
+    best.cause = model.cause[c]!;
     best.probability = probability;
     best.states = new Uint8Array(n);
-    tell(net, 0, model.struck[c] ? 1 : 0, plan, best.states);
+    tell(net, 0, model.struck[model.cause[c]!] ? 1 : 0, plan, best.states);
   }
   return best;
 }
 
 /** Fills in the best values of a piece for each state at its beginning, without and with a lesion asked for. */
-function planPiece(net: Propagation, i: number, c: number, plan: Plan): void {
+function planPiece(net: Propagation, i: number, c: number, plan: Plan, mustBeIll: boolean): void {
   const { model, causes } = net;
-  const n = model.narrowed[i * causes + c]!;
-  const b = model.blocked[i * causes + c]!;
-  const p = 1 - n - b;
-  const local = (i * 2 + (model.second[c] ? 1 : 0)) * S;
+  const n = model.narrowed[i * causes + model.cause[c]!]!;
+  const b = model.blocked[i * causes + model.cause[c]!]!;
+  const p = mustBeIll ? 0 : 1 - n - b;
+  const local = (i * net.readings + model.reading[c]!) * S;
   const row = model.calibre[i]! * 9;
   const children = model.children[i]!;
   const { any, lesion, by } = plan;
@@ -107,10 +113,11 @@ function planPiece(net: Propagation, i: number, c: number, plan: Plan): void {
         const stays = loud ? p * model.carries * further[s + 3]! : -1;
         const to = stays > fades ? s + 3 : s;
         const well = Math.max(stays, fades);
-        plan.value[at] = Math.max(well, ill);
-        plan.state[at] = well >= ill ? 0 : illState;
-        plan.to[at] = well >= ill ? to : illTo;
-        plan.child[at] = asked && well >= ill ? by[to]! : -1;
+        const open = !mustBeIll && well >= ill;
+        plan.value[at] = mustBeIll ? ill : Math.max(well, ill);
+        plan.state[at] = open ? 0 : illState;
+        plan.to[at] = open ? to : illTo;
+        plan.child[at] = asked && open ? by[to]! : -1;
       }
     }
   }

@@ -13,6 +13,7 @@ import {
   type Side,
   stationsOf,
 } from '../../anatomy/index.js';
+import type { Fork } from './occluded.js';
 import type { StretchKey } from './types.js';
 
 const INDEX = new Map<string, number>(PIECES.map((piece, i) => [piece.key, i]));
@@ -59,6 +60,8 @@ export function piecesOfStretch(key: StretchKey, side?: Side): readonly number[]
 export interface Way {
   readonly limb: LimbKey;
   readonly order: readonly number[];
+  /** The same as a trunk and the two branches that end in the limb's last pulses. */
+  readonly fork: Fork;
 }
 
 function wayOf(limb: (typeof LIMBS)[number]): Way {
@@ -72,7 +75,13 @@ function wayOf(limb: (typeof LIMBS)[number]): Way {
   for (let depth = 0; ends.some((end) => end.length > depth); depth++) {
     for (const end of ends) if (end[depth] !== undefined) order.add(end[depth]!);
   }
-  return { limb: limbKey(limb), order: [...order] };
+  const [one, two] = ends as [number[], number[]];
+  const trunk = one.filter((i) => two.includes(i));
+  const fork = {
+    trunk,
+    branches: [one, two].map((end) => end.filter((i) => !trunk.includes(i))),
+  };
+  return { limb: limbKey(limb), order: [...order], fork };
 }
 
 export const WAYS: readonly Way[] = LIMBS.map(wayOf);

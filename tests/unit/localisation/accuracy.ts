@@ -1,13 +1,8 @@
 import { type PieceKey, type Side } from '../../../src/anatomy/index.js';
 import { type Context, emptyExamination, type Examination } from '../../../src/examination/index.js';
 import { beginnings } from '../../../src/localisation/network/begin.js';
-import {
-  anklePiece,
-  bruit,
-  heardPiece,
-  palpation,
-  pulsePiece,
-} from '../../../src/localisation/network/evidence.js';
+import { acrossEnd, heardPiece, pulsePiece } from '../../../src/localisation/network/finding.js';
+import { bandsOf, bruit, type Likelihood, palpation } from '../../../src/localisation/network/likelihoods.js';
 import { TABLES } from '../../../src/localisation/network/index.js';
 import { modelOf } from '../../../src/localisation/network/model.js';
 import { type Factor, Propagation } from '../../../src/localisation/network/propagate.js';
@@ -26,8 +21,7 @@ export function felt(site: PulseSite, side: Side): Factor {
   const sum = (a: ArrayLike<number>, b: ArrayLike<number>): number[] => Array.from(a, (v, x) => v + b[x]!);
   return {
     piece: pulsePiece({ site, side }),
-    usual: sum(normal!.usual, bounding!.usual),
-    second: sum(normal!.second, bounding!.second),
+    by: normal!.by.map((values, t) => sum(values, bounding!.by[t]!)),
   };
 }
 
@@ -92,17 +86,12 @@ export function againstIndex(
   context: Context = { ageBand: '60-79' },
 ): Accuracy {
   const model = modelOf({ ...emptyExamination(), onset: 'chronic', context }, TABLES);
-  const { bands } = TABLES.index;
-  const low = [0, 1, 2].map((s) => bands.slice(0, -1).reduce((sum, band) => sum + band[s]!, 0));
   const total = (made: readonly Factor[]): number => new Propagation(model, made).total();
-  const index = (band: readonly number[]): Factor => {
-    const usual = [...band, ...band];
-    return { piece: anklePiece(side), usual, second: usual };
-  };
-  const [ill, well] = [index(low), index(bands.at(-1)!)];
+  const index = (band: Likelihood): Factor[] => acrossEnd({ side, kind: 'leg' }, band);
+  const [ill, well] = bandsOf('ankle', [0.9], TABLES).map(index) as [Factor[], Factor[]];
   return {
-    prevalence: total([ill]),
-    given: total([...factors, ill]) / total([ill]),
-    without: total([...factors, well]) / total([well]),
+    prevalence: total(ill),
+    given: total([...factors, ...ill]) / total(ill),
+    without: total([...factors, ...well]) / total(well),
   };
 }

@@ -210,8 +210,8 @@ describe('The network in situations with a known answer', () => {
     expect(nothing(setPulse(felt, foot, { doppler: 'monophasic' }))).toBeLessThan(nothing(felt));
     expect(nothing(felt, { ankle: { right: 0.55 } })).toBeLessThan(nothing(felt));
     expect(nothing(felt, { at: { 'right posterior-tibial': 1.05 } })).toBeGreaterThan(nothing(felt));
-    // A stiff artery does not compress: its index says nothing.
-    expect(nothing(felt, { ankle: { right: 1.5 } })).toBe(nothing(felt));
+    // A stiff artery does not compress: that speaks for disease (Suominen 2008: sensitivity 0.38, specificity 0.94).
+    expect(nothing(felt, { ankle: { right: 1.5 } })).toBeLessThan(nothing(felt));
   });
 
   it('reads pain on effort by the highest muscle that hurts (2005 ACC/AHA guideline, from memory)', () => {
@@ -261,10 +261,10 @@ describe('The network in situations with a known answer', () => {
 
   it('says how firm it is: firm on a full leg, not firm on a single reduced foot pulse', () => {
     const full = read(examined('chronic', LEFT_THIGH, { ageBand: '60-79' })).detail['left leg']!.firm;
-    expect(full).toMatchObject({ grade: 'firm', overturned: [] });
+    expect(full).toMatchObject({ grade: 'firm', held: 6, tried: 6 });
     const bare = read(examined('acute', { 'dorsalis-pedis': ['reduced'] })).detail['right leg']!.firm;
     expect(bare.grade).toBe('not-firm');
-    expect(bare.overturned.length).toBeGreaterThan(0);
-    expect(bare.tried).toBeGreaterThan(40);
+    expect(bare.flips).toBeGreaterThan(0);
+    expect(bare.tried).toBe(6);
   });
 });

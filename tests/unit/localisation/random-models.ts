@@ -40,7 +40,8 @@ export function randomModel(
         parent,
         children: parent.map((_, i) => parent.flatMap((p, child) => (p === i ? [child] : []))),
         weight: Float64Array.from(weights, (w) => w / sum),
-        second: Array.from({ length: causes }, (_, c) => flags[c]!),
+        cause: Array.from({ length: causes }, (_, c) => c),
+        reading: Array.from({ length: causes }, (_, c) => (flags[c] ? 1 : 0)),
         struck: Array.from({ length: causes }, (_, c) => struck && flags[3 + c]!),
         narrowed: Float64Array.from({ length: size }, (_, k) => numbers[3 + (k % 50)]! * 0.4),
         blocked: Float64Array.from({ length: size }, (_, k) => numbers[7 + (k % 50)]! * 0.4),
@@ -65,8 +66,7 @@ export function randomFactors(most: number, least = 0): fc.Arbitrary<(pieces: nu
     (list) => (pieces) =>
       list.map(({ piece, quiet, usual, second }) => ({
         piece: piece % pieces,
-        usual: quiet ? mute(usual) : usual,
-        second: quiet ? mute(second) : second,
+        by: [quiet ? mute(usual) : usual, quiet ? mute(second) : second],
       })),
   );
 }
@@ -112,7 +112,7 @@ export function worlds(model: Model, factors: readonly Factor[]): World[] {
       for (const [state, to, move] of moves) {
         let likelihood = 1;
         for (const factor of factors) {
-          if (factor.piece === i) likelihood *= (model.second[cause] ? factor.second : factor.usual)[to]!;
+          if (factor.piece === i) likelihood *= (factor.by[model.reading[cause]!] ?? factor.by[0]!)[to]!;
         }
         visit(i + 1, [...states, state], [...points, to], probability * move * likelihood);
       }

@@ -6,9 +6,10 @@ import { type NetworkReading, readExamination, voicesAgree } from '../../../src/
 import {
   beginsStatements,
   causeStatements,
-  downstreamStatements,
   evidenceStatements,
   firmStatement,
+  furtherStatements,
+  occludedStatements,
   type ReadNetwork,
   storyStatement,
   voicesStatement,
@@ -61,8 +62,8 @@ describe('the statements of the network, for any examination', () => {
         eachLimb(examination, ({ rule, limb }) => {
           const said = voicesStatement(rule, limb);
           expect(said?.code === 'agree').toBe(voicesAgree(rule, limb) && rule.lesions.length > 0);
-          expect(said === undefined).toBe(!rule.lesions.length && !limb.first);
-          if (said?.code === 'rule-alone') expect(limb.first).toBeUndefined();
+          expect(said === undefined).toBe(!rule.lesions.length && !limb.headline);
+          if (said?.code === 'rule-alone') expect(limb.headline).toBeUndefined();
           if (said?.code === 'network-alone') expect(rule.lesions).toEqual([]);
         });
       }),
@@ -70,17 +71,37 @@ describe('the statements of the network, for any examination', () => {
     );
   });
 
-  it('never call a piece a second lesion that belongs to the first', () => {
+  it('never call a piece a second lesion that belongs to the first, and name one above before one beyond', () => {
     fc.assert(
       fc.property(gradedExamination, (examination) => {
         eachLimb(examination, ({ network, rule, limb }) => {
-          const beyond = downstreamStatements(network, rule, limb);
-          expect(beyond.length).toBeLessThanOrEqual(2);
-          for (const { piece, probability } of beyond) {
-            expect(limb.first?.pieces).not.toContain(piece);
-            expect(rule.lesions[0]?.pieces ?? []).not.toContain(piece);
-            expect(probability).toBeGreaterThanOrEqual(0.3);
+          const detail = network.detail[limbKey(rule.limb)];
+          if (!detail) return;
+          const told = furtherStatements(detail);
+          expect(told.length).toBeLessThanOrEqual(2);
+          for (const { pieces, probability } of told) {
+            expect(pieces.some((piece) => limb.occluded.entries[0]?.pieces.includes(piece))).toBe(false);
+            expect(probability).toBeGreaterThanOrEqual(0.2);
           }
+          const order = told.map(({ where }) => where);
+          expect(order).toEqual([...order].sort());
+        });
+      }),
+      few,
+    );
+  });
+
+  it('say what takes the pulse away in rows that sum to one, with what is open among them', () => {
+    fc.assert(
+      fc.property(gradedExamination, (examination) => {
+        eachLimb(examination, ({ limb }) => {
+          const rows = occludedStatements(limb);
+          const sum = rows.reduce((total, { probability }) => total + probability, 0);
+          expect(Math.abs(1 - sum)).toBeLessThan(0.0051);
+          expect(rows.filter(({ code }) => code === 'open').length).toBe(1);
+          const [first] = rows;
+          if (limb.headline) expect(first).toMatchObject({ code: 'entry', pieces: limb.headline.pieces });
+          else expect(first?.code).toBe('open');
         });
       }),
       few,
@@ -99,7 +120,6 @@ describe('the statements of the network, for any examination', () => {
           }
           const firm = firmStatement(detail, rule);
           expect(firm.code).toBe(detail.firm.grade);
-          if (firm.code === 'firm') return;
           const names = firm.hangsOn.map((one) => JSON.stringify(one));
           expect(new Set(names).size).toBe(names.length);
           expect(firm.ungraded).toBe(rule.unstated.length);

@@ -1,0 +1,126 @@
+import { type Limb, SIDES } from '../../anatomy/index.js';
+import type { Examination, LimbInspection } from '../../examination/index.js';
+import { acrossEnd, type Finding, type Muscle, type SkinLevel, stretchPiece } from './finding.js';
+import { byStrength, coldSkin } from './likelihoods.js';
+import { piecesOfStretch } from './tree.js';
+import type { Pain, Tables } from './types.js';
+
+/** Seconds after which a palm that is still white counts as white. Common practice, no source. */
+const ARCH_SECONDS = 10;
+
+export function pains({ context }: Examination, tables: Tables): Finding[] {
+  return SIDES.flatMap((side): Finding[] => {
+    const found = { leg: context?.legClaudication?.[side], arm: context?.armClaudication?.[side] };
+    return (['leg', 'arm'] as const).flatMap((kind): Finding[] => {
+      const muscle = found[kind];
+      if (!muscle) return [];
+      const { at, pain } = (tables.claudication[kind] as Record<Muscle, Pain>)[muscle];
+      const factor = { piece: stretchPiece(at, side), ...byStrength(pain) };
+      return [
+        { id: { kind: 'pain', limb: { side, kind }, muscle }, factors: [factor], limbs: [`${side} ${kind}`] },
+      ];
+    });
+  });
+}
+
+export function delays({ delays: found }: Examination, tables: Tables): Finding[] {
+  const out: Finding[] = [];
+  const { later, none } = tables.delay;
+  const legs = SIDES.filter((side) => found?.radioFemoral?.[side] === 'delayed');
+  const inTime = SIDES.filter((side) => found?.radioFemoral?.[side] === 'none');
+  if (legs.length || inTime.length) {
+    // Late on one side and in time on the other points beyond the fork; otherwise to the aorta above it.
+    const oneSided = legs.length === 1 && inTime.length === 1;
+    const piece = oneSided
+      ? stretchPiece('external-iliac', legs[0]!)
+      : piecesOfStretch('suprarenal-aorta')[0]!;
+    const side = oneSided ? legs[0]! : legs.length ? 'both' : 'none';
+    out.push({
+      id: { kind: 'delay', of: 'radio-femoral', side },
+      factors: [{ piece, ...byStrength(legs.length ? later : none) }],
+      limbs: [...legs, ...inTime].map((s) => `${s} leg` as const),
+    });
+  }
+  const arms = found?.radioRadial;
+  if (arms) {
+    const side = arms === 'none' ? 'none' : arms === 'right-later' ? 'right' : 'left';
+    out.push({
+      id: { kind: 'delay', of: 'radio-radial', side },
+      factors: SIDES.filter((s) => side === 'none' || side === s).map((s) => ({
+        piece: stretchPiece('axillary proximal', s),
+        ...byStrength(side === 'none' ? none : later),
+      })),
+      limbs: ['right arm', 'left arm'],
+    });
+  }
+  return out;
+}
+
+/** Levels of cold so far out that they tell of the arteries of foot or hand. */
+const END_LEVELS = new Set<SkinLevel>(['forefoot', 'toes', 'hand', 'fingers']);
+
+interface SeenLimb extends LimbInspection {
+  readonly temperatureLevel?: SkinLevel;
+}
+
+/** Cold skin and its level, wounds and lost feeling, limb by limb. */
+export function seen({ inspection }: Examination, tables: Tables): Finding[] {
+  const { seen: table } = tables;
+  return SIDES.flatMap((side) =>
+    (['leg', 'arm'] as const).flatMap((kind): Finding[] => {
+      const found = inspection?.[kind]?.[side] as SeenLimb | undefined;
+      if (!found) return [];
+      const limb: Limb = { side, kind };
+      const limbs = [`${side} ${kind}`] as const;
+      const out: Finding[] = [];
+      const { temperature, temperatureLevel: level } = found;
+      const at = level && (kind === 'leg' ? table.coldLeg : table.coldArm)[level as never];
+      if (temperature) {
+        const pain = at as Pain | undefined;
+        const factors =
+          pain && !END_LEVELS.has(level!)
+            ? [{ piece: stretchPiece(pain.at, side), ...coldSkin(pain.pain, tables) }]
+            : acrossEnd(
+                limb,
+                temperature === 'warm' ? byStrength(table.warm) : coldSkin(pain?.pain ?? table.cold, tables),
+              );
+        const above = level && table.spared[level as never];
+        if (above) {
+          const { at: from, pain: spared } = above as Pain;
+          factors.push({ piece: stretchPiece(from, side), ...byStrength(spared) });
+        }
+        out.push({ id: { kind: 'skin', limb, temperature, ...(level && { level }) }, factors, limbs });
+      }
+      if ((found.ulcer && found.ulcer !== 'none') || (found.gangrene && found.gangrene !== 'none')) {
+        out.push({ id: { kind: 'wound', limb }, factors: acrossEnd(limb, byStrength(table.wound)), limbs });
+      }
+      if (found.sensation === 'beyond-digits' || found.sensation === 'lost') {
+        out.push({ id: { kind: 'numbness', limb }, factors: acrossEnd(limb, byStrength(table.numb)), limbs });
+      }
+      return out;
+    }),
+  );
+}
+
+/** The hand-arch test: a palm that stays white when an artery is let go speaks against that artery. */
+export function handArch({ bedside }: Examination, { seen: table }: Tables): Finding[] {
+  return SIDES.flatMap((side) =>
+    (['radial', 'ulnar'] as const).flatMap((artery): Finding[] => {
+      const found = bedside?.['hand-arch']?.[side]?.[artery];
+      if (found?.seconds === undefined && found?.returned === undefined) return [];
+      const fills = found.returned ?? found.seconds! <= ARCH_SECONDS;
+      if (found.returned === false && (found.seconds ?? ARCH_SECONDS) < ARCH_SECONDS) return [];
+      const factor = {
+        piece: stretchPiece(`${artery} proximal`, side),
+        ...byStrength(fills ? table.archFills : table.archWhite),
+      };
+      return [
+        {
+          id: { kind: 'hand-arch', side, artery, fills: fills && (found.seconds ?? 0) <= ARCH_SECONDS },
+          factors: [factor],
+          limbs: [`${side} arm`],
+        },
+      ];
+    }),
+  );
+}
