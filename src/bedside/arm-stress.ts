@@ -51,7 +51,7 @@ export const armStress: BedsideTest<'arm-stress'> = {
     };
     const base = { limit, params };
     const early = seconds < limit;
-    // Stopped for pain or tingling is positive, for tiredness alone normal (common practice, no source).
+    // Stopped for pain or tingling is positive; stopped early for tiredness alone the test was not completed (Roos; Plewa 1998).
     const hurt = stopped === 'pain' || stopped === 'tingling';
     if (early && hurt) {
       return { verdict: 'abnormal', code: 'stopped-early', limit, params: { ...params, stopped } };
@@ -61,7 +61,7 @@ export const armStress: BedsideTest<'arm-stress'> = {
       const code = early ? 'symptoms-early' : 'symptoms';
       return { verdict: 'abnormal', code, limit, params: { ...params, symptoms: told } };
     }
-    if (stopped === 'fatigue') return { verdict: 'normal', code: 'fatigue-only', ...base };
+    if (early && stopped === 'fatigue') return { verdict: 'incomplete', code: 'fatigue-only', ...base };
     return early
       ? { verdict: 'incomplete', code: 'too-short', ...base }
       : { verdict: 'normal', code: 'completed', ...base };

@@ -10,7 +10,7 @@ import {
 } from './test.js';
 
 const MAVERAKIS = 'Maverakis E et al., J Autoimmun 2014;48-49:60-65, doi:10.1016/j.jaut.2014.01.020';
-const LABORATORY = `vascular laboratory texts, digital temperature recovery (${MEMORY})`;
+const LABORATORY = `vascular laboratory texts, digital temperature recovery after ice water (${MEMORY})`;
 
 /** Rewarming takes longer than this in an abnormal hand, in minutes. */
 const limits: Limits = {
@@ -22,15 +22,25 @@ const limits: Limits = {
   ],
 };
 
-/** Usual rewarming time of a finger, in minutes, and the usual cold challenge. */
-export const USUAL_REWARMING = { value: 10, source: LABORATORY } as const;
+/** Usual rewarming time of a finger after ice water, in minutes, and the usual cold challenge. */
+export const USUAL_REWARMING = { value: 15, source: LABORATORY } as const;
 export const COLD_CHALLENGE = {
-  celsius: 15,
-  seconds: 60,
-  source: `rheumatology practice (${MEMORY})`,
+  celsius: 2,
+  seconds: 20,
+  source: LABORATORY,
 } as const;
 /** Colours of an attack, in order; white and blue are the minimum that counts. */
 export const COLD_PHASES = { value: ['white', 'blue', 'red'], source: MAVERAKIS } as const;
+
+/** The rewarming times belong to ice water for about 20 s; other water, 15 °C for 60 s say, has no limit of its own. */
+export const ICE_WATER = { celsiusTo: 5, secondsTo: 30, source: LABORATORY } as const;
+
+function isIceWater({ water, immersed }: { readonly water?: number; readonly immersed?: number }): boolean {
+  return (
+    (water === undefined || water <= ICE_WATER.celsiusTo) &&
+    (immersed === undefined || immersed <= ICE_WATER.secondsTo)
+  );
+}
 
 function pace(minutes: number, limit: number): 'slow' | 'between' | 'usual' {
   if (minutes > limit) return 'slow';
@@ -49,7 +59,10 @@ export const coldProvocation: BedsideTest<'cold-provocation'> = {
     const { rewarm } = result;
     const { value: limit } = limitFor(limits, result.limit, chosen);
     const params = { phases, ...(rewarm !== undefined && { rewarm }) };
-    const notes: BedsideNote[] = rewarm === undefined ? [] : [`rewarming-${pace(rewarm, limit)}`];
+    // A limit chosen by the examiner stands for the protocol used.
+    const judged = isIceWater(result) || result.limit !== undefined;
+    const notes: BedsideNote[] =
+      rewarm === undefined ? [] : [judged ? `rewarming-${pace(rewarm, limit)}` : 'rewarming-no-limit'];
     const base = { limit, params, notes };
     if (phases.length === 3) return { verdict: 'abnormal', code: 'three-phases', ...base };
     if (result.white !== undefined && result.blue !== undefined) {
@@ -57,9 +70,11 @@ export const coldProvocation: BedsideTest<'cold-provocation'> = {
     }
     if (phases.length) return { verdict: 'borderline', code: 'single-phase', ...base };
     const warm = rewarm === undefined ? undefined : { limit, notes, params: { phases, rewarm } };
-    if (warm && warm.params.rewarm > limit) return { verdict: 'abnormal', code: 'slow-rewarming', ...warm };
+    if (warm && judged && warm.params.rewarm > limit)
+      return { verdict: 'abnormal', code: 'slow-rewarming', ...warm };
     if (result.noChange) return { verdict: 'normal', code: 'no-change', ...base };
     if (!warm) return INCOMPLETE;
+    if (!judged) return { verdict: 'incomplete', code: 'rewarming-only', ...warm };
     return warm.params.rewarm > USUAL_REWARMING.value
       ? { verdict: 'borderline', code: 'rewarming-only', ...warm }
       : { verdict: 'normal', code: 'rewarming-only', ...warm };

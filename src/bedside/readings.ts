@@ -104,6 +104,7 @@ export const BEDSIDE_NOTES = [
   'rewarming-slow',
   'rewarming-between',
   'rewarming-usual',
+  'rewarming-no-limit',
   'absent-before',
   'symptoms-not-asked',
   'pulse-not-compared',

@@ -14,7 +14,7 @@ export const REFILL_LIMITS = {
 
 /** Reading of a refill time. It shows poor circulation from any cause; for arterial disease it has little value. */
 export interface RefillReading {
-  readonly code: 'usual' | 'slow';
+  readonly code: 'short' | 'over-traditional' | 'slow';
   readonly limit: number;
 }
 
@@ -22,5 +22,6 @@ export interface RefillReading {
 export function readRefill(seconds: number, age: AgeBand | undefined): RefillReading {
   const elderly = age === '60-79' || age === '80-over';
   const { value: limit } = elderly ? REFILL_LIMITS.elderly : REFILL_LIMITS.adult;
-  return { code: seconds > limit ? 'slow' : 'usual', limit };
+  if (seconds > limit) return { code: 'slow', limit };
+  return { code: seconds > REFILL_LIMITS.traditional.value ? 'over-traditional' : 'short', limit };
 }

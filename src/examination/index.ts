@@ -13,6 +13,7 @@ export { type ParsedPart, type ParseOptions, parseWith } from './read-schema.js'
 export * from './remembered.js';
 export * from './scales.js';
 export * from './schema/bedside.js';
+export * from './schema/circulation.js';
 export * from './schema/context.js';
 export * from './schema/history.js';
 export * from './schema/inspection.js';
@@ -22,6 +23,7 @@ export * from './schema/pulses.js';
 export * from './schema/record.js';
 export * from './schema/staging.js';
 export * from './types/bedside.js';
+export * from './types/circulation.js';
 export * from './types/common.js';
 export * from './types/context.js';
 export * from './types/history.js';

@@ -6,4 +6,7 @@ export { COUNTS_FROM, type Pattern, PATTERNS } from './generate/frequencies.js';
 export * from './generate/random.js';
 export * from './patient.js';
 export * from './simulate.js';
+export * from './sound/of-patient.js';
+export * from './sound/synthesis.js';
+export * from './sound/wav.js';
 export * from './pulse/traces.js';

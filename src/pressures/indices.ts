@@ -88,6 +88,16 @@ export function denominatorOf(
   return { denominator: { mmHg: higher.mmHg, from: [higher] }, missing };
 }
 
+/** The upper arm of one side alone. */
+function ownArm(
+  brachial: SidePressures | undefined,
+  side: Side,
+): { denominator?: Denominator; missing: Wanted[] } {
+  const mmHg = mmHgAt(brachial, side);
+  if (mmHg === undefined || mmHg <= 0) return { missing: [{ site: 'brachial', side }] };
+  return { denominator: { mmHg, from: [{ site: 'brachial', side, mmHg }] }, missing: [] };
+}
+
 /** A ratio of two pressures in mmHg, rounded half up. Computed in integer hundredths of mmHg so that exact halves stay exact. */
 export function ratio(numerator: number, denominator: number, decimals = 2): number {
   const scale = 10 ** decimals;
@@ -110,7 +120,8 @@ function bandOf(kind: IndexKind, value: number, settings: PressureSettings): Ban
       return beyond(value, TOE_LIMITS[settings.toe].value) ? 'abnormal' : 'normal';
     case 'wrist':
       if (beyond(value, INCOMPRESSIBLE_WRIST.value)) return 'incompressible';
-      return beyond(value, WRIST_LIMITS[settings.wrist].value) ? 'abnormal' : 'normal';
+      if (beyond(value, WRIST_LIMITS[settings.wrist].value)) return 'abnormal';
+      return beyond(value, WRIST_LIMITS['1.00'].value) ? 'borderline' : 'normal';
     case 'finger':
       return beyond(value, FINGER_LIMITS[settings.finger].value) ? 'abnormal' : 'normal';
   }
@@ -152,7 +163,9 @@ export function indexOf(
 ): IndexReading | undefined {
   const top = numeratorOf(pressures, kind, side, settings.ankle);
   if (!top.numerator && !top.incompressible) return undefined;
-  const bottom = denominatorOf(pressures.brachial, settings.arm);
+  // The wrist is compared with its own arm: the index then tells of the arteries between the two cuffs.
+  const bottom =
+    kind === 'wrist' ? ownArm(pressures.brachial, side) : denominatorOf(pressures.brachial, settings.arm);
   const missing = [...bottom.missing, ...top.missing];
   const base = { kind, side, missing };
   if (top.incompressible) {

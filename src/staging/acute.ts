@@ -5,7 +5,6 @@ import {
   classInterval,
   type Ground,
   type LimbState,
-  ownStagesOf,
   type TriageSettings,
 } from '../triage/index.js';
 import { given } from '../triage/ground.js';
@@ -66,5 +65,5 @@ export function acuteStageOf(
   const { kind, side } = state.limb;
   const overrule = examination.staging?.[kind]?.[side]?.acute;
   const derived = acuteStage(state, settings);
-  return ownStagesOf(examination, state.limb).acute && overrule ? { ...derived, overrule } : derived;
+  return overrule ? { ...derived, overrule } : derived;
 }

@@ -10,7 +10,7 @@ import {
   type Side,
   siteDefinition,
 } from '../anatomy/index.js';
-import { type Examination, type Grade, pulseAt, type Reason } from '../examination/index.js';
+import { type Examination, type Grade, isPulseLocked, pulseAt, type Reason } from '../examination/index.js';
 import {
   type LimbRule,
   limbsExplained,
@@ -84,6 +84,8 @@ export interface FeltStatement {
 export interface SilentStatement {
   readonly place: PulsePlace;
   readonly reason?: Reason;
+  /** It was examined, and recorded in a way this version does not know. */
+  readonly locked?: true;
 }
 
 /** One sentence of why a lesion is placed where it is. */
@@ -231,6 +233,7 @@ export function feltAt(examination: Examination, place: PulsePlace): FeltStateme
 /** Why a site says nothing. */
 export function silenceAt(examination: Examination, place: PulsePlace): SilentStatement {
   const reason = pulseAt(examination, place)?.couldNotExamine;
+  if (isPulseLocked(examination, place)) return { place, locked: true };
   return { place, ...(reason && { reason }) };
 }
 

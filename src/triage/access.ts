@@ -1,9 +1,10 @@
+import type { DialysisAccess } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { placesWith } from './facts.js';
 import { given, type Ground } from './ground.js';
 import { limbGrounds } from './limb-grounds.js';
 import { hasDeficit, type LimbState } from './limb.js';
-import { type AccessFacts, contextOf } from './record.js';
+import { contextOf } from './record.js';
 
 const SICK = ['pale', 'blue', 'mottled', 'fixed-mottled'];
 
@@ -34,7 +35,7 @@ function lines(known: Case, state: LimbState): Raised[] {
 }
 
 /** Steal and nerve damage by a dialysis access. Sources: reports of monomelic neuropathy; reference on steal. */
-function steal(state: LimbState, access: AccessFacts): Raised[] {
+function steal(state: LimbState, access: DialysisAccess): Raised[] {
   const { limb, onset, facts } = state;
   const because: Ground[] = [{ code: 'access', signs: access.signs ?? [] }, ...limbGrounds(state)];
   const { inspection, history } = facts;

@@ -1,16 +1,9 @@
 import { placeKey, type PlaceKey, type PulseSiteId, SIDES, type Side } from '../anatomy/index.js';
-import { pulseAt } from '../examination/index.js';
+import { pulseAt, type SymptomElsewhere } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
 import { isAcutelyIschaemic, type LimbState } from './limb.js';
-import {
-  contextOf,
-  elsewhereOf,
-  inShock,
-  inspectionOf,
-  type StagedLimb,
-  type SymptomElsewhere,
-} from './record.js';
+import { contextOf, elsewhereOf, inShock, inspectionOf, type StagedLimb } from './record.js';
 import { hasGraftAt } from './grafts.js';
 import { injuryOf } from './injury-place.js';
 

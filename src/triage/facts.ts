@@ -6,10 +6,9 @@ import {
   type Side,
   siteDefinition,
 } from '../anatomy/index.js';
-import { type Examination, type Grade, pulseAt } from '../examination/index.js';
+import { type Context, type Examination, type Grade, pulseAt } from '../examination/index.js';
 import { mmHgAt } from '../pressures/index.js';
 import {
-  type ContextFacts,
   contextOf,
   type HistoryFacts,
   historyOf,
@@ -109,11 +108,7 @@ function pulseFacts(examination: Examination, site: PulseSiteId, side: Side, cou
   };
 }
 
-function isCounted(
-  { absentFromBirth, radialHarvested }: ContextFacts,
-  site: PulseSiteId,
-  side: Side,
-): boolean {
+function isCounted({ absentFromBirth, radialHarvested }: Context, site: PulseSiteId, side: Side): boolean {
   if (site === 'radial') return !radialHarvested?.includes(side);
   return !absentFromBirth?.[side]?.includes(site as 'dorsalis-pedis' | 'posterior-tibial');
 }

@@ -1,16 +1,9 @@
 import { type ArteryId, levelOf } from '../anatomy/index.js';
-import type { Examination } from '../examination/index.js';
+import type { Examination, RevascularisedArtery } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
 import { limbGrounds } from './limb-grounds.js';
-import {
-  contextOf,
-  type GraftFacts,
-  inShock,
-  inspectionOf,
-  type StagedKind,
-  type StagedLimb,
-} from './record.js';
+import { contextOf, inShock, inspectionOf, type StagedKind, type StagedLimb } from './record.js';
 
 const LEG_LEVELS = ['aorto-iliac', 'femoro-popliteal', 'infrapopliteal'];
 const ARM_LEVELS = ['arm-inflow', 'axillo-brachial', 'forearm-hand'];
@@ -19,7 +12,7 @@ const isOf = (artery: ArteryId, kind: StagedKind): boolean =>
   (kind === 'leg' ? LEG_LEVELS : ARM_LEVELS).includes(levelOf(artery, 'leg'));
 
 /** The grafts and stents that feed a limb; those of the midline feed both legs. */
-export function graftsOf(examination: Examination, { kind, side }: StagedLimb): GraftFacts[] {
+export function graftsOf(examination: Examination, { kind, side }: StagedLimb): RevascularisedArtery[] {
   return (contextOf(examination).revascularisations ?? []).filter(
     (graft) => (graft.side === side || graft.side === 'midline') && isOf(graft.artery, kind),
   );
@@ -28,7 +21,7 @@ export function graftsOf(examination: Examination, { kind, side }: StagedLimb): 
 export const hasGraftAt = (examination: Examination, limb: StagedLimb): boolean =>
   graftsOf(examination, limb).length > 0;
 
-const graftGround = ({ kind, artery, side, graftPulse }: GraftFacts): Ground => ({
+const graftGround = ({ kind, artery, side, graftPulse }: RevascularisedArtery): Ground => ({
   code: 'graft',
   kind,
   artery,

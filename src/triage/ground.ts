@@ -17,21 +17,18 @@ import type {
   SystemicSign,
   UlcerDepth,
   VenousSignal,
-} from '../examination/index.js';
-import type {
   AccessSign,
   AneurysmPlace,
-  Device,
+  ArterialDevice,
   Digit,
   DigitState,
   FalseAneurysmSign,
   GraftInfectionSign,
   InjurySign,
-  InspectionFacts,
-  StagedLimb,
   SymptomElsewhere,
   UlcerCause,
-} from './record.js';
+} from '../examination/index.js';
+import type { InspectionFacts, StagedLimb } from './record.js';
 
 /** Which of the pressures that support a threatened limb. */
 export type ThreatMeasure = 'ankle' | 'toe' | 'tcpo2' | 'index';
@@ -98,7 +95,7 @@ export type Ground =
     }
   | { readonly code: 'graft-infection-signs'; readonly signs: readonly GraftInfectionSign[] }
   | { readonly code: 'access'; readonly signs: readonly AccessSign[] }
-  | { readonly code: 'device'; readonly kind: Device }
+  | { readonly code: 'device'; readonly kind: ArterialDevice }
   | { readonly code: 'cold-injury'; readonly hours?: number | undefined }
   | { readonly code: 'elsewhere'; readonly symptoms: readonly SymptomElsewhere[] }
   | { readonly code: 'arm-difference'; readonly mmHg: number; readonly lower: Side }

@@ -10,7 +10,7 @@ export * from './onset.js';
 export * from './onset-edits.js';
 export * from './points.js';
 export * from './questions.js';
-export * from './record.js';
+export type { HistoryFacts, InspectionFacts, OwnStages, StagedKind, StagedLimb } from './record.js';
 export * from './settings.js';
 export * from './sources.js';
 export * from './urgency.js';

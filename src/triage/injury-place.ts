@@ -1,6 +1,6 @@
 import type { PulseSiteId } from '../anatomy/index.js';
-import type { Examination, InjuryPlace } from '../examination/index.js';
-import { contextOf, type InjurySign, inspectionOf, type StagedKind, type StagedLimb } from './record.js';
+import type { Examination, InjuryPlace, InjurySign } from '../examination/index.js';
+import { contextOf, inspectionOf, type StagedKind, type StagedLimb } from './record.js';
 
 /** Pulses at or beyond each place of injury, and the kind of limb it is on. Source: anatomy. */
 export const BEYOND_INJURY: Readonly<

@@ -1,4 +1,4 @@
-import { bruitAt } from '../examination/index.js';
+import { bruitAt, type InjurySign } from '../examination/index.js';
 import { isListeningSite, LISTENING_PLACES, placeKey, siteDefinition } from '../anatomy/index.js';
 import { indexOf, mmHgAt, ratio } from '../pressures/index.js';
 import type { Case, Raised } from './flag.js';
@@ -7,7 +7,7 @@ import { given, type Ground } from './ground.js';
 import { hasDeficit, isAcutelyIschaemic, type LimbState } from './limb.js';
 import { limbGrounds } from './limb-grounds.js';
 import type { QuestionCode } from './questions.js';
-import { contextOf, inShock, type InjurySign } from './record.js';
+import { contextOf, inShock } from './record.js';
 import { type Injury, injuryOf } from './injury-place.js';
 
 const HARD: readonly InjurySign[] = ['pulsatile-bleeding', 'expanding-haematoma'];

@@ -1,9 +1,10 @@
+import type { Digit } from '../examination/index.js';
 import { releasedArtery } from '../bedside/index.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
 import { limbGrounds } from './limb-grounds.js';
 import { hasDeficit, type LimbState } from './limb.js';
-import { contextOf, type Digit } from './record.js';
+import { contextOf } from './record.js';
 
 const BLUE = ['blue', 'mottled', 'fixed-mottled'];
 

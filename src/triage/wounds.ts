@@ -1,7 +1,8 @@
+import type { UlcerCause } from '../examination/index.js';
 import type { LimbFacts } from './facts.js';
 import { given, type Ground } from './ground.js';
 import type { Disease } from './disease.js';
-import type { InspectionFacts, UlcerCause } from './record.js';
+import type { InspectionFacts } from './record.js';
 
 /** Causes that make an ulcer count as one of the arteries without further proof of its cause. */
 const ARTERIAL: readonly (UlcerCause | undefined)[] = ['arterial', 'mixed'];

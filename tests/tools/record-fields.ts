@@ -25,6 +25,7 @@ interface Def {
 /** Texts that are more than any text, and lists that need their entries whole. */
 const VALUES: Readonly<Record<string, unknown>> = {
   examinedAt: '2026-05-01T10:30Z',
+  onsetAt: '2026-05-01T10:30Z',
   points: [
     [700, 1100],
     [710, 1110],
@@ -69,11 +70,14 @@ export const LEAVES: readonly Leaf[] = leavesOf((examinationSchema as unknown as
 const AROUND: readonly (readonly [RegExp, Readonly<Record<string, unknown>>])[] = [
   [/^marks\.0\./, { id: 'a', kind: 'scar', points: VALUES.points }],
   [/^context\.revascularisations\.0\./, { artery: 'popliteal', side: 'left', kind: 'stent' }],
+  [/^context\.aneurysms\.0\./, { place: 'popliteal' }],
+  [/^context\.access\.0\./, { side: 'left', kind: 'fistula' }],
+  [/^context\.devices\.0\./, { limb: 'arm', side: 'left', kind: 'arterial-line' }],
   [/^staging\..*\.fontaine\.(derived|why)$/, { stage: 'I' }],
   [/^staging\..*\.acute\.(derived|why)$/, { stage: 'I' }],
   [/^staging\..*\.\w+\.(derived|why)$/, { stage: 2 }],
   [/\.increased$/, { grade: 'bounding' }],
-  [/\.ulcerPlace$/, { ulcer: 'deep' }],
+  [/\.ulcer(Place|Cause|SizeMm)$/, { ulcer: 'deep' }],
   [/\.gangreneExtent$/, { gangrene: 'dry' }],
   [/\.rednessCm$/, { infection: ['redness'] }],
   [/\.temperatureLevel$/, { temperature: 'cold' }],
@@ -90,5 +94,7 @@ function put(into: unknown, [key, ...rest]: RecordPath, value: unknown): unknown
 export function recordWith(path: RecordPath, value: unknown, format = 'pulse-map/1.7'): unknown {
   const [, around] = AROUND.find(([where]) => where.test(path.join('.'))) ?? [];
   const base = { format, scale: '0-3' };
-  return put(around ? put(base, path.slice(0, -1), around) : base, path, value);
+  // What an entry of a list of the context must hold stands in the entry, not in a list within it.
+  const entry = path[0] === 'context' ? path.slice(0, path.indexOf(0) + 1) : path.slice(0, -1);
+  return put(around ? put(base, entry, around) : base, path, value);
 }

@@ -171,7 +171,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     whole: one([WHOLE.history ?? {}, { risks: [] }].flatMap(historyStatements)),
   },
   inspection: {
-    refillSaid: { usual: one([2.9, 4.5]), slow: one([2.9, 4.5]) },
+    refillSaid: { 'over-traditional': one([2.9, 4.5]), slow: one([2.9, 4.5]), short: [[]] },
     limb: one(
       [WHOLE.inspection?.leg, WHOLE.inspection?.arm].flatMap((both) =>
         Object.values(both ?? {}).flatMap(inspectionStatements),

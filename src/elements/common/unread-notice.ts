@@ -78,8 +78,7 @@ export const unreadStyles = css`
     align-items: start;
     gap: 12px;
     padding: 20px 16px;
-    border: 1px dashed var(--_edge);
-    border-radius: var(--_radius);
+    border-inline-start: 6px solid var(--_ink);
     background: var(--_well);
     overflow-wrap: anywhere;
   }

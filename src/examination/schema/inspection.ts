@@ -2,15 +2,19 @@ import * as z from 'zod/mini';
 import {
   ARM_LEVELS,
   type ArmInspection,
+  DIGIT_STATES,
+  FALSE_ANEURYSM_SIGNS,
   GANGRENE,
   GANGRENE_EXTENTS,
   HAIR_STATES,
   INFECTION_SIGNS,
+  INJURY_SIGNS,
   type Inspection,
   LEG_LEVELS,
   type LegInspection,
   type LimbInspection,
   LYMPH_NODES,
+  MONOFILAMENT,
   MOVEMENTS,
   MUSCLE_STATES,
   NAIL_STATES,
@@ -19,12 +23,22 @@ import {
   SKIN_COLOURS,
   SYSTEMIC_SIGNS,
   TEMPERATURES,
+  ULCER_CAUSES,
   ULCER_DEPTHS,
   ULCER_PLACES,
   VENOUS_SIGNALS,
 } from '../types/inspection.js';
 import { type Fields, object, reasonSchema, rule, sided, textSchema } from './common.js';
 import { anyOf, oneOf, upTo, yes } from './measures.js';
+
+const bool = z.optional(z.boolean());
+const digits = object<NonNullable<LimbInspection['digits']>>({
+  first: oneOf(DIGIT_STATES),
+  second: oneOf(DIGIT_STATES),
+  third: oneOf(DIGIT_STATES),
+  fourth: oneOf(DIGIT_STATES),
+  fifth: oneOf(DIGIT_STATES),
+});
 
 const either: Fields<LimbInspection> = {
   couldNotExamine: z.optional(reasonSchema),
@@ -36,15 +50,26 @@ const either: Fields<LimbInspection> = {
   oedema: oneOf(OEDEMA_KINDS),
   ulcer: oneOf(ULCER_DEPTHS),
   ulcerPlace: oneOf(ULCER_PLACES),
+  ulcerCause: oneOf(ULCER_CAUSES),
+  ulcerSizeMm: z.optional(upTo(500)),
   gangrene: oneOf(GANGRENE),
   gangreneExtent: oneOf(GANGRENE_EXTENTS),
   infection: anyOf(INFECTION_SIGNS),
   rednessCm: z.optional(upTo(50)),
-  deepInfection: yes,
+  deepInfection: bool,
+  probeToBone: bool,
+  charcotSuspected: bool,
   systemic: anyOf(SYSTEMIC_SIGNS),
   refill: z.optional(upTo(60)),
   movement: oneOf(MOVEMENTS),
   sensation: oneOf(SENSATIONS),
+  deficitKnown: yes,
+  stretchPain: bool,
+  painOutOfProportion: bool,
+  reperfused: yes,
+  injurySigns: anyOf(INJURY_SIGNS),
+  falseAneurysmSigns: anyOf(FALSE_ANEURYSM_SIGNS),
+  digits: z.optional(digits),
   venousDoppler: oneOf(VENOUS_SIGNALS),
   lymphNodes: oneOf(LYMPH_NODES),
   note: z.optional(textSchema),
@@ -57,6 +82,16 @@ const rules = [
     'place-only-with-ulcer',
     ['ulcerPlace', 'ulcer'],
     (f) => !f.ulcerPlace || there(f.ulcer),
+  ),
+  rule<LimbInspection>(
+    'cause-only-with-ulcer',
+    ['ulcerCause', 'ulcer', 'digits'],
+    (f) => !f.ulcerCause || there(f.ulcer) || Object.values(f.digits ?? {}).includes('ulcer'),
+  ),
+  rule<LimbInspection>(
+    'size-only-with-ulcer',
+    ['ulcerSizeMm', 'ulcer', 'digits'],
+    (f) => f.ulcerSizeMm === undefined || there(f.ulcer) || Object.values(f.digits ?? {}).includes('ulcer'),
   ),
   rule<LimbInspection>(
     'extent-only-with-gangrene',
@@ -77,6 +112,19 @@ const rules = [
 
 /** What is seen and touched, limb by limb; nothing is compulsory. */
 export const inspectionSchema: z.ZodMiniType<Inspection> = object<Inspection>({
-  leg: z.optional(sided(object<LegInspection>({ ...either, temperatureLevel: oneOf(LEG_LEVELS) }, ...rules))),
+  leg: z.optional(
+    sided(
+      object<LegInspection>(
+        {
+          ...either,
+          temperatureLevel: oneOf(LEG_LEVELS),
+          monofilament: oneOf(MONOFILAMENT),
+          varices: bool,
+          pigment: bool,
+        },
+        ...rules,
+      ),
+    ),
+  ),
   arm: z.optional(sided(object<ArmInspection>({ ...either, temperatureLevel: oneOf(ARM_LEVELS) }, ...rules))),
 });

@@ -9,6 +9,7 @@ import {
   SCALE_IDS,
 } from '../types/record.js';
 import { bedsideSchema } from './bedside.js';
+import { circulationSchema } from './circulation.js';
 import { type Fields, instantSchema, object, type RuleParams, textSchema } from './common.js';
 import { contextSchema } from './context.js';
 import { historySchema } from './history.js';
@@ -35,6 +36,7 @@ export const examinationFields: Fields<Omit<Examination, 'carried'>> = {
   examiner: z.optional(textSchema),
   onset: z.optional(z.enum(ONSETS)),
   context: z.optional(contextSchema),
+  circulation: z.optional(circulationSchema),
   pulses: z.optional(pulsesSchema),
   bruits: z.optional(bruitsSchema),
   delays: z.optional(delaysSchema),

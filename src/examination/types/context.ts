@@ -61,6 +61,67 @@ export type ArmAmputation = (typeof ARM_AMPUTATIONS)[number];
 export const BIRTH_ABSENT = ['dorsalis-pedis', 'posterior-tibial'] as const;
 export type BirthAbsent = (typeof BIRTH_ABSENT)[number];
 
+/** Where an aneurysm is known. */
+export const ANEURYSM_PLACES = [
+  'thoracic-aorta',
+  'abdominal-aorta',
+  'iliac',
+  'femoral',
+  'popliteal',
+  'subclavian',
+  'other',
+] as const;
+export type AneurysmPlace = (typeof ANEURYSM_PLACES)[number];
+
+/** Access for dialysis, and what is wrong with it. */
+export const ACCESS_KINDS = ['fistula', 'graft'] as const;
+export const ACCESS_SIGNS = ['bleeding', 'thin-skin-or-ulcer', 'no-thrill'] as const;
+export type AccessSign = (typeof ACCESS_SIGNS)[number];
+
+/** Lines and catheters in an artery now or lately. */
+export const ARTERIAL_DEVICES = ['arterial-line', 'radial-catheter', 'femoral-sheath'] as const;
+export type ArterialDevice = (typeof ARTERIAL_DEVICES)[number];
+
+/** Signs of infection over a graft. */
+export const GRAFT_INFECTION_SIGNS = ['sinus', 'discharge', 'redness', 'exposed', 'bleeding'] as const;
+export type GraftInfectionSign = (typeof GRAFT_INFECTION_SIGNS)[number];
+export const GRAFT_PULSES = ['present', 'absent'] as const;
+
+/** Medicines that matter to the arteries. */
+export const MEDICINES = ['antiplatelet', 'anticoagulant', 'statin'] as const;
+export type Medicine = (typeof MEDICINES)[number];
+
+/** Most entries of a list of aneurysms, accesses or devices. */
+export const MOST_ENTRIES = 20;
+
+/** A known aneurysm. */
+export interface KnownAneurysm {
+  readonly place: AneurysmPlace;
+  /** The patient's side, where the artery is paired. */
+  readonly side?: Side;
+}
+
+/** Dialysis access in an arm. */
+export interface DialysisAccess {
+  readonly side: Side;
+  readonly kind: (typeof ACCESS_KINDS)[number];
+  /** What is wrong with it; an empty list was looked for and not there. */
+  readonly signs?: readonly AccessSign[];
+}
+
+/** A line or catheter in an artery of a limb. */
+export interface PlacedDevice {
+  readonly limb: 'leg' | 'arm';
+  readonly side: Side;
+  readonly kind: ArterialDevice;
+}
+
+/** A cold injury of hand or foot. */
+export interface ColdInjury {
+  /** Hours since, up to 10,000. Missing: not known. */
+  readonly hours?: number;
+}
+
 /** Most grafts and stents kept in one record. */
 export const MOST_REVASCULARISATIONS = 20;
 
@@ -70,6 +131,10 @@ export interface RevascularisedArtery {
   /** The patient's side, or the midline for the aorta. */
   readonly side: Laterality;
   readonly kind: Revascularisation;
+  /** The graft's own pulse. Missing: not felt for. */
+  readonly graftPulse?: (typeof GRAFT_PULSES)[number];
+  /** Signs of infection over it; an empty list was looked for and not there. */
+  readonly infectionSigns?: readonly GraftInfectionSign[];
 }
 
 /**
@@ -91,6 +156,16 @@ export interface Context {
   readonly armClaudication?: Sided<ArmClaudication>;
   /** Grafts and stents, at most `MOST_REVASCULARISATIONS`; an empty list says that there are none. */
   readonly revascularisations?: readonly RevascularisedArtery[];
+  /** Known aneurysms; an empty list says that none is known. */
+  readonly aneurysms?: readonly KnownAneurysm[];
+  /** Access for dialysis; an empty list says that there is none. */
+  readonly access?: readonly DialysisAccess[];
+  /** Lines and catheters in an artery, now or lately; an empty list says that there are none. */
+  readonly devices?: readonly PlacedDevice[];
+  /** Frostbite, limb by limb. */
+  readonly coldInjury?: { readonly leg?: Sided<ColdInjury>; readonly arm?: Sided<ColdInjury> };
+  /** What the patient takes; an empty list: asked for, none of these. */
+  readonly medicines?: readonly Medicine[];
   /** How much of the leg is lost. */
   readonly legAmputation?: Sided<LegAmputation>;
   /** How much of the arm is lost. */

@@ -11,8 +11,21 @@ export type Severity = (typeof SEVERITIES)[number];
 export const RHYTHMS = ['regular', 'atrial-fibrillation', 'other-irregular'] as const;
 export type Rhythm = (typeof RHYTHMS)[number];
 
-/** How a limb's trouble began. */
-export const LIMB_ONSETS = ['sudden', 'gradual'] as const;
+/** How a limb's trouble began; `unknown` was asked for and could not be told. */
+export const LIMB_ONSETS = ['sudden', 'gradual', 'unknown'] as const;
+
+/** Symptoms away from the limbs: of an aneurysm or a dissection, and of a stroke. */
+export const SYMPTOMS_ELSEWHERE = [
+  'abdominal-pain',
+  'back-pain',
+  'loin-pain',
+  'collapse',
+  'sudden-chest-or-back-pain',
+  'passing-stroke',
+  'passing-blindness',
+  'deficit-now',
+] as const;
+export type SymptomElsewhere = (typeof SYMPTOMS_ELSEWHERE)[number];
 
 /** What makes arterial disease or an embolus likelier. Diabetes, smoking, grafts and amputations stand in the record's context, and so does where it hurts on exertion. */
 export const RISK_FACTORS = [
@@ -47,15 +60,28 @@ export interface LimbHistory {
   readonly onset?: (typeof LIMB_ONSETS)[number];
   /** Hours since it began or since it last worsened suddenly, up to `LONGEST_HOURS`. */
   readonly hours?: number;
+  /** Clock time of the onset, or when the limb was last known well; ISO 8601 with `Z` or an offset. Missing: not asked. */
+  readonly onsetAt?: string;
+  /** Sudden pain at rest. Missing: not told. */
+  readonly suddenPain?: true;
+  /** Something new in this limb; written with an acute onset and kept when the time is cleared. Missing: not told. */
+  readonly newComplaint?: true;
   /** In the patient's or examiner's words. */
   readonly note?: string;
+}
+
+export interface ArmHistory extends LimbHistory {
+  /** Fingers that turn white or cold in attacks. Missing: not told. */
+  readonly coldFingers?: true;
 }
 
 /** What the patient tells, limb by limb; nothing is compulsory. */
 export interface PatientHistory {
   readonly leg?: Sided<LimbHistory>;
-  readonly arm?: Sided<LimbHistory>;
+  readonly arm?: Sided<ArmHistory>;
   readonly rhythm?: Rhythm;
+  /** Symptoms away from the limbs, each at most once; an empty list: asked for and denied. Missing: not asked. */
+  readonly elsewhere?: readonly SymptomElsewhere[];
   /** Each at most once; an empty list says that none applies. */
   readonly risks?: readonly RiskFactor[];
   /** Earlier operations and interventions, in the examiner's words. */

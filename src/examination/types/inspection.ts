@@ -15,7 +15,7 @@ export const ARM_LEVELS = [
 ] as const;
 export const HAIR_STATES = ['normal', 'sparse', 'absent'] as const;
 export const NAIL_STATES = ['normal', 'thickened', 'brittle'] as const;
-export const MUSCLE_STATES = ['normal', 'wasted', 'tender', 'tense'] as const;
+export const MUSCLE_STATES = ['normal', 'wasted', 'tender', 'tense', 'rigid'] as const;
 export const OEDEMA_KINDS = ['none', 'pitting', 'firm'] as const;
 export const LYMPH_NODES = ['none', 'enlarged', 'tender'] as const;
 
@@ -23,8 +23,45 @@ export const LYMPH_NODES = ['none', 'enlarged', 'tender'] as const;
 export const ULCER_DEPTHS = ['none', 'shallow', 'deep', 'extensive'] as const;
 export type UlcerDepth = (typeof ULCER_DEPTHS)[number];
 /** Where the worst ulcer lies. A hand or arm ulcer is `digits` or `other`. */
-export const ULCER_PLACES = ['digits', 'forefoot', 'midfoot', 'heel', 'ankle', 'shin', 'other'] as const;
+export const ULCER_PLACES = [
+  'digits',
+  'forefoot',
+  'midfoot',
+  'sole',
+  'heel',
+  'ankle',
+  'shin',
+  'back-of-leg',
+  'other',
+] as const;
 export type UlcerPlace = (typeof ULCER_PLACES)[number];
+/** What the examiner takes to be the cause of the ulcer; `unknown` was thought about and is open. */
+export const ULCER_CAUSES = ['arterial', 'venous', 'neuropathic', 'mixed', 'other', 'unknown'] as const;
+export type UlcerCause = (typeof ULCER_CAUSES)[number];
+
+/** Digits from the thumb or great toe outward, and what is seen of one. */
+export const DIGITS = ['first', 'second', 'third', 'fourth', 'fifth'] as const;
+export type Digit = (typeof DIGITS)[number];
+export const DIGIT_STATES = ['normal', 'pale', 'blue', 'ulcer', 'gangrene'] as const;
+export type DigitState = (typeof DIGIT_STATES)[number];
+
+/** Hard and soft signs of an injured artery, and the dislocations that go with one. */
+export const INJURY_SIGNS = [
+  'pulsatile-bleeding',
+  'expanding-haematoma',
+  'bleeding-at-scene',
+  'stable-haematoma',
+  'near-artery',
+  'knee-dislocation',
+  'elbow-dislocation-or-supracondylar',
+] as const;
+export type InjurySign = (typeof INJURY_SIGNS)[number];
+/** Signs over a swelling at a puncture or a graft. */
+export const FALSE_ANEURYSM_SIGNS = ['growing', 'painful', 'skin-thin', 'infected'] as const;
+export type FalseAneurysmSign = (typeof FALSE_ANEURYSM_SIGNS)[number];
+
+/** A ten-gram filament on the sole. */
+export const MONOFILAMENT = ['felt', 'reduced', 'not-felt'] as const;
 
 export const GANGRENE = ['none', 'dry', 'wet'] as const;
 export type Gangrene = (typeof GANGRENE)[number];
@@ -63,6 +100,10 @@ export interface LimbInspection {
   readonly ulcer?: UlcerDepth;
   /** Where the worst ulcer lies; only with an ulcer. */
   readonly ulcerPlace?: UlcerPlace;
+  /** Why there is an ulcer; only with an ulcer. Missing: not said. */
+  readonly ulcerCause?: UlcerCause;
+  /** Longest diameter of the worst ulcer in mm, up to 500; only with an ulcer. */
+  readonly ulcerSizeMm?: number;
   /** `none` was looked for. */
   readonly gangrene?: Gangrene;
   /** How far gangrene reaches; only with gangrene. */
@@ -72,13 +113,31 @@ export interface LimbInspection {
   /** How far redness reaches from the edge of the ulcer, in cm, up to 50; only with redness. */
   readonly rednessCm?: number;
   /** Infection deeper than skin and the tissue under it: abscess, bone, joint, fascia. Missing: not said. */
-  readonly deepInfection?: true;
+  readonly deepInfection?: boolean;
+  /** Whether a probe touches bone. Missing: not tried. */
+  readonly probeToBone?: boolean;
+  /** A hot swollen foot that may be a neuro-osteoarthropathy. Missing: not said. */
+  readonly charcotSuspected?: boolean;
   /** Signs that infection has reached the whole body; an empty list was looked for and not there. */
   readonly systemic?: readonly SystemicSign[];
   /** Capillary refill in seconds, up to 60. */
   readonly refill?: number;
   readonly movement?: Movement;
   readonly sensation?: Sensation;
+  /** Loss of power or feeling is old, unchanged and of another cause. Missing: not said. */
+  readonly deficitKnown?: true;
+  /** Pain on passive stretch of the muscle. Missing: not tried. */
+  readonly stretchPain?: boolean;
+  /** Pain out of proportion to what is seen. Missing: not said. */
+  readonly painOutOfProportion?: boolean;
+  /** Flow was restored lately. */
+  readonly reperfused?: true;
+  /** Signs of an injured artery, each at most once; an empty list was looked for and not there. */
+  readonly injurySigns?: readonly InjurySign[];
+  /** Signs over a swelling at a puncture or graft; an empty list was looked for and not there. */
+  readonly falseAneurysmSigns?: readonly FalseAneurysmSign[];
+  /** Fingers or toes one by one; one left out was not looked at. */
+  readonly digits?: Readonly<Partial<Record<Digit, DigitState>>>;
   /** Venous signal of the hand-held Doppler at the ankle or wrist. Missing: not listened for. */
   readonly venousDoppler?: VenousSignal;
   readonly lymphNodes?: (typeof LYMPH_NODES)[number];
@@ -89,6 +148,11 @@ export interface LimbInspection {
 export interface LegInspection extends LimbInspection {
   /** Where the skin turns cool; only where the leg is cool or cold. */
   readonly temperatureLevel?: (typeof LEG_LEVELS)[number];
+  readonly monofilament?: (typeof MONOFILAMENT)[number];
+  /** Varicose veins. Missing: not looked for. */
+  readonly varices?: boolean;
+  /** Brown pigment of venous disease. Missing: not looked for. */
+  readonly pigment?: boolean;
 }
 
 export interface ArmInspection extends LimbInspection {

@@ -1,4 +1,5 @@
 import type { Bedside } from './bedside.js';
+import type { Circulation } from './circulation.js';
 import type { Context } from './context.js';
 import type { PatientHistory } from './history.js';
 import type { Inspection } from './inspection.js';
@@ -46,6 +47,8 @@ export interface Examination {
   readonly onset?: Onset;
   /** What is known about the patient before a pulse is felt. */
   readonly context?: Context;
+  /** Shock, blood pressure and heart rate. */
+  readonly circulation?: Circulation;
   readonly pulses?: Pulses;
   readonly bruits?: Bruits;
   readonly delays?: Delays;

@@ -152,7 +152,8 @@ const readings: BedsideRenderings = {
     'symptoms-early': ({ params, limit }) =>
       `Bei ${secs(params.seconds)} von ${decimal(limit)} beendet, mit ${named(params.symptoms)}: positiv.`,
     symptoms: ({ params }) => `Vollendet, mit ${named(params.symptoms)}: positiv.`,
-    'fatigue-only': ({ params }) => `Bei ${secs(params.seconds)} allein wegen Müdigkeit beendet: normal.`,
+    'fatigue-only': ({ params }) =>
+      `Bei ${secs(params.seconds)} allein wegen Ermüdung beendet: nicht verwertbar, der Test ist nicht abgeschlossen.`,
     'too-short': ({ params, limit }) =>
       `Bei ${secs(params.seconds)} von ${decimal(limit)} ohne Beschwerden beendet: ohne Aussage.`,
     completed: ({ params }) => `${secs(params.seconds)} ohne Beschwerden vollendet: negativ.`,
@@ -166,6 +167,8 @@ export const notes: Record<BedsideNote, string> = {
   'rewarming-slow': 'Die Wiedererwärmung ist langsam.',
   'rewarming-between': 'Die Wiedererwärmung ist langsamer als üblich.',
   'rewarming-usual': 'Die Wiedererwärmung dauert die übliche Zeit.',
+  'rewarming-no-limit':
+    'Die Grenzen der Wiedererwärmung gelten für Eiswasser über 20 s: keine Grenze für dieses Protokoll.',
   'absent-before': 'Der Puls fehlte schon vorher: Er kann nicht verschwinden.',
   'symptoms-not-asked': 'Nach Beschwerden nicht gefragt.',
   'pulse-not-compared': 'Puls nicht verglichen.',

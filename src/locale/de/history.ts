@@ -18,6 +18,7 @@ const severities: Record<Severity, string> = { mild: 'leicht', moderate: 'mäßi
 const onsets: Record<NonNullable<LimbHistory['onset']>, string> = {
   sudden: 'plötzlicher Beginn',
   gradual: 'allmählicher Beginn',
+  unknown: 'Beginn nicht bekannt',
 };
 
 const rhythms: Record<Rhythm, string> = {
@@ -87,7 +88,7 @@ export const history: HistoryWords = {
   severity: 'Schwere nach Ihrem Urteil',
   severities,
   began: 'Begann',
-  beganOptions: { sudden: 'Plötzlich', gradual: 'Allmählich' },
+  beganOptions: { sudden: 'Plötzlich', gradual: 'Allmählich', unknown: 'Nicht zu sagen' },
   hours: 'Stunden seither',
   hoursUnit: 'h',
   rhythm: 'Herzrhythmus',

@@ -34,6 +34,7 @@ const muscle: Record<Word<'muscle'>, string> = {
   wasted: 'atroph',
   tender: 'druckschmerzhaft',
   tense: 'gespannt',
+  rigid: 'rigide',
 };
 const oedema: Record<Word<'oedema'>, string> = { none: 'keines', pitting: 'eindrückbar', firm: 'fest' };
 const lymphNodes: Record<Word<'lymphNodes'>, string> = {
@@ -54,6 +55,8 @@ const ulcerPlaces: Record<UlcerPlace, string> = {
   heel: 'Ferse',
   ankle: 'Knöchel',
   shin: 'Unterschenkel',
+  sole: 'Fußsohle',
+  'back-of-leg': 'Beinrückseite',
   other: 'anderswo',
 };
 const gangrene: Record<Word<'gangrene'>, string> = { none: 'keine', dry: 'trocken', wet: 'feucht' };
@@ -127,8 +130,11 @@ export const inspection: InspectionWords = {
   levels: skinLevels,
   refill: 'Rekapillarisierung',
   refillSaid: {
-    usual: (limit: number) => `üblich, bis ${decimal(limit)} s`,
-    slow: (limit: number) => `langsam, über ${decimal(limit)} s`,
+    short: () => 'bis 2 s. Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.',
+    'over-traditional': (limit: number) =>
+      `über 2 s, innerhalb der 95-%-Grenze Gesunder dieses Alters (${decimal(limit)} s). Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.`,
+    slow: (limit: number) =>
+      `über 2 s und über ${decimal(limit)} s, der 95-%-Grenze Gesunder dieses Alters. Mit der Gegenseite vergleichen.`,
   },
   refillHow: 'Eine fingerkuppengroße Stelle 5 Sekunden drücken; zählen, bis die Farbe zurück ist.',
   seconds: 's',

@@ -114,8 +114,8 @@ const finding = ({ place, grade }: FeltStatement): string =>
   `${anatomy.place(place)} ${grade ? felt[grade] : words.notExamined}`;
 
 /** Why a site between the bounds says nothing. */
-const silence = ({ place, reason }: SilentStatement): string =>
-  `${anatomy.place(place)} ${reason ? `${words.couldNotExamine} (${words.reasons[reason]})` : words.notExamined}`;
+const silence = ({ place, reason, locked }: SilentStatement): string =>
+  `${anatomy.place(place)} ${locked ? words.unknownHere : reason ? `${words.couldNotExamine} (${words.reasons[reason]})` : words.notExamined}`;
 
 const missing: Record<MissingSite, string> = {
   'dorsalis-pedis': 'Manche Gesunde haben keinen Dorsalis-pedis-Puls.',

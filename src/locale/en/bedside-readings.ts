@@ -152,7 +152,8 @@ const readings: BedsideRenderings = {
     'symptoms-early': ({ params, limit }) =>
       `Stopped at ${secs(params.seconds)} of ${decimal(limit)} with ${named(params.symptoms)}: positive.`,
     symptoms: ({ params }) => `Completed, with ${named(params.symptoms)}: positive.`,
-    'fatigue-only': ({ params }) => `Stopped at ${secs(params.seconds)} by tiredness alone: normal.`,
+    'fatigue-only': ({ params }) =>
+      `Stopped at ${secs(params.seconds)} by fatigue alone: indeterminate; the test was not completed.`,
     'too-short': ({ params, limit }) =>
       `Stopped at ${secs(params.seconds)} of ${decimal(limit)} without a symptom: says nothing.`,
     completed: ({ params }) => `${secs(params.seconds)} completed without trouble: negative.`,
@@ -166,6 +167,7 @@ export const notes: Record<BedsideNote, string> = {
   'rewarming-slow': 'Rewarming is slow.',
   'rewarming-between': 'Rewarming is slower than usual.',
   'rewarming-usual': 'Rewarming takes the usual time.',
+  'rewarming-no-limit': 'The rewarming limits belong to ice water for 20 s: no limit for this protocol.',
   'absent-before': 'The pulse was absent before: it cannot be lost.',
   'symptoms-not-asked': 'Symptoms not asked for.',
   'pulse-not-compared': 'Pulse not compared.',

@@ -22,7 +22,11 @@ const symptoms: Record<Symptom, string> = {
 };
 
 const severities: Record<Severity, string> = { mild: 'mild', moderate: 'moderate', severe: 'severe' };
-const onsets: Record<NonNullable<LimbHistory['onset']>, string> = { sudden: 'sudden', gradual: 'gradual' };
+const onsets: Record<NonNullable<LimbHistory['onset']>, string> = {
+  sudden: 'sudden',
+  gradual: 'gradual',
+  unknown: 'onset not known',
+};
 
 const rhythms: Record<Rhythm, string> = {
   regular: 'regular',
@@ -92,7 +96,7 @@ export const history = {
   severity: 'Severity, in your judgement',
   severities,
   began: 'Began',
-  beganOptions: { sudden: 'Suddenly', gradual: 'Gradually' },
+  beganOptions: { sudden: 'Suddenly', gradual: 'Gradually', unknown: 'Cannot say' },
   hours: 'Hours since',
   hoursUnit: 'h',
   rhythm: 'Heart rhythm',

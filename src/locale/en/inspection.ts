@@ -33,6 +33,7 @@ const muscle: Record<Word<'muscle'>, string> = {
   wasted: 'wasted',
   tender: 'tender',
   tense: 'tense',
+  rigid: 'rigid',
 };
 const oedema: Record<Word<'oedema'>, string> = { none: 'none', pitting: 'pitting', firm: 'firm' };
 const lymphNodes: Record<Word<'lymphNodes'>, string> = {
@@ -53,6 +54,8 @@ const ulcerPlaces: Record<UlcerPlace, string> = {
   heel: 'heel',
   ankle: 'ankle',
   shin: 'shin',
+  sole: 'sole',
+  'back-of-leg': 'back of the leg',
   other: 'elsewhere',
 };
 const gangrene: Record<Word<'gangrene'>, string> = { none: 'none', dry: 'dry', wet: 'wet' };
@@ -126,8 +129,11 @@ export const inspection = {
   levels: skinLevels,
   refill: 'Capillary refill',
   refillSaid: {
-    usual: (limit: number) => `usual, up to ${limit} s`,
-    slow: (limit: number) => `slow, over ${limit} s`,
+    short: () => 'up to 2 s. Compare with the other limb; of little value for arterial disease.',
+    'over-traditional': (limit: number) =>
+      `over 2 s, within the 95% limit of healthy people of this age (${limit} s). Compare with the other limb; of little value for arterial disease.`,
+    slow: (limit: number) =>
+      `over 2 s and over ${limit} s, the 95% limit of healthy people of this age. Compare with the other limb.`,
   },
   refillHow: 'Press a fingertip-sized patch for 5 seconds; count until the colour is back.',
   seconds: 's',

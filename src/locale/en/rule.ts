@@ -99,8 +99,8 @@ const finding = ({ place, grade }: FeltStatement): string =>
   `${anatomy.place(place)} ${grade ? felt[grade] : words.notExamined}`;
 
 /** Why a site between the bounds says nothing. */
-const silence = ({ place, reason }: SilentStatement): string =>
-  `${anatomy.place(place)} ${reason ? `could not be examined (${words.reasons[reason]})` : words.notExamined}`;
+const silence = ({ place, reason, locked }: SilentStatement): string =>
+  `${anatomy.place(place)} ${locked ? words.unknownHere : reason ? `could not be examined (${words.reasons[reason]})` : words.notExamined}`;
 
 const missing: Record<MissingSite, string> = {
   'dorsalis-pedis': 'Some healthy people have no dorsalis pedis pulse.',

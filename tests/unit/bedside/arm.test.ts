@@ -96,14 +96,27 @@ describe('cold provocation (Raynaud)', () => {
 
   // Digital temperature recovery, from memory: within 10 min normal, over 20 abnormal.
   it.each([
-    [10, undefined, 'rewarming-only', 'normal'],
-    [10.5, undefined, 'rewarming-only', 'borderline'],
+    [14, undefined, 'rewarming-only', 'normal'],
+    [15, undefined, 'rewarming-only', 'normal'],
+    [15.5, undefined, 'rewarming-only', 'borderline'],
     [20, undefined, 'rewarming-only', 'borderline'],
     [20.5, undefined, 'slow-rewarming', 'abnormal'],
     [10, 10, 'rewarming-only', 'normal'],
     [10.5, 10, 'slow-rewarming', 'abnormal'],
   ])('warm again after %f min by the limit %s is %s', (rewarm, limit, code, verdict) => {
     expect(cold.evaluate({ rewarm, ...(limit !== undefined && { limit }) })).toMatchObject({ code, verdict });
+  });
+
+  // The limits belong to ice water for 20 s; water of 15 °C for 60 s has none.
+  it('gives no verdict on rewarming after another protocol, unless its limit was set', () => {
+    const other = { water: 15, immersed: 60 } as const;
+    expect(cold.evaluate({ ...other, rewarm: 12 })).toMatchObject({
+      verdict: 'incomplete',
+      notes: ['rewarming-no-limit'],
+    });
+    expect(cold.evaluate({ ...other, rewarm: 40 }).verdict).toBe('incomplete');
+    expect(cold.evaluate({ ...other, rewarm: 12, limit: 10 }).verdict).toBe('abnormal');
+    expect(cold.evaluate({ water: 2, immersed: 20, rewarm: 18 }).verdict).toBe('borderline');
   });
 });
 
@@ -168,12 +181,12 @@ describe('scalene manoeuvre (Adson)', () => {
 });
 
 describe('elevated-arm stress (Roos)', () => {
-  // Stopped by pain or tingling before 3 minutes positive, mere fatigue normal: common practice, no source.
+  // Stopped by pain or tingling before 3 minutes positive, mere fatigue indeterminate: Roos; Plewa 1998.
   it.each<[BedsideResult<'arm-stress'>, string, string]>([
     [{ seconds: 179, stopped: 'pain' }, 'stopped-early', 'abnormal'],
     [{ seconds: 90, stopped: 'tingling' }, 'stopped-early', 'abnormal'],
-    [{ seconds: 90, stopped: 'fatigue' }, 'fatigue-only', 'normal'],
-    [{ seconds: 90, stopped: 'fatigue', felt: { fatigue: 40 } }, 'fatigue-only', 'normal'],
+    [{ seconds: 90, stopped: 'fatigue' }, 'fatigue-only', 'incomplete'],
+    [{ seconds: 90, stopped: 'fatigue', felt: { fatigue: 40 } }, 'fatigue-only', 'incomplete'],
     [{ seconds: 90, stopped: 'fatigue', felt: { tingling: 40 } }, 'symptoms-early', 'abnormal'],
     [{ seconds: 90, stopped: 'other' }, 'too-short', 'incomplete'],
     [{ seconds: 179 }, 'too-short', 'incomplete'],

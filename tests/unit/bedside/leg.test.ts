@@ -195,13 +195,15 @@ describe('readBedside', () => {
 // Schriger and Baraff 1988: 95% limits 2.9 s in adult women and 4.5 s in the elderly.
 describe('capillary refill', () => {
   it.each([
-    [2.8, undefined, 'usual'],
-    [2.9, undefined, 'usual'],
+    [2, undefined, 'short'],
+    [2.1, undefined, 'over-traditional'],
+    [2.9, undefined, 'over-traditional'],
     [3, undefined, 'slow'],
-    [2.9, '40-59', 'usual'],
+    [2.9, '40-59', 'over-traditional'],
     [3, '40-59', 'slow'],
-    [4.4, '60-79', 'usual'],
-    [4.5, '60-79', 'usual'],
+    [4.4, '60-79', 'over-traditional'],
+    [4.4, '80-over', 'over-traditional'],
+    [4.5, '60-79', 'over-traditional'],
     [4.6, '60-79', 'slow'],
     [4.6, '80-over', 'slow'],
   ] as const)('%f s at age %s is %s', (seconds, age, code) => {

@@ -297,7 +297,7 @@ describe('toe, wrist and finger index, each limit at, just under and just over',
     [
       'wrist',
       'radial',
-      {},
+      { wrist: '1.00' },
       [
         [99, 'abnormal'],
         [100, 'normal'],
@@ -309,11 +309,13 @@ describe('toe, wrist and finger index, each limit at, just under and just over',
     [
       'wrist',
       'radial',
-      { wrist: '0.90' },
+      {},
       [
         [89, 'abnormal'],
-        [90, 'normal'],
-        [91, 'normal'],
+        [90, 'borderline'],
+        [95, 'borderline'],
+        [99, 'borderline'],
+        [100, 'normal'],
       ],
     ],
     [
@@ -322,8 +324,8 @@ describe('toe, wrist and finger index, each limit at, just under and just over',
       { wrist: '0.85' },
       [
         [84, 'abnormal'],
-        [85, 'normal'],
-        [86, 'normal'],
+        [85, 'borderline'],
+        [99, 'borderline'],
       ],
     ],
     [
@@ -351,7 +353,10 @@ describe('toe, wrist and finger index, each limit at, just under and just over',
     edges.map(([mmHg, band]) => [kind, mmHg, band, site, settings] as const),
   );
   it.each(flat)('%s of %i over 100 is %s', (kind, mmHg, band, site, settings) => {
-    const reading = readPressures({ brachial: { right: 100, left: 90 }, [site]: { left: mmHg } }, settings);
+    const reading = readPressures(
+      { brachial: { right: 100, left: kind === 'wrist' ? 100 : 90 }, [site]: { left: mmHg } },
+      settings,
+    );
     expect(indexIn(reading, kind, 'left')?.band).toBe(band);
   });
 });
@@ -394,5 +399,26 @@ describe('readPressures, properties', () => {
 
   it('names the guideline of 2024 and the higher pressures as its defaults', () => {
     expect(DEFAULT_PRESSURE_SETTINGS).toMatchObject({ standard: '2024', ankle: 'higher', arm: 'higher' });
+  });
+});
+
+// Laboratory criteria: forearm to brachial pressure in one limb, so that it means disease between the cuffs.
+describe('the wrist index is taken over the arm of the same side', () => {
+  it.each([
+    [{ brachial: { right: 140, left: 100 }, radial: { left: 100 } }, 'left', 1, 'normal'],
+    [{ brachial: { right: 120, left: 118 }, radial: { right: 114 } }, 'right', 0.95, 'borderline'],
+    [{ brachial: { right: 120, left: 118 }, radial: { right: 101 } }, 'right', 0.84, 'abnormal'],
+  ] as const)('%j, %s: %f, %s', (pressures, side, value, band) => {
+    expect(indexIn(readPressures(pressures), 'wrist', side)).toMatchObject({ value, band });
+  });
+
+  it('is not there without that arm, which is told', () => {
+    const found = indexIn(
+      readPressures({ brachial: { right: 140 }, radial: { left: 100 } }),
+      'wrist',
+      'left',
+    );
+    expect(found?.value).toBeUndefined();
+    expect(found?.missing).toContainEqual({ site: 'brachial', side: 'left' });
   });
 });

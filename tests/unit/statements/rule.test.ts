@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { limbKey, LIMBS, oppositeSide, PULSE_PLACES, type Side } from '../../../src/anatomy/index.js';
-import { emptyExamination, pulseAt, restNormal } from '../../../src/examination/index.js';
+import {
+  emptyExamination,
+  type Examination,
+  parseExamination,
+  pulseAt,
+  restNormal,
+} from '../../../src/examination/index.js';
+import { messagesFor } from '../../../src/locale/index.js';
 import { SOURCES } from '../../../src/localisation/index.js';
 import { readByRule } from '../../../src/localisation/rule.js';
 import {
@@ -15,7 +22,7 @@ import {
   type SilentStatement,
 } from '../../../src/statements/index.js';
 import { gradedExamination } from '../../tools/arbitraries.js';
-import { examined, mirrored } from '../../tools/examinations.js';
+import { examined, FOOT, graded, mirrored } from '../../tools/examinations.js';
 
 const lesionsOf = (leads: readonly LeadStatement[]) =>
   leads.flatMap((lead) => (lead.code === 'lesions' ? lead.lesions : []));
@@ -146,7 +153,7 @@ describe('the remarks on a pulse that is not there', () => {
     for (const { source } of Object.values(REMARKS)) expect(SOURCES[source]).toBeTruthy();
   });
 
-  it('are made where it is the only one not there, and not where it is weak or its twin is gone too', () => {
+  it('are made where it is the only one not there, and not where it is weak or the whole foot is without pulse', () => {
     const remarks = (findings: Parameters<typeof examined>[0]) => {
       const examination = restNormal(examined(findings));
       const { lesions } = readByRule(examination)['left leg'];
@@ -158,10 +165,32 @@ describe('the remarks on a pulse that is not there', () => {
       { code: 'may-be-missing', site: 'dorsalis-pedis' },
     ]);
     expect(remarks({ 'left dorsalis-pedis': 'reduced' })).toEqual([]);
-    expect(remarks({ 'left dorsalis-pedis': 'absent', 'left posterior-tibial': 'absent' })).toEqual([]);
+    const foot = FOOT.map((site) => `left ${site}`);
+    expect(remarks(graded(foot, 'absent'))).toEqual([]);
   });
 
   it('are none on an empty record', () => {
     expect(ruleLeads(readByRule(emptyExamination()))).toEqual([]);
+  });
+});
+
+describe('a site that a later version recorded in words of its own', () => {
+  it('is never said to be not examined', () => {
+    const before = examined({ 'left femoral': 'normal', 'left posterior-tibial': 'absent' });
+    const parsed = parseExamination({
+      ...before,
+      pulses: { ...before.pulses, popliteal: { left: { grade: 'thready' } } },
+    });
+    const examination = (parsed as { value: Examination }).value;
+    const [lesion] = readByRule(examination)['left leg'].lesions;
+    const reasons = lesionReasons(examination, lesion!);
+    const wide = reasons.find(({ code }) => code === 'wide') as Extract<
+      (typeof reasons)[0],
+      { code: 'wide' }
+    >;
+    expect(wide.sites).toContainEqual({ place: { site: 'popliteal', side: 'left' }, locked: true });
+    const said = messagesFor('en').rule.reason(reasons);
+    expect(said).toContain('Left popliteal recorded in a way this version does not know');
+    expect(said).not.toMatch(/popliteal not examined/);
   });
 });

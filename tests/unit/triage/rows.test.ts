@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyExamination, type Examination } from '../../../src/examination/index.js';
+import { emptyExamination, type Examination, parseExamination } from '../../../src/examination/index.js';
 import {
   type FlagCode,
   type QuestionCode,
@@ -30,7 +30,11 @@ interface Row {
 }
 
 const ROWS = rows as unknown as readonly Row[];
-const recordOf = ({ record }: Row) => ({ ...emptyExamination(), ...record }) as unknown as Examination;
+function recordOf({ record, id }: Row): Examination {
+  const read = parseExamination({ ...emptyExamination(), ...record }, { strict: true });
+  if (!read.ok) throw new Error(`${id}: ${JSON.stringify(read.faults)}`);
+  return read.value;
+}
 const urgent = ROWS.filter(({ expect: e }) => e.urgencyAtLeast ?? e.urgencyAtMost ?? e.asks ?? e.asksNot);
 
 describe('every row of the decision tables', () => {
@@ -39,6 +43,10 @@ describe('every row of the decision tables', () => {
     expect(new Set(ROWS.map(({ id }) => id)).size).toBe(249);
     expect(ROWS.every(({ source }) => source.length > 0)).toBe(true);
     expect(ROWS.filter(({ expect: e }) => e.urgencyAtMost === 'none')).toHaveLength(44);
+  });
+
+  it('is a valid record, with every field known', () => {
+    for (const row of ROWS) expect(recordOf(row).format).toBe(emptyExamination().format);
   });
 
   it.each(urgent.map((row) => [row.id, row.title, row] as const))('%s: %s', (_id, _title, row) => {
