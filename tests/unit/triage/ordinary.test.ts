@@ -1,0 +1,162 @@
+import { describe, expect, it } from 'vitest';
+import { emptyExamination, type Examination } from '../../../src/examination/index.js';
+import { setLimbOnset, triage, type Urgent } from '../../../src/triage/index.js';
+
+const left = { kind: 'leg', side: 'left' } as const;
+const pulses = (femoral: string, popliteal: string, dp: string, pt: string) => ({
+  femoral: { left: { grade: femoral } },
+  popliteal: { left: { grade: popliteal } },
+  'dorsalis-pedis': { left: { grade: dp } },
+  'posterior-tibial': { left: { grade: pt } },
+});
+const FULL = pulses('normal', 'normal', 'normal', 'normal');
+const GONE = pulses('normal', 'absent', 'absent', 'absent');
+const WELL = { colour: 'normal', temperature: 'warm', sensation: 'normal', movement: 'normal' };
+const of = (parts: object) => ({ ...emptyExamination(), ...parts }) as unknown as Examination;
+const seen = (leg: object) => ({ inspection: { leg: { left: leg } } });
+const told = (leg: object) => ({ history: { leg: { left: leg } } });
+const YEARS = 20_000;
+
+/**
+ * Ordinary patients: what is found, the urgency while the onset is blank, and what it becomes when it is known to be of years or of six
+ * hours. Common practice, no source; the rules behind each stand with their source beside the tables.
+ */
+const PATIENTS: [string, Examination, blank: Urgent, years: Urgent, hours: Urgent][] = [
+  [
+    'claudicant, pulses gone, foot warm',
+    of({ pulses: GONE, ...seen(WELL), ...told({ symptom: 'claudication' }) }),
+    'none',
+    'none',
+    'now',
+  ],
+  [
+    'claudicant, pulses gone, foot cool',
+    of({ pulses: GONE, ...seen({ temperature: 'cool' }), ...told({ symptom: 'claudication' }) }),
+    'none',
+    'none',
+    'now',
+  ],
+  [
+    'one dorsalis pedis not felt',
+    of({ pulses: pulses('normal', 'normal', 'absent', 'normal') }),
+    'none',
+    'none',
+    'today',
+  ],
+  [
+    'popliteal not felt, foot pulses full',
+    of({ pulses: pulses('normal', 'absent', 'normal', 'normal') }),
+    'none',
+    'none',
+    'today',
+  ],
+  ['everything normal', of({ pulses: FULL, ...seen(WELL) }), 'none', 'none', 'none'],
+  [
+    'cold feet in a cold room',
+    of({ pulses: FULL, ...seen({ temperature: 'cold' }) }),
+    'none',
+    'none',
+    'today',
+  ],
+  [
+    'pale and cold, pulses full',
+    of({ pulses: FULL, ...seen({ colour: 'pale', temperature: 'cold' }) }),
+    'none',
+    'none',
+    'today',
+  ],
+  ['rest pain, pulses gone', of({ pulses: GONE, ...told({ symptom: 'rest-pain' }) }), 'now', 'soon', 'now'],
+  ['rest pain, nothing examined', of(told({ symptom: 'rest-pain' })), 'today', 'soon', 'today'],
+  [
+    'rest pain, warm and pink with pulses',
+    of({ pulses: FULL, ...seen(WELL), ...told({ symptom: 'rest-pain' }) }),
+    'none',
+    'soon',
+    'none',
+  ],
+  ['cold and pulseless', of({ pulses: GONE, ...seen({ temperature: 'cold' }) }), 'now', 'soon', 'now'],
+  [
+    'cold, pale and pulseless',
+    of({ pulses: GONE, ...seen({ temperature: 'cold', colour: 'pale' }) }),
+    'now',
+    'today',
+    'now',
+  ],
+  [
+    'cold, pulseless and numb toes',
+    of({ pulses: GONE, ...seen({ temperature: 'cold', sensation: 'digits' }) }),
+    'now',
+    'now',
+    'now',
+  ],
+  [
+    'numb toes, pulses full (neuropathy)',
+    of({ pulses: FULL, ...seen({ ...WELL, sensation: 'digits' }) }),
+    'today',
+    'none',
+    'today',
+  ],
+  [
+    'numb toes, pulses gone, warm',
+    of({ pulses: GONE, ...seen({ ...WELL, sensation: 'digits' }) }),
+    'now',
+    'today',
+    'now',
+  ],
+  [
+    'weak leg, pulses full (old stroke)',
+    of({ pulses: FULL, ...seen({ ...WELL, movement: 'weak' }) }),
+    'now',
+    'none',
+    'now',
+  ],
+  [
+    'the same, ticked as old and unchanged',
+    of({ pulses: FULL, ...seen({ ...WELL, movement: 'weak', deficitKnown: true }) }),
+    'none',
+    'none',
+    'none',
+  ],
+  [
+    'tender calf, warm, pulses full',
+    of({ pulses: FULL, ...seen({ ...WELL, muscle: 'tender' }) }),
+    'none',
+    'none',
+    'none',
+  ],
+  [
+    'swollen foot, pulses by Doppler',
+    of({
+      pulses: { 'dorsalis-pedis': { left: { couldNotExamine: 'oedema', doppler: 'triphasic' } } },
+      ...seen({ oedema: 'pitting' }),
+    }),
+    'none',
+    'none',
+    'today',
+  ],
+  [
+    'reduced pulses everywhere',
+    of({ pulses: pulses('reduced', 'reduced', 'reduced', 'reduced'), ...seen(WELL) }),
+    'none',
+    'none',
+    'today',
+  ],
+];
+
+describe('twenty ordinary patients', () => {
+  it('are twenty', () => expect(PATIENTS).toHaveLength(20));
+
+  it.each(PATIENTS)('%s: onset blank, of years, of six hours', (_title, patient, blank, years, hours) => {
+    const at = (time: number) => triage(setLimbOnset(patient, left, { hours: time })).urgency;
+    expect([triage(patient).urgency, at(YEARS), at(6)]).toEqual([blank, years, hours]);
+  });
+
+  it.each(PATIENTS.filter(([, , , years, hours]) => years !== hours))(
+    '%s: the onset is asked while it is blank, or nothing was found that it could change',
+    (_title, patient) => {
+      const { limbs, questions } = triage(patient);
+      const sum = limbs.find(({ limb }) => limb.kind === 'leg' && limb.side === 'left')?.sum ?? 0;
+      expect(questions.some(({ code }) => code === 'onset')).toBe(sum >= 4);
+    },
+  );
+});
