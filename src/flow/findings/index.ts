@@ -11,6 +11,7 @@ import { readVertebral, type StealReading } from './steal.js';
 import { type DelayReading, readDelays } from './timing.js';
 import { readWalking, type WalkReading } from './walking.js';
 
+export * from './beats.js';
 export * from './bruits.js';
 export * from './hand.js';
 export * from './posture.js';

@@ -116,6 +116,11 @@ function soundPulse({ sound }: Simulation, node: number): number {
   return pulse;
 }
 
+/** The same patient's pulse pressure without lesions, mmHg. */
+export function soundPulseAt(simulation: Simulation, place: Place): number {
+  return soundPulse(simulation, sitesOf(simulation.network).get(placeKey(place))!.node);
+}
+
 export function readSite(simulation: Simulation, place: Place<PulseSiteId>): SiteReading {
   const { circulation, network, inflow } = simulation;
   const { node, entering, leaving } = sitesOf(network).get(placeKey(place))!;

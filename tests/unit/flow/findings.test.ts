@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Side } from '../../../src/anatomy/index.js';
 import {
   ankleIndex,
+  beatsAt,
   bruitOf,
   type Findings,
   findingsOf,
@@ -259,14 +260,21 @@ describe('states', () => {
     expect(find({ incompressible: { right: 300 } }).cuffs['posterior-tibial']!.right).toBe('incompressible');
   });
 
-  it('fibrillation gives beats of unequal strength', () => {
-    const simulation = simulate({ age: 75, rhythm: 'atrial-fibrillation', heartRate: 110, seed: 3 });
-    expect(simulation.inflow.onsets).toHaveLength(8);
-    const beats = simulation.inflow.onsets.map(
-      (onset, i) => (simulation.inflow.onsets[i + 1] ?? simulation.inflow.period) - onset,
-    );
-    expect(Math.max(...beats) - Math.min(...beats)).toBeGreaterThan(0.05);
-    const again = simulate({ age: 75, rhythm: 'atrial-fibrillation', heartRate: 110, seed: 3 });
-    expect(again.inflow.onsets).toEqual(simulation.inflow.onsets);
+  it('fibrillation gives beats of unequal strength, the weaker the shorter the time to fill', () => {
+    const patient = { age: 75, rhythm: 'atrial-fibrillation', heartRate: 110, seed: 3 } as const;
+    const simulation = simulate(patient);
+    const { onsets, period } = simulation.inflow;
+    const beats = beatsAt(simulation, { site: 'radial', side: 'right' });
+    expect(beats).toHaveLength(8);
+    const pulses = beats.map(({ systolic, diastolic }) => systolic - diastolic);
+    expect(Math.max(...pulses)).toBeGreaterThan(1.3 * Math.min(...pulses));
+    const before = onsets.map((onset, i) => onset - (i ? onsets[i - 1]! : onsets.at(-1)! - period));
+    const longest = before.indexOf(Math.max(...before));
+    const shortest = before.indexOf(Math.min(...before));
+    expect(pulses[longest]!).toBeGreaterThan(pulses[shortest]!);
+    expect(simulate(patient).inflow.onsets).toEqual(onsets);
+    const regular = beatsAt(simulate({ age: 75 }), { site: 'radial', side: 'right' });
+    expect(regular).toHaveLength(1);
+    expect(regular[0]!.grade).toBe('normal');
   });
 });
