@@ -1,0 +1,9 @@
+import type { Meta, StoryObj } from '@storybook/web-components-vite';
+import { html } from 'lit';
+import './simulated-patient/page.js';
+
+const meta: Meta = { title: 'Simulated patient/Try it' };
+export default meta;
+
+/** One artery, one slider: waves of pressure (red) and velocity (blue), pressures, grades, sounds and indices follow at once. */
+export const Slider: StoryObj = { render: () => html`<simulated-patient-page></simulated-patient-page>` };
