@@ -1,3 +1,4 @@
+import type { Examination } from '../examination/index.js';
 import type {
   ANKLE_RULES,
   ARM_DIFFERENCE_LIMITS,
@@ -54,10 +55,21 @@ export const DEFAULT_PRESSURE_SETTINGS: PressureSettings = {
   threat: 'gvg-2019',
 };
 
-/** Settings with the defaults filled in, also where a setting is `undefined`. */
-export function pressureSettings(
-  settings: { readonly [S in keyof PressureSettings]?: PressureSettings[S] | undefined } = {},
-): PressureSettings {
-  const chosen = Object.entries(settings).filter(([, value]) => value !== undefined);
+/** What of the choices of a record or a caller is set. */
+export type PressureChoices = { readonly [S in keyof PressureSettings]?: PressureSettings[S] | undefined };
+
+/** Settings with the defaults filled in, also where a setting is `undefined`; choices given later win. */
+export function pressureSettings(...choices: readonly (PressureChoices | undefined)[]): PressureSettings {
+  const chosen = choices.flatMap((own) =>
+    Object.entries(own ?? {}).filter(([, value]) => value !== undefined),
+  );
   return { ...DEFAULT_PRESSURE_SETTINGS, ...Object.fromEntries(chosen) };
+}
+
+/** The settings a record is read by: those of the caller, else those that stand in the record, else the defaults. */
+export function methodOf(
+  { method }: Pick<Examination, 'method'>,
+  choices?: PressureChoices,
+): PressureSettings {
+  return pressureSettings(method satisfies PressureChoices | undefined, choices);
 }

@@ -1,6 +1,6 @@
 import type { Side } from '../anatomy/index.js';
 import type { Examination } from '../examination/index.js';
-import { type PressureSettings, pressureSettings } from '../pressures/index.js';
+import { type PressureSettings, methodOf } from '../pressures/index.js';
 import {
   countsAsTissueLoss,
   type Disease,
@@ -45,7 +45,7 @@ export function legFindings(
   } = {},
 ): LegFindings {
   const settings = triageSettings(choices.triage);
-  const pressures = pressureSettings(choices.pressures);
+  const pressures = methodOf(examination, choices.pressures);
   const state = limbState(examination, { kind: 'leg', side }, settings);
   const { facts } = state;
   const wounds = woundsOf(facts);

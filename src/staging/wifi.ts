@@ -235,7 +235,9 @@ export function combineWifi(
     const grade = finalStage(parts[part]);
     return grade === undefined ? [] : [{ code: part, grade }];
   });
-  const stage = derive([...stages].sort(), { grounds, missing });
+  // Every stage open says nothing of the limb.
+  const all = stages.size === WIFI_RISKS.length;
+  const stage = derive<WifiStage>(all ? [] : [...stages].sort(), { grounds, missing });
   const [w, i, f] = [finalStage(wound), finalStage(ischaemia), finalStage(infection)];
   if (w === undefined || i === undefined || f === undefined) return { stage };
   return { stage, risk: amputationRisk(w, i, f).risk, benefit: revascularisationBenefit(w, i, f) };

@@ -1,5 +1,5 @@
 import type { Examination } from '../examination/index.js';
-import { type PressureSettings, pressureSettings } from '../pressures/index.js';
+import { type PressureSettings, methodOf } from '../pressures/index.js';
 import { accessFlags } from './access.js';
 import { acuteFlags } from './acute-flags.js';
 import { aneurysmFlags } from './aneurysms.js';
@@ -81,7 +81,7 @@ function questionsOf(known: Case, flags: readonly RedFlag[]): Question[] {
  */
 export function triage(examination: Examination, choices: FlagSettings = {}): Triage {
   const settings = triageSettings(choices.triage);
-  const pressures = pressureSettings(choices.pressures);
+  const pressures = methodOf(examination, choices.pressures);
   const limbs = limbStates(examination, settings);
   const known: Case = { examination, limbs, settings, pressures };
   const ofLimbs: Raised[] = [

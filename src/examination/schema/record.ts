@@ -15,6 +15,7 @@ import { contextSchema } from './context.js';
 import { historySchema } from './history.js';
 import { inspectionSchema } from './inspection.js';
 import { marksSchema } from './marks.js';
+import { methodSchema } from './method.js';
 import { pressuresSchema } from './pressures.js';
 import { bruitsSchema, delaysSchema, pulsesSchema } from './pulses.js';
 import { stagingSchema } from './staging.js';
@@ -45,6 +46,7 @@ export const examinationFields: Fields<Omit<Examination, 'carried'>> = {
   marks: z.optional(marksSchema),
   bedside: z.optional(bedsideSchema),
   pressures: z.optional(pressuresSchema),
+  method: z.optional(methodSchema),
   staging: z.optional(stagingSchema),
 };
 

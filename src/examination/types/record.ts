@@ -5,6 +5,7 @@ import type { PatientHistory } from './history.js';
 import type { Inspection } from './inspection.js';
 import type { Carried } from './json.js';
 import type { Mark } from './marks.js';
+import type { Method } from './method.js';
 import type { Pressures } from './pressures.js';
 import type { Bruits, Delays, Pulses } from './pulses.js';
 import type { Staging } from './staging.js';
@@ -59,6 +60,8 @@ export interface Examination {
   readonly bedside?: Bedside;
   /** In mmHg. */
   readonly pressures?: Pressures;
+  /** Choices of method and limits where sources disagree. Missing: the defaults. */
+  readonly method?: Method;
   readonly staging?: Staging;
   /**
    * Words of a later minor version, taken from where this version's types have no room for them. What stands at such a place is

@@ -235,7 +235,7 @@ describe('limb-staging', () => {
 
   it('does not offer the wound scheme where it is not meant to be used', async () => {
     const control = await open(threatened);
-    expect(readableText(control)).to.include('Not meant for acute ischaemia.');
+    expect(readableText(control)).to.include('Not meant for acute limb ischaemia.');
     expect(scheme(control, 'WIfI stage, Left leg')).to.equal(undefined);
   });
 });
