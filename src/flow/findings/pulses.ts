@@ -63,7 +63,7 @@ export function velocityAt({ circulation, network, beating }: Simulation, place:
   const { entering, leaving } = sitesOf(network).get(placeKey(place))!;
   const open = circulation.state[entering] === OPEN;
   const section = open ? entering : leaving;
-  const trace = flowTrace(circulation, beating, section, open ? 'to' : 'from');
+  const trace = flowTrace(circulation, beating, section, open ? 'distal' : 'proximal');
   const { radii } = network.sections[section]!;
   const area = Math.PI * (open ? radii[1] : radii[0]) ** 2;
   for (let i = 0; i < trace.length; i++) trace[i]! /= area;

@@ -13,7 +13,7 @@ export interface StealReading {
 
 /** Steal by definition: the sign of the flow's least and mean value. */
 export function readVertebral({ circulation, network, beating }: Simulation, side: Side): StealReading {
-  const trace = flowTrace(circulation, beating, network.sectionOf.get(`${side} vertebral`)!, 'from');
+  const trace = flowTrace(circulation, beating, network.sectionOf.get(`${side} vertebral`)!, 'proximal');
   const { low, mean } = extremes(trace);
   return { flow: mean < 0 ? 'reversed' : low < 0 ? 'alternating' : 'forward', mean: 60 * mean };
 }

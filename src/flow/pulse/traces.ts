@@ -25,7 +25,7 @@ export function flowTrace(
   c: Circulation,
   beating: Beating,
   section: number,
-  end: 'from' | 'to',
+  end: 'proximal' | 'distal',
   out?: Float64Array,
 ): Float64Array {
   const { waves, steady } = beating;
@@ -38,9 +38,9 @@ export function flowTrace(
   trace.fill(steady.sectionFlow[section]!);
   const state = c.state[section];
   if (state !== OPEN && state !== STOPPED) return trace;
-  const own = end === 'from' ? from[section]! : to[section]!;
-  const other = end === 'from' ? to[section]! : from[section]!;
-  const sign = end === 'from' ? 1 : -1;
+  const own = end === 'proximal' ? from[section]! : to[section]!;
+  const other = end === 'proximal' ? to[section]! : from[section]!;
+  const sign = end === 'proximal' ? 1 : -1;
   const special = waves.specialOf[section]! - 1;
   for (let k = 0; k < harmonics; k++) {
     const at = k * nSections + section;
