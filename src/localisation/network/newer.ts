@@ -44,11 +44,23 @@ export function hasRadialLine({ context }: Examination, side: Side): boolean {
   );
 }
 
+/** The artery that a place of an aneurysm means. */
+const ARTERY: Readonly<Record<string, ArteryId>> = {
+  'abdominal-aorta': 'infrarenal-aorta',
+  iliac: 'common-iliac',
+  femoral: 'common-femoral',
+};
+
 /** Aneurysms known before, by artery and side. */
 export function knownAneurysms({ context }: Examination): { artery: ArteryId; side?: Side }[] {
   return listOf((context as Newer['context'])?.aneurysms).flatMap(({ place, side }) =>
     typeof place === 'string'
-      ? [{ artery: place as ArteryId, ...((side === 'right' || side === 'left') && { side }) }]
+      ? [
+          {
+            artery: ARTERY[place] ?? (place as ArteryId),
+            ...((side === 'right' || side === 'left') && { side }),
+          },
+        ]
       : [],
   );
 }

@@ -29,7 +29,7 @@ export interface Blame {
 }
 
 /** Columns with less of the belief than this are left out. */
-const LEAST = 3e-4;
+const LEAST = 1e-3;
 
 /** Most pieces on a limb's way. */
 const LONGEST = 40;

@@ -50,15 +50,15 @@ export interface NetworkOptions {
 }
 
 /** Causes with less of the belief than this are left out where assumptions are tried and acts are ranked. */
-const LEAST_BELIEF = 0.003;
+const LEAST_BELIEF = 0.01;
 /** Columns with less of the belief than this are not divided by the states of the feet. */
-const LEAST_DIVIDED = 0.003;
+const LEAST_DIVIDED = 0.02;
 /** Columns with less than this are left out then. */
-const LEAST_KEPT = 1e-5;
+const LEAST_KEPT = 2e-4;
 /** Lighter findings are left out of the evidence. */
 const LIGHTEST = 0.02;
-/** A limb is in question from this probability of a lesion on. */
-const IN_QUESTION = 0.2;
+/** A limb is in question from this probability on that its pulse is weak. */
+const IN_QUESTION = 0.25;
 /** A lesion beside the first is told from this probability on. */
 const LEAST_FURTHER = 0.4;
 const MOST_FURTHER = 2;
@@ -304,7 +304,7 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   net.focus(LEAST_BELIEF);
   const levels = keys.map((key) => levelProbabilities(net, key));
   const firsts = levels.map(indexOfLargest);
-  const asked = keys.filter(({ limb }) => 1 - limbs[limb].nothing > IN_QUESTION);
+  const asked = keys.filter(({ limb }) => 1 - limbs[limb].occluded.open > IN_QUESTION);
   const askedFirsts = asked.map((key) => firsts[keys.indexOf(key)]!);
   const { weights, totals } = evidenceFor(net, findings, asked, askedFirsts);
   const conflicts = conflictsOf(net, findings, totals);

@@ -5,11 +5,13 @@ import {
   emptyExamination,
   type Examination,
   type Grade,
+  type InjuryPlace,
   type Onset,
   setBruit,
   setPulse,
 } from '../../../src/examination/index.js';
 import {
+  type ActKind,
   localise,
   type NetworkReading,
   type PressureEvidence,
@@ -113,6 +115,71 @@ describe('The network in situations with a known answer', () => {
     );
   });
 
+  it('never lowers by an injury the probability of the arteries at and just above its place', () => {
+    const AT = {
+      knee: 'popliteal',
+      thigh: 'superficial-femoral',
+      elbow: 'brachial',
+      'wrist-hand': 'radial',
+      shoulder: 'axillary',
+      groin: 'common-femoral',
+    } as const;
+    const legs: Pulses = { 'posterior-tibial': ['absent'], 'dorsalis-pedis': ['absent'] };
+    for (const onset of ['acute', 'chronic', 'unknown'] as const) {
+      for (const [place, artery] of Object.entries(AT)) {
+        const arm = ['brachial', 'radial', 'axillary'].includes(artery);
+        const pulses: Pulses = arm ? { radial: ['absent'] } : legs;
+        const share = (context: Context): number =>
+          read(examined(onset, pulses, context))
+            .limbs[arm ? 'right arm' : 'right leg'].occluded.entries.filter(({ arteries }) =>
+              arteries.includes(artery),
+            )
+            .reduce((sum, { probability }) => sum + probability, 0);
+        expect(share({ injury: { right: place as InjuryPlace } })).toBeGreaterThan(share({}));
+      }
+    }
+  });
+
+  it('takes low pressure as the reason for absent pulses of all limbs, and normal pressure not', () => {
+    const gone: Pulses = {
+      radial: ['absent', 'absent'],
+      'posterior-tibial': ['absent', 'absent'],
+      'dorsalis-pedis': ['absent', 'absent'],
+    };
+    const low = (systolic: number): number =>
+      read({ ...examined('acute', gone), circulation: { systolic } }).causes['low-flow'];
+    expect(low(70)).toBeGreaterThan(0.9);
+    expect(low(150)).toBeLessThan(0.5);
+  });
+
+  it('names pulses and pressures that hardly go together, and which to check', () => {
+    const normal: Pulses = {
+      femoral: ['normal'],
+      popliteal: ['normal'],
+      'posterior-tibial': ['normal'],
+      'dorsalis-pedis': ['normal'],
+    };
+    const { conflicts, limbs } = read(examined('chronic', normal), {
+      at: { 'right posterior-tibial': 0.3, 'right dorsalis-pedis': 0.3 },
+    });
+    expect(limbs['right leg'].headline).toBeDefined();
+    expect(conflicts.length).toBeGreaterThan(0);
+    expect(read(examined('chronic', normal)).conflicts).toEqual([]);
+  });
+
+  it('offers only what the form can record, on limbs in question, and nothing where it is only read', () => {
+    const leg = examined('chronic', { femoral: ['normal', 'normal'], popliteal: ['absent', 'normal'] });
+    const next = (can: readonly ActKind[]) => {
+      const reading = localise(leg, { can });
+      return reading.status === 'read' ? reading.next.map(({ act }) => act) : [];
+    };
+    expect(next([])).toEqual([]);
+    for (const act of next(['feel'])) {
+      expect(act.kind).toBe('feel');
+      expect('place' in act && act.place.side).not.toBe('left');
+    }
+  });
+
   it('moves a smoker’s probability towards the aorto-iliac level', () => {
     const legs: Pulses = { popliteal: ['absent'], 'posterior-tibial': ['absent'] };
     const iliac = (smoking: 'never' | 'current'): number =>
@@ -173,7 +240,7 @@ describe('The network in situations with a known answer', () => {
       'place' in act ? `${act.kind} ${act.place.side} ${act.place.site}` : '',
     );
     expect(acts).not.toContain('feel left popliteal');
-    expect(acts).toContain('feel right popliteal');
+    expect(acts).toContain('feel left posterior-tibial');
   });
 
   it('suspects a graft more than an artery at large', () => {

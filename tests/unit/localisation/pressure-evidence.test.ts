@@ -16,6 +16,22 @@ describe('Pressures as evidence for the network', () => {
         'right posterior-tibial': 0.5,
         'left posterior-tibial': 1.05,
       },
+      incompressible: ['right dorsalis-pedis'],
+    });
+  });
+
+  it('hands on toe and finger, and whether the ankle falls after exercise', () => {
+    const pressures = {
+      brachial: { right: 120, left: 118 },
+      toe: { right: 36 },
+      finger: { left: 108 },
+      'posterior-tibial': { right: 118 },
+      afterExercise: { brachial: { right: 150 }, 'posterior-tibial': { right: 60 } },
+    } as const;
+    expect(pressureEvidenceOf({ ...emptyExamination(), pressures })).toMatchObject({
+      toe: { right: 0.3 },
+      finger: { left: 0.9 },
+      fallsAfterExercise: { right: true },
     });
   });
 

@@ -33,7 +33,7 @@ function eachLimb(
   for (const rule of Object.values(rules)) look({ network, rule, limb: network.limbs[limbKey(rule.limb)] });
 }
 
-const few = { numRuns: 40 };
+const few = { numRuns: 12 };
 
 describe('the statements of the network, for any examination', () => {
   it('say where trouble begins in rows that sum to one, most probable first and the rest last', () => {
