@@ -75,7 +75,15 @@ export {
 } from './examination/index.js';
 export { type PressureReading, readPressures } from './pressures/index.js';
 export { type BedsideReading, readBedside } from './bedside/index.js';
-export { type FlagSettings, type RedFlag, triage, type Triage } from './triage/index.js';
+export {
+  type Contact,
+  type FlagSettings,
+  type Pathway,
+  readPathway,
+  type RedFlag,
+  triage,
+  type Triage,
+} from './triage/index.js';
 export { type LegStages, stageArm, stageLeg } from './staging/index.js';
 export {
   localise,

@@ -1,4 +1,5 @@
 export * from './acute-class.js';
+export * from './change.js';
 export * from './disease.js';
 export { FLAG_CODES, FLAGS, type FlagClass, type FlagCode, type RedFlag, type Team, TEAMS } from './flag.js';
 export * from './facts.js';
@@ -8,6 +9,7 @@ export * from './infection.js';
 export * from './limb.js';
 export * from './onset.js';
 export * from './onset-edits.js';
+export * from './pathway.js';
 export * from './points.js';
 export * from './questions.js';
 export type { HistoryFacts, InspectionFacts, OwnStages, StagedKind, StagedLimb } from './record.js';

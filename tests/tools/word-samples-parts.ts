@@ -160,7 +160,20 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       [0, 6],
       [6, 24],
     ] as const),
-    more: COUNTS,
+    bar: {
+      short: one(flagged),
+      changed: two(['raised', 'worsened', 'eased', 'withdrawn'] as const, ['xyz']),
+      place: [[1, 2]],
+      elapsed: [
+        [2, 50, 'now'],
+        [0, 4, 'now'],
+        [72, 0, 'examination'],
+      ],
+      callWhom: two([undefined, 'xyz'], ['+44 1632 960000']),
+      pageOf: one([undefined, 'xyz']),
+      byPathway: one([undefined, 'xyz']),
+      openFor: one(FLAGGED_LIMBS),
+    },
   },
   history: {
     limb: one(

@@ -1,5 +1,5 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
-import { state } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import { SIDES } from '../../anatomy/index.js';
 import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../bedside/index.js';
 import {
@@ -13,6 +13,7 @@ import {
 import type { PartId } from '../../locale/en/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { summaryStatements } from '../../statements/index.js';
+import type { Pathway } from '../../triage/index.js';
 import type { BedsideTest } from '../bedside-test/element.js';
 import type { LimbContext } from '../limb-context/element.js';
 import type { LimbHistoryElement } from '../limb-history/element.js';
@@ -40,7 +41,8 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
 
 /**
  * The whole examination of limbs that get too little blood, in the order of the bedside: history, inspection, pulses on the map, tests,
- * pressures, stages, summary. One form control, one record, one undo; red flags stand above everything as soon as the findings allow.
+ * pressures, stages, summary. One form control, one record, one undo. The worst red flag stands in the first line of the sticky bar, from the finding that raises it until
+ * that is gone.
  *
  * @tag limb-examination
  * @attr value - The record as JSON; what a form reset returns to.
@@ -52,6 +54,12 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
  */
 export class LimbExamination extends RecordElement {
   static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, examinationStyles];
+
+  /**
+   * The hospital's own pathway: whom each flag calls, and its limits. Parts that cannot be used are left out with a warning;
+   * without it a flag calls "by your local pathway".
+   */
+  @property({ attribute: false }) pathway: Pathway | undefined;
 
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
   @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
@@ -96,42 +104,51 @@ export class LimbExamination extends RecordElement {
     const { examination, parts: words, unreadNotice } = this;
     if (unreadNotice) return unreadNotice;
     return html`<div role="group" aria-label=${this.labelText || words.whole.name}>
-      <limb-flags .examination=${examination} .lang=${this.lang}></limb-flags>
-      <div class="head" role="toolbar" aria-label=${words.whole.toolbar}>
-        <nav part="contents" aria-label=${words.whole.contents}>
-          ${PARTS.map((part) => {
-            const recorded = recordedIn(part, examination);
-            return html`<button
+      <div class="head">
+        <limb-flags
+          steady
+          .examination=${examination}
+          .pathway=${this.pathway}
+          .running=${this.editable}
+          .lang=${this.lang}
+        ></limb-flags>
+        <div class="tools" role="toolbar" aria-label=${words.whole.toolbar}>
+          <nav part="contents" aria-label=${words.whole.contents}>
+            ${PARTS.map((part) => {
+              const recorded = recordedIn(part, examination);
+              return html`<button
+                type="button"
+                class="button tab ${recorded ? 'has' : ''}"
+                aria-label=${part === 'summary' ? words.whole.parts.summary : words.whole.part(part, recorded)}
+                ?disabled=${this.barred}
+                @click=${() => void this.openPart(part)}
+              >
+                ${words.whole.parts[part]}
+                ${recorded ? html`<span class="count">${recorded}</span>` : nothing}
+              </button>`;
+            })}
+          </nav>
+          <span class="undo">
+            <button
               type="button"
-              class="button tab ${recorded ? 'has' : ''}"
-              aria-label=${part === 'summary' ? words.whole.parts.summary : words.whole.part(part, recorded)}
-              ?disabled=${this.barred}
-              @click=${() => void this.openPart(part)}
+              class="button icon"
+              aria-label=${words.whole.undo}
+              ?disabled=${!this.editable || !this.store.canUndo}
+              @click=${() => this.undo()}
             >
-              ${words.whole.parts[part]} ${recorded ? html`<span class="count">${recorded}</span>` : nothing}
-            </button>`;
-          })}
-        </nav>
-        <span class="undo">
-          <button
-            type="button"
-            class="button icon"
-            aria-label=${words.whole.undo}
-            ?disabled=${!this.editable || !this.store.canUndo}
-            @click=${() => this.undo()}
-          >
-            ${ICONS.undo}
-          </button>
-          <button
-            type="button"
-            class="button icon"
-            aria-label=${words.whole.redo}
-            ?disabled=${!this.editable || !this.store.canRedo}
-            @click=${() => this.redo()}
-          >
-            ${ICONS.redo}
-          </button>
-        </span>
+              ${ICONS.undo}
+            </button>
+            <button
+              type="button"
+              class="button icon"
+              aria-label=${words.whole.redo}
+              ?disabled=${!this.editable || !this.store.canRedo}
+              @click=${() => this.redo()}
+            >
+              ${ICONS.redo}
+            </button>
+          </span>
+        </div>
       </div>
       ${PARTS.map((part) => this.#part(part))}
       ${this.ownsRecord ? unknownNote(examination, unknownFields, this.words) : nothing}

@@ -7,20 +7,22 @@ export const examinationStyles = css`
     border-radius: 12px;
     background: var(--_paper);
   }
-  limb-flags::part(banner) {
-    border-radius: 11px 11px 0 0;
-  }
   .head {
     position: sticky;
     z-index: 3;
     inset-block-start: 0;
+    border-radius: 11px 11px 0 0;
+    background: var(--_paper);
+  }
+  limb-flags::part(banner) {
+    border-radius: 11px 11px 0 0;
+  }
+  .tools {
     display: flex;
     justify-content: space-between;
     gap: 8px;
     padding: 8px 12px;
     border-block-end: 1px solid var(--_line);
-    border-radius: 12px 12px 0 0;
-    background: var(--_paper);
   }
   nav {
     display: flex;
@@ -99,6 +101,12 @@ export const examinationStyles = css`
     --_sticky: 61px;
     padding: 0 20px 20px;
   }
+  .head:has(limb-flags[raised]) ~ .part {
+    scroll-margin-block-start: 122px;
+  }
+  .head:has(limb-flags[raised]) ~ .part .body {
+    --_sticky: 115px;
+  }
   .body[hidden] {
     display: none;
   }
@@ -155,7 +163,10 @@ export const examinationStyles = css`
     }
   }
   @media print {
-    .head,
+    .head {
+      position: static;
+    }
+    .tools,
     .keys {
       display: none;
     }

@@ -1,208 +1,156 @@
-import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { LitElement, type PropertyValues, html, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { emptyExamination, type Examination } from '../../examination/index.js';
 import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
-import { type FlagSettings, type RedFlag, redFlags } from '../../triage/index.js';
-import { ICONS } from '../common/icons.js';
+import {
+  flagChange,
+  type FlagSettings,
+  type Pathway,
+  triage,
+  type Triage,
+  triageSettings,
+} from '../../triage/index.js';
+import { clock } from '../common/clock.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { onsetQuestions, renderBar } from './bar.js';
+import { HoldStill } from './hold-still.js';
+import { pathwayOf } from './pathway.js';
+import { flagStyles } from './styles.js';
 
-const keyOf = ({ code, limb }: RedFlag): string => `${code} ${limb?.side ?? ''} ${limb?.kind ?? ''}`;
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+/** A visit further back than this is read, not examined: its hours no longer run. */
+const RUNS_FOR = 14 * 24 * HOUR;
+const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs: [] };
 
 /**
- * The red flags of a record, the most urgent first: what may be in danger, what raised it, what is still missing, and that
- * local pathways decide. It shows nothing while there is none; it can be folded to one line but not dismissed. A flag that appears is
- * spoken at once.
+ * The red flags of a record in one line that opens: the worst flag with its reasons, the time since the onset, how many there
+ * are, and a link that calls where the pathway of the page says whom. Opened, it says of every flag what to do, by when, what
+ * raised it and what to ask next. Before there is a flag, the question when a limb's trouble began stands in it. It shows
+ * nothing while nothing is to say, cannot be dismissed, and speaks a short sentence when a flag is raised, worsened or withdrawn.
  *
  * @tag limb-flags
- * @csspart banner - The whole banner.
+ * @csspart banner - The bar and what it opens.
  * @csspart flag - One flag.
  */
 export class LimbFlags extends LitElement {
-  static override styles = [
-    tokenStyles,
-    controlStyles,
-    css`
-      :host {
-        display: block;
-        container-type: inline-size;
-      }
-      :host([hidden]) {
-        display: none;
-      }
-      .banner {
-        display: flex;
-        align-items: start;
-        gap: 12px;
-        padding: 12px 16px;
-        border-inline-start: 6px solid var(--_danger);
-        border-radius: var(--_radius);
-        background: var(--_danger-soft);
-      }
-      .banner > svg {
-        margin-block-start: 2px;
-        color: var(--_danger);
-      }
-      .said {
-        flex: 1;
-        min-inline-size: 0;
-      }
-      .flag + .flag {
-        margin-block-start: 12px;
-        padding-block-start: 12px;
-        border-block-start: 1px solid var(--_danger);
-      }
-      .heading {
-        display: block;
-        font-size: 18px;
-        line-height: 24px;
-        font-weight: 700;
-        color: var(--_danger);
-        text-wrap: balance;
-      }
-      .flag.later .heading {
-        font-size: 16px;
-        line-height: 22px;
-      }
-      .act {
-        font-weight: 600;
-      }
-      .when {
-        margin-inline-end: 6px;
-        padding-inline: 6px;
-        border: 1px solid var(--_danger);
-        border-radius: 4px;
-        font-size: 13px;
-        line-height: 18px;
-        font-weight: 600;
-        color: var(--_danger);
-        white-space: nowrap;
-      }
-      .caution {
-        margin-block-start: 10px;
-        font-size: 13px;
-        line-height: 18px;
-        color: var(--_ink-2);
-      }
-      .fold {
-        border-color: var(--_danger);
-      }
-      .folded .heading {
-        font-size: 16px;
-      }
-      @media print {
-        .fold {
-          display: none;
-        }
-        .said {
-          columns: 2 280px;
-          column-gap: 24px;
-        }
-        .flag {
-          break-inside: avoid;
-        }
-      }
-      @container (max-width: 479px) {
-        .banner {
-          flex-wrap: wrap;
-        }
-        .said {
-          flex-basis: 70%;
-        }
-        .fold {
-          inline-size: 100%;
-        }
-      }
-    `,
-  ];
+  static override styles = [tokenStyles, controlStyles, flagStyles];
 
   /** The record the flags are read from. */
   @property({ attribute: false }) examination: Examination = emptyExamination();
-  /** Choices where sources disagree. */
+  /** Choices where sources disagree; they go before those of the pathway. */
   @property({ attribute: false }) settings: FlagSettings = {};
-  /** Shown as one line with the most urgent flag. */
-  @property({ type: Boolean, reflect: true }) folded = false;
+  /**
+   * The hospital's own pathway: whom each flag calls, with a telephone number or an `https:` page, and its limits. Parts that
+   * cannot be used are left out with a warning. Without it a flag calls "by your local pathway".
+   */
+  @property({ attribute: false }) pathway: Pathway | undefined;
+  /** Whether everything is shown, not the line alone. */
+  @property({ type: Boolean, reflect: true }) open = false;
+  /** Shows everything and no controls, for paper. */
+  @property({ type: Boolean, reflect: true }) flat = false;
+  /** Counts the time since the onset on by the clock, while the patient is being examined. */
+  @property({ type: Boolean }) running = false;
+  /** Scrolls the page by the height of the bar when it comes or goes, so that what lies below stays under the hand. */
+  @property({ type: Boolean }) steady = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
-
-  @state() private flags: readonly RedFlag[] = [];
   @state() private spoken = '';
+  #read: Triage = NOTHING_READ;
+  #toggled = false;
+  #next: ReturnType<typeof setTimeout> | undefined;
   readonly #language = new LanguageController(this);
 
+  constructor() {
+    super();
+    new HoldStill(this, () => this.steady && !this.#toggled);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#next);
+    this.#next = undefined;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (this.hasUpdated) this.requestUpdate();
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('examination') && !changed.has('settings') && this.hasUpdated) return;
-    const before = new Set(this.flags.map(keyOf));
-    this.flags = redFlags(this.examination, this.settings);
-    const fresh = this.flags.filter((flag) => !before.has(keyOf(flag)));
+    this.#toggled = changed.has('open');
+    const before = this.#read.flags;
+    this.#read = this.#triage();
+    const change = flagChange(before, this.#read.flags);
     const words = this.#words;
-    if (fresh.length) {
-      // A new urgent flag reopens the banner, so that it is not hidden by an earlier fold.
-      if (fresh.some(({ urgency }) => urgency === 'now')) this.folded = false;
-      this.spoken = fresh.map((flag) => `${words.heading(flag)}. ${words.action(flag)}`).join(' ');
-    } else if (!this.flags.length) this.spoken = '';
+    if (change) this.spoken = words.bar.changed(change.code, words.heading(change.flag));
+    // Says to the style sheet around that the bar takes room.
+    this.toggleAttribute('raised', this.#read.flags.length > 0 || onsetQuestions(this.#read).length > 0);
+  }
+
+  protected override updated(): void {
+    clearTimeout(this.#next);
+    this.#next = undefined;
+    if (this.#counts && this.isConnected)
+      this.#next = setTimeout(() => this.requestUpdate(), MINUTE - (clock.now() % MINUTE));
+  }
+
+  protected override render(): TemplateResult {
+    return html`<div class="hidden-visually" role="alert">${this.spoken}</div>
+      ${renderBar({
+        read: this.#read,
+        pathway: pathwayOf(this.pathway),
+        open: this.open,
+        since: this.#since(),
+        words: this.#words,
+        toggle: () => {
+          this.open = !this.open;
+        },
+      })}`;
   }
 
   get #words(): FlagWords {
     return flagWordsFor(this.#language.tag);
   }
 
-  protected override render(): TemplateResult {
-    const words = this.#words;
-    return html`<div class="hidden-visually" role="alert">${this.spoken}</div>
-      ${
-        this.flags.length
-          ? html`<section
-              part="banner"
-              class="banner ${this.folded ? 'folded' : ''}"
-              aria-label=${words.title}
-            >
-              ${ICONS.alarm}
-              <div class="said">${this.folded ? this.#line() : this.#all()}</div>
-              <button
-                type="button"
-                class="button fold"
-                aria-expanded=${!this.folded}
-                @click=${() => (this.folded = !this.folded)}
-              >
-                ${this.folded ? words.unfold : words.fold}
-              </button>
-            </section>`
-          : nothing
-      }`;
+  #triage(): Triage {
+    const { examination, settings } = this;
+    const own = pathwayOf(this.pathway).settings;
+    const choices: FlagSettings = {
+      ...own,
+      ...settings,
+      ...((own?.triage ?? settings.triage) && { triage: triageSettings(own?.triage, settings.triage) }),
+    };
+    const read = triage(examination, choices);
+    const timed = read.limbs.some(({ facts }) => facts.history.onsetAt !== undefined);
+    // While the patient is being examined, a clock time of the onset is counted from up to now.
+    return this.running && timed && !examination.examinedAt
+      ? triage({ ...examination, examinedAt: new Date(clock.now()).toISOString() }, choices)
+      : read;
   }
 
-  #line(): TemplateResult {
-    const words = this.#words;
-    const [first, ...others] = this.flags as [RedFlag, ...RedFlag[]];
-    return html`<p>
-      <b class="heading">${words.heading(first)}</b>
-      <span class="act">${words.action(first)}</span>
-      ${others.length ? words.more(others.length) : nothing}
-    </p>`;
+  /** How long ago the patient was examined in ms; `undefined` where that is not known or long past. */
+  get #sinceExamined(): number | undefined {
+    if (!this.running) return undefined;
+    const { examinedAt } = this.examination;
+    if (!examinedAt) return this.#read.limbs.some(({ facts }) => facts.history.onsetAt) ? 0 : undefined;
+    const gone = clock.now() - Date.parse(examinedAt);
+    return gone >= 0 && gone < RUNS_FOR ? gone : undefined;
   }
 
-  #all(): TemplateResult {
-    const words = this.#words;
-    return html`${this.flags.map(
-        (flag, i) =>
-          html`<div part="flag" class="flag ${i ? 'later' : ''}">
-            <b class="heading">${words.heading(flag)}</b>
-            <p><span class="when">${words.when(flag)}</span> ${words.because(flag)}</p>
-            <p class="act">
-              ${words.action(flag)} ${flag.flowWithin ? words.hours(flag.flowWithin) : nothing}
-            </p>
-            ${
-              flag.class
-                ? html`<p>
-                    ${words.classOpen(flag.class)}
-                    ${flag.sinceOnset === undefined ? nothing : words.since(flag.sinceOnset)}
-                  </p>`
-                : nothing
-            }
-            ${flag.ask.length ? html`<p>${words.ask(flag.ask)}</p>` : nothing}
-          </div>`,
-      )}
-      <p class="caution">${words.caution}</p>`;
+  /** Whether a time is shown that the clock counts on. */
+  get #counts(): boolean {
+    return this.#read.flags[0]?.sinceOnset !== undefined && this.#sinceExamined !== undefined;
+  }
+
+  #since(): string | undefined {
+    const hours = this.#read.flags[0]?.sinceOnset;
+    if (hours === undefined) return undefined;
+    const gone = this.#sinceExamined;
+    const minutes = Math.round((hours * HOUR + (gone ?? 0)) / MINUTE);
+    const until = gone === undefined ? 'examination' : 'now';
+    return this.#words.bar.elapsed(Math.floor(minutes / 60), minutes % 60, until);
   }
 }
 

@@ -14,12 +14,10 @@ import {
   type Stopwatch,
   toggle,
 } from '../../bedside/index.js';
+import { clock } from '../common/clock.js';
 
 /** Update interval while a watch runs, in ms. */
 const TICK = 100;
-
-/** The wall clock of all watches, in ms. Tests replace it. */
-export const clock = { now: (): number => Date.now() };
 
 /**
  * A stopwatch as a controller: updates its host while running, stores the watch under a key across reloads, and

@@ -5,6 +5,7 @@ import { type View, VIEWS } from '../../drawing/index.js';
 import { type Examination, setFields, unstatedPlaces } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
+import type { Pathway } from '../../triage/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { glyphStyles } from '../common/glyph.js';
 import { LabelClickController } from '../common/label-click.js';
@@ -91,6 +92,8 @@ export class PulseMap extends RecordElement {
   @property({ type: Boolean, attribute: 'no-reading' }) noReading = false;
   /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */
   @property({ type: Boolean, attribute: 'no-flags' }) noFlags = false;
+  /** The hospital's own pathway, as `<limb-flags>` takes it. */
+  @property({ attribute: false }) pathway: Pathway | undefined;
 
   readonly #session = new Session(this, {
     store: () => this.store,
@@ -237,7 +240,7 @@ export class PulseMap extends RecordElement {
     this.#finder.layout = view.layout;
     const total = PULSE_PLACES.length;
     const stated = total - unstatedPlaces(examination).length;
-    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags .examination=${examination} lang=${this.lang || nothing}></limb-flags>`}
+    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} lang=${this.lang || nothing}></limb-flags>`}
       ${this.#toolbar.template()} ${this.#skin.palette()}
       ${now.help ? later.part?.renderHelp(words) : nothing}
       <div
@@ -308,6 +311,7 @@ export class PulseMap extends RecordElement {
         title: this.labelText || words.map.name,
         lang,
         flags: !this.noFlags,
+        pathway: this.pathway,
         reading: !this.noReading,
         words,
       };

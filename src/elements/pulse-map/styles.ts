@@ -18,6 +18,18 @@ export const mapStyles = css`
   :host([hidden]) {
     display: none;
   }
+  /* Stays in view while the map is scrolled, under nothing but the chooser. */
+  limb-flags {
+    position: sticky;
+    z-index: 3;
+    inset-block-start: 0;
+  }
+  limb-flags::part(banner) {
+    border-radius: 11px 11px 0 0;
+  }
+  limb-flags[raised] ~ .main {
+    --_sticky: 52px;
+  }
   /* Separate layers, so that changes over or beside the figure do not repaint it. */
   .toolbar,
   .figure,
@@ -229,7 +241,7 @@ export const mapStyles = css`
   @container (min-width: ${unsafeCSS(COLUMNS[0].from)}px) {
     .beside > :first-child {
       position: sticky;
-      inset-block-start: 0;
+      inset-block-start: var(--_sticky, 0);
       align-self: start;
     }
     .beside .reading {

@@ -8,6 +8,7 @@ import {
 } from '../../triage/index.js';
 import type { FlagWords } from '../en/flags.js';
 import { anatomy } from './anatomy.js';
+import { flagBar } from './flag-bar.js';
 import { groundWords } from './grounds.js';
 import { decimal, list, sentence } from './phrases.js';
 
@@ -205,9 +206,7 @@ export const flags: FlagWords = {
     `Zeitfenster der Leitlinien für die Revaskularisation: ${from ? `${from} bis ` : ''}${to} Stunden. Gerufen wird sofort.`,
   since: (hours: number) => `${decimal(hours)} h vom Beginn bis zur Untersuchung.`,
   title: 'Warnzeichen',
-  more: (count: number) => (count === 1 ? 'Ein weiteres Warnzeichen' : `${count} weitere Warnzeichen`),
-  fold: 'Einklappen',
-  unfold: 'Auslösende Befunde zeigen',
+  bar: flagBar,
   caution:
     'Ausgelöst durch die erfassten Befunde; keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
 };

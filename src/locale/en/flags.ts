@@ -7,6 +7,7 @@ import {
   type Urgency,
 } from '../../triage/index.js';
 import { anatomy } from './anatomy.js';
+import { flagBar } from './flag-bar.js';
 import { groundWords } from './grounds.js';
 import { decimal, list, sentence } from './phrases.js';
 
@@ -201,9 +202,7 @@ export const flags = {
     `Guideline window for revascularisation: within ${from ? `${from} to ` : ''}${to} hours. The call is immediate.`,
   since: (hours: number) => `${decimal(hours)} h from onset to examination.`,
   title: 'Red flags',
-  more: (count: number) => (count === 1 ? 'One more red flag' : `${count} more red flags`),
-  fold: 'Collapse',
-  unfold: 'Show the findings behind it',
+  bar: flagBar,
   caution:
     'Raised by the recorded findings; not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
 };

@@ -4,7 +4,7 @@ import { html } from 'lit';
 import 'pulse-map/elements/bedside-test/define';
 import type { BedsideTest } from 'pulse-map/elements/bedside-test';
 import type { BedsideTestId } from 'pulse-map/core';
-import { clock } from '../../../src/elements/limb-stopwatch/watch-controller.js';
+import { clock } from '../../../src/elements/common/clock.js';
 import { click, press, type } from '../../tools/real-input.js';
 import { drawn, field } from './limbs.js';
 import { byRole } from './perceive.js';

@@ -15,7 +15,12 @@ const IMPLICIT: Record<string, string> = {
 };
 
 function roleOf(element: Element): string | undefined {
-  return element.getAttribute('role') ?? IMPLICIT[element.localName];
+  const named = element.hasAttribute('aria-label');
+  const implicit =
+    (element.localName === 'section' && named && 'region') ||
+    (element.localName === 'a' && element.hasAttribute('href') && 'link') ||
+    IMPLICIT[element.localName];
+  return element.getAttribute('role') ?? implicit;
 }
 
 function textOf(node: Node): string {

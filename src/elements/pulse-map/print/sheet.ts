@@ -2,6 +2,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { type Place, PLACES, type Side, SIDES, SITE_IDS, type SiteId } from '../../../anatomy/index.js';
 import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
+import type { Pathway } from '../../../triage/index.js';
 import { type FigureView, renderFigure } from '../figure/render.js';
 import { wordsAt } from '../figure/words-at.js';
 import { pictureLegend } from '../picture/legend.js';
@@ -24,6 +25,7 @@ export interface SheetView {
   /** Language as set on the element, empty when none. */
   readonly lang: string;
   readonly flags: boolean;
+  readonly pathway: Pathway | undefined;
   readonly reading: boolean;
   readonly words: Messages;
 }
@@ -69,7 +71,7 @@ export function renderSheet(view: SheetView): TemplateResult {
   const height = Math.ceil(layout.height + legend.height);
   const about = [words.map.when(examination.examinedAt), examination.examiner].filter(Boolean);
   return html`<section class="sheet ${view.setting}" aria-label=${title}>
-    ${view.flags ? html`<limb-flags .examination=${examination} lang=${view.lang || nothing}></limb-flags>` : nothing}
+    ${view.flags ? html`<limb-flags flat .examination=${examination} .pathway=${view.pathway} lang=${view.lang || nothing}></limb-flags>` : nothing}
     <h2>${title}${about.map((said) => html`<span>${said}</span>`)}</h2>
     <div class="picture">
       ${svg`<svg viewBox="0 0 ${layout.width} ${height}" role="img" aria-label=${words.map.figure}><g aria-hidden="true">${renderFigure(figure)}</g>${legend.template}</svg>`}

@@ -1,0 +1,2 @@
+/** The wall clock of the elements, in ms. Tests replace it. */
+export const clock = { now: (): number => Date.now() };
