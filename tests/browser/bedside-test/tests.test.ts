@@ -213,12 +213,17 @@ describe('bedside-test as a form control', () => {
     expect(control.reading()?.verdict).to.equal('abnormal');
   });
 
-  it('names what is wrong with a value from code, and keeps what was there', async () => {
+  it('seals a value from code that it cannot read: held as given, named, submitted unchanged', async () => {
     const control = await openTest('elevation');
     control.value = { left: { pallor: true, angle: 20 } };
     control.value = { left: { angle: 200 } } as never;
-    expect(control.value).to.deep.equal({ left: { pallor: true, angle: 20 } });
+    expect(control.value).to.deep.equal({ left: { angle: 200 } });
     expect(control.validationMessage).to.match(/left › angle: found 200; expected at most 90/);
+    expect(allByRole(control, 'slider'), 'nothing to change what it could not read').to.have.length(0);
+    control.value = { left: { pallor: true, angle: 30 } };
+    await drawn(control);
+    expect(control.validity.valid).to.equal(true);
+    expect(allByRole(control, 'slider')).to.have.length(1);
   });
 
   it('takes no change when disabled or read only', async () => {
