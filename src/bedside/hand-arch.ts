@@ -66,6 +66,7 @@ export const handArch: BedsideTest<'hand-arch'> = {
   limb: 'arm',
   limits,
   accuracy: {
+    of: 'inadequate-collateral',
     sensitivity: 0.25,
     specificity: 0.828,
     source:
@@ -76,7 +77,17 @@ export const handArch: BedsideTest<'hand-arch'> = {
       outcome: 'positive',
       percent: 34,
       people: 'healthy',
-      source: `${EJRUP} (beyond 5 s, hand held straight)`,
+      count: 50,
+      condition: { over: 5, posture: 'hand-straight' },
+      source: EJRUP,
+    },
+    {
+      outcome: 'positive',
+      percent: 6.3,
+      people: 'transradial-access',
+      count: 1010,
+      condition: { over: 9 },
+      source: BARBEAU,
     },
   ],
   evaluate(result, chosen): BedsideReading<'hand-arch'> {

@@ -18,20 +18,36 @@ export interface Limits {
   readonly options: readonly LimitOption[];
 }
 
-/** How often healthy people test positive, in percent. */
+/** Whom a rate was counted in. */
+export type RatePeople = 'healthy' | 'transradial-access' | 'carpal-tunnel';
+
+/** How the test was done where the rate was counted; a rate says nothing of a test done otherwise. */
+export interface RateCondition {
+  /** The time beyond which a result counted as positive, in seconds. */
+  readonly over?: number;
+  readonly posture?: 'hand-straight';
+}
+
+/** How often people without the disease test positive, in percent, and under which condition. */
 export interface FalsePositives {
   readonly outcome: 'pulse' | 'pain' | 'tingling' | 'positive' | 'stopped' | 'pulse-any-test';
   readonly percent: number;
   /** Set where the figure is the highest reported, or the upper bound of an interval. */
   readonly bound?: 'highest-reported' | 'upper-95';
-  readonly people: 'healthy' | 'carpal-tunnel';
+  readonly people: RatePeople;
+  /** Number of people counted. */
+  readonly count?: number;
+  readonly condition?: RateCondition;
   readonly source: string;
 }
 
 /** Diagnostic accuracy of a test, as fractions. */
 export interface Accuracy {
+  /** What the test was held against. */
+  readonly of: 'arterial-disease' | 'inadequate-collateral';
   readonly sensitivity: number;
   readonly specificity: number;
+  readonly condition?: RateCondition;
   readonly source: string;
 }
 
@@ -61,6 +77,11 @@ export function limitFor(limits: Limits, ...chosen: readonly (number | undefined
       source: 'set by the examiner',
     }
   );
+}
+
+/** Whether a figure holds for a test read with this limit: it was counted with that limit, or with none. */
+export function holdsAt({ condition }: { readonly condition?: RateCondition }, limit?: number): boolean {
+  return condition?.over === undefined || condition.over === limit;
 }
 
 /** Whether a value exceeds a limit. */

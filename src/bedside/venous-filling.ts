@@ -24,7 +24,13 @@ export const venousFilling: BedsideTest<'venous-filling'> = {
   id: 'venous-filling',
   limb: 'leg',
   limits,
-  accuracy: { sensitivity: 0.22, specificity: 0.94, source: `${MCGEE} (beyond 20 s)` },
+  accuracy: {
+    of: 'arterial-disease',
+    sensitivity: 0.22,
+    specificity: 0.94,
+    condition: { over: 20 },
+    source: MCGEE,
+  },
   evaluate(result, chosen) {
     if (result.notDone) return NOT_DONE(result.notDone);
     const { seconds } = result;

@@ -5,6 +5,7 @@ import {
   type ColdPhase,
   COLD_PHASES,
   type FalsePositives,
+  holdsAt,
   readBedside,
 } from '../bedside/index.js';
 import {
@@ -147,17 +148,33 @@ export function bedsideLines(bedside: Bedside): BedsideLine[] {
   );
 }
 
-/** How often healthy people have one outcome, in percent; where sources differ, from the least to the most. */
-export interface RateRange {
-  readonly outcome: FalsePositives['outcome'];
+/** How often people without the disease have one outcome, in percent; where sources differ, from the least to the most. */
+export interface RateRange extends Pick<FalsePositives, 'outcome' | 'people' | 'bound' | 'condition'> {
   readonly least: number;
   readonly most: number;
 }
 
-/** Published rates by outcome, in the order in which the outcomes first stand. */
-export function rateRanges(rates: readonly FalsePositives[]): RateRange[] {
-  return [...new Set(rates.map(({ outcome }) => outcome))].map((outcome) => {
-    const percents = rates.filter((rate) => rate.outcome === outcome).map(({ percent }) => percent);
-    return { outcome, least: Math.min(...percents), most: Math.max(...percents) };
+/**
+ * Published rates that hold for a test read with `limit`, by people, in the order in which they first stand. Rates counted under
+ * different conditions, and bounds, are never drawn together. People with another disease are left out.
+ */
+export function rateRanges(rates: readonly FalsePositives[], limit?: number): RateRange[][] {
+  const told = rates.filter((rate) => rate.people !== 'carpal-tunnel' && holdsAt(rate, limit));
+  const alike = ({ outcome, people, bound, condition }: FalsePositives): string =>
+    JSON.stringify([outcome, people, bound, condition]);
+  const ranges = [...new Set(told.map(alike))].map((key): RateRange => {
+    const same = told.filter((rate) => alike(rate) === key);
+    const percents = same.map(({ percent }) => percent);
+    const { outcome, people, bound, condition } = same[0] as FalsePositives;
+    return {
+      outcome,
+      people,
+      ...(bound && { bound }),
+      ...(condition && { condition }),
+      least: Math.min(...percents),
+      most: Math.max(...percents),
+    };
   });
+  const people = [...new Set(ranges.map((range) => range.people))];
+  return people.map((who) => ranges.filter((range) => range.people === who));
 }

@@ -119,7 +119,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     }),
     ratesInShort: one(
       BEDSIDE_TEST_IDS.flatMap((id) =>
-        BEDSIDE_TESTS[id].falsePositives ? [rateRanges(BEDSIDE_TESTS[id].falsePositives)] : [],
+        [undefined, 5, 9].flatMap((limit) => rateRanges(BEDSIDE_TESTS[id].falsePositives ?? [], limit)),
       ),
     ),
     rate: one(BEDSIDE_TEST_IDS.flatMap((id) => BEDSIDE_TESTS[id].falsePositives ?? [])),

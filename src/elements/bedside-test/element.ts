@@ -8,6 +8,7 @@ import {
   type BedsideReading,
   BEDSIDE_TESTS,
   type BedsideTest as Test,
+  holdsAt,
 } from '../../bedside/index.js';
 import {
   type AnyBedsideResult,
@@ -348,9 +349,10 @@ export class BedsideTest extends PartElement<SidedResult> {
     const { falsePositives = [], accuracy } = BEDSIDE_TESTS[this.test] as Test;
     if (!falsePositives.length && !accuracy) return nothing;
     const { bedside: words } = this.words;
-    const healthy = falsePositives.filter(({ people }) => people === 'healthy');
-    return html`${healthy.length ? html`<p class="hint">${words.ratesInShort(rateRanges(healthy))}</p>` : nothing}
-      ${accuracy ? html`<p class="hint">${words.accuracy(accuracy)}</p>` : nothing}
+    const { limit } = this.#host;
+    const shortly = rateRanges(falsePositives, limit);
+    return html`${shortly.map((ranges) => html`<p class="hint">${words.ratesInShort(ranges)}</p>`)}
+      ${accuracy && holdsAt(accuracy, limit) ? html`<p class="hint">${words.accuracy(accuracy)}</p>` : nothing}
       <details class="rates">
         <summary>${words.rates}</summary>
         <ul>

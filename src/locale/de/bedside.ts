@@ -1,4 +1,4 @@
-import type { Accuracy, FalsePositives, Limits } from '../../bedside/index.js';
+import type { Accuracy, FalsePositives, Limits, RatePeople } from '../../bedside/index.js';
 import type { MeasuredStatement, RateRange } from '../../statements/index.js';
 import { bedsideLine } from '../bedside.js';
 import type { BedsideWords } from '../en/bedside.js';
@@ -19,15 +19,42 @@ const outcomes: Record<FalsePositives['outcome'], string> = {
   'pulse-any-test': 'verlieren den Puls in der einen oder anderen Stellung',
 };
 
-function rate({ outcome, percent, bound, people }: FalsePositives): string {
-  const how = bound === undefined ? '' : 'bis zu ';
-  const who = people === 'healthy' ? 'der Gesunden' : 'der Menschen mit Karpaltunnelsyndrom';
-  return `${how}${decimal(percent)} % ${who} ${outcomes[outcome]}`;
-}
+const people: Record<RatePeople, readonly [of: string, among: string]> = {
+  healthy: ['der Gesunden', 'Gesunden'],
+  'transradial-access': ['der Patienten vor transradialem Zugang', 'Patienten vor transradialem Zugang'],
+  'carpal-tunnel': ['der Menschen mit Karpaltunnelsyndrom', 'Menschen mit Karpaltunnelsyndrom'],
+};
+const bounds: Record<NonNullable<FalsePositives['bound']>, string> = {
+  'highest-reported': 'höchste berichtete Zahl',
+  'upper-95': 'obere 95-%-Konfidenzgrenze',
+};
 
-/** One rate of healthy people; where sources differ, from the least to the most. */
-const range = ({ outcome, least, most }: RateRange): string =>
-  `${least === most ? '' : `${decimal(least)} bis `}${decimal(most)} % ${outcomes[outcome]}`;
+/** Bedingung des Tests, Schranke und Zahl der Untersuchten. */
+function provided({ condition: { over, posture } = {}, bound, count }: Partial<FalsePositives>): string {
+  const notes = [
+    ...(over === undefined ? [] : [`über ${decimal(over)} s`]),
+    ...(posture ? ['Hand gestreckt'] : []),
+    ...(bound ? [bounds[bound]] : []),
+    ...(count === undefined ? [] : [`n = ${count}`]),
+  ];
+  return notes.length ? ` (${notes.join(', ')})` : '';
+}
+const upTo = (bound: FalsePositives['bound']): string => (bound ? 'höchstens ' : '');
+
+const rate = (figure: FalsePositives): string =>
+  `${sentence(upTo(figure.bound))}${decimal(figure.percent)} % ${people[figure.people][0]} ${outcomes[figure.outcome]}${provided(figure)}`;
+
+/** One rate; where sources differ, from the least to the most. */
+const range = ({ outcome, least, most, bound, condition }: RateRange): string =>
+  `${upTo(bound)}${least === most ? '' : `${decimal(least)} bis `}${decimal(most)} % ${outcomes[outcome]}${provided({ bound, condition })}`;
+
+const targets: Record<Accuracy['of'], readonly [found: string, cleared: string]> = {
+  'arterial-disease': ['der Menschen mit arterieller Erkrankung', 'der Menschen ohne sie'],
+  'inadequate-collateral': [
+    'der Hände mit plethysmographisch unzureichendem Kollateralfluss',
+    'der Hände mit ausreichendem Fluss',
+  ],
+};
 
 const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
 const withUnit = (value: number, unit: Limits['unit']): string =>
@@ -96,9 +123,9 @@ export const bedside: BedsideWords = {
   limitOption: (value, unit, source) => `${withUnit(value, unit)}: ${cited(source)}`,
   units,
   rates: 'Veröffentlichte Häufigkeiten und ihre Quellen',
-  ratesInShort: (ranges) => `Von Gesunden: ${list(ranges.map(range))}.`,
-  accuracy: ({ sensitivity, specificity }: Accuracy) =>
-    `Erkennt ${Math.round(sensitivity * 100)} % der Kranken und entlastet ${Math.round(specificity * 100)} % der Gesunden.`,
+  ratesInShort: (ranges) => `Von ${people[ranges[0]?.people ?? 'healthy'][1]}: ${list(ranges.map(range))}.`,
+  accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
+    `Positiv bei ${Math.round(sensitivity * 100)} % ${targets[of][0]}, negativ bei ${Math.round(specificity * 100)} % ${targets[of][1]}${provided({ condition })}.`,
   rate,
   ways,
   symptoms,

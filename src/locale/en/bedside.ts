@@ -1,4 +1,4 @@
-import type { Accuracy, FalsePositives, Limits } from '../../bedside/index.js';
+import type { Accuracy, FalsePositives, Limits, RatePeople } from '../../bedside/index.js';
 import type { BedsideTestId } from '../../examination/index.js';
 import type { MeasuredStatement, RateRange } from '../../statements/index.js';
 import { bedsideLine } from '../bedside.js';
@@ -18,15 +18,42 @@ const outcomes: Record<FalsePositives['outcome'], string> = {
   'pulse-any-test': 'lose the pulse in one or other position',
 };
 
-function rate({ outcome, percent, bound, people }: FalsePositives): string {
-  const how = bound === undefined ? '' : 'up to ';
-  const who = people === 'healthy' ? 'healthy people' : 'people with carpal tunnel syndrome';
-  return `${how}${decimal(percent)}% of ${who} ${outcomes[outcome]}`;
-}
+const people: Record<RatePeople, string> = {
+  healthy: 'healthy people',
+  'transradial-access': 'patients before transradial access',
+  'carpal-tunnel': 'people with carpal tunnel syndrome',
+};
+const bounds: Record<NonNullable<FalsePositives['bound']>, string> = {
+  'highest-reported': 'highest reported figure',
+  'upper-95': 'upper 95% confidence limit',
+};
 
-/** One rate of healthy people; where sources differ, from the least to the most. */
-const range = ({ outcome, least, most }: RateRange): string =>
-  `${least === most ? '' : `${decimal(least)} to `}${decimal(most)}% ${outcomes[outcome]}`;
+/** What parts a figure from a plain rate: the condition of the test, a bound, the number of people. */
+function provided({ condition: { over, posture } = {}, bound, count }: Partial<FalsePositives>): string {
+  const notes = [
+    ...(over === undefined ? [] : [`over ${over} s`]),
+    ...(posture ? ['hand held straight'] : []),
+    ...(bound ? [bounds[bound]] : []),
+    ...(count === undefined ? [] : [`n = ${count}`]),
+  ];
+  return notes.length ? ` (${notes.join(', ')})` : '';
+}
+const upTo = (bound: FalsePositives['bound']): string => (bound ? 'at most ' : '');
+
+const rate = (figure: FalsePositives): string =>
+  `${sentence(upTo(figure.bound))}${decimal(figure.percent)}% of ${people[figure.people]} ${outcomes[figure.outcome]}${provided(figure)}`;
+
+/** One rate; where sources differ, from the least to the most. */
+const range = ({ outcome, least, most, bound, condition }: RateRange): string =>
+  `${upTo(bound)}${least === most ? '' : `${decimal(least)} to `}${decimal(most)}% ${outcomes[outcome]}${provided({ bound, condition })}`;
+
+const targets: Record<Accuracy['of'], readonly [found: string, cleared: string]> = {
+  'arterial-disease': ['people with arterial disease', 'those without it'],
+  'inadequate-collateral': [
+    'hands with inadequate collateral flow by plethysmography',
+    'hands with adequate flow',
+  ],
+};
 
 const percent = (fraction: number): string => `${Math.round(fraction * 100)}%`;
 
@@ -83,11 +110,12 @@ export const bedside = {
     `${value}${unit === 'deg' ? '' : ' '}${units[unit]}: ${source}`,
   units,
   rates: 'Published rates and their sources',
-  /** The published rates in healthy people in one sentence; where sources differ, from the least to the most. */
-  ratesInShort: (ranges: readonly RateRange[]) => `Of healthy people ${list(ranges.map(range))}.`,
+  /** The published rates in some people in one sentence; where sources differ, from the least to the most. */
+  ratesInShort: (ranges: readonly RateRange[]) =>
+    `Of ${people[ranges[0]?.people ?? 'healthy']} ${list(ranges.map(range))}.`,
   rate,
-  accuracy: ({ sensitivity, specificity }: Accuracy) =>
-    `Finds ${percent(sensitivity)} of the diseased and clears ${percent(specificity)} of the healthy.`,
+  accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
+    `Positive in ${percent(sensitivity)} of ${targets[of][0]}, negative in ${percent(specificity)} of ${targets[of][1]}${provided({ condition })}.`,
   ways,
   symptoms,
   stops,

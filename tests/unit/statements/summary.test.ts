@@ -11,6 +11,7 @@ import {
   SUMMARY_PARTS,
   summaryStatements,
 } from '../../../src/statements/index.js';
+import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS } from '../../../src/bedside/index.js';
 import { BEDSIDE, WHOLE } from '../../tools/word-records.js';
 
 describe('the summary as statements', () => {
@@ -60,6 +61,34 @@ describe('the summary as statements', () => {
   it('gives the least and the most of what sources say of one outcome', () => {
     const rate = (percent: number) =>
       ({ outcome: 'positive', percent, people: 'healthy', source: 'invented' }) as const;
-    expect(rateRanges([rate(20), rate(9), rate(11)])).toEqual([{ outcome: 'positive', least: 9, most: 20 }]);
+    expect(rateRanges([rate(20), rate(9), rate(11)])).toEqual([
+      [{ outcome: 'positive', people: 'healthy', least: 9, most: 20 }],
+    ]);
+  });
+
+  it('draws no rates together that were counted differently, and leaves out those of another limit', () => {
+    const rates = BEDSIDE_TEST_IDS.flatMap((id) => BEDSIDE_TESTS[id].falsePositives ?? []);
+    for (const limit of [undefined, 5, 6, 9])
+      for (const range of rateRanges(rates, limit).flat()) {
+        const from = rates.filter(
+          ({ outcome, people, bound, condition }) =>
+            outcome === range.outcome &&
+            people === range.people &&
+            bound === range.bound &&
+            JSON.stringify(condition) === JSON.stringify(range.condition),
+        );
+        expect(Math.min(...from.map(({ percent }) => percent))).toBe(range.least);
+        expect(Math.max(...from.map(({ percent }) => percent))).toBe(range.most);
+        expect([undefined, limit]).toContain(range.condition?.over);
+      }
+    // Barbeau 2004 and Ejrup 1966: 6.3% over 9 s and 34% over 5 s are figures of two ways of doing the test.
+    const hand = BEDSIDE_TESTS['hand-arch'].falsePositives ?? [];
+    const told = (limit: number) =>
+      rateRanges(hand, limit)
+        .flat()
+        .map(({ people, most }) => [people, most]);
+    expect(told(9)).toEqual([['transradial-access', 6.3]]);
+    expect(told(5)).toEqual([['healthy', 34]]);
+    expect(told(10)).toEqual([]);
   });
 });
