@@ -26,7 +26,11 @@ function entryOf(path: RecordPath): RecordPath {
   return member < 0 ? path : path.slice(0, member + 1);
 }
 
-/** The value without some entries. */
+function isEmpty(list: Json | undefined): boolean {
+  return Array.isArray(list) && list.length === 0;
+}
+
+/** The value without some entries. A list of which nothing is left goes with them. */
 export function without(value: Json, out: readonly RecordPath[], path: RecordPath = []): Json {
   if (!out.some((one) => startsWith(one, path))) return value;
   if (Array.isArray(value))
@@ -36,7 +40,11 @@ export function without(value: Json, out: readonly RecordPath[], path: RecordPat
   if (!isObject(value)) return value;
   const fields = Object.entries(value).flatMap(([name, field]) => {
     const at = [...path, name];
-    if (!isOut(at, out)) return [[name, without(field, out, at)]];
+    if (!isOut(at, out)) {
+      const left = without(field, out, at);
+      // An empty list says that none applies, which nobody has said.
+      return isEmpty(left) && !isEmpty(field) ? [] : [[name, left]];
+    }
     return path.length === 0 && Object.hasOwn(STAND_INS, name) ? [[name, STAND_INS[name]]] : [];
   });
   return Object.fromEntries(fields) as Json;

@@ -216,6 +216,8 @@ describe('a word of a later version', () => {
       const { carried, ...typed } = examination;
       expect(carried).toHaveLength(1);
       expect(JSON.stringify(typed)).not.toContain(TOMORROW);
+      // An empty list would say that it was asked, and none applies.
+      expect(JSON.stringify(typed)).not.toContain('[]');
       expect(isLocked(examination, path)).toBe(true);
       expect(lockedPaths(examination, path.slice(0, 1))).toHaveLength(1);
       expect(isEmptyRecord(examination)).toBe(false);
