@@ -3,7 +3,7 @@
 // `node .tools/build.mjs manifest` makes the manifest alone (Storybook reads it).
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { compactTemplates } from './compact-templates.mjs';
@@ -59,7 +59,6 @@ const SINGLE_FILE = {
   logLevel: 'warning',
 };
 
-/** @returns the names the bundle exports */
 async function bundle() {
   const outfile = `dist/${BUNDLE}`;
   const { metafile } = await build({
@@ -70,46 +69,30 @@ async function bundle() {
   });
   const rule = `\n${'-'.repeat(80)}\n\n`;
   writeFileSync(inRoot('dist/pulse-map.bundle.licences.txt'), licencesOf(metafile.inputs).join(rule));
-  return metafile.outputs[outfile].exports;
 }
 
-/**
- * Resolves a language's imports to the bundle next to it, except its own folder and the helpers that languages share.
- * The registry of languages is state and must exist once per page.
- */
-const fromBundle = (locale, tag) => ({
-  name: 'from-bundle',
-  setup(plugins) {
-    plugins.onResolve({ filter: /^\.\.?\// }, ({ path, resolveDir }) => {
-      const [first, second] = relative(locale, join(resolveDir, path)).replaceAll('\\', '/').split('/');
-      const own = first === tag || (second === undefined && first !== 'languages.js' && first !== 'index.js');
-      return own ? undefined : { path: `./${BUNDLE}`, external: true };
-    });
-  },
-});
+/** Folders of `dist` whose tables and names a language may speak of. Whatever else a page has once is left to the bundle. */
+const SPOKEN_OF = /^dist\/(locale|statements|anatomy|examination|pressures|bedside|triage|staging)\//;
 
 /**
- * One file per language besides English, for pages without a build: words and shared helpers; everything else comes from
- * the bundle.
- * @param known names the bundle exports
+ * One file per language besides English, for pages without a build. It carries every table it reads, so that it needs nothing of the
+ * bundle but the registry of languages, which a page has once (`locale/languages.ts`).
  */
-async function languages(known) {
+async function languages() {
   for (const tag of readdirSync(inRoot('dist/locale'))) {
     const entry = `dist/locale/${tag}/register.js`;
     if (!existsSync(inRoot(entry))) continue;
     const outfile = `dist/pulse-map.locale-${tag}.js`;
-    await build({
+    const { metafile } = await build({
       ...SINGLE_FILE,
       entryPoints: [entry],
       outfile,
       banner: { js: '/* Pulse Map, MIT. */' },
-      plugins: [fromBundle(inRoot('dist/locale'), tag)],
     });
-    const imports = readFileSync(inRoot(outfile), 'utf8').matchAll(/import\{([^}]*)\}from"\.\/pulse-map/g);
-    const names = [...imports].flatMap(([, list]) => list.split(',').map((one) => one.split(' as ')[0]));
-    const lacking = names.filter((name) => !known.includes(name));
-    if (lacking.length)
-      throw new Error(`${entry}: needs ${lacking.join(', ')}, which ${BUNDLE} does not export`);
+    const { inputs } = metafile.outputs[outfile];
+    const strays = Object.keys(inputs).filter((path) => inputs[path].bytesInOutput && !SPOKEN_OF.test(path));
+    if (strays.length)
+      throw new Error(`${outfile}: carries ${strays.join(', ')}, which is not for a language`);
   }
 }
 
@@ -127,6 +110,8 @@ if (process.argv[2] === 'manifest') {
   compact();
   manifest();
   await patientSchema();
-  if (existsSync(inRoot('dist/index.js'))) await languages(await bundle());
-  else throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');
+  if (!existsSync(inRoot('dist/index.js')))
+    throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');
+  await bundle();
+  await languages();
 }

@@ -33,7 +33,9 @@ for (const path of modules.filter((path) => /^[^/]+\.js$|\/(element|define)\.js$
 
 /** Names of the packages that a module imports. */
 function packagesNamed(text) {
-  const found = text.matchAll(/(?:from|import)\s*\(?\s*['"]((?:@[^'"/]+\/)?[^.'"/][^'"/]*)[^'"]*['"]/g);
+  const found = text.matchAll(
+    /(?<!['"\w.])(?:from|import)\s*\(?\s*['"]((?:@[^'"/\n]+\/)?[^.'"/\n][^'"/\n]*)[^'"\n]*['"]/g,
+  );
   return [...found].map((match) => match[1]);
 }
 
@@ -56,7 +58,7 @@ for (const path of files.filter((path) => /\.(d\.ts|js)$/.test(path) && !forPage
 const RECORD_DECLARATIONS = 40_000;
 const declared = files
   .filter((path) => /^examination\/.*\.d\.ts$/.test(path))
-  .map((path) => readFileSync(join(dist, path), 'utf8').replace(/\/\*[\s\S]*?\*\//g, ''))
+  .map((path) => readFileSync(join(dist, path), 'utf8').replace(/\n?[ \t]*\/\*[\s\S]*?\*\//g, ''))
   .reduce((sum, text) => sum + Buffer.byteLength(text), 0);
 if (declared > RECORD_DECLARATIONS)
   faults.push(
