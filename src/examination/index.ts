@@ -3,7 +3,7 @@ export * from './edits.js';
 export * from './faults.js';
 export * from './fields.js';
 export * from './history.js';
-export { DEEPEST, MOST_VALUES } from './json.js';
+export { copyJson, DEEPEST, MOST_VALUES } from './json.js';
 export { unknownIn } from './known-fields.js';
 export * from './mark-edits.js';
 export * from './parse.js';

@@ -1,8 +1,9 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import type * as z from 'zod/mini';
+import * as z from 'zod/mini';
 import { SIDES, type Side } from '../../anatomy/index.js';
 import {
+  BEDSIDE_TEST_IDS,
   BEAT_SECONDS,
   beatAt,
   type BedsideReading,
@@ -26,6 +27,7 @@ import { numberField, selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { WatchController } from '../limb-stopwatch/watch-controller.js';
 import { Beat } from './beat.js';
@@ -39,6 +41,11 @@ import { ShinSensor } from './shin-sensor.js';
 import { stressBody, stressStyles } from './stress.js';
 import { cardStyles } from './styles.js';
 import { timedBody, timedStyles } from './timed.js';
+
+/** Takes nothing: what a test of a later version holds is not known. */
+const UNKNOWN_TEST: z.ZodMiniType<SidedResult> = z.custom<SidedResult>(() => false, {
+  params: { expected: { code: 'one-of', values: BEDSIDE_TEST_IDS } },
+});
 
 /** The results of both sides of one test. */
 export type SidedResult = Partial<Record<Side, AnyBedsideResult>>;
@@ -69,9 +76,9 @@ export class BedsideTest extends PartElement<SidedResult> {
     cardStyles,
   ];
 
-  /** Which test, by its id. */
+  /** Which test, by its id. Of an unknown one nothing is shown or entered, and `value` stays what was given. */
   @property({ reflect: true }) test: BedsideTestId = 'elevation';
-  /** The side shown. */
+  /** The side shown. Where it is neither, the card asks for one. */
   @property({ reflect: true }) side: Side = 'right';
   /** The limit of the practice, in the test's unit, instead of the usual one. A limit kept with a result comes first. */
   @property({ type: Number }) limit: number | undefined;
@@ -95,13 +102,22 @@ export class BedsideTest extends PartElement<SidedResult> {
   };
 
   protected override get schema(): z.ZodMiniType<SidedResult> {
-    return bedsideFields[this.test] as unknown as z.ZodMiniType<SidedResult>;
+    return this.#isKnown ? (bedsideFields[this.test] as unknown as z.ZodMiniType<SidedResult>) : UNKNOWN_TEST;
   }
 
-  /** What a side's result means; `undefined` when nothing is recorded. */
+  protected override get editable(): boolean {
+    return super.editable && this.#isKnown;
+  }
+
+  get #isKnown(): boolean {
+    return BEDSIDE_TEST_IDS.includes(this.test);
+  }
+
+  /** What a side's result means; `undefined` when nothing is recorded, or nothing that this version knows. */
   reading(side: Side = this.side): BedsideReading | undefined {
-    const result = this.value?.[side];
-    return result && (BEDSIDE_TESTS[this.test] as Test).evaluate(result as never, this.limit);
+    const result = this.recorded?.[side];
+    if (!this.#isKnown || !result || !Object.keys(result).length) return undefined;
+    return (BEDSIDE_TESTS[this.test] as Test).evaluate(result as never, this.limit);
   }
 
   override connectedCallback(): void {
@@ -125,17 +141,24 @@ export class BedsideTest extends PartElement<SidedResult> {
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('test') && changed.get('test') !== undefined) this.#watches.clear();
     if (changed.has('test')) this.reread();
+    if (changed.has('test') && !this.#isKnown)
+      warnOfAttribute(this, 'test', BEDSIDE_TEST_IDS, 'nothing can be entered');
+    if (changed.has('side') && !SIDES.includes(this.side))
+      warnOfAttribute(this, 'side', SIDES, 'the card asks for a side');
   }
 
   protected override render(): TemplateResult {
     const { unreadNotice } = this;
     this.#main = undefined;
+    if (!this.#isKnown)
+      return html`<div class="unread"><p role="status">${this.mapWords.form.sealed}</p></div>`;
     if (unreadNotice) return unreadNotice;
     const { bedside: words } = this.words;
     const definition = BEDSIDE_TESTS[this.test];
     const how = words.how[this.test];
-    const notDone = this.value?.[this.side]?.notDone;
-    const body = notDone ? undefined : this.#body();
+    const sided = SIDES.includes(this.side);
+    const notDone = this.recorded?.[this.side]?.notDone;
+    const body = !sided || notDone || this.unknownAt([this.side, 'notDone']) ? undefined : this.#body();
     this.#main = body?.main;
     return html`<article part="card" class="card" aria-label=${words.named(this.test, definition.eponym)}>
       <header>
@@ -163,7 +186,7 @@ export class BedsideTest extends PartElement<SidedResult> {
         </ol>
         <p class="hint">${how.caution}</p>
       </details>
-      ${body?.template ?? nothing} ${this.#footer(notDone)}
+      ${body?.template ?? nothing} ${sided ? this.#footer(notDone) : nothing}
     </article>`;
   }
 
@@ -193,7 +216,7 @@ export class BedsideTest extends PartElement<SidedResult> {
   }
 
   get #recordedAngle(): number {
-    return (this.value?.[this.side] as BedsideResult<'elevation'> | undefined)?.angle ?? 0;
+    return (this.recorded?.[this.side] as BedsideResult<'elevation'> | undefined)?.angle ?? 0;
   }
 
   #setAngle(angle: number, from?: number): void {
@@ -209,9 +232,12 @@ export class BedsideTest extends PartElement<SidedResult> {
       editable,
       words,
       mapWords,
-      limit: this.value?.[side]?.limit ?? this.limit ?? BEDSIDE_TESTS[test].limits?.usual ?? 0,
-      result: (of = side) => (this.value?.[of] ?? {}) as Partial<BedsideResult<BedsideTestId>>,
+      limit: this.recorded?.[side]?.limit ?? this.limit ?? BEDSIDE_TESTS[test].limits?.usual ?? 0,
+      result: (of = side) => (this.recorded?.[of] ?? {}) as Partial<BedsideResult<BedsideTestId>>,
       patch: (fields, ...sides) => this.#patch(fields, sides.length ? sides : [side]),
+      isUnknown: (path) => this.unknownAt([side, ...path]),
+      known: (path, label, control, { side: of = side, labelled } = {}) =>
+        this.known([of, ...path], label, control, labelled),
       watch: (purpose, options) => this.#watch(purpose, options),
       number: (entry) => this.#number(entry),
       requestUpdate: () => this.requestUpdate(),
@@ -284,7 +310,7 @@ export class BedsideTest extends PartElement<SidedResult> {
     const other: Side = this.side === 'right' ? 'left' : 'right';
     const [here, there] = [this.reading(), this.reading(other)];
     const say = (reading: BedsideReading): string => words.read(this.test, reading);
-    const result = this.value?.[this.side];
+    const result = this.recorded?.[this.side];
     return html`<footer>
       <div class="read" aria-live="polite">
         ${here ? html`<p part="reading" class="reading">${say(here)}</p>` : nothing}
@@ -294,14 +320,20 @@ export class BedsideTest extends PartElement<SidedResult> {
       </div>
       <div class="row foot">
         ${this.#limits()}
-        ${selectField<Reason>({
-          label: words.notDone,
-          empty: words.wasDone,
-          options: REASONS.map((reason) => [reason, examination.reasons[reason]] as const),
-          value: notDone,
-          disabled: !this.editable,
-          set: (reason) => this.#patch({ notDone: reason }, [this.side]),
-        })}
+        ${this.known(
+          [this.side, 'notDone'],
+          words.notDone,
+          () =>
+            selectField<Reason>({
+              label: words.notDone,
+              empty: words.wasDone,
+              options: REASONS.map((reason) => [reason, examination.reasons[reason]] as const),
+              value: notDone,
+              disabled: !this.editable,
+              set: (reason) => this.#patch({ notDone: reason }, [this.side]),
+            }),
+          true,
+        )}
         ${textField({
           label: words.note,
           value: result?.note,
@@ -311,7 +343,7 @@ export class BedsideTest extends PartElement<SidedResult> {
           set: (note) => this.#patch({ note }, [this.side]),
         })}
         ${
-          result && this.editable
+          result && this.editable && !this.unknownAt([this.side])
             ? html`<button
                 type="button"
                 class="button"

@@ -99,27 +99,43 @@ export function handBody(host: BedsideHost<'hand-arch'>): Body {
   const watches = (['radial', 'ulnar'] as const).map((artery) => ({ artery, watch: host.watch(artery) }));
   const fist = FIST_SECONDS[method ?? 'modified'].value;
   const tracing = (field: 'barbeau' | 'barbeauReverse', value: typeof barbeau): TemplateResult =>
-    selectField({
-      label: words[field],
-      empty: host.words.whole.notStated,
-      options: optionsOf(words.classes),
-      value,
-      disabled: !host.editable,
-      set: (picked) => host.patch({ [field]: picked }),
-    });
+    host.known(
+      [field],
+      words[field],
+      () =>
+        selectField({
+          label: words[field],
+          empty: host.words.whole.notStated,
+          options: optionsOf(words.classes),
+          value,
+          disabled: !host.editable,
+          set: (picked) => host.patch({ [field]: picked }),
+        }),
+      { labelled: true },
+    );
+  const unknown = host.isUnknown(['barbeau']) || host.isUnknown(['barbeauReverse']);
   const template = html`<div class="hand">
     <div class="row">
-      ${choices({
-        label: words.method,
-        options: optionsOf(words.methods),
-        value: method,
-        disabled: !host.editable,
-        pick: (picked) => host.patch({ method: picked }),
-      })}
+      ${host.known(
+        ['method'],
+        words.method,
+        () =>
+          choices({
+            label: words.method,
+            options: optionsOf(words.methods),
+            value: method,
+            disabled: !host.editable,
+            pick: (picked) => host.patch({ method: picked }),
+          }),
+        { labelled: true },
+      )}
       <p class="hint">${words.fist(fist)}</p>
     </div>
     <div class="two">${watches.map(({ artery }) => release(host, artery))}</div>
-    <details class="fold" ?open=${barbeau !== undefined || barbeauReverse !== undefined || noChange}>
+    <details
+      class="fold"
+      ?open=${barbeau !== undefined || barbeauReverse !== undefined || unknown || noChange}
+    >
       <summary>${words.tracing}</summary>
       <div class="two loose">${tracing('barbeau', barbeau)} ${tracing('barbeauReverse', barbeauReverse)}</div>
     </details>

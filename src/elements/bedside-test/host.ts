@@ -39,6 +39,20 @@ export interface BedsideHost<Id extends BedsideTestId = BedsideTestId> {
     purpose: string,
     options?: { countdown?: number; over?: () => void; bothSides?: boolean },
   ): WatchController;
+  /** Whether what stands at a path from the result of the shown side inward is not known to this version. */
+  isUnknown(path: readonly string[]): boolean;
+  /**
+   * A control, or in its place that this version does not know what is recorded there.
+   * @param path from the result of a side inward
+   * @param how.side the shown one unless said otherwise
+   * @param how.labelled whether its label is not visible elsewhere
+   */
+  known(
+    path: readonly string[],
+    label: string,
+    control: () => TemplateResult,
+    how?: { readonly side?: Side; readonly labelled?: boolean },
+  ): TemplateResult;
   /** A number field with a sentence for what it can't take. */
   number(entry: NumberEntry): TemplateResult;
   requestUpdate(): void;

@@ -21,12 +21,16 @@ const HOLD: Record<PositionTestId, number> = {
   costoclavicular: COSTOCLAVICULAR_HOLD.value,
 };
 
-/** Pulse before and in one position, what was felt, and how long it was held. */
+/**
+ * Pulse before and in one position, what was felt, and how long it was held.
+ * @param at its path within the result of a side
+ */
 function position(
   host: BedsideHost<PositionTestId>,
   heading: string | undefined,
   purpose: string,
   found: OutletPosition,
+  at: readonly string[],
   set: (fields: Partial<OutletPosition>) => void,
 ): TemplateResult {
   const { bedside: words } = host.words;
@@ -35,32 +39,36 @@ function position(
   const watch = host.watch(`hold-${purpose}`, { countdown: hold * 1000, over: () => keep(hold) });
   const named = (what: string): string => (heading ? `${what}, ${heading}` : what);
   const grade = (field: 'before' | 'during', what: string): TemplateResult =>
-    html`<span class="hint" aria-hidden="true">${what}</span> ${choices<Grade>({
-        label: named(what),
-        options: optionsOf(host.mapWords.examination.grades),
-        value: found[field],
-        disabled: !host.editable,
-        pick: (picked) => set({ [field]: picked }),
-      })}`;
+    html`<span class="hint" aria-hidden="true">${what}</span> ${host.known([...at, field], named(what), () =>
+        choices<Grade>({
+          label: named(what),
+          options: optionsOf(host.mapWords.examination.grades),
+          value: found[field],
+          disabled: !host.editable,
+          pick: (picked) => set({ [field]: picked }),
+        }),
+      )}`;
   return html`<section class="position" aria-label=${heading ?? words.how[host.test].name}>
     ${heading ? html`<h4>${large(heading)}</h4>` : nothing}
     <div>${grade('before', words.position.before)}</div>
     <div>${grade('during', words.position.during)}</div>
     <div>
       <span class="hint" aria-hidden="true">${words.position.symptoms}</span>
-      ${toggles<OutletSymptom>({
-        label: named(words.position.symptoms),
-        options: optionsOf(
-          Object.fromEntries(OUTLET_SYMPTOMS.map((s) => [s, words.symptoms[s]])) as Record<
-            OutletSymptom,
-            string
-          >,
-        ),
-        value: found.symptoms,
-        none: words.position.none,
-        disabled: !host.editable,
-        pick: (picked) => set({ symptoms: picked }),
-      })}
+      ${host.known([...at, 'symptoms'], named(words.position.symptoms), () =>
+        toggles<OutletSymptom>({
+          label: named(words.position.symptoms),
+          options: optionsOf(
+            Object.fromEntries(OUTLET_SYMPTOMS.map((s) => [s, words.symptoms[s]])) as Record<
+              OutletSymptom,
+              string
+            >,
+          ),
+          value: found.symptoms,
+          none: words.position.none,
+          disabled: !host.editable,
+          pick: (picked) => set({ symptoms: picked }),
+        }),
+      )}
     </div>
     <div class="row hold">
       <button
@@ -97,14 +105,14 @@ function position(
 export function positionBody(host: BedsideHost<PositionTestId>): Body {
   if (host.test !== 'scalene') {
     const found = host.result() as OutletPosition;
-    return { template: position(host, undefined, 'arm', found, (fields) => host.patch(fields)) };
+    return { template: position(host, undefined, 'arm', found, [], (fields) => host.patch(fields)) };
   }
   const result = host.result() as Partial<Record<string, OutletPosition>>;
   const { ways } = host.words.bedside;
   return {
     template: html`<div class="ways">
       ${SCALENE_WAYS.map((way) =>
-        position(host, ways[way], way, result[way] ?? {}, (fields) => {
+        position(host, ways[way], way, result[way] ?? {}, [way], (fields) => {
           const next = Object.entries({ ...result[way], ...fields }).filter(
             ([, value]) => value !== undefined,
           );

@@ -152,15 +152,21 @@ function felt(host: BedsideHost<'arm-stress'>, now: () => number | undefined): T
         ${SIDES.map(
           (side) =>
             html`<td>
-              ${selectField<StopReason>({
-                label: words.stress.feltAt(words.stress.why, anatomy.sides[side]),
-                quiet: true,
-                empty: '–',
-                options: optionsOf(words.stops),
-                value: host.result(side).stopped,
-                disabled: !host.editable,
-                set: (stopped) => host.patch({ stopped }, side),
-              })}
+              ${host.known(
+                ['stopped'],
+                words.stress.feltAt(words.stress.why, anatomy.sides[side]),
+                () =>
+                  selectField<StopReason>({
+                    label: words.stress.feltAt(words.stress.why, anatomy.sides[side]),
+                    quiet: true,
+                    empty: '–',
+                    options: optionsOf(words.stops),
+                    value: host.result(side).stopped,
+                    disabled: !host.editable,
+                    set: (stopped) => host.patch({ stopped }, side),
+                  }),
+                { side },
+              )}
             </td>`,
         )}
       </tr>
@@ -175,13 +181,15 @@ function pulses(host: BedsideHost<'arm-stress'>): TemplateResult {
   const grade = (field: 'before' | 'during', what: string): TemplateResult =>
     html`<div>
       <span class="hint" aria-hidden="true">${what}</span>
-      ${choices<Grade>({
-        label: what,
-        options: optionsOf(host.mapWords.examination.grades),
-        value: result[field],
-        disabled: !host.editable,
-        pick: (picked) => host.patch({ [field]: picked }),
-      })}
+      ${host.known([field], what, () =>
+        choices<Grade>({
+          label: what,
+          options: optionsOf(host.mapWords.examination.grades),
+          value: result[field],
+          disabled: !host.editable,
+          pick: (picked) => host.patch({ [field]: picked }),
+        }),
+      )}
     </div>`;
   return html`<div class="position">
     ${grade('before', words.position.before)} ${grade('during', words.position.during)}

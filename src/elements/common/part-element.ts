@@ -1,7 +1,16 @@
 import { state } from 'lit/decorators.js';
 import { html, type TemplateResult } from 'lit';
 import type * as z from 'zod/mini';
-import { fieldAt, type Fault, parseWith, patchAt, refused, show } from '../../examination/index.js';
+import {
+  copyJson,
+  fieldAt,
+  type Fault,
+  type Json,
+  parseWith,
+  patchAt,
+  refused,
+  show,
+} from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { FormControl } from './form-control.js';
@@ -28,6 +37,11 @@ interface Visit<T> {
   readonly refusal: Refusal | undefined;
 }
 
+/** What a part holds and hands out; `undefined` for nothing. */
+function frozen<T extends object>(value: T): T | undefined {
+  return Object.keys(value).length ? (copyJson(value) as Json & T) : undefined;
+}
+
 /**
  * A form control whose value is one plain part of the record, with the habits of an `<input>`. What it shows is up to the
  * subclass. What is typed is in the value at every key, told by `input`; `change` follows when the field is left.
@@ -50,8 +64,8 @@ export abstract class PartElement<T extends object> extends FormControl {
   protected abstract get schema(): z.ZodMiniType<T>;
 
   /**
-   * The part of the record as plain data, `undefined` when nothing is recorded. Also takes JSON text, or null for nothing. What
-   * could not be read is given back as it came; `sealed` tells.
+   * The part of the record as plain data, deeply frozen; `undefined` when nothing is recorded. Also takes JSON text, or null for
+   * nothing. What could not be read is given back as it came; `sealed` tells.
    */
   get value(): T | undefined {
     return this.#held.state === 'readable' ? this.#held.value : (this.#held.given.input as T);
@@ -166,11 +180,24 @@ export abstract class PartElement<T extends object> extends FormControl {
     return carried.some((one) => path.every((key, i) => one.path[i] === undefined || one.path[i] === key));
   }
 
-  /** A control, or in its place that this version does not know what is recorded there. */
-  protected known<C>(path: readonly string[], label: string, control: () => C): C | TemplateResult {
-    if (!this.unknownAt(path)) return control();
+  /**
+   * A control, or in its place that this version does not know what is recorded there.
+   * @param shown whether its label is not visible elsewhere
+   */
+  protected known<C>(
+    path: readonly string[],
+    label: string,
+    control: () => C,
+    shown = false,
+  ): C | TemplateResult {
+    return this.unknownAt(path) ? this.unknownNote(label, shown) : control();
+  }
+
+  /** Says that what is recorded under a label is not known to this version. */
+  protected unknownNote(label: string, shown = false): TemplateResult {
     return html`<span class="hint unknown"
-      ><span class="hidden-visually">${label}: </span>${this.mapWords.examination.unknownHere}</span
+      ><span class=${shown ? '' : 'hidden-visually'}>${label}: </span
+      >${this.mapWords.examination.unknownHere}</span
     >`;
   }
 
@@ -258,9 +285,7 @@ export abstract class PartElement<T extends object> extends FormControl {
       });
     }
     const parsed = parseWith(this.schema, input);
-    return parsed.ok
-      ? { ok: true, value: Object.keys(input as T).length ? (input as T) : undefined }
-      : parsed;
+    return parsed.ok ? { ok: true, value: frozen(input as T) } : parsed;
   };
 
   #take(value: unknown): void {
@@ -283,7 +308,7 @@ export abstract class PartElement<T extends object> extends FormControl {
 
   /** Puts another value in place by a person's act. */
   #put(value: T | undefined, tells: readonly ('input' | 'change')[]): void {
-    const next = readable(value && Object.keys(value).length ? value : undefined);
+    const next = readable(value && frozen(value));
     if (sameHeld(next, this.#held)) return;
     this.#dirty = true;
     this.#set(next);

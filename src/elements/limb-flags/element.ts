@@ -1,6 +1,6 @@
-import { LitElement, type PropertyValues, html, type TemplateResult } from 'lit';
+import { LitElement, type PropertyValues, html, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { emptyExamination, type Examination } from '../../examination/index.js';
+import { emptyExamination, type Examination, parseExaminationText } from '../../examination/index.js';
 import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
 import {
   flagChange,
@@ -11,13 +11,18 @@ import {
   triageSettings,
 } from '../../triage/index.js';
 import { clock } from '../common/clock.js';
+import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
+import { Later } from '../common/later.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { unreadStyles } from '../common/unread-notice.js';
 import { onsetQuestions, renderBar } from './bar.js';
 import { HoldStill } from './hold-still.js';
 import { pathwayOf } from './pathway.js';
 import { flagStyles } from './styles.js';
 
+/** There from the start: a flag must not wait for what reads the record. */
+const READER = Later.ready({ parseExaminationText });
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
 /** A visit further back than this is read, not examined: its hours no longer run. */
@@ -29,15 +34,16 @@ const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs:
  * are, and a link that calls where the pathway of the page says whom. Opened, it says of every flag what to do, by when, what
  * raised it and what to ask next. Before there is a flag, the question when a limb's trouble began stands in it. It shows
  * nothing while nothing is to say, cannot be dismissed, and speaks a short sentence when a flag is raised, worsened or withdrawn.
+ * Of a record that cannot be read it says that it was not checked.
  *
  * @tag limb-flags
  * @csspart banner - The bar and what it opens.
  * @csspart flag - One flag.
  */
 export class LimbFlags extends LitElement {
-  static override styles = [tokenStyles, controlStyles, flagStyles];
+  static override styles = [tokenStyles, controlStyles, unreadStyles, flagStyles];
 
-  /** The record the flags are read from. */
+  /** The record the flags are read from. One that cannot be read, such as one of a later version, is said to be unchecked. */
   @property({ attribute: false }) examination: Examination = emptyExamination();
   /** Choices where sources disagree; they go before those of the pathway. */
   @property({ attribute: false }) settings: FlagSettings = {};
@@ -57,6 +63,7 @@ export class LimbFlags extends LitElement {
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   @state() private spoken = '';
+  readonly #given = new GivenRecord(READER);
   #read: Triage = NOTHING_READ;
   #toggled = false;
   #next: ReturnType<typeof setTimeout> | undefined;
@@ -81,8 +88,11 @@ export class LimbFlags extends LitElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     this.#toggled = changed.has('open');
     const before = this.#read.flags;
-    this.#read = this.#triage();
-    const change = flagChange(before, this.#read.flags);
+    const record = this.#record;
+    this.#read = record ? this.#triage(record) : NOTHING_READ;
+    // Flags of the record before are not withdrawn by one that cannot be read.
+    const change = record && flagChange(before, this.#read.flags);
+    if (!record) this.spoken = '';
     const words = this.#words;
     if (change) this.spoken = words.bar.changed(change.code, words.heading(change.flag));
     // Says to the style sheet around that the bar takes room.
@@ -98,6 +108,7 @@ export class LimbFlags extends LitElement {
 
   protected override render(): TemplateResult {
     return html`<div class="hidden-visually" role="alert">${this.spoken}</div>
+      ${this.#record ? nothing : html`<div class="unread"><p role="status">${this.#words.unread}</p></div>`}
       ${renderBar({
         read: this.#read,
         pathway: pathwayOf(this.pathway),
@@ -114,8 +125,14 @@ export class LimbFlags extends LitElement {
     return flagWordsFor(this.#language.tag);
   }
 
-  #triage(): Triage {
-    const { examination, settings } = this;
+  /** The record; `undefined` while it cannot be read. */
+  get #record(): Examination | undefined {
+    const held = this.#given.held(this.examination);
+    return held.state === 'readable' ? held.value : undefined;
+  }
+
+  #triage(examination: Examination): Triage {
+    const { settings } = this;
     const own = pathwayOf(this.pathway).settings;
     const choices: FlagSettings = {
       ...own,
@@ -133,7 +150,7 @@ export class LimbFlags extends LitElement {
   /** How long ago the patient was examined in ms; `undefined` where that is not known or long past. */
   get #sinceExamined(): number | undefined {
     if (!this.running) return undefined;
-    const { examinedAt } = this.examination;
+    const examinedAt = this.#record?.examinedAt;
     if (!examinedAt) return this.#read.limbs.some(({ facts }) => facts.history.onsetAt) ? 0 : undefined;
     const gone = clock.now() - Date.parse(examinedAt);
     return gone >= 0 && gone < RUNS_FOR ? gone : undefined;

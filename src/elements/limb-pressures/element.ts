@@ -82,7 +82,7 @@ export class LimbPressures extends PartElement<Pressures> {
 
   /** The reading of the pressures with the current settings. */
   get reading(): PressureReading {
-    return readPressures(this.value, this.settings);
+    return readPressures(this.recorded, this.settings);
   }
 
   protected override render(): TemplateResult {
@@ -90,17 +90,23 @@ export class LimbPressures extends PartElement<Pressures> {
     if (unreadNotice) return unreadNotice;
     const { pressures: words } = this.words;
     const { reading } = this;
-    const plot = pressurePlot(this.value ?? {}, reading.settings);
+    const plot = pressurePlot(this.recorded ?? {}, reading.settings);
     return html`
       <div class="top">
         <p class="hint">${words.how}</p>
-        ${choices<PressureUnit>({
-          label: words.unit,
-          options: PRESSURE_UNITS.map((unit) => [unit, words.units[unit]] as const),
-          value: this.#unit,
-          disabled: !this.editable,
-          pick: (unit) => unit && this.edit(['unit'], unit),
-        })}
+        ${this.known(
+          ['unit'],
+          words.unit,
+          () =>
+            choices<PressureUnit>({
+              label: words.unit,
+              options: PRESSURE_UNITS.map((unit) => [unit, words.units[unit]] as const),
+              value: this.#unit,
+              disabled: !this.editable,
+              pick: (unit) => unit && this.edit(['unit'], unit),
+            }),
+          true,
+        )}
       </div>
       <div class="grid">
         ${this.#table(MAIN, reading)} ${this.#indices(reading)} ${renderPlot(plot, this.#unit, this.words)}
@@ -111,11 +117,11 @@ export class LimbPressures extends PartElement<Pressures> {
   }
 
   get #unit(): PressureUnit {
-    return this.value?.unit ?? 'mmHg';
+    return this.recorded?.unit ?? 'mmHg';
   }
 
   #at({ site, after }: Row, side: Side): Pressure | undefined {
-    const part = after ? this.value?.afterExercise : this.value;
+    const part = after ? this.recorded?.afterExercise : this.recorded;
     return (part as Partial<Record<string, Partial<Record<Side, Pressure>>>> | undefined)?.[site]?.[side];
   }
 
@@ -158,9 +164,12 @@ export class LimbPressures extends PartElement<Pressures> {
   #cell(row: Row, side: Side, reading: PressureReading): TemplateResult {
     const id = `${row.after ? 'after-' : ''}${row.site}-${side}`;
     const path = [...(row.after ? ['afterExercise'] : []), row.site, side];
+    const place = this.#name(row);
+    if (this.unknownAt(path))
+      return html`<td>${this.unknownNote(this.words.pressures.field(place, side))}</td>`;
     return pressureCell({
       id,
-      place: this.#name(row),
+      place,
       side,
       value: this.#at(row, side),
       unit: this.#unit,
@@ -220,7 +229,7 @@ export class LimbPressures extends PartElement<Pressures> {
     const sums = indices.map((index) => words.sum(index, this.#unit)).filter(Boolean);
     const needed = indices.length > 0;
     const [missing] = missingArms;
-    const threats = SIDES.flatMap((side) => limbThreats(this.value ?? {}, side, false, reading.settings));
+    const threats = SIDES.flatMap((side) => limbThreats(this.recorded ?? {}, side, false, reading.settings));
     const lines = [
       ...(denominator && sums.length
         ? [`${words.denominator(denominator.from, this.#unit)} ${words.sums(sums)} ${words.used}`]
@@ -248,7 +257,9 @@ export class LimbPressures extends PartElement<Pressures> {
   }
 
   #fold(heading: string, rows: readonly Row[], reading: PressureReading): TemplateResult {
-    const has = rows.some((row) => SIDES.some((side) => this.#at(row, side) !== undefined));
+    const has = rows.some((row) =>
+      SIDES.some((side) => this.#at(row, side) !== undefined || this.unknownAt([row.site, side])),
+    );
     return html`<details class="fold" ?open=${has || noChange}>
       <summary>${heading}</summary>
       <div class="narrow">${this.#table(rows, reading)}</div>
@@ -257,8 +268,11 @@ export class LimbPressures extends PartElement<Pressures> {
 
   #exercise(reading: PressureReading): TemplateResult {
     const { pressures: words } = this.words;
-    const after = this.value?.afterExercise;
-    return html`<details class="fold" ?open=${after !== undefined || noChange}>
+    const after = this.recorded?.afterExercise;
+    return html`<details
+      class="fold"
+      ?open=${after !== undefined || this.unknownAt(['afterExercise']) || noChange}
+    >
       <summary>${words.afterExercise}</summary>
       <div class="narrow">${this.#table(EXERCISE, reading)}</div>
       <div class="walk">

@@ -8,6 +8,7 @@ import {
   type Examination,
   FONTAINE_STAGES,
   LONGEST_TEXT,
+  parseExaminationText,
   patchAt,
   RUTHERFORD_CATEGORIES,
   type Staging,
@@ -26,6 +27,8 @@ import {
   type StagingSettings,
 } from '../../staging/index.js';
 import { selectField, textField } from '../common/fields.js';
+import { GivenRecord } from '../common/given-record.js';
+import { Later } from '../common/later.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -45,6 +48,11 @@ const STAGES: Readonly<Record<SchemeId, readonly (string | number)[]>> = {
   wifi: WIFI_STAGES,
 };
 
+const WIFI_SCHEMES = ['wound', 'ischaemia', 'infection', 'wifi'] as const;
+
+/** The part checks what it edits, so that what reads a record is there from the start. */
+const READER = Later.ready({ parseExaminationText });
+
 /**
  * The stages of every limb by each scheme, worked out from the record: what each rests on, what is missing, and the clinician's own
  * beside it where that differs. The value holds only what the clinician set; the rest follows from `examination`.
@@ -58,10 +66,15 @@ const STAGES: Readonly<Record<SchemeId, readonly (string | number)[]>> = {
 export class LimbStaging extends PartElement<Staging> {
   static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, stagingStyles];
 
-  /** The record the stages are worked out from; its own `staging` gives way to `value`. */
+  /**
+   * The record the stages are worked out from; its own `staging` gives way to `value`. Of one that cannot be read, such as one of a
+   * later version, nothing is worked out.
+   */
   @property({ attribute: false }) examination: Examination = emptyExamination();
   /** Choices where sources disagree or leave something open. */
   @property({ attribute: false }) settings: Partial<StagingSettings> = {};
+
+  readonly #given = new GivenRecord(READER);
 
   protected override get schema(): z.ZodMiniType<Staging> {
     return stagingSchema;
@@ -71,9 +84,12 @@ export class LimbStaging extends PartElement<Staging> {
     const { unreadNotice } = this;
     if (unreadNotice) return unreadNotice;
     const { staging: words } = this.words;
-    const record = { ...this.examination, staging: this.value };
+    const held = this.#given.held(this.examination);
+    if (held.state !== 'readable')
+      return html`<div class="unread"><p role="status">${words.unread}</p></div>`;
+    const record = { ...held.value, staging: this.recorded };
     const arms = SIDES.map((side) => ({ side, stage: stageArm(record, side, this.settings) })).filter(
-      ({ stage }) => stage.applies !== 'no' || stage.overrule,
+      ({ side, stage }) => stage.applies !== 'no' || stage.overrule || this.unknownAt(['arm', side]),
     );
     return html`<div class="limbs">
         ${SIDES.map((side) => this.#leg(stageLeg(record, side, this.settings)))}
@@ -101,9 +117,9 @@ export class LimbStaging extends PartElement<Staging> {
       this.#scheme('leg', side, 'ischaemia', wifi.ischaemia),
       this.#scheme('leg', side, 'infection', wifi.infection),
     ];
-    const graded = [wifi.wound, wifi.ischaemia, wifi.infection].some(
-      (g) => g.candidates.length || g.overrule,
-    );
+    const graded =
+      [wifi.wound, wifi.ischaemia, wifi.infection].some((g) => g.candidates.length || g.overrule) ||
+      WIFI_SCHEMES.some((scheme) => this.unknownAt(['leg', side, scheme]));
     return html`<section class="limb">
       <h3>${this.#limb('leg', side)}</h3>
       ${this.#acute('leg', side, stages.acute)}
@@ -115,7 +131,8 @@ export class LimbStaging extends PartElement<Staging> {
       <h4 class="group">${words.wifiTitle}</h4>
       ${
         wifi.excluded
-          ? html`<p class="hint">${words.excluded[wifi.excluded]}</p>`
+          ? html`<p class="hint">${words.excluded[wifi.excluded]}</p>
+              ${WIFI_SCHEMES.map((scheme) => this.#unknown('leg', side, scheme))}`
           : html`${this.#scheme('leg', side, 'wifi', wifi.stage, [
                 ...(wifi.risk ? [words.risk(wifi.risk)] : []),
                 ...(wifi.benefit ? [words.benefit(wifi.benefit)] : []),
@@ -139,7 +156,8 @@ export class LimbStaging extends PartElement<Staging> {
   #acute(kind: Kind, side: Side, stage: AcuteStage): TemplateResult {
     const { staging: words } = this.words;
     if (stage.applies === 'no' && !stage.overrule) {
-      return html`<p class="hint">${words.acuteTitle}: ${words.notAcute}</p>`;
+      return html`<p class="hint">${words.acuteTitle}: ${words.notAcute}</p>
+        ${this.#unknown(kind, side, 'acute')}`;
     }
     const timed = finalStage(stage) ?? stage.atLeast;
     return this.#scheme(kind, side, 'acute', stage, [
@@ -190,9 +208,17 @@ export class LimbStaging extends PartElement<Staging> {
     </div>`;
   }
 
+  /** Says that the clinician's own stage is there and not known to this version; nothing where it is not so. */
+  #unknown(kind: Kind, side: Side, scheme: SchemeId): TemplateResult | typeof nothing {
+    if (!this.unknownAt([kind, side, scheme])) return nothing;
+    const { staging: words } = this.words;
+    return html`<p>${this.unknownNote(words.setTo(words.schemes[scheme]), true)}</p>`;
+  }
+
   #overrule(kind: Kind, side: Side, scheme: SchemeId, derived: AnyDerived): TemplateResult | typeof nothing {
     const { staging: words } = this.words;
     const { overrule, stage } = derived;
+    if (this.unknownAt([kind, side, scheme])) return this.#unknown(kind, side, scheme);
     if (!this.editable && !overrule) return nothing;
     const path = [kind, side, scheme];
     const set = (picked: string | undefined): void => {

@@ -16,6 +16,7 @@ import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { TrailingController } from '../common/trailing.js';
 import { unknownNote } from '../common/unknown-note.js';
+import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import type { LimbFlags } from '../limb-flags/element.js';
 import type { OpenPlaceEvent } from '../pulse-reading/events.js';
@@ -41,6 +42,8 @@ import { SkinController } from './skin/controller.js';
 import { renderStatus } from './status.js';
 import { mapStyles } from './styles.js';
 import { Toolbar } from './toolbar.js';
+
+const DISPLAYS: readonly PulseMap['display'][] = ['figure', 'table'];
 
 /** Minimum default width of a picture in px: enough for the full names of all sites. */
 const NAMED = 760;
@@ -218,8 +221,9 @@ export class PulseMap extends RecordElement {
     super.willUpdate(changed);
     const { shown, now, chosenView } = this.#session;
     if (changed.has('view') && this.view !== chosenView)
-      // eslint-disable-next-line no-console -- a mistake of the page, told where its developer looks
-      console.warn(`pulse-map: found view="${this.view}", expected auto, ${VIEWS.join(', ')}; shown as auto`);
+      warnOfAttribute(this, 'view', ['auto', ...VIEWS], 'shown as auto');
+    if (changed.has('display') && !DISPLAYS.includes(this.display))
+      warnOfAttribute(this, 'display', DISPLAYS, 'shown as figure');
     const active = placeFromKey(now.active);
     if (!active || !shown.includes(active)) this.#session.change({ active: placeKey(shown[0] as Place) });
     if (!this.editable) {

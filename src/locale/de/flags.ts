@@ -206,6 +206,7 @@ export const flags: FlagWords = {
     `Zeitfenster der Leitlinien für die Revaskularisation: ${from ? `${from} bis ` : ''}${to} Stunden. Gerufen wird sofort.`,
   since: (hours: number) => `${decimal(hours)} h vom Beginn bis zur Untersuchung.`,
   title: 'Warnzeichen',
+  unread: 'Dieser Befund kann hier nicht gelesen werden. Er wurde nicht auf Warnzeichen geprüft.',
   bar: flagBar,
   caution:
     'Ausgelöst durch die erfassten Befunde; keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',

@@ -143,6 +143,8 @@ export const staging: StagingWords = {
   risks,
   stage,
   nothing: 'Zu wenig erfasst für eine Aussage',
+  unread:
+    'Der Befund kann hier nicht gelesen werden; daraus wird kein Stadium abgeleitet. Von Ihnen festgelegte Stadien bleiben, wie sie sind.',
   open: (scheme, candidates) =>
     `${list(candidates.map(String), 'oder')}${
       candidates.length > 2

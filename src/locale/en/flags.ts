@@ -202,6 +202,8 @@ export const flags = {
     `Guideline window for revascularisation: within ${from ? `${from} to ` : ''}${to} hours. The call is immediate.`,
   since: (hours: number) => `${decimal(hours)} h from onset to examination.`,
   title: 'Red flags',
+  /** In place of the flags of a record that cannot be read. */
+  unread: 'This record cannot be read here. It has not been checked for red flags.',
   bar: flagBar,
   caution:
     'Raised by the recorded findings; not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',

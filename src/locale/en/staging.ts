@@ -146,6 +146,9 @@ export const staging = {
   risks,
   stage,
   nothing: 'Not enough recorded to tell',
+  /** In place of all stages where the record they follow from cannot be read. */
+  unread:
+    'The record cannot be read here, so no stage is worked out from it. Stages you have set yourself stay as they are.',
   open: (scheme: SchemeId, candidates: readonly (string | number)[]) =>
     `${list(candidates.map(String), 'or')}${
       candidates.length > 2

@@ -139,6 +139,15 @@ describe('a view by a word that is none', () => {
       expect(saidAt(map, 'left femoral')).to.equal('0, absent');
       expect(map.toSVG()).to.include('Block');
     }
+    const display = await consoleOf(async () => {
+      map.display = 'list' as never;
+      await settled(map);
+    });
+    expect(display).to.deep.equal([
+      'pulse-map: found display="list", expected figure, table; shown as figure',
+    ]);
+    expect(saidAt(map, 'left femoral')).to.equal('0, absent');
+    expect(byRole(map, 'button', 'Figure').getAttribute('aria-pressed')).to.equal('true');
     const said = await consoleOf(async () => {
       map.view = 'legs';
       await settled(map);
