@@ -37,6 +37,7 @@ export const RULE_CODES = [
   'level-only-where-cool',
   'one-arm-above-zero',
   'diastolic-below-systolic',
+  'route-only-of-bypass',
   'colours-or-no-change',
   'place-is-free',
   'sums-to-one',

@@ -24,6 +24,15 @@ export function decimals(
   };
 }
 
+/**
+ * The time on the clock of the place where it was recorded, as a tag's language writes it.
+ * @param instant ISO 8601 with `Z` or an offset
+ */
+export function clockTime(instant: string, tag: string): string {
+  const shown = new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeStyle: 'short', timeZone: 'UTC' });
+  return `${shown.format(Date.parse(`${instant.slice(0, 16)}Z`))}${instant.endsWith('Z') ? ' UTC' : ''}`;
+}
+
 /** The same words, each with its first letter large. */
 export function capitalised<K extends string>(words: Readonly<Record<K, string>>): Record<K, string> {
   return Object.fromEntries(

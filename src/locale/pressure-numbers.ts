@@ -1,5 +1,6 @@
-import type { PressureUnit } from '../examination/index.js';
+import type { Method, PressureUnit } from '../examination/index.js';
 import { type Band, fromMmHg, type IndexReading } from '../pressures/index.js';
+import type { MethodStatement } from '../statements/index.js';
 
 type Decimal = (value: number, digits?: number) => string;
 
@@ -37,3 +38,17 @@ export function indexWords({ number, decimal, bands, severe }: IndexWords) {
       numerator && denominator ? `${number(numerator.mmHg, unit)} ÷ ${number(denominator.mmHg, unit)}` : '',
   };
 }
+
+/** What a choice of method is called, and each of its options. */
+export type MethodWords = {
+  readonly [K in keyof Method]-?: {
+    readonly label: string;
+    readonly options: Readonly<Record<NonNullable<Method[K]>, string>>;
+  };
+};
+
+/** Says a choice that the examiner made: what it is about, and what was chosen. */
+export const methodSentence =
+  (words: MethodWords) =>
+  ({ field, option }: MethodStatement): string =>
+    `${words[field].label}: ${(words[field].options as Readonly<Record<string, string>>)[option] ?? ''}`;

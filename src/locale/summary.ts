@@ -2,11 +2,13 @@ import type { LimbKey, Place } from '../anatomy/index.js';
 import type { Onset, Staging } from '../examination/index.js';
 import type {
   BedsideLine,
+  CirculationStatement,
   ContextStatement,
   FoundStatement,
   HistoryStatement,
   InspectionStatement,
   LimbHistoryStatement,
+  MethodStatement,
   PressureStatement,
   SummaryLine,
   SummaryPartId,
@@ -30,12 +32,14 @@ interface SummaryWords {
   place(place: Place): string;
   limbHistory(statement: LimbHistoryStatement): string;
   history(statement: HistoryStatement): string;
+  circulation(statement: CirculationStatement): string;
   context(statement: ContextStatement): string;
   inspection(statement: InspectionStatement): string;
   found(statement: FoundStatement): string;
   /** A whole line. */
   bedside(line: BedsideLine): string;
   pressure(statement: PressureStatement, unit: 'mmHg' | 'kPa'): string;
+  method(statement: MethodStatement): string;
   staging(staging: Staging): readonly string[];
 }
 
@@ -49,11 +53,13 @@ export function summaryFrom(words: SummaryWords): (parts: readonly SummaryPartSt
     onset: ({ onset }) => [line(words.onset(onset))],
     'limb-history': ({ limb, statements }) => [about(words.limb(limb), statements.map(words.limbHistory))],
     history: ({ statement }) => [line(words.history(statement))],
+    circulation: ({ statement }) => [line(words.circulation(statement))],
     context: ({ statement }) => [line(words.context(statement))],
     'limb-inspection': ({ limb, statements }) => [about(words.limb(limb), statements.map(words.inspection))],
     site: ({ place, statements }) => [about(words.place(place), statements.map(words.found))],
     bedside: (one) => [words.bedside(one)],
     pressure: ({ statement, unit }) => [line(words.pressure(statement, unit))],
+    method: ({ statement }) => [line(words.method(statement))],
     staging: ({ staging }) => words.staging(staging).map(line),
   };
   return (parts) =>

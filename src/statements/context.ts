@@ -1,12 +1,18 @@
-import { type Side, SIDES, type Vessel } from '../anatomy/index.js';
+import { type LimbKey, type Side, SIDES, type Vessel } from '../anatomy/index.js';
 import type {
   ArmAmputation,
+  AccessSign,
   BirthAbsent,
   Context,
+  DialysisAccess,
+  GraftInfectionSign,
   InjuryPlace,
+  KnownAneurysm,
   LegAmputation,
   LegClaudication,
-  Revascularisation,
+  Medicine,
+  PlacedDevice,
+  RevascularisedArtery,
 } from '../examination/index.js';
 import { type FieldStatement, fieldStatements, stated } from './stated.js';
 
@@ -22,7 +28,47 @@ export type ContextStatement =
   | Sided<{ readonly code: 'leg-amputated'; readonly at: LegAmputation }>
   | Sided<{ readonly code: 'arm-amputated'; readonly at: ArmAmputation }>
   | Sided<{ readonly code: 'never-there'; readonly sites: readonly BirthAbsent[] }>
-  | { readonly code: 'repair'; readonly kind: Revascularisation; readonly vessel: Vessel };
+  | ({ readonly code: 'repair'; readonly vessel: Vessel } & Pick<RevascularisedArtery, 'kind' | 'route'>)
+  | { readonly code: 'graft-pulse'; readonly pulse: NonNullable<RevascularisedArtery['graftPulse']> }
+  | { readonly code: 'graft-infection'; readonly signs: readonly GraftInfectionSign[] }
+  | ({ readonly code: 'aneurysm' } & KnownAneurysm)
+  | ({ readonly code: 'access' } & Pick<DialysisAccess, 'side' | 'kind'>)
+  | { readonly code: 'access-signs'; readonly side: Side; readonly signs: readonly AccessSign[] }
+  | { readonly code: 'device'; readonly limb: LimbKey; readonly kind: PlacedDevice['kind'] }
+  | { readonly code: 'cold-injury'; readonly limb: LimbKey; readonly hours?: number }
+  | { readonly code: 'medicines'; readonly medicines: readonly Medicine[] }
+  /** Asked or looked for, and none. */
+  | { readonly code: 'no-repairs' | 'no-aneurysm' | 'no-access' | 'no-device' | 'no-medicines' };
+
+/** What a list holds; of an empty one that there is none. */
+function listed<V>(
+  list: readonly V[] | undefined,
+  none: 'no-repairs' | 'no-aneurysm' | 'no-access' | 'no-device',
+  say: (one: V) => readonly ContextStatement[],
+): ContextStatement[] {
+  if (!list) return [];
+  return list.length ? list.flatMap(say) : [{ code: none }];
+}
+
+function graft({ kind, route, artery, side, graftPulse, infectionSigns }: RevascularisedArtery) {
+  return [
+    { code: 'repair' as const, kind, ...(route && { route }), vessel: { artery, side } },
+    ...stated(graftPulse, (pulse) => ({ code: 'graft-pulse' as const, pulse })),
+    ...stated(infectionSigns, (signs) => ({ code: 'graft-infection' as const, signs })),
+  ];
+}
+
+function coldInjuries({ coldInjury }: Context): ContextStatement[] {
+  return (['leg', 'arm'] as const).flatMap((kind) =>
+    SIDES.flatMap((side) =>
+      stated(coldInjury?.[kind]?.[side], ({ hours }): ContextStatement => ({
+        code: 'cold-injury',
+        limb: `${side} ${kind}`,
+        ...(hours !== undefined && { hours }),
+      })),
+    ),
+  );
+}
 
 function sided(known: Context, side: Side): ContextStatement[] {
   const never = known.absentFromBirth?.[side] ?? [];
@@ -51,10 +97,20 @@ export function contextStatements(known: Context): ContextStatement[] {
     ...stated(known.diabetes, (yes): ContextStatement => ({ code: yes ? 'diabetes' : 'no-diabetes' })),
     ...fieldStatements(known, ['smoking', 'mechanism']),
     ...SIDES.flatMap((side) => sided(known, side)),
-    ...(known.revascularisations ?? []).map(({ kind, artery, side }) => ({
-      code: 'repair' as const,
-      kind,
-      vessel: { artery, side },
-    })),
+    ...listed(known.revascularisations, 'no-repairs', graft),
+    ...listed(known.aneurysms, 'no-aneurysm', ({ place, side }) => [
+      { code: 'aneurysm', place, ...(side && { side }) },
+    ]),
+    ...listed(known.access, 'no-access', ({ side, kind, signs }) => [
+      { code: 'access', side, kind },
+      ...stated(signs, (all): ContextStatement => ({ code: 'access-signs', side, signs: all })),
+    ]),
+    ...listed(known.devices, 'no-device', ({ limb, side, kind }) => [
+      { code: 'device', limb: `${side} ${limb}`, kind },
+    ]),
+    ...coldInjuries(known),
+    ...stated(known.medicines, (medicines): ContextStatement =>
+      medicines.length ? { code: 'medicines', medicines } : { code: 'no-medicines' },
+    ),
   ];
 }

@@ -1,4 +1,5 @@
 export * from './bedside.js';
+export * from './circulation.js';
 export * from './context.js';
 export * from './found.js';
 export * from './history.js';

@@ -1,4 +1,10 @@
-import type { ArmInspection, LegInspection } from '../examination/index.js';
+import {
+  type ArmInspection,
+  type Digit,
+  DIGITS,
+  type DigitState,
+  type LegInspection,
+} from '../examination/index.js';
 import { type FieldStatement, fieldStatements, stated } from './stated.js';
 
 /** The fields of a leg and of an arm; some only one of them has. */
@@ -10,7 +16,29 @@ type Inspection = {
 type Recorded<K extends keyof Inspection> = NonNullable<Inspection[K]>;
 
 const BEFORE_ULCER = ['refill', 'hair', 'nails', 'muscle', 'oedema'] as const;
-const AFTER_ULCER = ['movement', 'sensation', 'venousDoppler', 'lymphNodes', 'note'] as const;
+const AFTER_GANGRENE = [
+  'infection',
+  'rednessCm',
+  'deepInfection',
+  'probeToBone',
+  'charcotSuspected',
+  'systemic',
+  'movement',
+  'sensation',
+  'deficitKnown',
+  'monofilament',
+  'stretchPain',
+  'painOutOfProportion',
+  'reperfused',
+  'injurySigns',
+  'falseAneurysmSigns',
+  'venousDoppler',
+  'varices',
+  'pigment',
+  'thrombosisSigns',
+  'lymphNodes',
+  'note',
+] as const;
 
 /** Something seen or felt on one limb. */
 export type InspectionStatement =
@@ -19,10 +47,9 @@ export type InspectionStatement =
       | 'couldNotExamine'
       | 'colour'
       | (typeof BEFORE_ULCER)[number]
-      | 'infection'
-      | 'rednessCm'
-      | 'systemic'
-      | (typeof AFTER_ULCER)[number]
+      | 'ulcerCause'
+      | 'ulcerSizeMm'
+      | (typeof AFTER_GANGRENE)[number]
     >
   | {
       readonly code: 'temperature';
@@ -36,7 +63,7 @@ export type InspectionStatement =
       readonly gangrene: Recorded<'gangrene'>;
       readonly extent?: Recorded<'gangreneExtent'>;
     }
-  | { readonly code: 'deep-infection' };
+  | { readonly code: 'digit'; readonly digit: Digit; readonly state: DigitState };
 
 /** Everything recorded of one limb, in the order of the form. */
 export function inspectionStatements(limb: LegInspection | ArmInspection): InspectionStatement[] {
@@ -55,14 +82,15 @@ export function inspectionStatements(limb: LegInspection | ArmInspection): Inspe
       depth,
       ...(ulcerPlace && { at: ulcerPlace }),
     })),
+    ...fieldStatements(found, ['ulcerCause', 'ulcerSizeMm']),
+    ...DIGITS.flatMap((digit) =>
+      stated(found.digits?.[digit], (state) => ({ code: 'digit' as const, digit, state })),
+    ),
     ...stated(found.gangrene, (gangrene) => ({
       code: 'gangrene' as const,
       gangrene,
       ...(gangreneExtent && { extent: gangreneExtent }),
     })),
-    ...fieldStatements(found, ['infection', 'rednessCm']),
-    ...(found.deepInfection ? [{ code: 'deep-infection' as const }] : []),
-    ...fieldStatements(found, ['systemic']),
-    ...fieldStatements(found, AFTER_ULCER),
+    ...fieldStatements(found, AFTER_GANGRENE),
   ];
 }

@@ -1,7 +1,24 @@
 import { type Side, SIDES } from '../anatomy/index.js';
-import { type Pressure, PRESSURE_SITES, type Pressures, type PressureSite } from '../examination/index.js';
+import {
+  type Method,
+  METHODS,
+  type Pressure,
+  PRESSURE_SITES,
+  type Pressures,
+  type PressureSite,
+  type VolumeCurve,
+} from '../examination/index.js';
 import type { ExerciseReading } from '../pressures/index.js';
 import { stated } from './stated.js';
+
+/** A choice of method or limit that the examiner made. */
+export type MethodStatement = {
+  readonly [K in keyof Method]-?: {
+    readonly code: 'method';
+    readonly field: K;
+    readonly option: NonNullable<Method[K]>;
+  };
+}[keyof Method];
 
 /** A pressure recorded, or something about the walk. */
 export type PressureStatement =
@@ -12,6 +29,7 @@ export type PressureStatement =
       readonly value: Pressure;
     }
   | { readonly code: 'oxygen'; readonly side: Side; readonly value: Pressure }
+  | { readonly code: 'volume-curve'; readonly side: Side; readonly shape: VolumeCurve }
   | { readonly code: 'walk-completed' | 'walk-not-completed' }
   | { readonly code: 'walked'; readonly minutes: number }
   | { readonly code: 'note' | 'note-after'; readonly note: string };
@@ -31,6 +49,13 @@ export function pressureStatements(pressures: Pressures): PressureStatement[] {
   return [
     ...PRESSURE_SITES.flatMap((site) => at('pressure', site, pressures[site])),
     ...bySide(pressures.tcpo2, (side, value): PressureStatement => ({ code: 'oxygen', side, value })),
+    ...SIDES.flatMap((side) =>
+      stated(pressures.volumeCurve?.[side], (shape): PressureStatement => ({
+        code: 'volume-curve',
+        side,
+        shape,
+      })),
+    ),
     ...AFTER_EXERCISE.flatMap((site) => at('pressure-after', site, after?.[site])),
     ...stated(after?.completed, (yes): PressureStatement => ({
       code: yes ? 'walk-completed' : 'walk-not-completed',
@@ -63,4 +88,13 @@ export function exerciseChanges({ fall, indexFall, indexAfter }: ExerciseReading
     })),
     ...stated(indexAfter, (index) => ({ code: 'index-after' as const, index })),
   ];
+}
+
+const METHOD_FIELDS = Object.keys(METHODS) as (keyof Method)[];
+
+/** Every choice of method or limit that stands in a record. */
+export function methodStatements(method: Method): MethodStatement[] {
+  return METHOD_FIELDS.flatMap((field) =>
+    stated(method[field], (option) => ({ code: 'method', field, option }) as MethodStatement),
+  );
 }

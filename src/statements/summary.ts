@@ -1,6 +1,7 @@
 import { type LimbKey, type Place, PLACES, type Side, SIDES } from '../anatomy/index.js';
 import { bruitAt, type Examination, type Onset, pulseAt, type Staging } from '../examination/index.js';
 import { type BedsideLine, bedsideLines } from './bedside.js';
+import { type CirculationStatement, circulationStatements } from './circulation.js';
 import { type ContextStatement, contextStatements } from './context.js';
 import { type FoundStatement, foundStatements } from './found.js';
 import {
@@ -10,7 +11,12 @@ import {
   limbHistoryStatements,
 } from './history.js';
 import { type InspectionStatement, inspectionStatements } from './inspection.js';
-import { type PressureStatement, pressureStatements } from './pressures.js';
+import {
+  methodStatements,
+  type MethodStatement,
+  type PressureStatement,
+  pressureStatements,
+} from './pressures.js';
 
 /** One line of the summary. */
 export type SummaryLine =
@@ -21,6 +27,7 @@ export type SummaryLine =
       readonly statements: readonly LimbHistoryStatement[];
     }
   | { readonly code: 'history'; readonly statement: HistoryStatement }
+  | { readonly code: 'circulation'; readonly statement: CirculationStatement }
   | { readonly code: 'context'; readonly statement: ContextStatement }
   | {
       readonly code: 'limb-inspection';
@@ -34,6 +41,7 @@ export type SummaryLine =
       readonly statement: PressureStatement;
       readonly unit: 'mmHg' | 'kPa';
     }
+  | { readonly code: 'method'; readonly statement: MethodStatement }
   | { readonly code: 'staging'; readonly staging: Staging };
 
 export const SUMMARY_PARTS = ['history', 'inspection', 'pulses', 'bedside', 'pressures', 'staging'] as const;
@@ -53,7 +61,7 @@ const LIMBS_BY_KIND = (['leg', 'arm'] as const).flatMap((kind) =>
   })),
 );
 
-function historyLines({ onset, history, context }: Examination): SummaryLine[] {
+function historyLines({ onset, history, context, circulation }: Examination): SummaryLine[] {
   return [
     ...(onset ? [{ code: 'onset' as const, onset }] : []),
     ...LIMBS_BY_KIND.flatMap(({ kind, side, limb }): SummaryLine[] => {
@@ -61,6 +69,10 @@ function historyLines({ onset, history, context }: Examination): SummaryLine[] {
       return statements.length ? [{ code: 'limb-history', limb, statements }] : [];
     }),
     ...historyStatements(history ?? {}).map((statement) => ({ code: 'history' as const, statement })),
+    ...circulationStatements(circulation ?? {}).map((statement) => ({
+      code: 'circulation' as const,
+      statement,
+    })),
     ...contextStatements(context ?? {}).map((statement) => ({ code: 'context' as const, statement })),
   ];
 }
@@ -95,12 +107,14 @@ const LINES: Readonly<Record<SummaryPartId, (examination: Examination) => Summar
   pulses: siteLines,
   bedside: ({ bedside }) =>
     bedsideLines(bedside ?? {}).map((line) => ({ code: 'bedside' as const, ...line })),
-  pressures: ({ pressures }) =>
-    pressureStatements(pressures ?? {}).map((statement) => ({
+  pressures: ({ pressures, method }) => [
+    ...pressureStatements(pressures ?? {}).map((statement) => ({
       code: 'pressure' as const,
       statement,
       unit: pressures?.unit ?? 'mmHg',
     })),
+    ...methodStatements(method ?? {}).map((statement) => ({ code: 'method' as const, statement })),
+  ],
   staging: ({ staging }) => (staging && isSet(staging) ? [{ code: 'staging' as const, staging }] : []),
 };
 

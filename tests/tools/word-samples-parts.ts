@@ -14,10 +14,12 @@ import {
 import type { PartMessages } from '../../src/locale/index.js';
 import {
   bedsideLines,
+  circulationStatements,
   contextStatements,
   historyStatements,
   inspectionStatements,
   limbHistoryStatements,
+  methodStatements,
   pressureStatements,
   rateRanges,
   summaryStatements,
@@ -182,6 +184,13 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       ),
     ),
     whole: one([WHOLE.history ?? {}, { risks: [] }].flatMap(historyStatements)),
+    circulation: one(
+      [
+        { shock: true, systolic: 120, diastolic: 80, heartRate: 90 },
+        { shock: false, systolic: 90 },
+      ].flatMap(circulationStatements),
+    ),
+    refusedTime: TEXT,
   },
   inspection: {
     refillSaid: { 'over-traditional': one([2.9, 4.5]), slow: one([2.9, 4.5]), short: [[]] },
@@ -237,6 +246,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     ],
     refused: [[field, 'xyz', '40.0', 'kPa']],
     said: two(PRESSURES.flatMap(pressureStatements), UNITS),
+    method: one(methodStatements({ ankle: 'lower', threat: 'parc-2015' })),
   },
   staging: {
     stage: stages,

@@ -14,6 +14,7 @@ import {
   type DialysisAccess,
   GRAFT_INFECTION_SIGNS,
   GRAFT_PULSES,
+  GRAFT_ROUTES,
   INJURY_PLACES,
   type KnownAneurysm,
   LEG_AMPUTATIONS,
@@ -27,16 +28,20 @@ import {
   REVASCULARISATIONS,
   SMOKING,
 } from '../types/context.js';
-import { object, sided } from './common.js';
+import { object, rule, sided } from './common.js';
 import { anyOf, listOf, oneOf, upTo } from './measures.js';
 
-const revascularised = object<RevascularisedArtery>({
-  artery: z.enum(ARTERY_IDS as [ArteryId, ...ArteryId[]]),
-  side: z.enum(LATERALITIES),
-  kind: z.enum(REVASCULARISATIONS),
-  graftPulse: oneOf(GRAFT_PULSES),
-  infectionSigns: anyOf(GRAFT_INFECTION_SIGNS),
-});
+const revascularised = object<RevascularisedArtery>(
+  {
+    artery: z.enum(ARTERY_IDS as [ArteryId, ...ArteryId[]]),
+    side: z.enum(LATERALITIES),
+    kind: z.enum(REVASCULARISATIONS),
+    graftPulse: oneOf(GRAFT_PULSES),
+    route: oneOf(GRAFT_ROUTES),
+    infectionSigns: anyOf(GRAFT_INFECTION_SIGNS),
+  },
+  rule('route-only-of-bypass', ['route', 'kind'], (graft) => !graft.route || graft.kind === 'bypass'),
+);
 const aneurysm = object<KnownAneurysm>({ place: z.enum(ANEURYSM_PLACES), side: oneOf(SIDES) });
 const access = object<DialysisAccess>({
   side: z.enum(SIDES),

@@ -9,6 +9,7 @@ import {
   PRESSURE_UNITS,
   type Pressures,
   type PressureSite,
+  VOLUME_CURVES,
 } from '../types/pressures.js';
 import { type Fields, object, rule, type RuleParams, sided, textSchema } from './common.js';
 import { oneOf, upTo } from './measures.js';
@@ -46,6 +47,7 @@ const fields: Fields<Pressures> = {
   unit: oneOf(PRESSURE_UNITS),
   ...sites,
   tcpo2: z.optional(sided(upTo(HIGHEST_PRESSURE))),
+  volumeCurve: z.optional(sided(z.enum(VOLUME_CURVES))),
   afterExercise: z.optional(exerciseSchema),
   note: z.optional(textSchema),
 };

@@ -82,6 +82,10 @@ export type AccessSign = (typeof ACCESS_SIGNS)[number];
 export const ARTERIAL_DEVICES = ['arterial-line', 'radial-catheter', 'femoral-sheath'] as const;
 export type ArterialDevice = (typeof ARTERIAL_DEVICES)[number];
 
+/** Bypasses that leave the course of the artery they stand in for. */
+export const GRAFT_ROUTES = ['axillo-femoral', 'cross-over'] as const;
+export type GraftRoute = (typeof GRAFT_ROUTES)[number];
+
 /** Signs of infection over a graft. */
 export const GRAFT_INFECTION_SIGNS = ['sinus', 'discharge', 'redness', 'exposed', 'bleeding'] as const;
 export type GraftInfectionSign = (typeof GRAFT_INFECTION_SIGNS)[number];
@@ -131,6 +135,8 @@ export interface RevascularisedArtery {
   /** The patient's side, or the midline for the aorta. */
   readonly side: Laterality;
   readonly kind: Revascularisation;
+  /** The way of a bypass that leaves the artery's own course; only of a bypass. Missing: not said. */
+  readonly route?: GraftRoute;
   /** The graft's own pulse. Missing: not felt for. */
   readonly graftPulse?: (typeof GRAFT_PULSES)[number];
   /** Signs of infection over it; an empty list was looked for and not there. */

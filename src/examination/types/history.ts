@@ -73,6 +73,8 @@ export interface LimbHistory {
 export interface ArmHistory extends LimbHistory {
   /** Fingers that turn white or cold in attacks. Missing: not told. */
   readonly coldFingers?: true;
+  /** Dizzy or faint while the arm is used, as when it draws blood from the vertebral artery. Missing: not told. */
+  readonly dizzyOnUse?: true;
 }
 
 /** What the patient tells, limb by limb; nothing is compulsory. */

@@ -60,6 +60,16 @@ export type InjurySign = (typeof INJURY_SIGNS)[number];
 export const FALSE_ANEURYSM_SIGNS = ['growing', 'painful', 'skin-thin', 'infected'] as const;
 export type FalseAneurysmSign = (typeof FALSE_ANEURYSM_SIGNS)[number];
 
+/** Signs that make a thrombosis of deep veins likelier. Source: Wells 2003 (from memory). */
+export const THROMBOSIS_SIGNS = [
+  'whole-limb-swollen',
+  'calf-wider',
+  'one-sided-pitting',
+  'tender-along-veins',
+  'surface-veins',
+] as const;
+export type ThrombosisSign = (typeof THROMBOSIS_SIGNS)[number];
+
 /** A ten-gram filament on the sole. */
 export const MONOFILAMENT = ['felt', 'reduced', 'not-felt'] as const;
 
@@ -136,6 +146,8 @@ export interface LimbInspection {
   readonly injurySigns?: readonly InjurySign[];
   /** Signs over a swelling at a puncture or graft; an empty list was looked for and not there. */
   readonly falseAneurysmSigns?: readonly FalseAneurysmSign[];
+  /** Signs of a thrombosis of deep veins, each at most once; an empty list was looked for and not there. */
+  readonly thrombosisSigns?: readonly ThrombosisSign[];
   /** Fingers or toes one by one; one left out was not looked at. */
   readonly digits?: Readonly<Partial<Record<Digit, DigitState>>>;
   /** Venous signal of the hand-held Doppler at the ankle or wrist. Missing: not listened for. */

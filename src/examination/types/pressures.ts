@@ -33,6 +33,10 @@ export type PressureSite = (typeof PRESSURE_SITES)[number];
 export const PRESSURE_UNITS = ['mmHg', 'kPa'] as const;
 export type PressureUnit = (typeof PRESSURE_UNITS)[number];
 
+/** Shape of the volume curve at the ankle, from normal to flat. Common practice, no source. */
+export const VOLUME_CURVES = ['normal', 'notch-lost', 'rounded', 'flat'] as const;
+export type VolumeCurve = (typeof VOLUME_CURVES)[number];
+
 /** Pressures after a walk, in mmHg. */
 export interface ExercisePressures {
   readonly brachial?: Sided<Pressure>;
@@ -52,6 +56,8 @@ export interface Pressures extends Readonly<Partial<Record<PressureSite, Sided<P
   readonly unit?: PressureUnit;
   /** Transcutaneous oxygen pressure of the foot, in mmHg. */
   readonly tcpo2?: Sided<number>;
+  /** Shape of the volume curve at the ankle. Missing: not taken. */
+  readonly volumeCurve?: Sided<VolumeCurve>;
   readonly afterExercise?: ExercisePressures;
   /** The examiner's own words. */
   readonly note?: string;

@@ -1,11 +1,27 @@
+import type { AneurysmPlace, Medicine } from '../../examination/index.js';
 import type { ContextStatement } from '../../statements/index.js';
 import type { ContextWords } from '../en/context.js';
 import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
+import { signs as recorded } from './grounds.js';
 import { history } from './history.js';
+import { capitalised, decimal } from './phrases.js';
 
 const repair: ContextWords['repair'] = (kind, vessel) =>
   `${kind === 'bypass' ? 'Bypass' : 'Stent'}: ${vessel}`;
+
+const aneurysmPlaces: Record<AneurysmPlace, string> = {
+  ...recorded.aneurysms,
+  other: 'anderswo',
+};
+const medicines: Record<Medicine, string> = {
+  antiplatelet: 'Thrombozytenhemmer',
+  anticoagulant: 'Antikoagulans',
+  statin: 'Statin',
+};
+const accessKinds = { fistula: 'Fistel', graft: 'Prothese' };
+const graftPulses = { present: 'vorhanden', absent: 'fehlend' };
+const signs = (words: readonly string[]): string => words.join(', ') || 'keine';
 
 const statements = (words: ContextWords): Renderings<ContextStatement> => ({
   ageBand: ({ value }) => `${words.age} ${words.ages[value]}`,
@@ -23,7 +39,25 @@ const statements = (words: ContextWords): Renderings<ContextStatement> => ({
   'never-there': ({ side, sites }) =>
     `${words.missing}: ${sites.map((site) => words.missingOptions[site]).join(', ')} ${words.sides[side]}`,
   'radial-harvested': ({ side }) => `${words.harvested}: ${words.sides[side]}`,
-  repair: ({ kind, vessel }) => repair(kind, anatomy.vessel(vessel)),
+  repair: ({ kind, route, vessel }) =>
+    `${repair(kind, anatomy.vessel(vessel))}${route ? `, ${recorded.routes[route]}` : ''}`,
+  'no-repairs': 'kein Bypass oder Stent',
+  'graft-pulse': ({ pulse }) => `Puls des Bypasses ${graftPulses[pulse]}`,
+  'graft-infection': ({ signs: found }) =>
+    `Infektionszeichen über dem Bypass: ${signs(found.map((sign) => recorded.graft[sign]))}`,
+  aneurysm: ({ place, side }) =>
+    `bekanntes Aneurysma: ${aneurysmPlaces[place]}${side ? ` ${words.sides[side]}` : ''}`,
+  'no-aneurysm': 'kein Aneurysma bekannt',
+  access: ({ side, kind }) => `Dialysezugang, Arm ${words.sides[side]}: ${accessKinds[kind]}`,
+  'access-signs': ({ side, signs: found }) =>
+    `Zeichen am Dialysezugang ${words.sides[side]}: ${signs(found.map((sign) => recorded.access[sign]))}`,
+  'no-access': 'kein Dialysezugang',
+  device: ({ limb, kind }) => `${recorded.devices[kind]}, ${anatomy.limbs[limb]}`,
+  'no-device': 'kein Katheter in einer Arterie',
+  'cold-injury': ({ limb, hours }) =>
+    `Kälteschaden, ${anatomy.limbs[limb]}${hours === undefined ? '' : `, vor ${decimal(hours)} h`}`,
+  medicines: ({ medicines: taken }) => `nimmt ein: ${taken.map((one) => medicines[one]).join(', ')}`,
+  'no-medicines': 'nimmt weder Thrombozytenhemmer noch Antikoagulans noch Statin',
 });
 
 /** German words of what is known before a pulse is felt. */
@@ -98,5 +132,32 @@ export const context: ContextWords = {
   repair,
   remove: (one) => `Entfernen: ${one}`,
   removeShort: 'Entfernen',
+  aneurysms: 'Bekanntes Aneurysma',
+  aneurysmOptions: capitalised(aneurysmPlaces),
+  noAneurysm: 'Keines bekannt',
+  access: 'Dialysezugang',
+  accessKinds,
+  accessSigns: 'Zeichen am Zugang',
+  accessSignOptions: recorded.access,
+  devices: 'Katheter in einer Arterie',
+  deviceOptions: recorded.devices,
+  noDevice: 'Keiner',
+  coldInjury: 'Kälteschaden',
+  coldInjuryThere: 'Erfrierung',
+  coldHours: 'Stunden seit dem Kälteschaden',
+  hoursUnit: 'h',
+  medicines: 'Medikamente',
+  medicineOptions: capitalised(medicines),
+  noMedicines: 'Keines davon',
+  routes: recorded.routes,
+  repairRoute: 'Verlauf',
+  ownCourse: 'entlang der Arterie',
+  graftPulse: 'Puls des Bypasses',
+  graftPulses,
+  graftSigns: 'Infektionszeichen darüber',
+  graftSignOptions: recorded.graft,
+  noSigns: 'Keine',
+  accessTitle: 'Dialysezugang, Katheter, Kälteschaden',
+  lowerTitle: 'Aneurysmen, Katheter, Kälteschaden der Beine',
   said: (statement) => render(statements(context), statement),
 };

@@ -93,6 +93,7 @@ const rules: Record<RuleCode, string> = {
   'increased-only-bounding': 'dies nur zusammen mit dem Grad „bounding“',
   'cause-only-with-ulcer': 'eine Ursache nur bei einem Ulkus',
   'size-only-with-ulcer': 'eine Größe nur bei einem Ulkus',
+  'route-only-of-bypass': 'ein Verlauf nur bei einem Bypass',
   'diastolic-below-systolic': 'ein diastolischer Druck nicht über dem systolischen',
   'distance-only-with-symptom': 'keine Gehstrecke, wo es keine Beschwerden gibt',
   'place-only-with-ulcer': 'ein Ort nur bei einem Ulkus',

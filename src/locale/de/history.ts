@@ -1,7 +1,9 @@
 import type { LimbHistory, RiskFactor, Rhythm, Severity, Symptom } from '../../examination/index.js';
-import type { HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
+import type { CirculationStatement, HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
 import type { HistoryWords } from '../en/history.js';
 import { render, type Renderings } from '../render.js';
+import { clockTime } from '../phrases.js';
+import { signs } from './grounds.js';
 import { capitalised, decimal, sentence } from './phrases.js';
 import { terms } from './terms.js';
 
@@ -43,6 +45,11 @@ const risks: Record<RiskFactor, string> = {
   'family-history': 'familiäre Belastung',
 };
 const limb: Renderings<LimbHistoryStatement> = {
+  suddenPain: 'plötzlicher Schmerz',
+  newComplaint: 'neu aufgetreten',
+  onsetAt: ({ value }) => `begann am ${clockTime(value, 'de-DE')}`,
+  coldFingers: 'Finger werden anfallsweise weiß oder kalt',
+  dizzyOnUse: 'Schwindel oder Schwäche bei Gebrauch des Arms',
   symptom: ({ value }) => symptoms[value],
   severity: ({ value }) => `nach ärztlichem Urteil ${severities[value]}`,
   distance: ({ value }) => `schmerzfreie Gehstrecke ${decimal(value)} m`,
@@ -52,7 +59,16 @@ const limb: Renderings<LimbHistoryStatement> = {
   note: ({ value }) => `Notiz: ${value}`,
 };
 
+const circulation: Renderings<CirculationStatement> = {
+  shock: ({ value }) => (value ? 'im Schock' : 'kein Schock'),
+  'blood-pressure': ({ systolic, diastolic }) =>
+    `Blutdruck ${systolic ?? 'nicht angegeben'} zu ${diastolic ?? 'nicht angegeben'} mmHg`,
+  heartRate: ({ value }) => `Herzfrequenz ${decimal(value)} pro Minute`,
+};
+
 const whole: Renderings<HistoryStatement> = {
+  elsewhere: ({ symptoms: named }) => `andernorts: ${named.map((one) => signs.elsewhere[one]).join(', ')}`,
+  'nothing-elsewhere': 'keine Beschwerden andernorts',
   rhythm: ({ value }) => `Herzrhythmus: ${rhythms[value]}`,
   risks: ({ risks: named }) => `Risikofaktoren: ${named.map((risk) => risks[risk]).join(', ')}`,
   'no-risks': 'keine Risikofaktoren genannt',
@@ -91,6 +107,20 @@ export const history: HistoryWords = {
   beganOptions: { sudden: 'Plötzlich', gradual: 'Allmählich', unknown: 'Nicht zu sagen' },
   hours: 'Stunden seither',
   hoursUnit: 'h',
+  newSigns: { suddenPain: 'Plötzlicher Schmerz', newComplaint: 'Neu aufgetreten' },
+  newSign: 'Plötzlich oder neu',
+  onsetAt: 'Begann um',
+  refusedTime: (typed) =>
+    `„${typed}“ wurde nicht übernommen. Erwartet wird ein vergangener Zeitpunkt mit Datum und Uhrzeit.`,
+  armSign: 'Bei Gebrauch und anfallsweise',
+  armSigns: { coldFingers: 'Anfallsweise kalte Finger', dizzyOnUse: 'Schwindel bei Gebrauch des Arms' },
+  elsewhere: 'Beschwerden andernorts',
+  elsewhereOptions: capitalised(signs.elsewhere),
+  circulationTitle: 'Kreislauf',
+  shock: 'Schock',
+  bloodPressure: { systolic: 'Systolisch', diastolic: 'Diastolisch' },
+  heartRate: 'Herzfrequenz',
+  aMinute: '/min',
   rhythm: 'Herzrhythmus',
   rhythms,
   risks: 'Risikofaktoren',
@@ -100,5 +130,6 @@ export const history: HistoryWords = {
   onset: 'Beginn der jetzigen Beschwerden',
   arm: 'Arme',
   limb: (statement) => render(limb, statement),
+  circulation: (statement) => render(circulation, statement),
   whole: (statement) => render(whole, statement),
 };

@@ -1,10 +1,14 @@
 import type {
+  Digit,
+  DigitState,
   GangreneExtent,
   InfectionSign,
   LegInspection,
   Movement,
   Sensation,
   SystemicSign,
+  ThrombosisSign,
+  UlcerCause,
   UlcerDepth,
   UlcerPlace,
 } from '../../examination/index.js';
@@ -12,6 +16,7 @@ import type { InspectionStatement } from '../../statements/index.js';
 import type { InspectionWords } from '../en/inspection.js';
 import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
+import { signs as recorded } from './grounds.js';
 import { decimal, sentence } from './phrases.js';
 import { skinLevels } from './skin-levels.js';
 import { terms } from './terms.js';
@@ -88,6 +93,40 @@ const sensations: Record<Sensation, string> = {
   lost: 'ganz erloschen',
 };
 const venous: Record<Word<'venousDoppler'>, string> = { audible: 'hörbar', inaudible: 'nicht hörbar' };
+const ulcerCauses: Record<UlcerCause, string> = {
+  arterial: 'arteriell',
+  venous: 'venös',
+  neuropathic: 'neuropathisch',
+  mixed: 'gemischt',
+  other: 'andere',
+  unknown: 'nicht bekannt',
+};
+const digits: Record<Digit, string> = {
+  first: 'Großzehe oder Daumen',
+  second: 'zweiter Strahl',
+  third: 'dritter Strahl',
+  fourth: 'vierter Strahl',
+  fifth: 'Kleinzehe oder kleiner Finger',
+};
+const digitStates: Record<DigitState, string> = {
+  normal: 'normal',
+  pale: 'blass',
+  blue: 'blau',
+  ulcer: 'Ulkus',
+  gangrene: 'Gangrän',
+};
+const thrombosisSigns: Record<ThrombosisSign, string> = {
+  'whole-limb-swollen': 'ganze Extremität geschwollen',
+  'calf-wider': 'Wade über 3 cm dicker',
+  'one-sided-pitting': 'eindrückbar nur auf einer Seite',
+  'tender-along-veins': 'Druckschmerz entlang der tiefen Venen',
+  'surface-veins': 'oberflächliche Kollateralvenen',
+};
+const filament: Record<Word<'monofilament'>, string> = {
+  felt: 'gespürt',
+  reduced: 'teilweise gespürt',
+  'not-felt': 'nicht gespürt',
+};
 
 const signs = (words: readonly string[]): string => words.join(', ') || 'keine';
 
@@ -106,8 +145,29 @@ const statements: Renderings<InspectionStatement> = {
     `Gangrän: ${gangrene[kind]}${extent ? `, ${extents[extent]}` : ''}`,
   infection: ({ value }) => `Infektionszeichen: ${signs(value.map((sign) => infection[sign]))}`,
   rednessCm: ({ value }) => `Rötung reicht ${decimal(value)} cm weit`,
-  'deep-infection': 'Infektion tiefer als die Haut',
+  deepInfection: ({ value }) =>
+    value ? 'Infektion tiefer als die Haut' : 'Infektion nicht tiefer als die Haut',
   systemic: ({ value }) => `Allgemeinzeichen: ${signs(value.map((sign) => systemic[sign]))}`,
+  ulcerCause: ({ value }) => `Ursache des Ulkus: ${ulcerCauses[value]}`,
+  ulcerSizeMm: ({ value }) => `Ulkus ${decimal(value)} mm groß`,
+  digit: ({ digit, state }) => `${digits[digit]}: ${digitStates[state]}`,
+  probeToBone: ({ value }) => (value ? 'Sonde erreicht Knochen' : 'Sonde erreicht keinen Knochen'),
+  charcotSuspected: ({ value }) =>
+    value ? 'heißer geschwollener Fuß, Verdacht auf Charcot-Fuß' : 'kein heißer geschwollener Fuß',
+  deficitKnown: 'Ausfall von Kraft oder Gefühl ist alt und unverändert',
+  monofilament: ({ value }) => `10-g-Filament ${filament[value]}`,
+  stretchPain: ({ value }) => (value ? 'passiver Dehnungsschmerz' : 'kein passiver Dehnungsschmerz'),
+  painOutOfProportion: ({ value }) =>
+    value ? 'unverhältnismäßiger Schmerz' : 'kein unverhältnismäßiger Schmerz',
+  reperfused: 'Durchblutung kürzlich wiederhergestellt',
+  injurySigns: ({ value }) =>
+    `Zeichen einer Arterienverletzung: ${signs(value.map((sign) => recorded.injury[sign]))}`,
+  falseAneurysmSigns: ({ value }) =>
+    `Schwellung über der Arterie: ${signs(value.map((sign) => recorded.falseAneurysm[sign]))}`,
+  varices: ({ value }) => (value ? 'Varizen' : 'keine Varizen'),
+  pigment: ({ value }) => (value ? 'braune Pigmentierung' : 'keine braune Pigmentierung'),
+  thrombosisSigns: ({ value }) =>
+    `Zeichen einer tiefen Venenthrombose: ${signs(value.map((sign) => thrombosisSigns[sign]))}`,
   movement: ({ value }) => `Motorik ${movements[value]}`,
   sensation: ({ value }) => `Sensibilität ${sensations[value]}`,
   venousDoppler: ({ value }) => `venöses Dopplersignal ${venous[value]}`,
@@ -208,6 +268,50 @@ export const inspection: InspectionWords = {
   },
   venousDoppler: 'Venöser Doppler',
   venous,
+  ulcerCause: 'Ursache des Ulkus',
+  ulcerCauses,
+  ulcerSize: 'Ulkus groß',
+  millimetres: 'mm',
+  probeToBone: 'Sonde erreicht Knochen',
+  charcot: 'Verdacht auf Charcot-Fuß',
+  yesNo: { yes: 'ja', no: 'nein' },
+  deficit: 'Ausfall von Kraft oder Gefühl',
+  deficitKnown: 'alt und unverändert',
+  filament: '10-g-Filament an der Sohle',
+  filamentOptions: filament,
+  compartment: 'Kompartment und Verletzung',
+  compartmentOf: { leg: 'Kompartment und Verletzung, Beine', arm: 'Kompartment und Verletzung, Arme' },
+  stretchPain: 'Passiver Dehnungsschmerz',
+  outOfProportion: 'Unverhältnismäßiger Schmerz',
+  flow: 'Durchblutung',
+  reperfused: 'kürzlich wiederhergestellt',
+  injurySigns: 'Zeichen einer Arterienverletzung',
+  injuryOptions: recorded.injuryOf,
+  falseAneurysm: 'Schwellung an Punktion oder Bypass',
+  falseAneurysmOptions: recorded.falseAneurysm,
+  digitsOf: { leg: 'Zehen einzeln', arm: 'Finger einzeln' },
+  digits: {
+    leg: {
+      first: 'Großzehe',
+      second: 'Zweite Zehe',
+      third: 'Dritte Zehe',
+      fourth: 'Vierte Zehe',
+      fifth: 'Kleinzehe',
+    },
+    arm: {
+      first: 'Daumen',
+      second: 'Zeigefinger',
+      third: 'Mittelfinger',
+      fourth: 'Ringfinger',
+      fifth: 'Kleiner Finger',
+    },
+  },
+  digitStates,
+  veins: 'Venen',
+  varices: 'Varizen',
+  pigment: 'Braune Pigmentierung',
+  thrombosisSigns: 'Zeichen einer tiefen Venenthrombose',
+  thrombosisOptions: thrombosisSigns,
   couldNotExamine: 'Nicht untersuchbar',
   note: 'Notiz',
   limb: (statement) => render(statements, statement),

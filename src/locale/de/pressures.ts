@@ -1,5 +1,11 @@
 import type { Level, Side } from '../../anatomy/index.js';
-import type { NoPressure, Pressure, PressureSite, PressureUnit } from '../../examination/index.js';
+import type {
+  NoPressure,
+  Pressure,
+  PressureSite,
+  PressureUnit,
+  VolumeCurve,
+} from '../../examination/index.js';
 import type {
   ArmFinding,
   Band,
@@ -13,7 +19,7 @@ import type {
 import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
 import { threatNames } from '../citations.js';
 import type { PressureWords } from '../en/pressures.js';
-import { indexWords, pressureNumbers } from '../pressure-numbers.js';
+import { indexWords, methodSentence, type MethodWords, pressureNumbers } from '../pressure-numbers.js';
 import { render, type Renderings } from '../render.js';
 import { together } from '../terms.js';
 import { anatomy } from './anatomy.js';
@@ -135,11 +141,84 @@ function threat({ side: of, measure, value, limit, inclusive }: Threat, unit: Pr
   return `${sentence(side(of))}: ${measures[measure]} ${show(value)}, ${inclusive ? 'bei oder unter' : 'unter'} ${show(limit)}: im Bereich einer bedrohten Extremität.`;
 }
 
+const settings: MethodWords = {
+  standard: {
+    label: 'Standard des Knöchelindex',
+    options: { '2016': 'Leitlinie AHA/ACC 2016', '2024': 'Leitlinie ACC/AHA 2024' },
+  },
+  ankle: {
+    label: 'Geteilte Knöchelarterie',
+    options: { higher: 'Die mit dem höheren Druck', lower: 'Die mit dem tieferen Druck (empfindlicher)' },
+  },
+  arm: {
+    label: 'Geteilt durch',
+    options: {
+      higher: 'Den Arm mit dem höheren Druck',
+      mean: 'Das Mittel beider Arme, außer bei 10 mmHg Unterschied',
+    },
+  },
+  incompressible: { label: 'Nicht komprimierbar über', options: { '1.40': '1,40', '1.30': '1,30' } },
+  toe: {
+    label: 'Zehenindex pathologisch',
+    options: { '0.70': 'bei oder unter 0,70', '0.60': 'unter 0,60' },
+  },
+  armDifference: {
+    label: 'Arme unterscheiden sich',
+    options: {
+      '10': 'ab 10 mmHg',
+      '15': 'ab 15 mmHg',
+      'over-15': 'über 15 mmHg',
+      'over-20': 'über 20 mmHg',
+    },
+  },
+  drop: {
+    label: 'Abfall zwischen Manschetten',
+    options: { '30': 'über 30 mmHg (verdächtig ab 20)', '20': 'über 20 mmHg' },
+  },
+  exercise: {
+    label: 'Abfall bei Belastung',
+    options: { 'more-than': 'über 30 mmHg oder 20 %', 'at-least': 'ab 30 mmHg oder 20 %' },
+  },
+  threat: {
+    label: 'Bedrohte Extremität nach',
+    options: threatNames('Europäischer Konsens 1991'),
+  },
+  severeIndex: {
+    label: 'Knöchelindex schwer vermindert',
+    options: { '0.40': 'bis 0,40', '0.30': 'bis 0,30' },
+  },
+  wrist: {
+    label: 'Handgelenkindex auffällig',
+    options: { '1.00': 'unter 1,00', '0.90': 'unter 0,90', '0.85': 'unter 0,85' },
+  },
+  finger: { label: 'Fingerindex auffällig', options: { '0.80': 'bis 0,80', '0.75': 'bis 0,75' } },
+  wristDifference: {
+    label: 'Handgelenkarterien verschieden',
+    options: { '30': 'ab 30 mmHg', '20': 'ab 20 mmHg' },
+  },
+  armDrop: {
+    label: 'Abfall vom Arm zum Handgelenk',
+    options: { '10': 'über 10 mmHg', '20': 'über 20 mmHg' },
+  },
+  sideDifference: {
+    label: 'Beine verschieden',
+    options: { '20': 'um über 20 mmHg', '30': 'um über 30 mmHg' },
+  },
+};
+
+const curves: Record<VolumeCurve, string> = {
+  normal: 'normal',
+  'notch-lost': 'Inzisur fehlt',
+  rounded: 'abgerundet',
+  flat: 'flach',
+};
+
 const statements = (unit: PressureUnit): Renderings<PressureStatement> => ({
   pressure: ({ site, side: of, value }) => `${sites[site]} ${side(of)} ${pressure(value, unit)}`,
   oxygen: ({ side: of, value }) => `Sauerstoffdruck am Fuß ${side(of)} ${pressure(value, unit)}`,
   'pressure-after': ({ site, side: of, value }) =>
     `${sites[site]} nach Belastung ${side(of)} ${pressure(value, unit)}`,
+  'volume-curve': ({ side: of, shape }) => `Volumenkurve am Knöchel ${side(of)}: ${curves[shape]}`,
   'walk-completed': 'Gehtest vollständig',
   'walk-not-completed': 'Gehtest nicht vollständig',
   walked: ({ minutes }) => `${decimal(minutes)} Minuten gegangen`,
@@ -204,49 +283,11 @@ export const pressures: PressureWords = {
   refusedArms:
     'Beide Arme bei 0: Dadurch lässt sich nichts teilen. Erwartet wird ein Druck über 0 an mindestens einem Arm.',
   standards: { '2016': 'Leitlinie AHA/ACC 2016', '2024': 'Leitlinie ACC/AHA 2024' },
-  settings: {
-    standard: {
-      label: 'Standard des Knöchelindex',
-      options: { '2016': 'Leitlinie AHA/ACC 2016', '2024': 'Leitlinie ACC/AHA 2024' },
-    },
-    ankle: {
-      label: 'Geteilte Knöchelarterie',
-      options: { higher: 'Die mit dem höheren Druck', lower: 'Die mit dem tieferen Druck (empfindlicher)' },
-    },
-    arm: {
-      label: 'Geteilt durch',
-      options: {
-        higher: 'Den Arm mit dem höheren Druck',
-        mean: 'Das Mittel beider Arme, außer bei 10 mmHg Unterschied',
-      },
-    },
-    incompressible: { label: 'Nicht komprimierbar über', options: { '1.40': '1,40', '1.30': '1,30' } },
-    toe: {
-      label: 'Zehenindex pathologisch',
-      options: { '0.70': 'bei oder unter 0,70', '0.60': 'unter 0,60' },
-    },
-    armDifference: {
-      label: 'Arme unterscheiden sich',
-      options: {
-        '10': 'ab 10 mmHg',
-        '15': 'ab 15 mmHg',
-        'over-15': 'über 15 mmHg',
-        'over-20': 'über 20 mmHg',
-      },
-    },
-    drop: {
-      label: 'Abfall zwischen Manschetten',
-      options: { '30': 'über 30 mmHg (verdächtig ab 20)', '20': 'über 20 mmHg' },
-    },
-    exercise: {
-      label: 'Abfall bei Belastung',
-      options: { 'more-than': 'über 30 mmHg oder 20 %', 'at-least': 'ab 30 mmHg oder 20 %' },
-    },
-    threat: {
-      label: 'Bedrohte Extremität nach',
-      options: threatNames('Europäischer Konsens 1991'),
-    },
-  },
+  settings,
+  volumeCurve: 'Volumenkurve am Knöchel',
+  curves,
+  method: methodSentence(settings),
+  byDefault: 'als Vorgabe',
   methods: 'Methode und Grenzen',
   caution:
     'Nicht komprimierbare Arterien, häufig bei Diabetes und Nierenerkrankung, lassen Knöcheldrücke zu hoch erscheinen.',

@@ -28,11 +28,13 @@ const summary = summaryFrom({
   place: anatomy.place,
   limbHistory: history.limb,
   history: history.whole,
+  circulation: history.circulation,
   context: context.said,
   inspection: inspection.limb,
   found: map.found,
   bedside: bedside.line,
   pressure: pressures.said,
+  method: pressures.method,
   staging: staging.said,
 });
 

@@ -1,11 +1,13 @@
 import type { Laterality } from '../../anatomy/index.js';
 import type {
   AgeBand,
+  AneurysmPlace,
   ArmAmputation,
   BirthAbsent,
   InjuryPlace,
   LegAmputation,
   Mechanism,
+  Medicine,
   Revascularisation,
   Smoking,
 } from '../../examination/index.js';
@@ -13,7 +15,8 @@ import type { ContextStatement } from '../../statements/index.js';
 import { render, type Renderings } from '../render.js';
 import { anatomy } from './anatomy.js';
 import { history } from './history.js';
-import { list } from './phrases.js';
+import { signs as recorded } from './grounds.js';
+import { capitalised, decimal, list } from './phrases.js';
 
 const ages: Record<AgeBand, string> = {
   'under-20': 'under 20',
@@ -78,6 +81,19 @@ const sides: Record<Laterality, string> = { right: 'right', left: 'left', midlin
 const repair = (kind: Revascularisation, vessel: string): string =>
   `${kind === 'bypass' ? 'bypass of' : 'stent in'} ${vessel}`;
 
+const aneurysmPlaces: Record<AneurysmPlace, string> = {
+  ...recorded.aneurysms,
+  other: 'elsewhere',
+};
+const medicines: Record<Medicine, string> = {
+  antiplatelet: 'antiplatelet drug',
+  anticoagulant: 'anticoagulant',
+  statin: 'statin',
+};
+const accessKinds = { fistula: 'fistula', graft: 'graft' };
+const graftPulses = { present: 'present', absent: 'absent' };
+const signs = (words: readonly string[]): string => words.join(', ') || 'none';
+
 const statements: Renderings<ContextStatement> = {
   ageBand: ({ value }) => `age ${ages[value]}`,
   diabetes: 'diabetes',
@@ -93,7 +109,24 @@ const statements: Renderings<ContextStatement> = {
   'never-there': ({ side, sites }) =>
     `${sides[side]} ${list(sites.map((site) => missing[site]))} pulse never there`,
   'radial-harvested': ({ side }) => `${sides[side]} radial artery taken as a graft`,
-  repair: ({ kind, vessel }) => repair(kind, anatomy.vessel(vessel)),
+  repair: ({ kind, route, vessel }) =>
+    `${repair(kind, anatomy.vessel(vessel))}${route ? `, ${recorded.routes[route]}` : ''}`,
+  'no-repairs': 'no bypass or stent',
+  'graft-pulse': ({ pulse }) => `pulse of the graft ${graftPulses[pulse]}`,
+  'graft-infection': ({ signs: found }) =>
+    `signs of infection over the graft: ${signs(found.map((sign) => recorded.graft[sign]))}`,
+  aneurysm: ({ place, side }) => `known aneurysm: ${side ? `${sides[side]} ` : ''}${aneurysmPlaces[place]}`,
+  'no-aneurysm': 'no known aneurysm',
+  access: ({ side, kind }) => `dialysis access, ${sides[side]} arm: ${accessKinds[kind]}`,
+  'access-signs': ({ side, signs: found }) =>
+    `signs at the ${sides[side]} dialysis access: ${signs(found.map((sign) => recorded.access[sign]))}`,
+  'no-access': 'no dialysis access',
+  device: ({ limb, kind }) => `${recorded.devices[kind]}, ${anatomy.limbs[limb]}`,
+  'no-device': 'no line or catheter in an artery',
+  'cold-injury': ({ limb, hours }) =>
+    `cold injury, ${anatomy.limbs[limb]}${hours === undefined ? '' : `, ${decimal(hours)} h ago`}`,
+  medicines: ({ medicines: taken }) => `takes: ${taken.map((one) => medicines[one]).join(', ')}`,
+  'no-medicines': 'takes no antiplatelet drug, anticoagulant or statin',
 };
 
 /** Words of what is known before a pulse is felt. */
@@ -130,6 +163,33 @@ export const context = {
   repair,
   remove: (one: string) => `Remove: ${one}`,
   removeShort: 'Remove',
+  aneurysms: 'Known aneurysm',
+  aneurysmOptions: capitalised(aneurysmPlaces),
+  noAneurysm: 'None known',
+  access: 'Dialysis access',
+  accessKinds,
+  accessSigns: 'Signs at the access',
+  accessSignOptions: recorded.access,
+  devices: 'Line or catheter in an artery',
+  deviceOptions: recorded.devices,
+  noDevice: 'None',
+  coldInjury: 'Cold injury',
+  coldInjuryThere: 'frostbite',
+  coldHours: 'Hours since the cold injury',
+  hoursUnit: 'h',
+  medicines: 'Medicines',
+  medicineOptions: capitalised(medicines),
+  noMedicines: 'None of these',
+  routes: recorded.routes,
+  repairRoute: 'Course',
+  ownCourse: 'along the artery',
+  graftPulse: 'Pulse of the graft',
+  graftPulses,
+  graftSigns: 'Signs of infection over it',
+  graftSignOptions: recorded.graft,
+  noSigns: 'None',
+  accessTitle: 'Dialysis access, lines, cold injury',
+  lowerTitle: 'Aneurysms, lines, cold injury of the legs',
   said: (statement: ContextStatement) => render(statements, statement),
 };
 export type ContextWords = typeof context;

@@ -90,6 +90,7 @@ const rules: Record<RuleCode, string> = {
   'increased-only-bounding': 'this only together with grade "bounding"',
   'cause-only-with-ulcer': 'a cause only with an ulcer',
   'size-only-with-ulcer': 'a size only with an ulcer',
+  'route-only-of-bypass': 'a route only of a bypass',
   'diastolic-below-systolic': 'a diastolic pressure not above the systolic',
   'distance-only-with-symptom': 'no walking distance where there is no symptom',
   'place-only-with-ulcer': 'a place only with an ulcer',

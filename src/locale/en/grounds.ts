@@ -1,6 +1,7 @@
 import { placeFromKey, type PlaceKey } from '../../anatomy/index.js';
 import type { Ground, StagedLimb } from '../../triage/index.js';
 import { render, type Renderings } from '../render.js';
+import { signWords } from '../sign-words.js';
 import { anatomy } from './anatomy.js';
 import { decimal, list } from './phrases.js';
 import { terms } from './terms.js';
@@ -127,6 +128,10 @@ const VALUES: Readonly<Record<string, string>> = {
 
 const word = (value: string | undefined): string => (value && VALUES[value]) ?? value ?? '';
 const words = (values: readonly string[]): string => list(values.map(word));
+
+/** Words of signs for controls and summary. */
+export const signs = signWords(word);
+
 const places = (keys: readonly PlaceKey[]): string =>
   list(
     keys.map((key) => {

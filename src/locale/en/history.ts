@@ -7,8 +7,10 @@ import type {
   Severity,
   Symptom,
 } from '../../examination/index.js';
-import type { HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
+import type { CirculationStatement, HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
 import { render, type Renderings } from '../render.js';
+import { clockTime } from '../phrases.js';
+import { signs } from './grounds.js';
 import { capitalised, decimal, sentence } from './phrases.js';
 import { terms } from './terms.js';
 
@@ -51,6 +53,11 @@ const risks: Record<RiskFactor, string> = {
 };
 
 const limb: Renderings<LimbHistoryStatement> = {
+  suddenPain: 'sudden pain',
+  newComplaint: 'something new',
+  onsetAt: ({ value }) => `began ${clockTime(value, 'en-GB')}`,
+  coldFingers: 'fingers turn white or cold in attacks',
+  dizzyOnUse: 'dizzy or faint when the arm is used',
   symptom: ({ value }) => symptoms[value],
   severity: ({ value }) => `${severities[value]} in the clinician’s judgement`,
   distance: ({ value }) => `pain-free walking distance ${decimal(value)} m`,
@@ -60,7 +67,16 @@ const limb: Renderings<LimbHistoryStatement> = {
   note: ({ value }) => `note: ${value}`,
 };
 
+const circulation: Renderings<CirculationStatement> = {
+  shock: ({ value }) => (value ? 'in shock' : 'not in shock'),
+  'blood-pressure': ({ systolic, diastolic }) =>
+    `blood pressure ${systolic ?? 'not stated'} over ${diastolic ?? 'not stated'} mmHg`,
+  heartRate: ({ value }) => `heart rate ${decimal(value)} a minute`,
+};
+
 const whole: Renderings<HistoryStatement> = {
+  elsewhere: ({ symptoms: named }) => `elsewhere: ${named.map((one) => signs.elsewhere[one]).join(', ')}`,
+  'nothing-elsewhere': 'no symptoms elsewhere',
   rhythm: ({ value }) => `heart rhythm ${rhythms[value]}`,
   risks: ({ risks: named }) => `risk factors: ${named.map((risk) => risks[risk]).join(', ')}`,
   'no-risks': 'no risk factors named',
@@ -99,6 +115,20 @@ export const history = {
   beganOptions: { sudden: 'Suddenly', gradual: 'Gradually', unknown: 'Cannot say' },
   hours: 'Hours since',
   hoursUnit: 'h',
+  /** What is new or sudden, as buttons. */
+  newSigns: { suddenPain: 'Sudden pain', newComplaint: 'Something new' },
+  newSign: 'Sudden or new',
+  onsetAt: 'Began at',
+  refusedTime: (typed: string) => `“${typed}” was not taken. Expected a date and time that has passed.`,
+  armSign: 'On use and in attacks',
+  armSigns: { coldFingers: 'Cold fingers in attacks', dizzyOnUse: 'Dizzy when the arm is used' },
+  elsewhere: 'Symptoms elsewhere',
+  elsewhereOptions: capitalised(signs.elsewhere),
+  circulationTitle: 'Circulation',
+  shock: 'Shock',
+  bloodPressure: { systolic: 'Systolic', diastolic: 'Diastolic' },
+  heartRate: 'Heart rate',
+  aMinute: '/min',
   rhythm: 'Heart rhythm',
   rhythms,
   risks: 'Risk factors',
@@ -108,6 +138,7 @@ export const history = {
   onset: 'Onset of the present trouble',
   arm: 'Arms',
   limb: (statement: LimbHistoryStatement) => render(limb, statement),
+  circulation: (statement: CirculationStatement) => render(circulation, statement),
   whole: (statement: HistoryStatement) => render(whole, statement),
 };
 export type HistoryWords = typeof history;

@@ -1,16 +1,21 @@
 import type {
+  Digit,
+  DigitState,
   GangreneExtent,
   InfectionSign,
   LegInspection,
   Movement,
   Sensation,
   SystemicSign,
+  ThrombosisSign,
+  UlcerCause,
   UlcerDepth,
   UlcerPlace,
 } from '../../examination/index.js';
 import type { InspectionStatement } from '../../statements/index.js';
 import { render, type Renderings } from '../render.js';
 import { examination } from './examination.js';
+import { signs as recorded } from './grounds.js';
 import { decimal, sentence } from './phrases.js';
 import { skinLevels } from './skin-levels.js';
 import { terms } from './terms.js';
@@ -87,6 +92,40 @@ const sensations: Record<Sensation, string> = {
   lost: 'lost altogether',
 };
 const venous: Record<Word<'venousDoppler'>, string> = { audible: 'audible', inaudible: 'not audible' };
+const ulcerCauses: Record<UlcerCause, string> = {
+  arterial: 'arterial',
+  venous: 'venous',
+  neuropathic: 'neuropathic',
+  mixed: 'mixed',
+  other: 'other',
+  unknown: 'not known',
+};
+const digits: Record<Digit, string> = {
+  first: 'great toe or thumb',
+  second: 'second digit',
+  third: 'third digit',
+  fourth: 'fourth digit',
+  fifth: 'little toe or finger',
+};
+const digitStates: Record<DigitState, string> = {
+  normal: 'normal',
+  pale: 'pale',
+  blue: 'blue',
+  ulcer: 'ulcer',
+  gangrene: 'gangrene',
+};
+const thrombosisSigns: Record<ThrombosisSign, string> = {
+  'whole-limb-swollen': 'whole limb swollen',
+  'calf-wider': 'calf more than 3 cm wider',
+  'one-sided-pitting': 'pitting on one side only',
+  'tender-along-veins': 'tender along the deep veins',
+  'surface-veins': 'collateral surface veins',
+};
+const filament: Record<Word<'monofilament'>, string> = {
+  felt: 'felt',
+  reduced: 'felt in part',
+  'not-felt': 'not felt',
+};
 
 const signs = (words: readonly string[]): string => words.join(', ') || 'none';
 
@@ -105,8 +144,28 @@ const statements: Renderings<InspectionStatement> = {
     `gangrene ${gangrene[kind]}${extent ? `, ${extents[extent]}` : ''}`,
   infection: ({ value }) => `signs of infection: ${signs(value.map((sign) => infection[sign]))}`,
   rednessCm: ({ value }) => `redness reaches ${decimal(value)} cm`,
-  'deep-infection': 'infection deeper than the skin',
+  deepInfection: ({ value }) =>
+    value ? 'infection deeper than the skin' : 'infection not deeper than the skin',
   systemic: ({ value }) => `signs of the whole body: ${signs(value.map((sign) => systemic[sign]))}`,
+  ulcerCause: ({ value }) => `cause of the ulcer: ${ulcerCauses[value]}`,
+  ulcerSizeMm: ({ value }) => `ulcer ${decimal(value)} mm across`,
+  digit: ({ digit, state }) => `${digits[digit]}: ${digitStates[state]}`,
+  probeToBone: ({ value }) => (value ? 'probe touches bone' : 'probe does not touch bone'),
+  charcotSuspected: ({ value }) =>
+    value ? 'hot swollen foot, Charcot foot suspected' : 'no hot swollen foot',
+  deficitKnown: 'loss of power or feeling is old and unchanged',
+  monofilament: ({ value }) => `10 g filament ${filament[value]}`,
+  stretchPain: ({ value }) => (value ? 'pain on passive stretch' : 'no pain on passive stretch'),
+  painOutOfProportion: ({ value }) => (value ? 'pain out of proportion' : 'no pain out of proportion'),
+  reperfused: 'flow restored recently',
+  injurySigns: ({ value }) =>
+    `signs of arterial injury: ${signs(value.map((sign) => recorded.injury[sign]))}`,
+  falseAneurysmSigns: ({ value }) =>
+    `swelling over the artery: ${signs(value.map((sign) => recorded.falseAneurysm[sign]))}`,
+  varices: ({ value }) => (value ? 'varicose veins' : 'no varicose veins'),
+  pigment: ({ value }) => (value ? 'brown pigment' : 'no brown pigment'),
+  thrombosisSigns: ({ value }) =>
+    `signs of deep vein thrombosis: ${signs(value.map((sign) => thrombosisSigns[sign]))}`,
   movement: ({ value }) => `movement ${movements[value]}`,
   sensation: ({ value }) => `feeling ${sensations[value]}`,
   venousDoppler: ({ value }) => `venous Doppler signal ${venous[value]}`,
@@ -208,6 +267,50 @@ export const inspection = {
   } satisfies Record<'leg' | 'arm', Record<Sensation, string>>,
   venousDoppler: 'Venous Doppler',
   venous,
+  ulcerCause: 'Cause of the ulcer',
+  ulcerCauses,
+  ulcerSize: 'Ulcer across',
+  millimetres: 'mm',
+  probeToBone: 'Probe touches bone',
+  charcot: 'Charcot foot suspected',
+  yesNo: { yes: 'yes', no: 'no' },
+  deficit: 'Loss of power or feeling',
+  deficitKnown: 'old and unchanged',
+  filament: '10 g filament on the sole',
+  filamentOptions: filament,
+  compartment: 'Compartment and injury',
+  compartmentOf: { leg: 'Compartment and injury, legs', arm: 'Compartment and injury, arms' },
+  stretchPain: 'Pain on passive stretch',
+  outOfProportion: 'Pain out of proportion',
+  flow: 'Flow',
+  reperfused: 'restored recently',
+  injurySigns: 'Signs of arterial injury',
+  injuryOptions: recorded.injuryOf,
+  falseAneurysm: 'Swelling at a puncture or graft',
+  falseAneurysmOptions: recorded.falseAneurysm,
+  digitsOf: { leg: 'Toes one by one', arm: 'Fingers one by one' },
+  digits: {
+    leg: {
+      first: 'Great toe',
+      second: 'Second toe',
+      third: 'Third toe',
+      fourth: 'Fourth toe',
+      fifth: 'Little toe',
+    },
+    arm: {
+      first: 'Thumb',
+      second: 'Index finger',
+      third: 'Middle finger',
+      fourth: 'Ring finger',
+      fifth: 'Little finger',
+    },
+  } satisfies Record<'leg' | 'arm', Record<Digit, string>>,
+  digitStates,
+  veins: 'Veins',
+  varices: 'Varicose veins',
+  pigment: 'Brown pigment',
+  thrombosisSigns: 'Signs of deep vein thrombosis',
+  thrombosisOptions: thrombosisSigns,
   couldNotExamine: 'Could not examine',
   note: 'Note',
   limb: (statement: InspectionStatement) => render(statements, statement),

@@ -1,12 +1,17 @@
 import type { Level, Side } from '../../anatomy/index.js';
-import type { NoPressure, Pressure, PressureSite, PressureUnit } from '../../examination/index.js';
+import type {
+  NoPressure,
+  Pressure,
+  PressureSite,
+  PressureUnit,
+  VolumeCurve,
+} from '../../examination/index.js';
 import type {
   ArmFinding,
   Band,
   ExerciseReading,
   IndexKind,
   LegStation,
-  PressureSettings,
   SegmentFinding,
   Threat,
   Used,
@@ -14,7 +19,7 @@ import type {
 } from '../../pressures/index.js';
 import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
 import { threatNames } from '../citations.js';
-import { indexWords, pressureNumbers } from '../pressure-numbers.js';
+import { indexWords, methodSentence, type MethodWords, pressureNumbers } from '../pressure-numbers.js';
 import { render, type Renderings } from '../render.js';
 import { together } from '../terms.js';
 import { anatomy } from './anatomy.js';
@@ -132,11 +137,75 @@ function threat({ side: of, measure, value, limit, inclusive }: Threat, unit: Pr
   return `${sentence(side(of))}: ${measures[measure]} ${show(value)}, ${inclusive ? 'at or below' : 'below'} ${show(limit)}: in the range of a threatened limb.`;
 }
 
+const settings: MethodWords = {
+  standard: {
+    label: 'Standard of the ankle index',
+    options: { '2016': '2016 AHA/ACC guideline', '2024': '2024 ACC/AHA guideline' },
+  },
+  ankle: {
+    label: 'Ankle artery divided',
+    options: { higher: 'The higher one', lower: 'The lower one (more sensitive)' },
+  },
+  arm: {
+    label: 'Divided by',
+    options: { higher: 'The higher arm', mean: 'Mean of both arms, unless 10 mmHg apart' },
+  },
+  incompressible: { label: 'Incompressible above', options: { '1.40': '1.40', '1.30': '1.30' } },
+  toe: { label: 'Toe index abnormal', options: { '0.70': 'at or below 0.70', '0.60': 'below 0.60' } },
+  armDifference: {
+    label: 'Arms differ',
+    options: {
+      '10': 'by 10 mmHg or more',
+      '15': 'by 15 mmHg or more',
+      'over-15': 'by over 15 mmHg',
+      'over-20': 'by over 20 mmHg',
+    },
+  },
+  drop: {
+    label: 'Fall between cuffs',
+    options: { '30': 'over 30 mmHg (suspicious from 20)', '20': 'over 20 mmHg' },
+  },
+  exercise: {
+    label: 'Fall on exercise',
+    options: { 'more-than': 'over 30 mmHg or 20%', 'at-least': '30 mmHg or 20% and more' },
+  },
+  threat: {
+    label: 'Threatened limb by',
+    options: threatNames('European consensus 1991'),
+  },
+  severeIndex: {
+    label: 'Ankle index severely abnormal',
+    options: { '0.40': 'at or below 0.40', '0.30': 'at or below 0.30' },
+  },
+  wrist: {
+    label: 'Wrist index abnormal',
+    options: { '1.00': 'below 1.00', '0.90': 'below 0.90', '0.85': 'below 0.85' },
+  },
+  finger: {
+    label: 'Finger index abnormal',
+    options: { '0.80': 'at or below 0.80', '0.75': 'at or below 0.75' },
+  },
+  wristDifference: {
+    label: 'Wrist arteries differ',
+    options: { '30': 'by 30 mmHg or more', '20': 'by 20 mmHg or more' },
+  },
+  armDrop: { label: 'Fall from arm to wrist', options: { '10': 'over 10 mmHg', '20': 'over 20 mmHg' } },
+  sideDifference: { label: 'Legs differ', options: { '20': 'by over 20 mmHg', '30': 'by over 30 mmHg' } },
+};
+
+const curves: Record<VolumeCurve, string> = {
+  normal: 'normal',
+  'notch-lost': 'notch lost',
+  rounded: 'rounded',
+  flat: 'flat',
+};
+
 const statements = (unit: PressureUnit): Renderings<PressureStatement> => ({
   pressure: ({ site, side: of, value }) => `${side(of)} ${sites[site]} ${pressure(value, unit)}`,
   oxygen: ({ side: of, value }) => `${side(of)} foot oxygen pressure ${pressure(value, unit)}`,
   'pressure-after': ({ site, side: of, value }) =>
     `${side(of)} ${sites[site]} after exercise ${pressure(value, unit)}`,
+  'volume-curve': ({ side: of, shape }) => `${side(of)} volume curve at the ankle: ${curves[shape]}`,
   'walk-completed': 'walk completed',
   'walk-not-completed': 'walk not completed',
   walked: ({ minutes }) => `walked ${decimal(minutes)} minutes`,
@@ -205,45 +274,11 @@ export const pressures = {
     'Both arms at 0: nothing could be divided by them. Expected a pressure above 0 in at least one arm.',
   standards: { '2016': '2016 AHA/ACC guideline', '2024': '2024 ACC/AHA guideline' },
   /** Choices where sources disagree, in the order in which they are offered. */
-  settings: {
-    standard: {
-      label: 'Standard of the ankle index',
-      options: { '2016': '2016 AHA/ACC guideline', '2024': '2024 ACC/AHA guideline' },
-    },
-    ankle: {
-      label: 'Ankle artery divided',
-      options: { higher: 'The higher one', lower: 'The lower one (more sensitive)' },
-    },
-    arm: {
-      label: 'Divided by',
-      options: { higher: 'The higher arm', mean: 'Mean of both arms, unless 10 mmHg apart' },
-    },
-    incompressible: { label: 'Incompressible above', options: { '1.40': '1.40', '1.30': '1.30' } },
-    toe: { label: 'Toe index abnormal', options: { '0.70': 'at or below 0.70', '0.60': 'below 0.60' } },
-    armDifference: {
-      label: 'Arms differ',
-      options: {
-        '10': 'by 10 mmHg or more',
-        '15': 'by 15 mmHg or more',
-        'over-15': 'by over 15 mmHg',
-        'over-20': 'by over 20 mmHg',
-      },
-    },
-    drop: {
-      label: 'Fall between cuffs',
-      options: { '30': 'over 30 mmHg (suspicious from 20)', '20': 'over 20 mmHg' },
-    },
-    exercise: {
-      label: 'Fall on exercise',
-      options: { 'more-than': 'over 30 mmHg or 20%', 'at-least': '30 mmHg or 20% and more' },
-    },
-    threat: {
-      label: 'Threatened limb by',
-      options: threatNames('European consensus 1991'),
-    },
-  } satisfies {
-    [K in keyof PressureSettings]?: { label: string; options: Record<PressureSettings[K], string> };
-  },
+  settings,
+  volumeCurve: 'Volume curve at the ankle',
+  curves,
+  method: methodSentence(settings),
+  byDefault: 'by default',
   methods: 'Method and limits',
   caution:
     'Incompressible arteries, common in diabetes and kidney disease, make ankle pressures read too high.',
