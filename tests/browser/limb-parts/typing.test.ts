@@ -40,6 +40,30 @@ const inputs = (control: Element): HTMLInputElement[] =>
     (e) => e.localName === 'input' && e.checkVisibility() && /text/.test((e as HTMLInputElement).type),
   ) as HTMLInputElement[];
 
+/** Every object within a value. */
+const within = (value: unknown): object[] =>
+  typeof value === 'object' && value !== null ? [value, ...Object.values(value).flatMap(within)] : [];
+
+for (const [tag, value, , attributes] of PARTS) {
+  it(`<${tag}> hands its value out frozen, given or entered, and leaves the page's own object alone`, async () => {
+    const given = structuredClone(value);
+    const { control } = await open(tag, given, attributes);
+    const [input] = inputs(control);
+    for (const entered of [false, true]) {
+      if (entered) {
+        input?.focus();
+        input?.select();
+        await type('7');
+      }
+      expect(within(control.value).length).to.be.greaterThan(1);
+      for (const one of within(control.value))
+        expect(Object.isFrozen(one), JSON.stringify(one)).to.equal(true);
+    }
+    for (const one of within(given)) expect(Object.isFrozen(one)).to.equal(false);
+    expect(given).to.deep.equal(value);
+  });
+}
+
 for (const [tag, value, fields, attributes] of PARTS) {
   it(`<${tag}> has each key of each of its ${fields} fields or more in the form at once`, async () => {
     const { form, control } = await open(tag, value, attributes);
