@@ -5,6 +5,7 @@ import {
   oppositeSide,
   type Place,
   PLACES,
+  PULSE_PLACES,
   siteDefinition,
 } from '../anatomy/index.js';
 import { isBruitLocked, isPulseLocked } from './carried.js';
@@ -123,12 +124,14 @@ export function clearPlace(examination: Examination, place: Place): Examination 
   return clearBruit(clearPulse(examination, place), place);
 }
 
-/** Records every pulse not yet stated as normal. Never touches a site that is stated, in whatever way. */
-export function restNormal(examination: Examination): Examination {
-  return unstatedPlaces(examination).reduce(
-    (next, place) => setPulse(next, place, { grade: 'normal' }),
-    examination,
-  );
+/**
+ * Records every pulse not yet stated as normal. Never touches a site that is stated, in whatever way.
+ * @param among only these, such as the sites on the screen
+ */
+export function restNormal(examination: Examination, among: readonly Place[] = PULSE_PLACES): Examination {
+  return unstatedPlaces(examination)
+    .filter((place) => among.some(({ site, side }) => site === place.site && side === place.side))
+    .reduce((next, place) => setPulse(next, place, { grade: 'normal' }), examination);
 }
 
 /** The places of a limb on its own side: sites of the trunk that are paired count with the leg. */

@@ -8,6 +8,7 @@ export { unknownIn } from './known-fields.js';
 export * from './mark-edits.js';
 export * from './parse.js';
 export * from './patch.js';
+export * from './normals.js';
 export * from './queries.js';
 export { type ParsedPart, type ParseOptions, parseWith } from './read-schema.js';
 export * from './remembered.js';

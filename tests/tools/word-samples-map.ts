@@ -16,6 +16,7 @@ import {
   BRUITS,
   COUNTED,
   DOPPLER_SIGNALS,
+  emptyExamination,
   type Expectation,
   GRADES,
   MARK_KINDS,
@@ -26,6 +27,7 @@ import {
   RULE_CODES,
   SCALE_IDS,
   SCALES,
+  unstatedPortions,
   VALUE_TYPES,
 } from '../../src/examination/index.js';
 import {
@@ -282,9 +284,10 @@ export const MAP_SAMPLES: Samples<Messages> = {
   map: {
     carryStep: TEXT,
     carrying: TEXT,
-    allNormal: COUNTS,
-    otherNormal: COUNTS,
-    allRecorded: COUNTS,
+    portionNormal: two(
+      unstatedPortions(emptyExamination()).map(({ portion }) => portion),
+      [1, 3],
+    ),
     pulseOn: one(SCALE_IDS),
     siteTitle: PLACE,
     gradeWord: one(STEPS),
@@ -326,7 +329,6 @@ export const MAP_SAMPLES: Samples<Messages> = {
     recorded: two(PLACES, ['xyz']),
     nothingTo: two(PLACES, ['feel', 'hear'] as const),
     notOnScale: two([4, 9], SCALE_IDS),
-    restNormal: COUNTS,
     count: [
       [3, 23, '0-3'],
       [3, 23, 'words'],

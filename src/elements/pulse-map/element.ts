@@ -180,15 +180,15 @@ export class PulseMap extends RecordElement {
   }
 
   get #asksForLater(): boolean {
-    const { help, open } = this.#session.now;
-    return help || this.display === 'table' || open !== undefined;
+    const { help, normals, open } = this.#session.now;
+    return help || normals || this.display === 'table' || open !== undefined;
   }
 
   #notFetched(): void {
     if (!this.#asksForLater) return;
     this.display = 'figure';
     this.#chooser.close(false);
-    this.#session.change({ help: false, said: { what: this.words.map.notFetched } });
+    this.#session.change({ help: false, normals: false, said: { what: this.words.map.notFetched } });
   }
 
   protected override get reader(): Later<RecordReader> {
@@ -246,6 +246,7 @@ export class PulseMap extends RecordElement {
     const stated = total - unstatedPlaces(examination).length;
     return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} lang=${this.lang || nothing}></limb-flags>`}
       ${this.#toolbar.template()} ${this.#skin.palette()}
+      ${now.normals ? later.part?.renderNormals(this.#session, this.#recorder) : nothing}
       ${now.help ? later.part?.renderHelp(words) : nothing}
       <div
         class="main ${this.#beside ? 'beside' : ''}"

@@ -3,16 +3,18 @@
 import { chooserStyles } from './chooser/styles.js';
 import { skinStyles } from './skin/styles.js';
 import { sheetStyles } from './print/styles.js';
+import { normalsStyles } from './normals-list.js';
 import { tableStyles } from './table/styles.js';
 
 export { parseExaminationText, unknownFields } from '../../examination/index.js';
 export { LimbFlags } from '../limb-flags/element.js';
 export * as limbs from '../pulse-reading/limbs.js';
 export { renderChooser } from './chooser/panel.js';
+export { renderNormals } from './normals-list.js';
 export { renderHelp } from './help.js';
 export { SkinTools } from './skin/tools.js';
 export { placeChooser } from './chooser/position.js';
 export { PAGE, renderSheet, SETTINGS } from './print/sheet.js';
 export { renderTable } from './table/table.js';
 
-export const laterStyles = [chooserStyles, tableStyles, sheetStyles, skinStyles];
+export const laterStyles = [chooserStyles, tableStyles, normalsStyles, sheetStyles, skinStyles];

@@ -10,13 +10,13 @@ import {
   copyFromOtherSide,
   type Examination,
   fillFromOtherSide,
+  portionNormal,
   pulseAt,
   type PulseFinding,
-  restNormal,
   type ScaleStep,
   setBruit,
   setPulse,
-  unstatedPlaces,
+  type Unstated,
 } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
@@ -119,11 +119,15 @@ export class Recorder {
     if (last) this.#record(last, places.reduce(clearPlace, this.#examination));
   }
 
-  restNormal(): void {
+  /** States a portion as normal: the places that were named, as one step. */
+  portionNormal(unstated: Unstated): void {
     const before = this.#lesions();
-    const count = unstatedPlaces(this.#examination).length;
-    const changed = this.session.edit(restNormal(this.#examination));
-    if (changed) this.#tell({ what: this.session.words.map.restNormal(count) }, before);
+    const changed = this.session.edit(portionNormal(this.#examination, unstated));
+    if (!changed) return;
+    this.#tell(
+      { what: this.session.words.map.portionNormal(unstated.portion, unstated.places.length) },
+      before,
+    );
   }
 
   undo(): void {

@@ -37,6 +37,8 @@ export interface HandState {
   readonly crop: NarrowCrop;
   /** Whether the list of keys is shown. */
   readonly help: boolean;
+  /** Whether the list of what can be stated as normal is shown. */
+  readonly normals: boolean;
   /** Whether the second row of tools is shown. */
   readonly more: boolean;
 }
@@ -73,6 +75,7 @@ const AT_REST: HandState = {
   said: undefined,
   crop: 'legs',
   help: false,
+  normals: false,
   more: false,
 };
 

@@ -27,8 +27,16 @@ export const mapStyles = css`
   limb-flags::part(banner) {
     border-radius: 11px 11px 0 0;
   }
-  limb-flags[raised] ~ .main {
-    --_sticky: 52px;
+  limb-flags[raised] ~ * {
+    --_sticky: 60px;
+  }
+  /* What is scrolled to, such as the focus, does not end up under what sticks. */
+  .toolbar *,
+  .normals *,
+  .palette *,
+  .site,
+  .table * {
+    scroll-margin-block-start: var(--_sticky, 0px);
   }
   /* Separate layers, so that changes over or beside the figure do not repaint it. */
   .toolbar,
@@ -53,16 +61,6 @@ export const mapStyles = css`
   }
   .toolbar .space {
     flex: 1;
-  }
-  .steady {
-    display: inline-grid;
-    align-content: center;
-    gap: 0;
-  }
-  .steady::after {
-    content: attr(data-longest);
-    block-size: 0;
-    visibility: hidden;
   }
   .group {
     display: inline-flex;

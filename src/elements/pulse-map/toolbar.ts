@@ -1,13 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { PULSE_PLACES } from '../../anatomy/index.js';
-import {
-  SCALES,
-  SCALE_IDS,
-  type ScaleId,
-  type ScaleStep,
-  setFields,
-  unstatedPlaces,
-} from '../../examination/index.js';
+import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep, setFields } from '../../examination/index.js';
 import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon, shownForStep } from '../common/glyph.js';
@@ -15,6 +7,7 @@ import { ICONS } from '../common/icons.js';
 import { renderSelect } from '../common/select.js';
 import type { Chooser } from './chooser/chooser.js';
 import { type Crop, cropsAt, narrowCrop } from './crops.js';
+import { showNormals, unstatedHere } from './normals.js';
 import type { Recorder } from './recorder.js';
 import type { Session } from './session.js';
 import type { SkinController } from './skin/controller.js';
@@ -27,8 +20,10 @@ interface ToolbarView {
   readonly brush: ScaleStep | undefined;
   /** Whether the skin is being drawn on. */
   readonly drawing: boolean;
-  readonly unstated: number;
-  readonly total: number;
+  /** Whether something shown is not stated. */
+  readonly unstated: boolean;
+  /** Whether the list of what can be stated as normal is open. */
+  readonly normals: boolean;
   readonly display: 'figure' | 'table';
   /** The crops to choose from; empty where the whole figure fits. */
   readonly crops: readonly Crop[];
@@ -65,8 +60,8 @@ export class Toolbar {
         editable,
         brush: now.brush,
         drawing: this.skin.on,
-        unstated: unstatedPlaces(examination).length,
-        total: PULSE_PLACES.length,
+        unstated: unstatedHere(session).length > 0,
+        normals: now.normals,
         display: display === 'table' ? 'table' : 'figure',
         crops: view === 'auto' && narrow && display !== 'table' ? cropsAt(width) : [],
         crop: session.crop,
@@ -101,8 +96,8 @@ export class Toolbar {
     this.skin.toggle();
   }
 
-  restNormal(): void {
-    this.recorder.restNormal();
+  normals(): void {
+    showNormals(this.session, !this.session.now.normals);
   }
 
   scale(scale: ScaleId): void {
@@ -133,24 +128,16 @@ export class Toolbar {
   }
 }
 
-function normalButton({ unstated, total, editable, words }: ToolbarView, acts: Toolbar): TemplateResult {
-  const text =
-    unstated === 0
-      ? words.map.allRecorded(total)
-      : unstated === total
-        ? words.map.allNormal(total)
-        : words.map.otherNormal(unstated);
-  const texts = [words.map.allRecorded(total), words.map.allNormal(total), words.map.otherNormal(total - 1)];
-  // As wide as its longest text, so that a change of text cannot wrap the row and move the figure during recording.
-  const longest = texts.reduce((a, b) => (a.length < b.length ? b : a));
+function normalButton({ unstated, normals, editable, words }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<button
     type="button"
-    class="button steady"
-    data-longest=${longest}
-    ?disabled=${!editable || unstated === 0}
-    @click=${() => acts.restNormal()}
+    class="button"
+    data-tool="normals"
+    aria-expanded=${normals && unstated ? 'true' : 'false'}
+    ?disabled=${!editable || !unstated}
+    @click=${() => acts.normals()}
   >
-    ${text}
+    ${words.map.markNormal}
   </button>`;
 }
 

@@ -57,6 +57,22 @@ const likely = { block: 'Wahrscheinlicher Verschluss', narrowing: 'Wahrscheinlic
 
 const placed = (place: Place): string => sentence(anatomy.place(place));
 
+const views = {
+  auto: 'Automatisch',
+  whole: 'Ganzer Körper',
+  arms: 'Arme',
+  legs: 'Beine',
+  'right-arm': 'Rechter Arm',
+  'left-arm': 'Linker Arm',
+  'right-leg': 'Rechtes Bein',
+  'left-leg': 'Linkes Bein',
+  'right-hand': 'Rechte Hand',
+  'left-hand': 'Linke Hand',
+  'right-foot': 'Rechter Fuß',
+  'left-foot': 'Linker Fuß',
+};
+const portions = { head: 'Kopf und Hals', trunk: 'Bauch' };
+
 export const map: MapWords = {
   figure: 'Arterien des Körpers von vorn; was am Patienten rechts ist, liegt in der Zeichnung links',
   name: 'Pulskarte',
@@ -68,9 +84,12 @@ export const map: MapWords = {
   carrying: (word) => `Aufgetragen wird: ${word}.`,
   carryHow: 'Stellen antippen oder darüber ziehen.',
   putDown: 'Ablegen',
-  allNormal: (count) => `Alle ${count} normal`,
-  otherNormal: (count) => `Rest (${count}) normal`,
-  allRecorded: (count) => `Alle ${count} erfasst`,
+  markNormal: 'Normal setzen',
+  normals: 'Als normal erfassen, was getastet wurde und hier zu sehen ist',
+  portionNormal: (portion, count) => {
+    const name = 'side' in portion ? views[`${portion.side}-${portion.part}`] : portions[portion.part];
+    return `${name}: ${count} ${count === 1 ? 'Puls' : 'Pulse'} normal`;
+  },
   scale: 'Skala',
   shown: 'Darstellung',
   figureView: 'Figur',
@@ -131,20 +150,7 @@ export const map: MapWords = {
   limbCleared: (limb) => `${sentence(atLimb[limbKey(limb)])} alles geleert`,
   limbUnchanged: (limb) => `${sentence(atLimb[limbKey(limb)])} gibt es nichts zu ändern`,
   viewLabel: 'Ausschnitt',
-  views: {
-    auto: 'Automatisch',
-    whole: 'Ganzer Körper',
-    arms: 'Arme',
-    legs: 'Beine',
-    'right-arm': 'Rechter Arm',
-    'left-arm': 'Linker Arm',
-    'right-leg': 'Rechtes Bein',
-    'left-leg': 'Linkes Bein',
-    'right-hand': 'Rechte Hand',
-    'left-hand': 'Linke Hand',
-    'right-foot': 'Rechter Fuß',
-    'left-foot': 'Linker Fuß',
-  },
+  views,
   collateral: (place) => `Kollateralen füllen möglicherweise: ${anatomy.place(place)}`,
   ...said,
   siteLabel: (place, said) => `${placed(place)}: ${said}`,
@@ -162,8 +168,6 @@ export const map: MapWords = {
   undone: 'Ein Schritt zurückgenommen',
   redone: 'Ein Schritt wiederhergestellt',
   nothingWrongNow: 'Jetzt kein Verschluss und keine Stenose erkennbar',
-  restNormal: (count) =>
-    count === 1 ? 'Eine weitere Stelle als normal erfasst' : `${count} weitere Stellen als normal erfasst`,
   count: (stated, total, scale) => `${stated} von ${total}, ${onScale(scale)}`,
   empty: 'Noch nichts erfasst. Eine Stelle antippen oder dort die Eingabetaste drücken.',
   onsetAndDelays: 'Beginn und Pulsverzögerung',
@@ -194,7 +198,7 @@ export const map: MapWords = {
     ['X', 'nicht untersuchbar, und warum'],
     ['Eingabe', 'Stelle öffnen'],
     ['Entf', 'Stelle leeren'],
-    ['A', 'alle übrigen Stellen normal'],
+    ['A', 'als normal erfassen, Glied für Glied'],
     ['Strg Z, Strg Y', 'rückgängig, wiederherstellen'],
     ['Esc', 'schließen, ablegen'],
     ['?', 'diese Liste'],

@@ -7,7 +7,7 @@ import {
   type Side,
   type SiteId,
 } from '../../anatomy/index.js';
-import type { DopplerSignal, Onset, Reason, ScaleId, ScaleStep } from '../../examination/index.js';
+import type { DopplerSignal, Onset, Portion, Reason, ScaleId, ScaleStep } from '../../examination/index.js';
 import { foundFrom } from '../found.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
@@ -60,6 +60,22 @@ const said = foundFrom({
 
 const shortName = (site: SiteId): string => SITES[site].short ?? sentence(anatomy.sites[site]);
 
+const views = {
+  auto: 'Automatic',
+  whole: 'Whole body',
+  arms: 'Arms',
+  legs: 'Legs',
+  'right-arm': 'Right arm',
+  'left-arm': 'Left arm',
+  'right-leg': 'Right leg',
+  'left-leg': 'Left leg',
+  'right-hand': 'Right hand',
+  'left-hand': 'Left hand',
+  'right-foot': 'Right foot',
+  'left-foot': 'Left foot',
+};
+const portions = { head: 'Head and neck', trunk: 'Abdomen' };
+
 const likely = { block: 'Likely block', narrowing: 'Likely narrowing' };
 
 export const map = {
@@ -74,9 +90,14 @@ export const map = {
   carrying: (word: string) => `Carrying ${word}.`,
   carryHow: 'Tap sites or draw across them.',
   putDown: 'Put down',
-  allNormal: (count: number) => `All ${count} normal`,
-  otherNormal: (count: number) => `Other ${count} normal`,
-  allRecorded: (count: number) => `All ${count} recorded`,
+  /** Opens the list of what can be stated as normal. */
+  markNormal: 'Mark normal',
+  normals: 'State as normal what was felt and is shown here',
+  /** A portion of the body, and what is written there by one act. */
+  portionNormal: (portion: Portion, count: number) => {
+    const name = 'side' in portion ? views[`${portion.side}-${portion.part}`] : portions[portion.part];
+    return `${name}: ${count} ${count === 1 ? 'pulse' : 'pulses'} normal`;
+  },
   scale: 'Scale',
   shown: 'Shown',
   figureView: 'Figure',
@@ -140,20 +161,7 @@ export const map = {
   limbCleared: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} cleared`,
   limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}`,
   viewLabel: 'View',
-  views: {
-    auto: 'Automatic',
-    whole: 'Whole body',
-    arms: 'Arms',
-    legs: 'Legs',
-    'right-arm': 'Right arm',
-    'left-arm': 'Left arm',
-    'right-leg': 'Right leg',
-    'left-leg': 'Left leg',
-    'right-hand': 'Right hand',
-    'left-hand': 'Left hand',
-    'right-foot': 'Right foot',
-    'left-foot': 'Left foot',
-  },
+  views,
   collateral: (place: Place) => `Collaterals may fill the ${anatomy.place(place)}`,
   ...said,
   /** A site with what is recorded there, as its button is called. */
@@ -172,8 +180,6 @@ export const map = {
   redone: 'One step taken again',
   /** Said when the last thing wrong was taken back. */
   nothingWrongNow: 'No block or narrowing shown now',
-  restNormal: (count: number) =>
-    count === 1 ? 'One more site recorded as normal' : `${count} more sites recorded as normal`,
   count: (stated: number, total: number, scale: ScaleId) =>
     `${stated} of ${total}, scale ${examination.scales[scale]}`,
   empty: 'Nothing recorded yet. Tap a site, or press Enter on it.',
@@ -209,7 +215,7 @@ export const map = {
     ['X', 'could not examine, and why'],
     ['Enter', 'open the site'],
     ['Delete', 'clear the site'],
-    ['A', 'all other sites normal'],
+    ['A', 'state as normal, limb by limb'],
     ['Ctrl Z, Ctrl Y', 'undo, redo'],
     ['Escape', 'close, put down'],
     ['?', 'this list'],

@@ -4,10 +4,10 @@ import 'pulse-map';
 import type { Examination } from 'pulse-map/core';
 import { chronic, threatened } from '../../../stories/limb-records.js';
 import { examined } from '../../../stories/records.js';
-import { click, press, setViewport } from '../../tools/real-input.js';
+import { press, setViewport } from '../../tools/real-input.js';
 import { boxOf, within } from '../tools/boxes.js';
 import { drawn } from '../tools/limbs.js';
-import { chooser, openMap, openSite, saidAt, settled, site } from '../tools/map.js';
+import { chooser, markNormal, openMap, openSite, saidAt, settled, site } from '../tools/map.js';
 import { byRole, everything } from '../tools/perceive.js';
 
 afterEach(() => document.documentElement.removeAttribute('dir'));
@@ -276,7 +276,7 @@ describe('what right to left turns', () => {
   it('is heard on a click as before', async () => {
     turnPage();
     const map = await openMap({ width: 900 });
-    await click(byRole(map, 'button', 'All 23 normal'));
+    await markNormal(map);
     await settled(map);
     expect(saidAt(map, 'left femoral')).to.equal('2, normal');
   });

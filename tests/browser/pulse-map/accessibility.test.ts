@@ -125,7 +125,7 @@ describe('what the browser tells assistive technology', () => {
       'Arteries of the body, seen from the front; the patient’s right is on the left of the drawing',
     );
     one('button', 'Undo');
-    one('button', 'All 23 normal');
+    one('button', 'Mark normal');
     one('heading', 'Nothing examined yet');
   });
 

@@ -4,7 +4,18 @@ import { VIEWS } from '../../../src/drawing/index.js';
 import { restNormal } from '../../../src/examination/index.js';
 import { examined } from '../../tools/examinations.js';
 import { click, consoleOf } from '../../tools/real-input.js';
-import { choose, chooser, openMap, openSite, saidAll, saidAt, settled, site, status } from '../tools/map.js';
+import {
+  choose,
+  chooser,
+  markNormal,
+  openMap,
+  openSite,
+  saidAll,
+  saidAt,
+  settled,
+  site,
+  status,
+} from '../tools/map.js';
 import { allByRole, byRole, nameOf, readableText } from '../tools/perceive.js';
 
 async function act(map: PulseMap, name: string): Promise<void> {
@@ -195,7 +206,7 @@ describe('an earlier record beside the present one', () => {
     map.compare = earlier;
     await settled(map);
     expect(map.value).to.equal('');
-    await click(byRole(map, 'button', 'All 23 normal'));
+    await markNormal(map);
     expect(map.compare).to.equal(earlier);
     expect(earlier).to.deep.equal(examined({ 'left femoral': 'normal' }));
   });

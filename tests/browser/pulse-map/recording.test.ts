@@ -4,8 +4,8 @@ import { parseExaminationText, pulseAt } from 'pulse-map/core';
 import { examined, place } from '../../tools/examinations.js';
 import { focused, type PointerKind } from '../../tools/real-input.js';
 import { Hand } from '../tools/count.js';
-import { chooser, leads, openMap, saidAll, saidAt, settled, site, status } from '../tools/map.js';
-import { byRole } from '../tools/perceive.js';
+import { chooser, leads, markNormal, openMap, saidAll, saidAt, settled, site, status } from '../tools/map.js';
+import { allByRole, byRole, nameOf } from '../tools/perceive.js';
 
 const HANDS: readonly PointerKind[] = ['mouse', 'pen', 'touch'];
 const BLOCK = 'Block between left femoral and left popliteal';
@@ -27,32 +27,50 @@ function freshPage(): void {
 
 describe('recording a full normal examination', () => {
   for (const kind of HANDS) {
-    it(`takes at most 5 actions by ${kind}`, async () => {
+    it(`takes at most 7 actions by ${kind}, each named before it writes`, async () => {
       const map = await openMap();
       const hand = handOn(map);
-      await hand.click(byRole(map, 'button', 'All 23 normal'), kind);
-      expect(hand.actions).to.be.at.most(5);
+      const named = await markNormal(map, (button) => hand.click(button, kind));
+      expect(hand.actions).to.be.at.most(7);
+      expect(named.map((name) => name.replace(/ normal .*/, ''))).to.deep.equal([
+        'Head and neck: 4 pulses',
+        'Right arm: 5 pulses',
+        'Left arm: 5 pulses',
+        'Abdomen: 1 pulse',
+        'Right leg: 4 pulses',
+        'Left leg: 4 pulses',
+      ]);
       const normal = Object.values(saidAll(map)).filter((said) => said === '2, normal');
       expect(normal).to.have.length(23);
       expect(leads(map)).to.deep.equal(['All 23 pulses felt, none reduced: no block shown']);
-      expect(status(map)).to.equal('23 more sites recorded as normal');
+      expect(status(map)).to.equal('Left leg: 4 pulses normal');
     });
   }
 
-  it('takes at most 5 actions by keys alone, from the top of the page', async () => {
+  it('takes at most 11 actions by keys alone, from the top of the page', async () => {
     const map = await openMap();
     const hand = handOn(map);
     freshPage();
     while (focused()?.matches('[part~=site]') !== true && hand.actions < 5) await hand.press('Tab');
     await hand.press('a');
-    expect(hand.actions).to.be.at.most(5);
+    await settled(map);
+    for (let portion = 0; portion < 6; portion++) {
+      await hand.press('Enter');
+      await settled(map);
+    }
+    expect(hand.actions).to.be.at.most(11);
+    expect(focused()?.matches('[part~=site]'), 'the focus').to.equal(true);
     expect(Object.values(saidAll(map)).filter((said) => said === '2, normal')).to.have.length(23);
   });
 
   it('can be taken back in one action', async () => {
     const map = await openMap();
     const hand = handOn(map);
-    await hand.click(byRole(map, 'button', 'All 23 normal'));
+    await hand.click(byRole(map, 'button', 'Mark normal'));
+    await settled(map);
+    await hand.click(byRole(map, 'button', /^Left leg: 4 pulses normal/));
+    expect(saidAt(map, 'left femoral')).to.equal('2, normal');
+    expect(saidAt(map, 'right femoral')).to.equal('not examined');
     await hand.click(byRole(map, 'button', 'Undo'));
     expect(saidAt(map, 'left femoral')).to.equal('not examined');
     expect(map.value).to.equal('');
@@ -72,15 +90,15 @@ describe('recording a block of the left superficial femoral', () => {
   }
 
   for (const kind of HANDS) {
-    it(`takes at most 10 actions by ${kind}, site by site`, async () => {
+    it(`takes at most 13 actions by ${kind}, site by site`, async () => {
       const map = await openMap();
       const hand = handOn(map);
-      await hand.click(byRole(map, 'button', 'All 23 normal'), kind);
+      await markNormal(map, (button) => hand.click(button, kind));
       for (const name of ['left popliteal', 'left posterior tibial', 'left dorsalis pedis']) {
         await hand.click(site(map, name), kind);
         await hand.click(byRole(chooser(map) as HTMLElement, 'radio', '0, absent'), kind);
       }
-      expect(hand.actions).to.be.at.most(10);
+      expect(hand.actions).to.be.at.most(13);
       isTold(map);
     });
 
@@ -91,8 +109,8 @@ describe('recording a block of the left superficial femoral', () => {
       for (const name of ['left popliteal', 'left posterior tibial', 'left dorsalis pedis']) {
         await hand.click(site(map, name), kind);
       }
-      await hand.click(byRole(map, 'button', 'Other 20 normal'), kind);
-      expect(hand.actions).to.be.at.most(5);
+      await markNormal(map, (button) => hand.click(button, kind));
+      expect(hand.actions).to.be.at.most(11);
       isTold(map);
     });
   }
@@ -107,6 +125,11 @@ describe('recording a block of the left superficial femoral', () => {
     expect(hand.actions).to.be.at.most(10);
     expect(leads(map)).to.deep.equal([BLOCK]);
     await hand.press('ArrowRight', '0', 'a');
+    await settled(map);
+    for (let portion = 0; portion < 6; portion++) {
+      await hand.press('Enter');
+      await settled(map);
+    }
     isTold(map);
   });
 
@@ -140,17 +163,40 @@ describe('"the rest are normal"', () => {
     await hand.click(site(map, 'left dorsalis pedis'));
     await hand.click(byRole(chooser(map) as HTMLElement, 'button', 'Could not examine'));
     await hand.click(byRole(chooser(map) as HTMLElement, 'radio', 'Dressing'));
-    await hand.click(byRole(map, 'button', 'Other 21 normal'));
+    await markNormal(map, (button) => hand.click(button));
     expect(saidAt(map, 'right radial')).to.equal('1, reduced');
     expect(saidAt(map, 'left dorsalis pedis')).to.equal('could not examine: dressing');
     expect(saidAt(map, 'left radial')).to.equal('2, normal');
-    expect(byRole<HTMLButtonElement>(map, 'button', 'All 23 recorded').disabled).to.equal(true);
+    expect(byRole<HTMLButtonElement>(map, 'button', 'Mark normal').disabled).to.equal(true);
   });
 
   it('leaves sites where one only listens alone', async () => {
     const map = await openMap();
-    await handOn(map).click(byRole(map, 'button', 'All 23 normal'));
+    await markNormal(map);
     expect(saidAt(map, 'right renal')).to.equal('not listened');
+  });
+});
+
+describe('on a phone', () => {
+  it('offers only what is on the screen, and names a foot where a foot is left', async () => {
+    const map = await openMap({ width: 380 });
+    const hand = handOn(map);
+    for (const name of ['left femoral', 'left popliteal']) {
+      await hand.click(site(map, name));
+      await hand.click(byRole(chooser(map) as HTMLElement, 'radio', '2, normal'));
+    }
+    await hand.click(byRole(map, 'button', 'Mark normal'));
+    await settled(map);
+    const offered = allByRole(map, 'button', /pulses? normal/).map((button) => nameOf(button));
+    expect(offered.join()).not.to.match(/arm|hand|Head/);
+    const foot = byRole(map, 'button', /^Left foot: 2 pulses normal/);
+    expect(nameOf(foot))
+      .to.match(/Dorsalis pedis/i)
+      .and.to.match(/Posterior tibial/i);
+    await hand.click(foot);
+    expect(gradeAt(map, 'left dorsalis-pedis')).to.equal('normal');
+    for (const unseen of ['left radial', 'right carotid', 'right femoral'])
+      expect(gradeAt(map, unseen), unseen).to.equal(undefined);
   });
 });
 

@@ -104,3 +104,23 @@ export function eventsOf(target: EventTarget): { input: number; change: number }
   for (const type of ['input', 'change'] as const) target.addEventListener(type, () => count[type]++);
   return count;
 }
+
+/**
+ * States as normal whatever is shown and not stated, portion by portion as it is named.
+ * @returns the names of the acts
+ */
+export async function markNormal(
+  map: PulseMap,
+  act: (button: HTMLElement) => Promise<unknown> = (button) => click(button),
+): Promise<string[]> {
+  const named: string[] = [];
+  await act(byRole(map, 'button', 'Mark normal'));
+  await settled(map);
+  for (;;) {
+    const [next] = allByRole(map, 'button', /: \d+ pulses? normal/);
+    if (!next) return named;
+    named.push(nameOf(next));
+    await act(next);
+    await settled(map);
+  }
+}

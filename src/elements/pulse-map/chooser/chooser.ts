@@ -8,6 +8,7 @@ import {
   stepForDigit,
 } from '../../../examination/index.js';
 import { type KeyAct, keyAct } from '../hand/keys.js';
+import { showNormals } from '../normals.js';
 import type { Recorder } from '../recorder.js';
 import type { Session } from '../session.js';
 
@@ -170,7 +171,8 @@ export class Chooser implements ReactiveController {
       case 'clear':
         return recorder.clear(place);
       case 'rest':
-        return recorder.restNormal();
+        this.close(false);
+        return showNormals(this.session, true);
       case 'undo':
         return recorder.undo();
       case 'redo':
