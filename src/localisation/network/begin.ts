@@ -14,23 +14,25 @@ export function beginnings(
   bucket: readonly number[],
   into: Float64Array,
 ): Float64Array {
-  const { columns, live, model, clear, shut, slot, sound, up } = net;
-  const root = slot[0]! * columns;
+  const { columns, live, model, clear, shut, slot, sound, up, base, wide } = net;
   const last = into.length - 1;
   into.fill(0);
   let sum = 0;
   for (let q = 0; q < live.length; q++) {
     const c = live[q]!;
     const weight = net.weightOf(c);
-    let rest = weight * up[(root + c) * 6]!;
+    const root = net.at(0, c);
+    const own = base[c]!;
+    let rest = weight * up[root * 6]!;
     sum += rest;
     for (let j = 0; j < order.length; j++) {
-      const k = slot[order[j]!]! * columns + c;
+      const piece = order[j]!;
+      const k = slot[piece]! * columns + (wide[piece] ? c : own);
       into[bucket[j]!]! += rest * shut[k]!;
       rest *= clear[k]!;
     }
     // A cause that has struck for sure leaves out the case of every piece being patent.
-    const sane = model.struck[model.cause[c]!] ? Math.min(rest, weight * sound[root + c]!) : 0;
+    const sane = model.struck[model.cause[c]!] ? Math.min(rest, weight * sound[root]!) : 0;
     into[last]! += rest - sane;
     sum -= sane;
   }

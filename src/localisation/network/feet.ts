@@ -1,7 +1,8 @@
-import { SIDES } from '../../anatomy/index.js';
+import { pieceAbove, SIDES } from '../../anatomy/index.js';
 import { type Examination, pulseAt } from '../../examination/index.js';
 import { READINGS } from './model.js';
 import type { Model } from './propagate.js';
+import { indexOf } from './tree.js';
 import { type ByReport, HARD_SITES, type HardSite, type Tables } from './types.js';
 
 /*
@@ -57,34 +58,60 @@ export function rowIn(
   return [easy[0]! / sum, easy[1]! / sum, easy[2]! / sum];
 }
 
+/** The pieces of the tree at which the states of the feet differ, with all that feed them. */
+function divided(model: Model, feet: readonly Feet[]): Uint8Array {
+  const wide = new Uint8Array(model.parent.length);
+  for (const site of HARD_SITES) {
+    if (!feet.some((state) => state[site])) continue;
+    for (const side of SIDES) {
+      for (let i = indexOf(pieceAbove({ site, side }).key); i >= 0 && !wide[i]; i = model.parent[i]!)
+        wide[i] = 1;
+    }
+  }
+  return wide;
+}
+
 /**
- * The model with the columns that hold some belief divided by the states of the feet, and without those that hold none.
+ * The model with the columns that hold some belief divided by the states of the feet, and without those that hold none; and
+ * the column that each of them comes from.
  * @param fate of each column
  */
 export function withFeet(
   model: Model,
   feet: readonly Feet[],
   fate: (column: number) => 'divide' | 'keep' | 'drop',
-): Model {
-  if (feet.length === 0) return model;
+): { model: Model; column: number[] } {
   const weight: number[] = [];
-  const cause: number[] = [];
+  const column: number[] = [];
   const reading: number[] = [];
+  const base: number[] = [];
   const first = READINGS.gone + 1;
   model.weight.forEach((w, c) => {
     const what = fate(c);
     if (what === 'drop') return;
+    const own = weight.length;
     if (model.reading[c] !== READINGS.usual || what === 'keep') {
       weight.push(w);
-      cause.push(model.cause[c]!);
+      column.push(c);
       reading.push(model.reading[c]!);
+      base.push(own);
       return;
     }
     feet.forEach(({ share }, k) => {
       weight.push(w * share);
-      cause.push(model.cause[c]!);
+      column.push(c);
       reading.push(first + k);
+      base.push(own);
     });
   });
-  return { ...model, weight: Float64Array.from(weight), cause, reading };
+  return {
+    model: {
+      ...model,
+      weight: Float64Array.from(weight),
+      cause: column.map((c) => model.cause[c]!),
+      reading,
+      shared: { base, wide: divided(model, feet) },
+    },
+    column,
+  };
 }

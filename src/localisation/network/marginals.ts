@@ -3,49 +3,89 @@ import { type Model, POINT_STATES, type Propagation } from './propagate.js';
 // A constant of its own: some loaders look an imported name up at every use, which costs here.
 const S = POINT_STATES;
 
+interface Marginals {
+  readonly narrowed: Float64Array;
+  readonly blocked: Float64Array;
+}
+
 /** The second pass: probability that each piece is narrowed and blocked, given all findings. */
-export function marginals(net: Propagation): { narrowed: Float64Array; blocked: Float64Array } {
-  const { model, causes, columns, readings, n, up, active, local: likelihoods } = net;
-  const narrowed = new Float64Array(n);
-  const blocked = new Float64Array(n);
+export function marginals(net: Propagation): Marginals {
+  const { model, causes, n, up, active, wide, base } = net;
+  const into = { narrowed: new Float64Array(n), blocked: new Float64Array(n) };
   const total = net.total();
-  const down = new Float64Array(n * S);
-  const end = new Float64Array(S);
-  const out = new Float64Array(S);
-  for (const c of net.live) {
-    const weight = net.weightOf(c) / total;
-    if (!(weight * up[c * S]! > 0)) continue;
-    down[0] = weight;
-    for (let i = 0; i < n; i++) {
-      const k = i * causes + model.cause[c]!;
-      if (!active[i]) {
-        // No finding bears on it, but that the cause has struck somewhere does.
-        const likelihood = weight * up[c * S]!;
-        narrowed[i]! += likelihood * model.narrowed[k]!;
-        blocked[i]! += likelihood * model.blocked[k]!;
-        continue;
-      }
-      const local = (i * readings + model.reading[c]!) * S;
-      const children = model.children[i]!;
+  const own = new Float64Array(n * S);
+  const shared = new Float64Array(n * S);
+  const byCause = new Float64Array(causes);
+  for (const first of net.firsts) {
+    shared.fill(0);
+    for (const c of net.live) {
+      if (base[c] !== first) continue;
+      const weight = net.weightOf(c) / total;
+      const likelihood = weight * up[net.at(0, c) * S]!;
+      if (!(likelihood > 0)) continue;
+      byCause[model.cause[c]!]! += likelihood;
+      if (wide[0]) {
+        own[0] = weight;
+        descend(net, c, 1, own, shared, into);
+      } else shared[0]! += weight;
+    }
+    descend(net, first, 0, shared, shared, into);
+  }
+  for (let i = 0; i < n; i++) {
+    // Of pieces on which no finding bears it is known that the cause has struck somewhere.
+    for (let c = 0; c < causes && !active[i]; c++) {
+      into.narrowed[i]! += byCause[c]! * model.narrowed[i * causes + c]!;
+      into.blocked[i]! += byCause[c]! * model.blocked[i * causes + c]!;
+    }
+  }
+  return into;
+}
+
+const END = new Float64Array(S);
+const OUT = new Float64Array(S);
+
+/**
+ * Down through the pieces where a column has messages of its own, or through those where it stands for others.
+ * @param down what reaches the beginning of each piece
+ * @param shared where what leaves the pieces of its own is added up
+ */
+function descend(
+  { model, causes, columns, readings, n, up, active, local: likelihoods, wide, base, slot }: Propagation,
+  c: number,
+  isWide: number,
+  down: Float64Array,
+  shared: Float64Array,
+  into: Marginals,
+): void {
+  const own = base[c]!;
+  for (let i = 0; i < n; i++) {
+    if (!active[i] || wide[i] !== isWide) continue;
+    const local = (i * readings + model.reading[c]!) * S;
+    const children = model.children[i]!;
+    for (let x = 0; x < S; x++) END[x] = likelihoods[local + x]!;
+    for (let j = 0; j < children.length; j++) {
+      const child = children[j]!;
+      if (!active[child]) continue;
+      const u = (slot[child]! * columns + (wide[child] ? c : own)) * S;
+      for (let x = 0; x < S; x++) END[x]! *= up[u + x]!;
+    }
+    passDown(model, i, i * causes + model.cause[c]!, down, END, OUT, into);
+    for (let j = 0; j < children.length; j++) {
+      const child = children[j]!;
+      if (!active[child]) continue;
+      const at = child * S;
+      const adds = wide[child] !== isWide;
+      const target = adds ? shared : down;
       for (let x = 0; x < S; x++) {
-        let e = likelihoods[local + x]!;
-        for (let j = 0; j < children.length; j++) e *= up[(children[j]! * columns + c) * S + x]!;
-        end[x] = e;
-      }
-      passDown(model, i, k, down, end, out, narrowed, blocked);
-      for (let j = 0; j < children.length; j++) {
-        const child = children[j]!;
-        if (!active[child]) continue;
-        for (let x = 0; x < S; x++) {
-          let d = out[x]! * likelihoods[local + x]!;
-          for (let o = 0; o < children.length; o++)
-            if (o !== j) d *= up[(children[o]! * columns + c) * S + x]!;
-          down[child * S + x] = d;
+        let d = OUT[x]! * likelihoods[local + x]!;
+        for (let o = 0; o < children.length; o++) {
+          const other = children[o]!;
+          if (o !== j && active[other]) d *= up[(slot[other]! * columns + (wide[other] ? c : own)) * S + x]!;
         }
+        target[at + x] = adds ? target[at + x]! + d : d;
       }
     }
   }
-  return { narrowed, blocked };
 }
 
 /** What reaches a piece's end, from what reaches its beginning; and the piece's own share of being diseased. */
@@ -56,8 +96,7 @@ function passDown(
   down: Float64Array,
   end: Float64Array,
   out: Float64Array,
-  narrowed: Float64Array,
-  blocked: Float64Array,
+  { narrowed, blocked }: Marginals,
 ): void {
   const { throughNarrowed: tn, throughBlocked: tb, carries } = model;
   const pn = model.narrowed[k]!;

@@ -43,7 +43,7 @@ const BEGIN = new Float64Array(S);
 const AT_FORK = new Float64Array(S);
 
 function fillBeside(net: Propagation, order: readonly number[], onPath: Uint8Array, c: number): void {
-  const { model, columns, readings, slot, up, local } = net;
+  const { model, readings, up, local } = net;
   for (let j = 0; j < order.length; j++) {
     const piece = order[j]!;
     const at = j * S;
@@ -53,7 +53,7 @@ function fillBeside(net: Propagation, order: readonly number[], onPath: Uint8Arr
     for (let k = 0; k < children.length; k++) {
       const child = children[k]!;
       if (onPath[child] || !net.active[child]) continue;
-      const u = (slot[child]! * columns + c) * S;
+      const u = net.at(child, c) * S;
       for (let x = 0; x < S; x++) BESIDE[at + x]! *= up[u + x]!;
     }
   }

@@ -37,6 +37,23 @@ export interface Model {
   readonly calibre: readonly number[];
   /** Probability that sound carries through one patent piece. */
   readonly carries: number;
+  /** Columns that differ in few pieces only; none where every column has its own messages everywhere. */
+  readonly shared?: Shared;
+}
+
+/** Which messages are alike in several columns, so that they are worked out once. */
+export interface Shared {
+  /** Column whose messages stand for each column, outside `wide`. */
+  readonly base: readonly number[];
+  /** Pieces where every column has messages of its own; with a piece the pieces that feed it. */
+  readonly wide: Uint8Array;
+}
+
+/** A network whose messages are taken over where they are the same. */
+export interface Earlier {
+  readonly net: Propagation;
+  /** Its column for each of the new ones. */
+  readonly column: readonly number[];
 }
 
 /** A finding's likelihood by the state of the point at the end of one piece. */
@@ -44,6 +61,15 @@ export interface Factor {
   readonly piece: number;
   /** One for each reading of the model; where there are fewer, the first one stands for the rest. */
   readonly by: readonly ArrayLike<number>[];
+}
+
+/** Prior probability of every piece being patent, by cause. */
+function allPatentOf({ struck, narrowed, blocked }: Model): Float64Array {
+  const causes = struck.length;
+  const all = new Float64Array(causes).fill(1);
+  for (let k = 0; k < narrowed.length; k += causes)
+    for (let c = 0; c < causes; c++) all[c]! *= 1 - narrowed[k + c]! - blocked[k + c]!;
+  return all;
 }
 
 export class Propagation {
@@ -66,6 +92,10 @@ export class Propagation {
   readonly active: Uint8Array;
   /** The columns that are reckoned with; all of them, but for what `focus` leaves out. */
   live: readonly number[];
+  /** The columns that are reckoned with outside `wide`: each standing for those that share its messages there. */
+  firsts: readonly number[];
+  readonly base: readonly number[];
+  readonly wide: Uint8Array;
   /** Pieces with a finding by sound on them or beyond them. */
   readonly #loud: Uint8Array;
   /** Likelihood of what was found at each piece's end, by reading and state. */
@@ -77,6 +107,7 @@ export class Propagation {
   constructor(
     readonly model: Model,
     factors: readonly Factor[] = [],
+    earlier?: Earlier,
   ) {
     const n = model.parent.length;
     const causes = model.struck.length;
@@ -92,15 +123,35 @@ export class Propagation {
     this.active = new Uint8Array(n);
     this.#loud = new Uint8Array(n);
     this.live = Array.from({ length: columns }, (_, c) => c);
+    this.base = model.shared?.base ?? this.live;
+    this.wide = model.shared?.wide ?? new Uint8Array(n);
+    this.firsts = model.shared ? [...new Set(this.base)] : this.live;
     this.local = new Float64Array(n * this.readings * S).fill(1);
     this.slot = Uint16Array.from({ length: n }, (_, i) => i);
     this.#localSlot = this.slot.slice();
     this.#stamp = new Uint32Array(n);
-    this.allPatent = new Float64Array(causes).fill(1);
-    for (let k = 0; k < n * causes; k++)
-      this.allPatent[k % causes]! *= 1 - model.narrowed[k]! - model.blocked[k]!;
+    this.allPatent = earlier ? earlier.net.allPatent.slice() : allPatentOf(model);
     for (const factor of factors) this.multiply(factor);
-    for (let i = n - 1; i >= 0; i--) this.#refresh(i);
+    for (let i = n - 1; i >= 0; i--) {
+      if (earlier && !this.wide[i]) this.#take(i, earlier);
+      else this.#refresh(i);
+    }
+  }
+
+  /** Where the messages of a piece stand for a column; times the states for those by state. */
+  at(piece: number, column: number): number {
+    return this.slot[piece]! * this.columns + (this.wide[piece] ? column : this.base[column]!);
+  }
+
+  #take(i: number, { net, column }: Earlier): void {
+    for (const c of this.firsts) {
+      const to = i * this.columns + c;
+      const from = net.at(i, column[c]!);
+      this.clear[to] = net.clear[from]!;
+      this.shut[to] = net.shut[from]!;
+      this.sound[to] = net.sound[from]!;
+      for (let x = 0; x < S; x++) this.up[to * S + x] = net.up[from * S + x]!;
+    }
   }
 
   /** Takes a finding in, inside `whatIf`. */
@@ -133,6 +184,7 @@ export class Propagation {
     this.live = all;
     const least = this.total() * share;
     this.live = all.filter((c) => this.joint(c) >= least);
+    this.firsts = [...new Set(this.live.map((c) => this.base[c]!))];
   }
 
   /**
@@ -186,7 +238,8 @@ export class Propagation {
   }
 
   #refresh(i: number): void {
-    const { causes, columns, readings, up, clear, shut, sound, slot, live } = this;
+    const { causes, columns, readings, up, clear, shut, sound, slot, base: shared, wide } = this;
+    const live = wide[i] ? this.live : this.firsts;
     const {
       throughNarrowed: tn,
       throughBlocked: tb,
@@ -212,6 +265,18 @@ export class Propagation {
       const b = blocked[ofCause]!;
       const p = 1 - n - b;
       const k = base + c;
+      if (!active) {
+        // No finding bears on it or on what it feeds.
+        let patent = p;
+        for (let j = 0; j < own.length; j++) {
+          const piece = own[j]!;
+          patent *= sound[slot[piece]! * columns + (wide[piece] ? c : shared[c]!)]!;
+        }
+        sound[k] = patent;
+        clear[k] = p;
+        shut[k] = n + b;
+        continue;
+      }
       const at = k * S;
       const l = (localAt + reading[c]!) * S;
       let all = p * local[l]!;
@@ -222,7 +287,8 @@ export class Propagation {
       let m1 = local[l + 4]!;
       let m2 = local[l + 5]!;
       for (let j = 0; j < own.length; j++) {
-        const child = slot[own[j]!]! * columns + c;
+        const piece = own[j]!;
+        const child = slot[piece]! * columns + (wide[piece] ? c : shared[c]!);
         const u = child * S;
         all *= sound[child]!;
         e0 *= up[u]!;
@@ -234,11 +300,6 @@ export class Propagation {
         m2 *= up[u + 5]!;
       }
       sound[k] = all;
-      if (!active) {
-        clear[k] = p;
-        shut[k] = n + b;
-        continue;
-      }
       if (!loud) {
         m0 = e0;
         m1 = e1;
@@ -266,7 +327,7 @@ export class Propagation {
 
   /** Likelihood of all findings under a column, times the column's weight. */
   joint(column: number): number {
-    const root = this.slot[0]! * this.columns + column;
+    const root = this.at(0, column);
     const all = this.up[root * S]!;
     const struck = this.model.struck[this.model.cause[column]!];
     return this.weightOf(column) * (struck ? Math.max(0, all - this.sound[root]!) : all);

@@ -73,11 +73,11 @@ type Pieces = (NetworkReading & { status: 'read' })['pieces'];
 
 /** A value worked out when it is first asked for, and kept. */
 function lazily<T extends object, K extends string, V>(target: T, key: K, make: () => V): T & Record<K, V> {
-  let value: V | undefined;
+  let made: { readonly value: V } | undefined;
   Object.defineProperty(target, key, {
     enumerable: true,
     configurable: true,
-    get: () => (value ??= make()),
+    get: () => (made ??= { value: make() }).value,
   });
   return target as T & Record<K, V>;
 }
@@ -97,9 +97,7 @@ function limbReading(
   const nothing = probabilities.at(-1)!;
   const best = answers[0]!;
   const [side, kind] = key.limb.split(' ') as [Side, LimbKind];
-  const occluded = occludedOf(net, key, weakEnds(examination, side, kind));
-  const [entry] = occluded.entries;
-  return {
+  const plain = {
     examined,
     answers,
     nothing,
@@ -107,10 +105,13 @@ function limbReading(
       .map((level, i) => ({ level, probability: byLevel[i]! }))
       .sort((a, b) => b.probability - a.probability),
     ...(best.probability > nothing && { first: best }),
-    occluded,
-    ...(entry && entry.probability > occluded.open && { headline: entry }),
     notExcluded: notExcluded(examination, { side, kind }),
   };
+  const reading = lazily(plain, 'occluded', () => occludedOf(net, key, weakEnds(examination, side, kind)));
+  return lazily(reading, 'headline', () => {
+    const [entry] = reading.occluded.entries;
+    return entry && entry.probability > reading.occluded.open ? entry : undefined;
+  });
 }
 
 /** Whether both pulses at the end of a limb were found weak or absent. */
@@ -198,13 +199,11 @@ function propagate(model: Model, feet: readonly Feet[], findings: readonly Findi
   const plain = new Propagation(model, factors);
   const total = plain.total();
   if (feet.length === 0 || !(total > 0)) return plain;
-  return new Propagation(
-    withFeet(model, feet, (column) => {
-      const share = plain.joint(column) / total;
-      return share >= LEAST_DIVIDED ? 'divide' : share >= LEAST_KEPT ? 'keep' : 'drop';
-    }),
-    factors,
-  );
+  const { model: divided, column } = withFeet(model, feet, (c) => {
+    const share = plain.joint(c) / total;
+    return share >= LEAST_DIVIDED ? 'divide' : share >= LEAST_KEPT ? 'keep' : 'drop';
+  });
+  return new Propagation(divided, factors, { net: plain, column });
 }
 
 /** Lesions beside the one that takes the pulse away: where disease begins above it, and what is likely closed beyond. */

@@ -118,7 +118,7 @@ describe('Healthy people whose feet are felt (Armstrong 2013, 1338 people with n
     return (
       100 *
       new Propagation(
-        withFeet(sound, feet, () => 'divide'),
+        withFeet(sound, feet, () => 'divide').model,
         factors,
       ).total()
     );
