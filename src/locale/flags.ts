@@ -1,6 +1,7 @@
 import { flags as english, type FlagWords } from './en/flags.js';
-import { regionOf, registeredFor } from './languages.js';
+import { registeredFor } from './languages.js';
 import { inVoice, type Register } from './terms.js';
+import { voiceFor } from './voice.js';
 
 export type { FlagWords };
 
@@ -9,5 +10,5 @@ export type { FlagWords };
  * flags and carries no other part.
  */
 export function flagWordsFor(tag: string, register: Register = 'trade'): FlagWords {
-  return inVoice<FlagWords>(registeredFor(tag)?.flags ?? english, { register, region: regionOf(tag) });
+  return inVoice<FlagWords>(registeredFor(tag)?.flags ?? english, voiceFor(tag, register));
 }

@@ -1,6 +1,7 @@
 import { en } from './en/index.js';
-import { type Messages, regionOf, registeredFor } from './languages.js';
+import { type Messages, registeredFor } from './languages.js';
 import { inVoice, type Register } from './terms.js';
+import { voiceFor } from './voice.js';
 
 export {
   type Language,
@@ -20,5 +21,5 @@ export { en };
  * @param register terms of the trade, or plain words where the language has them
  */
 export function messagesFor(tag: string, register: Register = 'trade'): Messages {
-  return inVoice<Messages>(registeredFor(tag) ?? en, { register, region: regionOf(tag) });
+  return inVoice<Messages>(registeredFor(tag) ?? en, voiceFor(tag, register));
 }

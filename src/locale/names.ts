@@ -18,7 +18,7 @@ interface NameWords {
   readonly sites: Readonly<Record<SiteId, string>>;
   /** A name with the patient's side, as one says it. */
   sided(name: string, side: Side): string;
-  readonly aorticFork: string;
+  aorticFork(): string;
   /** The popliteal artery above or below the knee. */
   popliteal(part: 'above-knee' | 'below-knee', side: Side): string;
 }
@@ -37,7 +37,7 @@ export function namesFrom({ arteries, sites, sided, aorticFork, popliteal }: Nam
     render<NamedStretch>(
       {
         artery: (one) => vessel(one.vessel),
-        'aortic-fork': aorticFork,
+        'aortic-fork': () => aorticFork(),
         'above-knee': knee,
         'below-knee': knee,
       },

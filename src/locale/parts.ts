@@ -1,6 +1,7 @@
 import { enParts } from './en/parts.js';
-import { type PartMessages, regionOf, registeredFor, type RegisteredLanguage } from './languages.js';
+import { type PartMessages, registeredFor, type RegisteredLanguage } from './languages.js';
 import { inVoice, type Register } from './terms.js';
+import { voiceFor } from './voice.js';
 
 /*
  * The words of the examination around the pulses stand apart from those of the map, so that a page with the map alone does
@@ -25,5 +26,5 @@ function completed(language: RegisteredLanguage): PartMessages {
  */
 export function partMessagesFor(tag: string, register: Register = 'trade'): PartMessages {
   const found = registeredFor(tag);
-  return inVoice<PartMessages>(found ? completed(found) : enParts, { register, region: regionOf(tag) });
+  return inVoice<PartMessages>(found ? completed(found) : enParts, voiceFor(tag, register));
 }

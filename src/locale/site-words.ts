@@ -1,4 +1,5 @@
 import type { SiteId } from '../anatomy/index.js';
+import { type Term, termsFrom } from './terms.js';
 
 /** What a language says of one site. */
 export interface SiteWords {
@@ -8,8 +9,10 @@ export interface SiteWords {
   readonly tiny?: string;
   /** Two letters for where no name fits; a legend explains them. */
   readonly code: string;
-  /** Where and how to examine it, in one sentence. */
+  /** Where and how to examine it. */
   readonly technique: string;
+  /** The same for a reader who is no clinician. */
+  readonly plain: { readonly name: string; readonly technique: string };
 }
 
 export type SiteTable<More = unknown> = Readonly<Record<SiteId, SiteWords & More>>;
@@ -17,15 +20,17 @@ export type SiteTable<More = unknown> = Readonly<Record<SiteId, SiteWords & More
 /** The tables by which the rest of a language looks its words up. */
 export function columnsOf(
   sites: SiteTable,
-): Readonly<Record<'sites' | 'codes' | 'technique', Record<SiteId, string>>> {
-  const column = (of: (words: SiteWords) => string): Record<SiteId, string> =>
-    Object.fromEntries(Object.entries(sites).map(([site, words]) => [site, of(words)])) as Record<
-      SiteId,
-      string
-    >;
+): Readonly<Record<'sites' | 'codes' | 'technique', Readonly<Record<SiteId, string>>>> {
+  const column = (of: (words: SiteWords) => Term): Readonly<Record<SiteId, string>> =>
+    termsFrom(
+      Object.fromEntries(Object.entries(sites).map(([site, words]) => [site, of(words)])) as Record<
+        SiteId,
+        Term
+      >,
+    );
   return {
-    sites: column(({ name }) => name),
-    codes: column(({ code }) => code),
-    technique: column(({ technique }) => technique),
+    sites: column(({ name, plain }) => ({ trade: name, plain: plain.name })),
+    codes: column(({ code }) => ({ trade: code })),
+    technique: column(({ technique, plain }) => ({ trade: technique, plain: plain.technique })),
   };
 }

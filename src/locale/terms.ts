@@ -7,14 +7,14 @@ export interface Voice {
   readonly register: Register;
   /** A region with words of its own, as a lower-case tag such as `en-us`. */
   readonly region?: string | undefined;
+  /** How that region spells. */
+  readonly spell?: ((text: string) => string) | undefined;
 }
 
-/** A term in the words of the trade, and what it is called otherwise. */
+/** A term in the words of the trade, and in plain words. */
 export interface Term {
   readonly trade: string;
   readonly plain?: string;
-  /** By lower-case tag of the region. */
-  readonly regions?: Readonly<Record<string, string>>;
 }
 
 /**
@@ -25,14 +25,58 @@ const KEY = Symbol.for('pulse-map/voice');
 const shared = globalThis as { [KEY]?: { voice: Voice } };
 const state = (): { voice: Voice } => (shared[KEY] ??= { voice: { register: 'trade' } });
 
-function wordFor({ trade, plain, regions }: Term): string {
+function spelt(text: string, { spell }: Voice): string {
+  return spell ? spell(text) : text;
+}
+
+/** Parameters and statements that hold what a person typed; elsewhere a single word is a code. */
+const TYPED = ['note', 'operations', 'why'];
+
+/** Every text within a value that a person may have typed. */
+function typedIn(value: unknown, typed = false): string[] {
+  if (typeof value === 'string') return typed || !/^[\w-]+$/.test(value) ? [value] : [];
+  if (typeof value !== 'object' || value === null) return [];
+  const within = typed || TYPED.includes(String((value as { code?: unknown }).code));
+  return Object.entries(value).flatMap(([key, one]) => typedIn(one, within || TYPED.includes(key)));
+}
+
+/** What was said in the spelling of the region, but for what was handed in: a note stays as a person typed it. */
+function speltAround(said: unknown, handedIn: unknown, voice: Voice): unknown {
+  if (!voice.spell) return said;
+  const kept = typedIn(handedIn)
+    .filter((text) => spelt(text, voice) !== text)
+    .sort((a, b) => b.length - a.length);
+  const around = (text: string, [first, ...more]: readonly string[]): string =>
+    first === undefined
+      ? spelt(text, voice)
+      : text
+          .split(first)
+          .map((part) => around(part, more))
+          .join(first);
+  const walk = (value: unknown): unknown => {
+    if (typeof value === 'string') return around(value, kept);
+    if (Array.isArray(value)) return value.map(walk);
+    if (typeof value !== 'object' || value === null) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, walk(one)]));
+  };
+  return walk(said);
+}
+
+function wordFor(term: Term | string): string {
   const { voice } = state();
-  const regional = voice.region === undefined ? undefined : regions?.[voice.region];
-  return (voice.register === 'plain' ? plain : undefined) ?? regional ?? trade;
+  const { trade, plain }: Term = typeof term === 'string' ? { trade: term } : term;
+  return spelt((voice.register === 'plain' ? plain : undefined) ?? trade, voice);
+}
+
+/** A sentence as it stands, in the spelling of the region; for what is said within a function. */
+export function say(trade: string, plain?: string): string {
+  return wordFor(plain === undefined ? trade : { trade, plain });
 }
 
 /** The terms of a language as words; each is looked up when it is read, in the voice that holds then. */
-export function termsFrom<K extends string>(terms: Readonly<Record<K, Term>>): Readonly<Record<K, string>> {
+export function termsFrom<K extends string>(
+  terms: Readonly<Record<K, Term | string>>,
+): Readonly<Record<K, string>> {
   const words = {} as Record<K, string>;
   for (const key of Object.keys(terms) as K[]) {
     Object.defineProperty(words, key, { enumerable: true, get: () => wordFor(terms[key]) });
@@ -51,12 +95,12 @@ export function together<A extends object, B extends object>(a: A, b: B): A & B 
   ) as A & B;
 }
 
-function speaking<R>(as: Voice, say: () => R): R {
+function speaking<R>(as: Voice, render: () => R): R {
   const now = state();
   const before = now.voice;
   now.voice = as;
   try {
-    return say();
+    return render();
   } finally {
     now.voice = before;
   }
@@ -64,9 +108,15 @@ function speaking<R>(as: Voice, say: () => R): R {
 
 function copy(value: unknown, as: Voice): unknown {
   if (typeof value === 'function') {
-    const say = value as (...args: unknown[]) => unknown;
-    return (...args: unknown[]) => speaking(as, () => say(...args));
+    const render = value as (...args: unknown[]) => unknown;
+    return (...args: unknown[]) =>
+      speltAround(
+        speaking(as, () => render(...args)),
+        args,
+        as,
+      );
   }
+  if (typeof value === 'string') return spelt(value, as);
   if (Array.isArray(value)) return value.map((one) => copy(one, as));
   if (typeof value !== 'object' || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, copy(one, as)]));

@@ -18,6 +18,6 @@ export const english: LanguageSamples = {
     atLeastOne: 'at least 1 character',
   },
   figure: /^Arteries of the body/,
-  block: 'Block between left femoral and left popliteal',
+  block: 'Occlusion between left femoral and left popliteal',
   chooser: { leftFemoral: 'Left femoral', folds: [/^Bruit$/, /^Could not examine/, /^Doppler signal/] },
 };

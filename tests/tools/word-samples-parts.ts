@@ -113,12 +113,14 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     ),
     limitOption: each(BEDSIDE_TEST_IDS, (id) => {
       const { limits } = BEDSIDE_TESTS[id];
-      return (limits?.options ?? []).map((option): [number, 's' | 'min' | 'deg', string] => [
+      return (limits?.options ?? []).map((option): [number, 's' | 'min' | 'deg'] => [
         option.value,
         limits?.unit ?? 's',
-        option.source,
       ]);
     }),
+    sourceNote: each(BEDSIDE_TEST_IDS, (id) =>
+      (BEDSIDE_TESTS[id].limits?.options ?? []).map(({ source }): [string] => [source]),
+    ),
     ratesInShort: one(
       BEDSIDE_TEST_IDS.flatMap((id) =>
         [undefined, 5, 9].flatMap((limit) => rateRanges(BEDSIDE_TESTS[id].falsePositives ?? [], limit)),

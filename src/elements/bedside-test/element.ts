@@ -179,12 +179,12 @@ export class BedsideTest extends PartElement<SidedResult> {
           },
         })}
       </header>
+      <p role="note" class="caution">${how.caution}</p>
       <details class="fold steps">
         <summary>${words.steps}</summary>
         <ol>
           ${how.steps.map((step) => html`<li>${step}</li>`)}
         </ol>
-        <p class="hint">${how.caution}</p>
       </details>
       ${body?.template ?? nothing} ${sided ? this.#footer(notDone) : nothing}
     </article>`;
@@ -366,7 +366,7 @@ export class BedsideTest extends PartElement<SidedResult> {
     return selectField({
       label: words.limit,
       options: limits.options.map(
-        ({ value, source }) => [String(value), words.limitOption(value, limits.unit, source)] as const,
+        ({ value }) => [String(value), words.limitOption(value, limits.unit)] as const,
       ),
       value: String(used),
       disabled: !this.editable,
@@ -377,9 +377,10 @@ export class BedsideTest extends PartElement<SidedResult> {
     });
   }
 
+  /** Published figures, with the sources of these and of the limits behind one fold. */
   #rates(): TemplateResult | typeof nothing {
-    const { falsePositives = [], accuracy } = BEDSIDE_TESTS[this.test] as Test;
-    if (!falsePositives.length && !accuracy) return nothing;
+    const { falsePositives = [], accuracy, limits } = BEDSIDE_TESTS[this.test] as Test;
+    if (!falsePositives.length && !accuracy && !limits) return nothing;
     const { bedside: words } = this.words;
     const { limit } = this.#host;
     const shortly = rateRanges(falsePositives, limit);
@@ -390,6 +391,7 @@ export class BedsideTest extends PartElement<SidedResult> {
         <ul>
           ${accuracy ? html`<li>${words.accuracy(accuracy)} <span class="source">${accuracy.source}</span></li>` : nothing}
           ${falsePositives.map((rate) => html`<li>${words.rate(rate)}. <span class="source">${rate.source}</span></li>`)}
+          ${limits?.options.map(({ value, source }) => html`<li>${words.limit}: ${words.limitOption(value, limits.unit)}. <span class="source">${words.sourceNote(source)}</span></li>`)}
         </ul>
       </details>`;
   }

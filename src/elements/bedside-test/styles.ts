@@ -8,6 +8,13 @@ export const cardStyles = css`
     align-items: start;
     gap: 8px 16px;
   }
+  .caution {
+    margin: 8px 0 4px;
+    padding-inline-start: 10px;
+    border-inline-start: 3px solid var(--_ink);
+    font-size: 14px;
+    line-height: 20px;
+  }
   .eponym {
     font-size: 14px;
     font-weight: 400;

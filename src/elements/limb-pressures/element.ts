@@ -108,6 +108,10 @@ export class LimbPressures extends PartElement<Pressures> {
           true,
         )}
       </div>
+      <div role="note" class="cautions">
+        <p>${words.cuffs}</p>
+        <p class="hint">${words.technique}</p>
+      </div>
       <div class="grid">
         ${this.#table(MAIN, reading)} ${this.#indices(reading)} ${renderPlot(plot, this.#unit, this.words)}
       </div>

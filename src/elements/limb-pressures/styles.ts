@@ -9,6 +9,16 @@ export const pressureStyles = css`
     gap: 8px 16px;
     margin-block-end: 8px;
   }
+  .cautions {
+    margin-block-end: 12px;
+    padding-inline-start: 10px;
+    border-inline-start: 3px solid var(--_ink);
+    font-size: 14px;
+    line-height: 20px;
+  }
+  .cautions p {
+    margin: 0 0 4px;
+  }
   .grid {
     display: grid;
     grid-template-columns: minmax(0, 1fr);

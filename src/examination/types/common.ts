@@ -6,6 +6,8 @@ export const REASONS = [
   'pain',
   'amputated',
   'line-in-place',
+  'no-cuff',
+  'dialysis-access',
   'declined',
   'other',
 ] as const;

@@ -9,46 +9,53 @@ import {
 import { namesFrom } from '../names.js';
 import type { AnatomyWords } from '../en/anatomy.js';
 import { columnsOf } from '../site-words.js';
+import { say, termsFrom } from '../terms.js';
 import { SITES } from './sites.js';
 
 /*
- * Arteries go by their Latin names without "Arteria", as one says them at the bedside. None of the names changes with case;
+ * Arteries go by their Latin names without "Arteria", as one says them at the bedside. Plain names are feminine too. None of the names changes with case;
  * the side follows the name ("Femoralis links"), so it never has to agree with it either. Only the article tells the gender.
  */
 
-const arteries: Record<ArteryId, string> = {
-  'ascending-aorta': 'Aorta ascendens',
-  'aortic-arch': 'Arcus aortae',
-  brachiocephalic: 'Truncus brachiocephalicus',
-  'common-carotid': 'Carotis communis',
-  'internal-carotid': 'Carotis interna',
-  'external-carotid': 'Carotis externa',
-  'superficial-temporal': 'Temporalis superficialis',
-  subclavian: 'Subclavia',
-  axillary: 'Axillaris',
-  brachial: 'Brachialis',
-  radial: 'Radialis',
-  ulnar: 'Ulnaris',
-  'deep-palmar-arch': 'Arcus palmaris profundus',
-  'superficial-palmar-arch': 'Arcus palmaris superficialis',
-  'thoracic-aorta': 'Aorta thoracica',
-  'suprarenal-aorta': 'Aorta suprarenal',
-  renal: 'Renalis',
-  'infrarenal-aorta': 'Aorta infrarenal',
-  'common-iliac': 'Iliaca communis',
-  'internal-iliac': 'Iliaca interna',
-  'external-iliac': 'Iliaca externa',
-  'common-femoral': 'Femoralis communis',
-  'deep-femoral': 'Profunda femoris',
-  'superficial-femoral': 'Femoralis superficialis',
-  popliteal: 'Poplitea',
-  'anterior-tibial': 'Tibialis anterior',
-  'dorsalis-pedis': 'Dorsalis pedis',
-  'tibioperoneal-trunk': 'Truncus tibiofibularis',
-  'posterior-tibial': 'Tibialis posterior',
-  peroneal: 'Fibularis',
-  'plantar-arch': 'Arcus plantaris',
-};
+const arteries = termsFrom<ArteryId>({
+  'ascending-aorta': { trade: 'Aorta ascendens', plain: 'Hauptschlagader (am Herzen)' },
+  'aortic-arch': { trade: 'Arcus aortae', plain: 'Hauptschlagader (Bogen)' },
+  brachiocephalic: { trade: 'Truncus brachiocephalicus', plain: 'Schlagader für Arm und Kopf' },
+  'common-carotid': { trade: 'Carotis communis', plain: 'Halsschlagader' },
+  'internal-carotid': { trade: 'Carotis interna', plain: 'Halsschlagader zum Gehirn' },
+  'external-carotid': { trade: 'Carotis externa', plain: 'Halsschlagader zum Gesicht' },
+  'superficial-temporal': { trade: 'Temporalis superficialis', plain: 'Schläfenarterie' },
+  subclavian: { trade: 'Subclavia', plain: 'Schlüsselbeinarterie' },
+  axillary: { trade: 'Axillaris', plain: 'Achselarterie' },
+  brachial: { trade: 'Brachialis', plain: 'Oberarmarterie' },
+  radial: { trade: 'Radialis', plain: 'Unterarmarterie auf der Daumenseite' },
+  ulnar: { trade: 'Ulnaris', plain: 'Unterarmarterie auf der Kleinfingerseite' },
+  'deep-palmar-arch': { trade: 'Arcus palmaris profundus', plain: 'Handarterie (tiefer Bogen)' },
+  'superficial-palmar-arch': {
+    trade: 'Arcus palmaris superficialis',
+    plain: 'Handarterie (oberflächlicher Bogen)',
+  },
+  'thoracic-aorta': { trade: 'Aorta thoracica', plain: 'Hauptschlagader im Brustkorb' },
+  'suprarenal-aorta': { trade: 'Aorta suprarenal', plain: 'Bauchschlagader oberhalb der Nierenarterien' },
+  renal: { trade: 'Renalis', plain: 'Nierenarterie' },
+  'infrarenal-aorta': { trade: 'Aorta infrarenal', plain: 'Bauchschlagader unterhalb der Nierenarterien' },
+  'common-iliac': { trade: 'Iliaca communis', plain: 'Beckenarterie' },
+  'internal-iliac': { trade: 'Iliaca interna', plain: 'Beckenarterie (innere)' },
+  'external-iliac': { trade: 'Iliaca externa', plain: 'Beckenarterie (äußere)' },
+  'common-femoral': { trade: 'Femoralis communis', plain: 'Leistenarterie' },
+  'deep-femoral': { trade: 'Profunda femoris', plain: 'Oberschenkelarterie (tiefe)' },
+  'superficial-femoral': { trade: 'Femoralis superficialis', plain: 'Oberschenkelarterie' },
+  popliteal: { trade: 'Poplitea', plain: 'Kniekehlenarterie' },
+  'anterior-tibial': { trade: 'Tibialis anterior', plain: 'Schienbeinarterie (vordere)' },
+  'dorsalis-pedis': { trade: 'Dorsalis pedis', plain: 'Fußrückenarterie' },
+  'tibioperoneal-trunk': {
+    trade: 'Truncus tibiofibularis',
+    plain: 'Unterschenkelarterie (gemeinsamer Stamm)',
+  },
+  'posterior-tibial': { trade: 'Tibialis posterior', plain: 'Schienbeinarterie (hintere)' },
+  peroneal: { trade: 'Fibularis', plain: 'Wadenbeinarterie' },
+  'plantar-arch': { trade: 'Arcus plantaris', plain: 'Fußsohlenarterie' },
+});
 
 /** Arches, trunks and the canal are masculine, every other artery or site is feminine. */
 const MASCULINE = /^(Arcus|Truncus|Adduktorenkanal)/;
@@ -69,10 +76,10 @@ export function atName(name: string): string {
   return MASCULINE.test(name) ? `am ${name}` : `an der ${name}`;
 }
 
-/** The pulse of a site in one word. */
-export function pulseName(site: SiteId): string {
-  const { name, pulse } = SITES[site];
-  return pulse ?? `${name}puls`;
+/** The pulse of a site in one word; in plain words the pulse at a place. */
+export function pulseName(site: SiteId, many: '' | 'e' = ''): string {
+  const { name, pulse, plain } = SITES[site];
+  return say(`${pulse ?? `${name}puls`}${many}`, `Puls${many} an der ${plain.name}`);
 }
 
 const { sites, codes, technique } = columnsOf(SITES);
@@ -98,26 +105,29 @@ export const atLimb: Record<LimbKey, string> = {
   'left head': 'an Hals und Kopf links',
 };
 
-const levels: Record<Level, string> = {
-  central: 'zentrale Aorta',
-  'aorto-iliac': 'Beckenetage',
-  'femoro-popliteal': 'Oberschenkeletage',
-  infrapopliteal: 'Unterschenkeletage',
-  'arm-inflow': 'Einstrombahn des Arms',
-  'axillo-brachial': 'Oberarmetage',
-  'forearm-hand': 'Unterarm- und Handetage',
-  carotid: 'Carotis',
-};
+const levels = termsFrom<Level>({
+  central: { trade: 'zentrale Aorta', plain: 'Hauptschlagader' },
+  'aorto-iliac': { trade: 'Beckenetage', plain: 'Bauch- und Beckenschlagadern' },
+  'femoro-popliteal': { trade: 'Oberschenkeletage', plain: 'Oberschenkel und Kniekehle' },
+  infrapopliteal: { trade: 'Unterschenkeletage', plain: 'Unterschenkel' },
+  'arm-inflow': { trade: 'Einstrombahn des Arms', plain: 'Zufluss des Arms' },
+  'axillo-brachial': { trade: 'Oberarmetage', plain: 'Achsel und Oberarm' },
+  'forearm-hand': { trade: 'Unterarm- und Handetage', plain: 'Unterarm und Hand' },
+  carotid: { trade: 'Carotis', plain: 'Hals' },
+});
 
 const regions: Record<Region, string> = { head: 'Kopf', arm: 'Arme', trunk: 'Rumpf', leg: 'Beine' };
 
-const KNEE = { 'above-knee': 'supragenual', 'below-knee': 'infragenual' };
+const KNEE = termsFrom({
+  'above-knee': { trade: 'supragenual', plain: '(oberer Teil)' },
+  'below-knee': { trade: 'infragenual', plain: '(unterer Teil)' },
+});
 
 const names = namesFrom({
   arteries,
   sites,
   sided: (name, side) => `${name} ${sides[side]}`,
-  aorticFork: 'Aortenbifurkation',
+  aorticFork: () => say('Aortenbifurkation', 'Aufzweigung der Bauchschlagader'),
   popliteal: (part, side) => `${arteries.popliteal} ${KNEE[part]} ${sides[side]}`,
 });
 

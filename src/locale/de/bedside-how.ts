@@ -1,105 +1,110 @@
 import type { BedsideTestId } from '../../examination/index.js';
 import type { BedsideHow } from '../en/bedside-how.js';
 
-const COMMON = 'Ein verschwindender Puls ist bei Gesunden häufig.';
-
-/** How each bedside test is done: textbook knowledge, own words. */
+/** How each bedside test is done: and when not to. Sources stand in `bedside/`; cautions are common practice. */
 export const bedsideHow: Record<BedsideTestId, BedsideHow> = {
   elevation: {
-    name: 'Anheben des Beins',
-    purpose: 'In welcher Höhe der Fuß blass wird, und wie bald.',
+    name: 'Beinelevation',
+    purpose: 'Winkel und Zeit, bei denen der Fuß abblasst (Buerger-Winkel).',
     steps: [
-      'Patient flach auf dem Rücken, Beine frei und warm.',
-      'Das gestreckte Bein an der Ferse langsam bis 90° heben.',
-      'Die Sohle beobachten; Winkel und Zeit festhalten, wenn sie blass wird.',
-    ],
-    caution: 'Nicht bei Ruheschmerz, den das gehobene Bein verschlimmert; bei Schmerz sofort wieder ablegen.',
-  },
-  'colour-return': {
-    name: 'Rückkehr der Farbe',
-    purpose: 'Wie lange die Sohle blass bleibt, wenn das Bein hängt.',
-    steps: [
-      'Nach dem Anheben aufsetzen lassen, die Füße hängen.',
-      'Start, sobald der Fuß unten ist; Stopp, wenn die Sohle rosig ist.',
-    ],
-    caution: 'Auf Schwindel beim Aufsetzen achten.',
-  },
-  'dependent-rubor': {
-    name: 'Rötung beim Hängen',
-    purpose: 'Ob der hängende Fuß düster rot wird.',
-    steps: [
-      'Die Füße zwei bis drei Minuten hängen lassen.',
-      'Festhalten, ob sich von den Zehen her eine düstere Röte ausbreitet.',
-    ],
-    caution: 'Auch Entzündung und Venenleiden röten einen Fuß, und das auch, wenn er hochliegt.',
-  },
-  'venous-filling': {
-    name: 'Venenfüllung',
-    purpose: 'Wie bald sich eine Vene auf dem Fußrücken füllt.',
-    steps: [
-      'Das Bein heben, bis die Venen leer sind.',
-      'Aufsetzen lassen, die Füße hängen; Start.',
-      'Stopp, wenn eine Vene über der Haut steht.',
-    ],
-    caution: 'Krampfadern füllen sich von oben und verkürzen die Zeit.',
-  },
-  'hand-arch': {
-    name: 'Durchgängigkeit des Hohlhandbogens',
-    purpose: 'Ob jede Arterie des Handgelenks die Hand allein versorgen kann.',
-    steps: [
-      'Eine halbe Minute Faust, beide Arterien am Handgelenk abgedrückt.',
-      'Hand öffnen, locker, das Handgelenk nicht überstreckt.',
-      'Eine Arterie freigeben und die Zeit nehmen, bis die Handfläche rosig ist; mit der anderen wiederholen.',
+      'Rückenlage, Beine frei, Raum und Füße warm.',
+      'Beide Beine gemeinsam an den Fersen gestützt langsam heben; bei 45° 1 bis 2 Minuten halten, dann bis 90°.',
+      'Beide Fußsohlen beobachten (bei dunkler Haut mit Streiflicht, dazu die Venen): Winkel und Zeit von Blässe oder kollabierten Venen festhalten.',
     ],
     caution:
-      'Ein überstrecktes Handgelenk oder weit gespreizte Finger lassen eine gesunde Hand langsam erscheinen.',
+      'Kontraindiziert bei ischämischem Ruheschmerz, den das Anheben verstärkt; bei Schmerz sofort senken. Vorsicht bei Hüft- oder Rückenleiden. Kein Lasègue-Test.',
+  },
+  'colour-return': {
+    name: 'Rückkehr der Hautfarbe in Tieflagerung',
+    purpose: 'Wie lange die Sohle blass bleibt, wenn die Beine hängen.',
+    steps: [
+      'Direkt nach der Elevation aufsetzen, beide Füße hängen lassen.',
+      'Starten, sobald der Fuß unten ist; stoppen, wenn die Sohle rosig ist.',
+    ],
+    caution: 'Schwindel beim Aufsetzen: Patienten stützen.',
+  },
+  'dependent-rubor': {
+    name: 'Rötung in Tieflagerung (dependent rubor)',
+    purpose: 'Düstere Rötung des Fußes in Tieflagerung.',
+    steps: [
+      'Beide Füße 2 bis 3 Minuten hängen lassen.',
+      'Darauf achten, ob sich von den Zehen her eine düstere Rötung ausbreitet.',
+    ],
+    caution: 'Entzündete oder venös geschädigte Haut rötet sich ebenfalls, auch in Hochlagerung.',
+  },
+  'venous-filling': {
+    name: 'Venenfüllungszeit',
+    purpose: 'Wie schnell sich eine Vene am Fußrücken füllt.',
+    steps: [
+      'Bein heben, bis die Venen leer sind.',
+      'Aufsetzen, Füße hängen lassen; starten.',
+      'Stoppen, wenn eine Vene über die Haut tritt.',
+    ],
+    caution:
+      'Schwindel beim Aufsetzen: Patienten stützen. Insuffiziente Venen füllen sich von oben und verkürzen die Zeit.',
+  },
+  'hand-arch': {
+    name: 'Hohlhandbogentest',
+    purpose: 'Ob Radialis und Ulnaris die Hand jeweils allein versorgen.',
+    steps: [
+      'Hand erhoben, Faust 30 s geschlossen; Radialis und Ulnaris am Handgelenk komprimieren.',
+      'Hand senken und locker öffnen, Handgelenk nicht überstrecken.',
+      'Eine Arterie freigeben und die Zeit messen, bis die Handfläche rosig ist; mit der anderen wiederholen.',
+    ],
+    caution:
+      'Nicht bei Handischämie, liegendem arteriellem Zugang, Wunde oder Shunt am Handgelenk. Ein überstrecktes Handgelenk oder gespreizte Finger verlängern die Zeit. Ein normaler Test allein gibt die Hand nicht für Radialispunktion oder -entnahme frei.',
   },
   'cold-provocation': {
-    name: 'Kälteprovokation',
-    purpose: 'Ob Kälte weiße, blaue und rote Finger auslöst, und wie lange sie zum Erwärmen brauchen.',
+    name: 'Kälteprovokationstest',
+    purpose: 'Ob Kälte weiße, blaue und rote Finger auslöst und wie lange sie zum Erwärmen brauchen.',
     steps: [
-      'Die Hand eine Minute in kühles Wasser.',
-      'Festhalten, wann jede Farbe erscheint.',
-      'Die Zeit nehmen, bis die Finger wieder warm sind.',
+      'Hand so lange ins Wasser, wie es zum Grenzwert gehört.',
+      'Festhalten, wann welche Farbe auftritt.',
+      'Zeit messen, bis die Finger wieder warm sind.',
     ],
-    caution: 'Nicht bei Ulzera, Gangrän oder akuter Ischämie der Hand; bei Schmerz abbrechen.',
+    caution:
+      'Kontraindiziert bei Ulkus, Gangrän, infiziertem Finger, akut ischämischer Hand, Kälteagglutininen, Kryoglobulinämie, Kälteurtikaria oder kälteinduzierter Angina pectoris; bei Schmerz abbrechen.',
   },
   scalene: {
     name: 'Skalenusmanöver',
-    purpose: 'Ob die Halsmuskeln auf die Armarterie drücken.',
+    purpose: 'Kompression der Subclavia in der Skalenuslücke.',
     steps: [
-      'Den Radialispuls am hängenden Arm tasten.',
-      'Hals gestreckt, Kopf zur getesteten Seite gedreht, tief eingeatmet die Luft anhalten.',
-      'Mit abgewandtem Kopf wiederholen, und mit herabgezogenem Arm.',
+      'Radialispuls bei hängendem Arm palpieren.',
+      'Hals überstreckt, Kinn zur geprüften Seite, tiefe Inspiration halten; 30 s.',
+      'Mit abgewandtem Kinn und mit Zug am Arm nach unten wiederholen.',
     ],
-    caution: `Nicht bei instabiler Halswirbelsäule. ${COMMON}`,
+    caution:
+      'Nicht bei instabilem Hals oder instabiler Schulter, frischer Fraktur, kürzlichem Schlaganfall oder TIA (Kopfdrehung). Ein Pulsverlust ohne Beschwerden ist kein positiver Test.',
   },
   hyperabduction: {
     name: 'Hyperabduktion',
-    purpose: 'Ob der kleine Brustmuskel bei erhobenem Arm auf die Arterie drückt.',
+    purpose: 'Kompression der Axillaris hinter dem M. pectoralis minor in Abduktion.',
     steps: [
-      'Den Radialispuls am gesenkten Arm tasten.',
-      'Den Arm seitlich bis ganz nach oben führen, Ellenbogen gebeugt; eine Minute halten.',
+      'Radialispuls bei gesenktem Arm palpieren.',
+      'Erst bis 90° abduzieren, dann ganz nach oben, Ellenbogen gebeugt; 60 s halten.',
     ],
-    caution: `Nicht bei einer Schulter, die luxiert. ${COMMON}`,
+    caution:
+      'Nicht bei instabiler Schulter oder frischer Fraktur. Ein Pulsverlust ohne Beschwerden ist kein positiver Test.',
   },
   costoclavicular: {
-    name: 'Kostoklavikuläres Manöver',
-    purpose: 'Ob Schlüsselbein und erste Rippe auf die Arterie drücken.',
+    name: 'Kostoklavikular-Manöver',
+    purpose: 'Kompression der Subclavia zwischen Klavikula und erster Rippe.',
     steps: [
-      'Den Radialispuls im Sitzen tasten.',
-      'Schultern nach hinten unten, Brust heraus; eine halbe Minute halten.',
+      'Radialispuls im Sitzen palpieren.',
+      'Schultern nach hinten und unten, Brust heraus; 30 s halten.',
     ],
-    caution: COMMON,
+    caution:
+      'Nicht bei instabiler Schulter oder frischer Fraktur von Klavikula oder Rippe. Ein Pulsverlust ohne Beschwerden ist kein positiver Test.',
   },
   'arm-stress': {
-    name: 'Drei-Minuten-Armtest',
-    purpose: 'Ob Arbeiten mit erhobenen Armen die Beschwerden auslöst.',
+    name: 'Armbelastungstest in Elevation',
+    purpose: 'Ob Arbeit mit erhobenen Armen die Beschwerden auslöst.',
     steps: [
-      'Arme seitlich angehoben, Ellenbogen rechtwinklig gebeugt.',
-      'Drei Minuten lang beide Hände im Takt öffnen und schließen.',
-      'Jede Beschwerde festhalten, wenn sie zum ersten Mal auftritt.',
+      'Arme abduziert und außenrotiert, Ellenbogen rechtwinklig.',
+      'Beide Hände 3 Minuten lang im Takt öffnen und schließen.',
+      'Jedes Symptom beim ersten Auftreten markieren.',
     ],
-    caution: 'Bei Schmerz abbrechen. Müde Arme allein sind normal.',
+    caution:
+      'Nicht bei akuter Extremitätenischämie oder bei Herz- oder Schulterleiden, die es verbieten. Bei Schmerz abbrechen; müde Arme allein sind kein positiver Test.',
   },
 };

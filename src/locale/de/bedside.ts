@@ -49,10 +49,10 @@ const range = ({ outcome, least, most, bound, condition }: RateRange): string =>
   `${upTo(bound)}${least === most ? '' : `${decimal(least)} bis `}${decimal(most)} % ${outcomes[outcome]}${provided({ bound, condition })}`;
 
 const targets: Record<Accuracy['of'], readonly [found: string, cleared: string]> = {
-  'arterial-disease': ['der Menschen mit arterieller Erkrankung', 'der Menschen ohne sie'],
+  'arterial-disease': ['Menschen mit arterieller Erkrankung', 'Menschen ohne sie'],
   'inadequate-collateral': [
-    'der Hände mit plethysmographisch unzureichendem Kollateralfluss',
-    'der Hände mit ausreichendem Fluss',
+    'Hände mit plethysmographisch unzureichendem Kollateralfluss',
+    'Hände mit ausreichendem Fluss',
   ],
 };
 
@@ -120,12 +120,13 @@ export const bedside: BedsideWords = {
   read: readingWords,
   notes,
   limit: 'Verwendete Grenze',
-  limitOption: (value, unit, source) => `${withUnit(value, unit)}: ${cited(source)}`,
+  limitOption: withUnit,
+  sourceNote: cited,
   units,
   rates: 'Veröffentlichte Häufigkeiten und ihre Quellen',
   ratesInShort: (ranges) => `Von ${people[ranges[0]?.people ?? 'healthy'][1]}: ${list(ranges.map(range))}.`,
   accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
-    `Positiv bei ${Math.round(sensitivity * 100)} % ${targets[of][0]}, negativ bei ${Math.round(specificity * 100)} % ${targets[of][1]}${provided({ condition })}.`,
+    `Sensitivität ${Math.round(sensitivity * 100)} % (${targets[of][0]}), Spezifität ${Math.round(specificity * 100)} % (${targets[of][1]})${provided({ condition })}.`,
   rate,
   ways,
   symptoms,

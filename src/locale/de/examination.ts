@@ -1,20 +1,16 @@
 import type {
   Bruit,
-  Counted,
   DopplerSignal,
-  Expectation,
-  Fault,
-  FaultCode,
   Grade,
   Onset,
   Reason,
-  RuleCode,
   ScaleId,
   ScaleStep,
-  ValueType,
 } from '../../examination/index.js';
 import type { ExaminationWords } from '../en/examination.js';
+import { faultFrom } from '../fault.js';
 import { list } from './phrases.js';
+import { say } from '../terms.js';
 import { terms } from './terms.js';
 
 const grades: Record<Grade, string> = {
@@ -35,6 +31,8 @@ const reasons: Record<Reason, string> = {
   pain: 'Schmerzen',
   amputated: 'amputiert',
   'line-in-place': 'liegender Zugang',
+  'no-cuff': 'an diesem Arm keine Manschette',
+  'dialysis-access': 'Fistel oder Dialysezugang',
   declined: 'abgelehnt',
   other: 'anderer Grund',
 };
@@ -61,105 +59,73 @@ function step({ numeral, grade, increased }: ScaleStep): string {
   return numeral === null ? word : `${numeral}, ${word}`;
 }
 
-const types: Record<ValueType, string> = {
-  object: 'ein Objekt',
-  list: 'eine Liste',
-  text: 'Text',
-  number: 'eine Zahl',
-  boolean: 'true oder false',
-  json: 'reines JSON',
-  'json-text': 'JSON',
-};
-
-/** A number of what a bound counts. */
-const counted: Record<Counted, (value: number) => string> = {
-  number: (value) => `${value}`,
-  characters: (value) => `${value} Zeichen`,
-  entries: (value) => (value === 1 ? '1 Eintrag' : `${value} Einträge`),
-  values: (value) => `insgesamt ${value} Werte`,
-  levels: (value) => `${value} Ebenen`,
-};
-
-const rules: Record<RuleCode, string> = {
-  instant: 'Datum und Uhrzeit mit „Z“ oder Abweichung, etwa „2026-05-01T10:30+02:00“',
-  'one-decimal': 'höchstens eine Nachkommastelle',
-  'each-once': 'jedes Wort einmal',
-  'ids-differ': 'jede Kennung einmal',
-  'area-points': 'mindestens 3 Punkte für eine Fläche',
-  'grade-or-reason': 'ein Grad oder ein Grund, nicht beides',
-  'bruit-or-reason': 'ein Geräusch oder ein Grund, nicht beides',
-  'thrill-only-felt': 'kein Schwirren, wo die Stelle nicht untersuchbar war',
-  'expansile-only-felt': 'kein expansiver Puls, wo die Stelle nicht untersuchbar war',
-  'increased-only-bounding': 'dies nur zusammen mit dem Grad „bounding“',
-  'cause-only-with-ulcer': 'eine Ursache nur bei einem Ulkus',
-  'size-only-with-ulcer': 'eine Größe nur bei einem Ulkus',
-  'route-only-of-bypass': 'ein Verlauf nur bei einem Bypass',
-  'diastolic-below-systolic': 'ein diastolischer Druck nicht über dem systolischen',
-  'distance-only-with-symptom': 'keine Gehstrecke, wo es keine Beschwerden gibt',
-  'place-only-with-ulcer': 'ein Ort nur bei einem Ulkus',
-  'extent-only-with-gangrene': 'eine Ausdehnung nur bei Gangrän',
-  'reach-only-with-redness': 'eine Ausdehnung der Rötung nur bei Rötung',
-  'level-only-where-cool': 'eine Höhe nur, wo die Extremität kühl oder kalt ist',
-  'one-arm-above-zero': 'ein Druck über 0 an mindestens einem Arm',
-  'colours-or-no-change': 'Farben oder keine Änderung, nicht beides',
-  'place-is-free': 'eine Stelle des Befunds, an der noch nichts steht',
-  'sums-to-one': 'Werte, die zusammen eins ergeben',
-  'acute-weights-sum-to-one': 'Gewichte der Ursachen, die bei akutem Beginn zusammen eins ergeben',
-  'chronic-weights-sum-to-one': 'Gewichte der Ursachen, die bei chronischem Beginn zusammen eins ergeben',
-  'signals-sum-to-one': 'vier Signale, die für jede Stärke zusammen eins ergeben',
-  'bands-sum-to-one': 'Bereiche, die für jede Stärke zusammen eins ergeben',
-  'one-band-more': 'ein Bereich mehr, als es Grenzen gibt',
-  'shares-at-most-one': 'verengt und verschlossen zusammen höchstens eins',
-  'strength-never-rises': 'nichts Normales weitergegeben, wo ein schwacher Puls ankommt',
-  stretch: 'eine Arterie, oder eine Arterie mit Tastort und „proximal“ oder „distal“',
-  'stretches-as-keys': 'als Schlüssel nur Arterien oder Abschnitte von Arterien mit Tastort',
-};
-
-/** Several values as alternatives, as they stand in the record. */
-const alternatives = (values: readonly unknown[]): string =>
-  list(
-    values.map((value) => JSON.stringify(value)),
-    'oder',
-  );
-
-/** What would have been right. */
-function expected(expectation: Expectation): string {
-  switch (expectation.code) {
-    case 'one-of':
-      return alternatives(expectation.values);
-    case 'type':
-      return types[expectation.type];
-    case 'fields':
-      return expectation.names.length ? list(expectation.names, 'oder') : 'nichts';
-    case 'at-least':
-      return `mindestens ${counted[expectation.of](expectation.value)}`;
-    case 'at-most':
-      return `höchstens ${counted[expectation.of](expectation.value)}`;
-    case 'more-than':
-      return `mehr als ${counted[expectation.of](expectation.value)}`;
-    case 'pressure':
-      return `0, eine Zahl von ${expectation.least} bis ${expectation.most} in mmHg oder eines von ${list(expectation.words)}`;
-    default:
-      return rules[expectation.code];
-  }
-}
-
-/** What stands before the expectation, and how it is joined to it. */
-const faults: Record<FaultCode, (found: string) => string> = {
-  unreadable: (found) => `gefunden ${found}, das nicht lesbar ist; erwartet`,
-  'later-version': (found) => `gefunden ${found}, von einer neueren Version geschrieben; erwartet`,
-  missing: () => 'nichts vorhanden; erwartet',
-  'unknown-field': () => 'dieses Feld oder diese Stelle gibt es nicht; erwartet',
-  'wrong-type': (found) => `gefunden ${found}; erwartet`,
-  'not-allowed': (found) => `gefunden ${found}; erwartet`,
-  conflict: (found) => `gefunden ${found}; erwartet`,
-};
-
-/** One thing wrong with a value, in a sentence that names the field, what was found and what was expected. */
-function fault({ code, path, found, expected: expectation }: Fault): string {
-  const where = path.length ? path.join(' › ') : 'der Wert';
-  return `${where}: ${faults[code](found || 'nichts')} ${expected(expectation)}.`;
-}
+const fault = faultFrom({
+  types: {
+    object: 'ein Objekt',
+    list: 'eine Liste',
+    text: 'Text',
+    number: 'eine Zahl',
+    boolean: 'true oder false',
+    json: 'reines JSON',
+    'json-text': 'JSON',
+  },
+  counted: {
+    number: (value) => `${value}`,
+    characters: (value) => `${value} Zeichen`,
+    entries: (value) => (value === 1 ? '1 Eintrag' : `${value} Einträge`),
+    values: (value) => `insgesamt ${value} Werte`,
+    levels: (value) => `${value} Ebenen`,
+  },
+  bounds: { 'at-least': 'mindestens', 'at-most': 'höchstens', 'more-than': 'mehr als' },
+  rules: {
+    instant: 'Datum und Uhrzeit mit „Z“ oder Abweichung, etwa „2026-05-01T10:30+02:00“',
+    'one-decimal': 'höchstens eine Nachkommastelle',
+    'each-once': 'jedes Wort einmal',
+    'ids-differ': 'jede Kennung einmal',
+    'area-points': 'mindestens 3 Punkte für eine Fläche',
+    'grade-or-reason': 'ein Grad oder ein Grund, nicht beides',
+    'bruit-or-reason': 'ein Geräusch oder ein Grund, nicht beides',
+    'thrill-only-felt': 'kein Schwirren, wo die Stelle nicht untersuchbar war',
+    'expansile-only-felt': 'kein expansiver Puls, wo die Stelle nicht untersuchbar war',
+    'increased-only-bounding': 'dies nur zusammen mit dem Grad „bounding“',
+    'cause-only-with-ulcer': 'eine Ursache nur bei einem Ulkus',
+    'size-only-with-ulcer': 'eine Größe nur bei einem Ulkus',
+    'route-only-of-bypass': 'ein Verlauf nur bei einem Bypass',
+    'diastolic-below-systolic': 'ein diastolischer Druck nicht über dem systolischen',
+    'distance-only-with-symptom': 'keine Gehstrecke, wo es keine Beschwerden gibt',
+    'place-only-with-ulcer': 'ein Ort nur bei einem Ulkus',
+    'extent-only-with-gangrene': 'eine Ausdehnung nur bei Gangrän',
+    'reach-only-with-redness': 'eine Ausdehnung der Rötung nur bei Rötung',
+    'level-only-where-cool': 'eine Höhe nur, wo die Extremität kühl oder kalt ist',
+    'one-arm-above-zero': 'ein Druck über 0 an mindestens einem Arm',
+    'colours-or-no-change': 'Farben oder keine Änderung, nicht beides',
+    'place-is-free': 'eine Stelle des Befunds, an der noch nichts steht',
+    'sums-to-one': 'Werte, die zusammen eins ergeben',
+    'acute-weights-sum-to-one': 'Gewichte der Ursachen, die bei akutem Beginn zusammen eins ergeben',
+    'chronic-weights-sum-to-one': 'Gewichte der Ursachen, die bei chronischem Beginn zusammen eins ergeben',
+    'signals-sum-to-one': 'vier Signale, die für jede Stärke zusammen eins ergeben',
+    'bands-sum-to-one': 'Bereiche, die für jede Stärke zusammen eins ergeben',
+    'one-band-more': 'ein Bereich mehr, als es Grenzen gibt',
+    'shares-at-most-one': 'verengt und verschlossen zusammen höchstens eins',
+    'strength-never-rises': 'nichts Normales weitergegeben, wo ein schwacher Puls ankommt',
+    stretch: 'eine Arterie, oder eine Arterie mit Tastort und „proximal“ oder „distal“',
+    'stretches-as-keys': 'als Schlüssel nur Arterien oder Abschnitte von Arterien mit Tastort',
+  },
+  faults: {
+    unreadable: (found) => `gefunden ${found}, das nicht lesbar ist; erwartet`,
+    'later-version': (found) => `gefunden ${found}, von einer neueren Version geschrieben; erwartet`,
+    missing: () => 'nichts vorhanden; erwartet',
+    'unknown-field': () => 'dieses Feld oder diese Stelle gibt es nicht; erwartet',
+    'wrong-type': (found) => `gefunden ${found}; erwartet`,
+    'not-allowed': (found) => `gefunden ${found}; erwartet`,
+    conflict: (found) => `gefunden ${found}; erwartet`,
+  },
+  pressure: (least, most, words) =>
+    `0, eine Zahl von ${least} bis ${most} in mmHg oder eines von ${list(words)}`,
+  or: (items) => list(items, 'oder'),
+  nothing: 'nichts',
+  theValue: 'der Wert',
+});
 
 export const examination: ExaminationWords = {
   grades,
@@ -171,8 +137,11 @@ export const examination: ExaminationWords = {
   scales,
   onsets,
   notExamined: 'nicht untersucht',
-  couldNotExamine: 'nicht untersuchbar',
-  couldNot: (reason: Reason) => `nicht untersuchbar: ${reasons[reason]}`,
+  get couldNotExamine() {
+    return say('nicht beurteilbar', 'konnte nicht geprüft werden');
+  },
+  couldNot: (reason: Reason) =>
+    `${say('nicht beurteilbar', 'konnte nicht geprüft werden')}: ${reasons[reason]}`,
   step,
   fault,
   unknownHere: 'in einer Form festgehalten, die diese Version nicht kennt',

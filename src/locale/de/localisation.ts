@@ -29,17 +29,17 @@ import { skinLevels } from './skin-levels.js';
 
 const causes: Record<Cause, string> = {
   none: 'keine Arterienerkrankung',
-  focal: 'eine oder wenige Engstellen',
-  diffuse: 'Erkrankung vieler Arterien',
+  focal: 'umschriebene Erkrankung (eine oder wenige Läsionen)',
+  diffuse: 'diffuse Erkrankung (Mehretagenbefall)',
   distal: 'Erkrankung der kleinen peripheren Arterien',
-  vasculitis: 'Entzündung der großen Arterien',
-  embolic: 'eingeschwemmtes Gerinnsel',
+  vasculitis: 'Großgefäßvaskulitis',
+  embolic: 'Embolie',
   injury: 'Verletzung',
-  compression: 'Druck von außen',
+  compression: 'Kompression von außen oder Entrapment',
   coarctation: 'Aortenisthmusstenose',
   dissection: 'Aortendissektion',
   aneurysm: 'Aneurysma',
-  'low-flow': 'geringer Fluss oder Kälte',
+  'low-flow': 'geringer Fluss oder Vasokonstriktion',
 };
 
 const states: Record<State, string> = { patent: 'offen', narrowed: 'verengt', blocked: 'verschlossen' };
@@ -75,7 +75,7 @@ const findings: Renderings<FindingId, string, 'kind'> = {
   thrill: ({ place }) => `${anatomy.place(place)}: Schwirren`,
   bruit: ({ place, bruit }) => `${anatomy.place(place)}: ${examination.bruits[bruit]}`,
   index: ({ place, value }) => `${anatomy.place(place)}, Druckindex ${decimal(value, 2)}`,
-  'ankle-index': ({ side, value }) => `Knöchelindex ${anatomy.sides[side]} ${decimal(value, 2)}`,
+  'ankle-index': ({ side, value }) => `ABI ${anatomy.sides[side]} ${decimal(value, 2)}`,
   'digit-index': ({ limb, value }) =>
     `${limb.kind === 'leg' ? 'Zehenindex' : 'Fingerindex'} ${anatomy.sides[limb.side]} ${decimal(value, 2)}`,
   incompressible: ({ place }) => `${anatomy.place(place)} nicht komprimierbar`,
@@ -99,7 +99,7 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
   feel: ({ place }) => ({ name: onSide(place.site, place.side), why: anatomy.technique[place.site] }),
   listen: ({ place }) => ({
     name: `${anatomy.place(place)}: auskultieren`,
-    why: 'Ein Strömungsgeräusch dort würde zeigen, wo es eng ist.',
+    why: 'Ein Strömungsgeräusch dort würde die Stenose lokalisieren.',
   }),
   'ankle-pressure': ({ side }) => ({
     name: `Knöcheldruck ${anatomy.sides[side]}`,
@@ -124,7 +124,7 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
   },
   'arm-pressures': {
     name: 'Druck an beiden Armen',
-    why: 'Ein Unterschied spricht für die Einstrombahn des Arms mit dem tieferen Druck.',
+    why: 'Ein Unterschied spricht für eine Läsion von Subclavia oder Truncus brachiocephalicus auf der Seite des niedrigeren Drucks.',
   },
 };
 
@@ -132,7 +132,7 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
 const assumptions: Renderings<Assumption, string, 'kind'> = {
   cause: ({ cause }) => `wie häufig die Ursache „${causes[cause]}“ ist`,
   palpation: ({ site }) => `wie zuverlässig der ${pulseName(site)} getastet wird`,
-  bruit: 'wie oft eine Engstelle zu hören ist',
+  bruit: 'wie oft eine Stenose zu hören ist',
   doppler: 'was ein Dopplersignal aussagt',
   index: 'was ein Druckindex aussagt',
   pain: 'was der Ort der Schmerzen aussagt',
@@ -158,25 +158,26 @@ const lesion = ({ piece, state }: { piece: PieceKey; state: State }): string =>
   `${anatomy.piece(piece)} ${states[state]}`;
 
 const stories: Renderings<StoryStatement> = {
-  'all-open': ({ cause }) => `Die wahrscheinlichste Erklärung: alle Arterien offen; ${causes[cause]}.`,
+  'all-open': ({ cause }) =>
+    `Wahrscheinlichste Gesamterklärung: alle Arterien durchgängig; ${causes[cause]}.`,
   lesions: ({ cause, lesions }) =>
-    `Die wahrscheinlichste Erklärung: ${list(lesions.map(lesion))}; dahinter: ${causes[cause]}.`,
+    `Wahrscheinlichste Gesamterklärung: ${list(lesions.map(lesion))}; wahrscheinliche Ursache: ${causes[cause]}.`,
 };
 
 const occluded: Renderings<OccludedStatement> = {
   entry: ({ pieces: keys, pulse }) =>
-    sentence(`${pieces(keys)}${pulse === 'reduced' ? ', verengt oder wieder aufgefüllt' : ''}`),
+    sentence(`${pieces(keys)}${pulse === 'reduced' ? ', stenosiert oder über Kollateralen aufgefüllt' : ''}`),
   open: 'Keine Hauptarterie verschlossen',
-  elsewhere: 'Anderswo',
+  elsewhere: 'Andere Stelle',
 };
 
-const wheres: Record<FurtherStatement['where'], string> = { above: 'darüber', beyond: 'dahinter' };
+const wheres: Record<FurtherStatement['where'], string> = { above: 'proximal davon', beyond: 'distal davon' };
 
 const notExcluded: Record<NotExcluded, string> = {
   'small-arteries': 'Erkrankung der kleinsten Arterien',
   emboli: 'Embolien',
   injury: 'Arterienschaden durch die Verletzung',
-  exertion: 'Engstelle, die sich nur unter Belastung zeigt',
+  exertion: 'Stenose, die sich nur unter Belastung zeigt',
 };
 
 const questions: Record<SettlingQuestion, { name: string; why: string }> = {
@@ -200,15 +201,15 @@ const questions: Record<SettlingQuestion, { name: string; why: string }> = {
 
 const natures: Record<Nature, string> = {
   embolus: 'Embolie',
-  thrombosis: 'Thrombose vor Ort',
-  'chronic-disease': 'alte Arterienerkrankung',
+  thrombosis: 'Thrombose in situ',
+  'chronic-disease': 'chronische Arterienerkrankung',
   injury: 'Verletzung',
   dissection: 'Dissektion',
   aneurysm: 'Aneurysma',
-  vasculitis: 'Gefäßentzündung',
-  compression: 'Druck von außen',
+  vasculitis: 'Vaskulitis',
+  compression: 'Kompression von außen oder Entrapment',
   coarctation: 'Aortenisthmusstenose',
-  'low-flow': 'geringer Fluss oder Kälte',
+  'low-flow': 'geringer Fluss oder Vasokonstriktion',
   none: 'keine Arterienerkrankung',
 };
 
@@ -223,29 +224,29 @@ const nexts: Renderings<NextStatement, { name: string; why: string }> = {
 
 const begins: Renderings<BeginsStatement> = {
   answer: ({ pieces: keys }) => sentence(pieces(keys)),
-  nothing: 'Keine Engstelle und kein Verschluss erkennbar',
-  elsewhere: 'Anderswo',
+  nothing: 'Keine okklusive Läsion erkennbar',
+  elsewhere: 'Andere Stelle',
 };
 
-const DISAGREE = 'Regel und Wahrscheinlichkeiten widersprechen sich.';
+const DISAGREE = 'Pulsregel und Wahrscheinlichkeitsmodell widersprechen sich.';
 
 const voices: Renderings<VoicesStatement, { claim: string; why: string }> = {
-  agree: { claim: '', why: 'Regel und Wahrscheinlichkeiten stimmen überein.' },
+  agree: { claim: '', why: 'Pulsregel und Wahrscheinlichkeitsmodell stimmen überein.' },
   disagree: ({ pieces: keys }) => ({
     claim: DISAGREE,
-    why: `Nach Wahrscheinlichkeit ist es ${pieces(keys)}; die Befunde prüfen, die einander widersprechen.`,
+    why: `Das Wahrscheinlichkeitsmodell spricht für ${pieces(keys)}; die widersprüchlichen Befunde prüfen.`,
   }),
   'rule-alone': {
     claim: DISAGREE,
-    why: 'Nach Wahrscheinlichkeit ist hier eher nichts verschlossen: Ein Puls könnte falsch beurteilt sein. Noch einmal tasten.',
+    why: 'Das Wahrscheinlichkeitsmodell spricht hier gegen eine okklusive Läsion: Ein Puls könnte falsch beurteilt sein. Erneut palpieren.',
   },
   'network-alone': ({ pieces: keys }) => ({
-    claim: `Nach der Regel ist kein Verschluss erkennbar; nach Wahrscheinlichkeit ist es ${pieces(keys)}.`,
+    claim: `Nach der Pulsregel ist keine okklusive Läsion erkennbar; das Wahrscheinlichkeitsmodell spricht für ${pieces(keys)}.`,
     why: '',
   }),
 };
 
-const IMPOSSIBLE = 'Kein Zustand der Arterien erklärt diese Befunde zusammen.';
+const IMPOSSIBLE = 'Diese Befunde passen nicht zueinander.';
 
 const impossible: Renderings<ImpossibleStatement> = {
   'any-of': ({ findings: ids }) =>
@@ -257,15 +258,15 @@ const impossible: Renderings<ImpossibleStatement> = {
 export const localisation: LocalisationWords = {
   causes,
   states,
-  occludedHeading: 'Was den Puls nimmt, nach Wahrscheinlichkeit',
+  occludedHeading: 'Ort des Verschlusses, nach Wahrscheinlichkeit',
   occluded: (statement) => render(occluded, statement),
   stretch: ({ pieces: on, probability }) =>
-    `Irgendwo auf dieser Strecke ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
-  beginsHeading: 'Wo die Erkrankung beginnt, nach Wahrscheinlichkeit',
+    `Irgendwo in diesem Abschnitt ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
+  beginsHeading: 'Proximalste Läsion, nach Wahrscheinlichkeit',
   begins: (statement) => render(begins, statement),
   nothing: begins.nothing as string,
   voices: (statement) => render(voices, statement),
-  furtherHeading: 'Daneben',
+  furtherHeading: 'Weitere Läsionen',
   further: ({ pieces: keys, state, where }) => sentence(`${pieces(keys)} ${states[state]}, ${wheres[where]}`),
   notExcluded: (what) =>
     `Durch Pulse nicht ausgeschlossen: ${list(
@@ -274,25 +275,25 @@ export const localisation: LocalisationWords = {
     )}.`,
   conflict: ({ finding: id, with: other }) =>
     `${finding(id)} passt kaum zu: ${finding(other)}. Beides noch einmal prüfen.`,
-  nature: ({ nature, probability }) => `Dahinter ${percent(probability)}: ${natures[nature]}.`,
-  evidenceHeading: 'Was für die erste Antwort spricht',
+  nature: ({ nature, probability }) => `Wahrscheinliche Ursache ${percent(probability)}: ${natures[nature]}.`,
+  evidenceHeading: 'Was für und gegen die führende Lokalisation spricht',
   ways: { for: 'dafür', against: 'dagegen' },
   weight: ({ way, odds }) =>
     way === 'for'
       ? `dafür, Chancen mal ${decimal(odds, 1)}`
       : `dagegen, Chancen geteilt durch ${decimal(odds, 1)}`,
   finding,
-  nextHeading: 'Als Nächstes, weil es am meisten zeigt',
+  nextHeading: 'Nächster Schritt mit dem größten Erkenntnisgewinn',
   next: (statement) => render(nexts, statement),
   start: 'Beginnen mit',
   act: (id) => renderKind(acts, id),
-  openNow: 'Öffnen',
-  howFirm: 'Wie belastbar',
+  openNow: 'Zur Stelle',
+  howFirm: 'Belastbarkeit',
   firm,
-  numbers: 'Zahlen hinter den Worten',
+  numbers: 'Alle Wahrscheinlichkeiten',
   levels: 'Nach Etagen',
   story: (statement) => render(stories, statement),
   impossible: (statement) => render(impossible, statement),
   where: (place) => sentence(anatomy.place(place)),
-  causesHeading: 'Was dahinter steckt, nach Wahrscheinlichkeit',
+  causesHeading: 'Wahrscheinliche Ursache',
 };

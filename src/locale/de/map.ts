@@ -2,6 +2,7 @@ import { type Limb, limbKey, oppositeSide, type Place } from '../../anatomy/inde
 import type { ScaleId, ScaleStep } from '../../examination/index.js';
 import type { FormWords, MapWords } from '../en/map.js';
 import { foundFrom } from '../found.js';
+import { say, termsFrom } from '../terms.js';
 import { anatomy, atLimb } from './anatomy.js';
 import { examination } from './examination.js';
 import { sentence } from './phrases.js';
@@ -30,7 +31,8 @@ const said = foundFrom({
   found: {
     step: ({ step }) => examination.step(step),
     'could-not-feel': ({ reason }) => examination.couldNot(reason),
-    'could-not-listen': ({ reason }) => `nicht auskultierbar: ${examination.reasons[reason]}`,
+    'could-not-listen': ({ reason }) =>
+      `${say('Auskultation nicht möglich', 'konnte nicht abgehört werden')}: ${examination.reasons[reason]}`,
     thrill: 'Schwirren',
     expansile: examination.expansile,
     doppler: ({ signal }) => `Doppler ${examination.dopplers[signal]}`,
@@ -53,7 +55,10 @@ const said = foundFrom({
 const onScale = (scale: ScaleId): string =>
   scale === 'words' ? 'Skala in Worten' : `Skala ${examination.scales[scale]}`;
 
-const likely = { block: 'Wahrscheinlicher Verschluss', narrowing: 'Wahrscheinliche Stenose' };
+const likely = termsFrom({
+  block: 'Wahrscheinlicher Verschluss',
+  narrowing: { trade: 'Wahrscheinliche Stenose', plain: 'Wahrscheinliche Engstelle' },
+});
 
 const placed = (place: Place): string => sentence(anatomy.place(place));
 
@@ -79,11 +84,11 @@ export const map: MapWords = {
   toolbar: 'Werkzeuge der Pulskarte',
   undo: 'Rückgängig',
   redo: 'Wiederherstellen',
-  carry: 'Auftragen',
-  carryStep: (word) => `Auftragen: ${word}`,
-  carrying: (word) => `Aufgetragen wird: ${word}.`,
+  carry: 'Mehrere bewerten',
+  carryStep: (word) => `Mehrere bewerten als ${word}`,
+  carrying: (word) => `Wird als ${word} bewertet.`,
   carryHow: 'Stellen antippen oder darüber ziehen.',
-  putDown: 'Ablegen',
+  putDown: 'Beenden',
   markNormal: 'Normal setzen',
   normals: 'Als normal erfassen, was getastet wurde und hier zu sehen ist',
   portionNormal: (portion, count) => {
@@ -91,7 +96,7 @@ export const map: MapWords = {
     return `${name}: ${count} ${count === 1 ? 'Puls' : 'Pulse'} normal`;
   },
   scale: 'Skala',
-  shown: 'Darstellung',
+  shown: 'Darstellen als',
   figureView: 'Figur',
   tableView: 'Tabelle',
   more: 'Skala, Tabelle, Hilfe',
@@ -107,17 +112,21 @@ export const map: MapWords = {
   thrill: 'Schwirren',
   expansile: 'Expansiv',
   doppler: 'Dopplersignal',
-  couldNotExamine: 'Nicht untersuchbar',
+  couldNotExamine: 'Nicht beurteilbar',
   note: 'Notiz',
   addNote: 'Notiz hinzufügen',
   siteTitle: placed,
   gradeWord: (step) => sentence(gradeOf(step)),
   reasonWord: (reason) => sentence(examination.reasons[reason]),
   dopplerWord: (signal) => sentence(examination.dopplers[signal]),
-  clear: 'Stelle leeren',
+  clear: 'Stelle zurücksetzen',
   next: (place) => `Weiter: ${anatomy.place(place)}`,
-  notListened: 'nicht auskultiert',
-  notListenedWord: 'Nicht auskultiert',
+  get notListened() {
+    return say('nicht auskultiert', 'nicht abgehört');
+  },
+  get notListenedWord() {
+    return say('Nicht auskultiert', 'Nicht abgehört');
+  },
   notExamined: 'Nicht untersucht',
   tableName: 'Pulse und Strömungsgeräusche, vom Rumpf nach außen',
   site: 'Stelle',
@@ -130,7 +139,9 @@ export const map: MapWords = {
   bruitOf: (place) => `${placed(place)}, Geräusch`,
   moreOf: (place) => `${placed(place)}: Schwirren, Doppler, Notiz und mehr`,
   noteOf: (side, note) => (side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`),
-  sidesDiffer: 'Seiten ungleich',
+  get sidesDiffer() {
+    return say('seitendifferent', 'Seiten unterschiedlich');
+  },
   was: (step) => `war ${step ? examination.step(step) : examination.notExamined}`,
   when: (time) =>
     time
@@ -144,17 +155,18 @@ export const map: MapWords = {
     'Die frühere Aufzeichnung stammt aus einer Version, die hier nicht angezeigt werden kann; verglichen wird nichts.',
   sameAsOther: (side) => `Wie ${anatomy.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Ganze Extremitäten',
-  fillLimb: (limb: Limb) => `${sentence(atLimb[limbKey(limb)])} den Rest wie auf der anderen Seite`,
+  fillLimb: (limb: Limb) => `Nicht bewertete Stellen ${atLimb[limbKey(limb)]} von der Gegenseite übernehmen`,
   clearLimb: (limb) => `${sentence(atLimb[limbKey(limb)])} alles leeren`,
-  limbFilled: (limb) => `${sentence(atLimb[limbKey(limb)])} von der anderen Seite ergänzt`,
+  limbFilled: (limb) => `${sentence(atLimb[limbKey(limb)])} von der Gegenseite übernommen`,
   limbCleared: (limb) => `${sentence(atLimb[limbKey(limb)])} alles geleert`,
   limbUnchanged: (limb) => `${sentence(atLimb[limbKey(limb)])} gibt es nichts zu ändern`,
   viewLabel: 'Ausschnitt',
   views,
-  collateral: (place) => `Kollateralen füllen möglicherweise: ${anatomy.place(place)}`,
+  collateral: (place) =>
+    `${say('Kollateralen füllen möglicherweise', 'Möglicherweise über Umgehungsgefäße gefüllt')}: ${anatomy.place(place)}`,
   ...said,
   siteLabel: (place, said) => `${placed(place)}: ${said}`,
-  listenAt: (place) => `${placed(place)}, Auskultation`,
+  listenAt: (place) => `${placed(place)}, ${say('Auskultation', 'Abhören')}`,
   recorded: (place, said) => ({ where: placed(place), what: said }),
   cleared: 'geleert',
   nothingTo: (place, what) => ({
@@ -167,7 +179,9 @@ export const map: MapWords = {
   notOnScale: (digit, scale) => `${digit} gibt es nicht auf der ${onScale(scale)}`,
   undone: 'Ein Schritt zurückgenommen',
   redone: 'Ein Schritt wiederhergestellt',
-  nothingWrongNow: 'Jetzt kein Verschluss und keine Stenose erkennbar',
+  get nothingWrongNow() {
+    return `Jetzt kein Verschluss und keine ${say('Stenose', 'Engstelle')} erkennbar`;
+  },
   count: (stated, total, scale) => `${stated} von ${total}, ${onScale(scale)}`,
   empty: 'Noch nichts erfasst. Eine Stelle antippen oder dort die Eingabetaste drücken.',
   onsetAndDelays: 'Beginn und Pulsverzögerung',
@@ -182,8 +196,12 @@ export const map: MapWords = {
   caution:
     'Unterstützt das ärztliche Urteil und ist keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
   likely,
-  noPulse: 'Kein Puls zu erwarten',
-  collaterals: 'Mögliche Kollateralen',
+  get noPulse() {
+    return say('Kein Puls distal zu erwarten', 'Hier ist kein Puls zu erwarten');
+  },
+  get collaterals() {
+    return say('Mögliche Kollateralen', 'Mögliche Umgehungsgefäße');
+  },
   lesionMark: (kind, where, percent) => `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
   siteTiny: (site) => SITES[site].tiny ?? anatomy.sites[site],
   siteShort: (site) => anatomy.sites[site],
@@ -195,12 +213,12 @@ export const map: MapWords = {
     ['B', 'Geräusch: keines, systolisch, dauernd'],
     ['T', 'Schwirren'],
     ['E', 'expansiv'],
-    ['X', 'nicht untersuchbar, und warum'],
+    ['X', 'nicht beurteilbar, und warum'],
     ['Eingabe', 'Stelle öffnen'],
-    ['Entf', 'Stelle leeren'],
+    ['Entf', 'Stelle zurücksetzen'],
     ['A', 'als normal erfassen, Glied für Glied'],
     ['Strg Z, Strg Y', 'rückgängig, wiederherstellen'],
-    ['Esc', 'schließen, ablegen'],
+    ['Esc', 'schließen, Bewerten beenden'],
     ['?', 'diese Liste'],
   ],
 };

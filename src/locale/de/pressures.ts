@@ -263,13 +263,13 @@ export const pressures: PressureWords = {
   ...indexWords({ number, decimal, bands, severe: 'schwer pathologisch' }),
   sums: (all) => `${list(all)}.`,
   siteAfter: (site) => `${site} nach Belastung`,
-  denominator: (from, unit) => `Geteilt durch ${denominator(from, unit)}.`,
+  denominator: (from, unit) => `Nenner: ${denominator(from, unit)}.`,
   used: 'Verwendete Zahlen sind unterstrichen.',
-  noArm: 'Kein Index ohne Armdruck: Er wird nicht geschätzt.',
+  noArm: 'Kein ABI ohne Armdruck.',
   oneArm: (missing) =>
-    `Der Armdruck ${side(missing)} fehlt: Ein höherer Druck dort würde jeden Index senken.`,
+    `Armdruck ${side(missing)} nicht erfasst: Ist er höher, liegt jeder Index niedriger als angegeben.`,
   incompressible: (s) =>
-    `${sentence(side(s))}: Die Knöchelarterien lassen sich mit der Manschette nicht verschließen; ein Zehendruck sagt mehr.`,
+    `${sentence(side(s))}: Knöchelarterien nicht komprimierbar; Zehendruck (TBI) messen.`,
   missing: (wanted) => `Nicht gemessen: ${list(wanted.map(place))}.`,
   segment: (of, unit) => finding(of.side, render(segments(unit), of), of.levels),
   arm: (of, unit) => finding(of.side, render(arms(unit), of), of.levels),
@@ -289,7 +289,11 @@ export const pressures: PressureWords = {
   method: methodSentence(settings),
   byDefault: 'als Vorgabe',
   methods: 'Methode und Grenzen',
+  cuffs:
+    'Keine Manschette über einer arteriovenösen Fistel oder einem Shunt, an einem Arm mit Lymphödem oder nach Lymphknotenausräumung, an einem Bein mit Verdacht auf tiefe Venenthrombose. Über einem Bypass oder Stent und bei distalem Bypass erst die örtliche Regel klären; bei Ulkus, Verbrennung, Fraktur oder starkem Schmerz die Manschette anderswo anlegen oder an der Zehe messen. Bei akut ischämischer Extremität den Anruf nie wegen einer Druckmessung aufschieben.',
+  technique:
+    'Rückenlage, 5 bis 10 Minuten Ruhe, Fersen gestützt, Raum 19 bis 22 °C, 2 Stunden nicht geraucht; Manschette mindestens 40 % des Umfangs breit; Dopplersonde 8 bis 10 MHz. Reihenfolge: rechter Arm, rechts Tibialis posterior, rechts Dorsalis pedis, links Tibialis posterior, links Dorsalis pedis, linker Arm; den ersten Arm wiederholen.',
   caution:
-    'Nicht komprimierbare Arterien, häufig bei Diabetes und Nierenerkrankung, lassen Knöcheldrücke zu hoch erscheinen.',
+    'Mediasklerose (Diabetes, chronische Niereninsuffizienz, Alter) ergibt falsch hohe Knöcheldrücke: Ein normaler ABI schließt eine pAVK nicht aus.',
   said: (statement, unit) => render(statements(unit), statement),
 };

@@ -8,7 +8,7 @@ export const reading: ReadingWords = {
   limbTitle: (limb) => sentence(anatomy.limbs[limbKey(limb)]),
   percent,
   open: (place) => `${anatomy.place(place)} öffnen`,
-  elsewhere: 'Anderswo',
+  elsewhere: 'Andere Stelle',
   noBlock: (probability) => `Kein Verschluss erkennbar: ${percent(probability)}.`,
   levelsOf: (limb) => `${sentence(anatomy.limbs[limb])}, nach Etagen`,
 };

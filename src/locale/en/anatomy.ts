@@ -7,41 +7,51 @@ import {
 } from '../../anatomy/index.js';
 import { namesFrom } from '../names.js';
 import { columnsOf } from '../site-words.js';
+import { say, termsFrom } from '../terms.js';
 import { SITES } from './sites.js';
 
-const arteries: Record<ArteryId, string> = {
-  'ascending-aorta': 'ascending aorta',
-  'aortic-arch': 'aortic arch',
-  brachiocephalic: 'brachiocephalic trunk',
-  'common-carotid': 'common carotid',
-  'internal-carotid': 'internal carotid',
-  'external-carotid': 'external carotid',
-  'superficial-temporal': 'superficial temporal',
-  subclavian: 'subclavian',
-  axillary: 'axillary',
-  brachial: 'brachial',
-  radial: 'radial',
-  ulnar: 'ulnar',
-  'deep-palmar-arch': 'deep palmar arch',
-  'superficial-palmar-arch': 'superficial palmar arch',
-  'thoracic-aorta': 'descending thoracic aorta',
-  'suprarenal-aorta': 'aorta above the renals',
-  renal: 'renal',
-  'infrarenal-aorta': 'aorta below the renals',
-  'common-iliac': 'common iliac',
-  'internal-iliac': 'internal iliac',
-  'external-iliac': 'external iliac',
-  'common-femoral': 'common femoral',
-  'deep-femoral': 'deep femoral',
-  'superficial-femoral': 'superficial femoral',
-  popliteal: 'popliteal',
-  'anterior-tibial': 'anterior tibial',
-  'dorsalis-pedis': 'dorsalis pedis',
-  'tibioperoneal-trunk': 'tibioperoneal trunk',
-  'posterior-tibial': 'posterior tibial',
-  peroneal: 'peroneal',
-  'plantar-arch': 'plantar arch',
-};
+const arteries = termsFrom<ArteryId>({
+  'ascending-aorta': { trade: 'ascending aorta', plain: 'first part of the main artery, leaving the heart' },
+  'aortic-arch': { trade: 'aortic arch', plain: 'arch of the main artery' },
+  brachiocephalic: {
+    trade: 'brachiocephalic trunk',
+    plain: 'artery to the right arm and the right side of the head',
+  },
+  'common-carotid': { trade: 'common carotid', plain: 'main neck artery' },
+  'internal-carotid': { trade: 'internal carotid', plain: 'neck artery to the brain' },
+  'external-carotid': { trade: 'external carotid', plain: 'neck artery to the face' },
+  'superficial-temporal': { trade: 'superficial temporal', plain: 'artery at the temple' },
+  subclavian: { trade: 'subclavian', plain: 'artery under the collarbone' },
+  axillary: { trade: 'axillary', plain: 'armpit artery' },
+  brachial: { trade: 'brachial', plain: 'upper arm artery' },
+  radial: { trade: 'radial', plain: 'forearm artery on the thumb side' },
+  ulnar: { trade: 'ulnar', plain: 'forearm artery on the little-finger side' },
+  'deep-palmar-arch': { trade: 'deep palmar arch', plain: 'deep arch of arteries in the palm' },
+  'superficial-palmar-arch': {
+    trade: 'superficial palmar arch',
+    plain: 'surface arch of arteries in the palm',
+  },
+  'thoracic-aorta': { trade: 'descending thoracic aorta', plain: 'main artery in the chest' },
+  'suprarenal-aorta': { trade: 'suprarenal aorta', plain: 'main artery above the kidneys' },
+  renal: { trade: 'renal', plain: 'kidney artery' },
+  'infrarenal-aorta': { trade: 'infrarenal aorta', plain: 'main artery below the kidneys' },
+  'common-iliac': { trade: 'common iliac', plain: 'pelvic artery' },
+  'internal-iliac': { trade: 'internal iliac', plain: 'artery to the buttock and pelvis' },
+  'external-iliac': { trade: 'external iliac', plain: 'pelvic artery to the leg' },
+  'common-femoral': { trade: 'common femoral', plain: 'groin artery' },
+  'deep-femoral': { trade: 'profunda femoris', plain: 'deep thigh artery' },
+  'superficial-femoral': { trade: 'superficial femoral', plain: 'main thigh artery' },
+  popliteal: { trade: 'popliteal', plain: 'artery behind the knee' },
+  'anterior-tibial': { trade: 'anterior tibial', plain: 'front shin artery' },
+  'dorsalis-pedis': { trade: 'dorsalis pedis', plain: 'artery on top of the foot' },
+  'tibioperoneal-trunk': {
+    trade: 'tibioperoneal trunk',
+    plain: 'short trunk below the knee that divides into two',
+  },
+  'posterior-tibial': { trade: 'posterior tibial', plain: 'artery behind the inner ankle' },
+  peroneal: { trade: 'peroneal', plain: 'outer calf artery' },
+  'plantar-arch': { trade: 'plantar arch', plain: 'arch of arteries in the sole' },
+});
 
 const { sites, codes, technique } = columnsOf(SITES);
 
@@ -56,16 +66,16 @@ const limbs: Record<LimbKey, string> = {
   'left head': 'left neck and head',
 };
 
-const levels: Record<Level, string> = {
-  central: 'central aorta',
-  'aorto-iliac': 'aorto-iliac',
-  'femoro-popliteal': 'femoro-popliteal',
-  infrapopliteal: 'below the knee',
-  'arm-inflow': 'inflow of the arm',
-  'axillo-brachial': 'axillo-brachial',
+const levels = termsFrom<Level>({
+  central: { trade: 'central aorta', plain: 'main artery' },
+  'aorto-iliac': { trade: 'aorto-iliac', plain: 'main artery and pelvis' },
+  'femoro-popliteal': { trade: 'femoro-popliteal', plain: 'thigh and knee' },
+  infrapopliteal: { trade: 'infrapopliteal', plain: 'lower leg' },
+  'arm-inflow': { trade: 'brachiocephalic and subclavian', plain: 'artery entering the arm' },
+  'axillo-brachial': { trade: 'axillo-brachial', plain: 'armpit and upper arm' },
   'forearm-hand': 'forearm and hand',
-  carotid: 'carotid',
-};
+  carotid: { trade: 'carotid', plain: 'neck' },
+});
 
 const regions: Record<Region, string> = { head: 'Head', arm: 'Arms', trunk: 'Trunk', leg: 'Legs' };
 
@@ -73,8 +83,9 @@ const names = namesFrom({
   arteries,
   sites,
   sided: (name, side) => `${sides[side]} ${name}`,
-  aorticFork: 'aortic fork',
-  popliteal: (part, side) => `${sides[side]} ${part} ${arteries.popliteal}`,
+  aorticFork: () => say('aortic bifurcation', 'place where the main artery divides for the legs'),
+  popliteal: (part, side) =>
+    `${sides[side]} ${say(`${part} ${arteries.popliteal}`, `${arteries.popliteal}, ${part === 'above-knee' ? 'upper' : 'lower'} part`)}`,
 });
 
 export const anatomy = {

@@ -62,7 +62,7 @@ const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
 const measured: Renderings<MeasuredStatement> = {
   pale: 'pale',
   'not-pale': 'not pale',
-  red: 'dusky red',
+  red: 'dependent rubor',
   'not-red': 'no redness',
   'incompetent-veins': 'incompetent veins',
   'no-change': 'no change of colour',
@@ -76,8 +76,8 @@ const measured: Renderings<MeasuredStatement> = {
   filled: ({ seconds }) => `full after ${secs(seconds)}`,
   'still-empty': ({ seconds }) => `still empty after ${secs(seconds)}`,
   'hand-method': ({ method }) => `${method} test`,
-  'released-pink': ({ artery, seconds }) => `${artery} let go: pink after ${secs(seconds)}`,
-  'released-white': ({ artery, seconds }) => `${artery} let go: white for ${secs(seconds)}`,
+  'released-pink': ({ artery, seconds }) => `${artery} released: pink after ${secs(seconds)}`,
+  'released-white': ({ artery, seconds }) => `${artery} released: no palmar flush for ${secs(seconds)}`,
   tracing: ({ pressed, barbeau }) => `plethysmography, ${pressed} pressed: class ${barbeau}`,
   water: ({ celsius }) => `water ${decimal(celsius)} °C`,
   phase: ({ phase, seconds }) => `${phases[phase]} after ${secs(seconds)}`,
@@ -106,8 +106,9 @@ export const bedside = {
   read: readingWords,
   notes,
   limit: 'Limit used',
-  limitOption: (value: number, unit: Limits['unit'], source: string) =>
-    `${value}${unit === 'deg' ? '' : ' '}${units[unit]}: ${source}`,
+  limitOption: (value: number, unit: Limits['unit']) => `${value}${unit === 'deg' ? '' : ' '}${units[unit]}`,
+  /** A source as it is cited. */
+  sourceNote: (source: string) => source,
   units,
   rates: 'Published rates and their sources',
   /** The published rates in some people in one sentence; where sources differ, from the least to the most. */
@@ -115,7 +116,7 @@ export const bedside = {
     `Of ${people[ranges[0]?.people ?? 'healthy']} ${list(ranges.map(range))}.`,
   rate,
   accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
-    `Positive in ${percent(sensitivity)} of ${targets[of][0]}, negative in ${percent(specificity)} of ${targets[of][1]}${provided({ condition })}.`,
+    `Sensitivity ${percent(sensitivity)} (${targets[of][0]}), specificity ${percent(specificity)} (${targets[of][1]})${provided({ condition })}.`,
   ways,
   symptoms,
   stops,
@@ -130,7 +131,7 @@ export const bedside = {
   wasDone: 'Done',
   reset: 'Reset',
   seconds: 'seconds',
-  keys: 'Runs on while the screen sleeps.',
+  keys: 'Keeps time while the screen is off.',
   otherSide: (side: string, said: string) => `${sentence(side)}: ${said}`,
   usualLimit: (value: number, unit: Limits['unit']) =>
     `Usual, ${value}${unit === 'deg' ? '' : ' '}${units[unit]}`,
@@ -177,9 +178,9 @@ export const bedside = {
     method: 'Form of the test',
     methods: { modified: 'Modified', original: 'Original' },
     fist: (seconds: number) => `Fist for ${seconds} s, then open.`,
-    released: { radial: 'Radial let go', ulnar: 'Ulnar let go' },
+    released: { radial: 'Radial artery released', ulnar: 'Ulnar artery released' },
     figure: (side: string, name: string) => `${sentence(side)} palm, ${name} artery released`,
-    start: 'Let go: start',
+    start: 'Released: start',
     stop: 'Colour is back',
     never: 'Stays white',
     within: (limit: number) => `Palm pink within ${limit} s`,

@@ -1,19 +1,15 @@
 import type {
   Bruit,
-  Counted,
   DopplerSignal,
-  Expectation,
-  Fault,
-  FaultCode,
   Grade,
   Onset,
   Reason,
-  RuleCode,
   ScaleId,
   ScaleStep,
-  ValueType,
 } from '../../examination/index.js';
+import { faultFrom } from '../fault.js';
 import { list } from './phrases.js';
+import { say } from '../terms.js';
 import { terms } from './terms.js';
 
 const grades: Record<Grade, string> = {
@@ -32,6 +28,8 @@ const reasons: Record<Reason, string> = {
   pain: 'pain',
   amputated: 'amputated',
   'line-in-place': 'line in place',
+  'no-cuff': 'arm not to be cuffed',
+  'dialysis-access': 'fistula or dialysis access',
   declined: 'declined',
   other: 'other',
 };
@@ -58,105 +56,72 @@ function step({ numeral, grade, increased }: ScaleStep): string {
   return numeral === null ? word : `${numeral}, ${word}`;
 }
 
-const types: Record<ValueType, string> = {
-  object: 'an object',
-  list: 'a list',
-  text: 'text',
-  number: 'a number',
-  boolean: 'true or false',
-  json: 'plain JSON',
-  'json-text': 'JSON',
-};
-
-/** A number of what a bound counts. */
-const counted: Record<Counted, (value: number) => string> = {
-  number: (value) => `${value}`,
-  characters: (value) => (value === 1 ? '1 character' : `${value} characters`),
-  entries: (value) => (value === 1 ? '1 entry' : `${value} entries`),
-  values: (value) => `${value} values in all`,
-  levels: (value) => `${value} levels`,
-};
-
-const rules: Record<RuleCode, string> = {
-  instant: 'a date and time with "Z" or an offset, such as "2026-05-01T10:30+02:00"',
-  'one-decimal': 'at most one decimal',
-  'each-once': 'each word once',
-  'ids-differ': 'each id once',
-  'area-points': 'at least 3 points for an area',
-  'grade-or-reason': 'a grade or a reason, not both',
-  'bruit-or-reason': 'a bruit or a reason, not both',
-  'thrill-only-felt': 'no thrill where the site could not be examined',
-  'expansile-only-felt': 'no expansile pulse where the site could not be examined',
-  'increased-only-bounding': 'this only together with grade "bounding"',
-  'cause-only-with-ulcer': 'a cause only with an ulcer',
-  'size-only-with-ulcer': 'a size only with an ulcer',
-  'route-only-of-bypass': 'a route only of a bypass',
-  'diastolic-below-systolic': 'a diastolic pressure not above the systolic',
-  'distance-only-with-symptom': 'no walking distance where there is no symptom',
-  'place-only-with-ulcer': 'a place only with an ulcer',
-  'extent-only-with-gangrene': 'an extent only with gangrene',
-  'reach-only-with-redness': 'a reach of redness only with redness',
-  'level-only-where-cool': 'a level only where the limb is cool or cold',
-  'one-arm-above-zero': 'a pressure above 0 in at least one arm',
-  'colours-or-no-change': 'colours or no change, not both',
-  'place-is-free': 'a place in the record where nothing stands yet',
-  'sums-to-one': 'figures that sum to one',
-  'acute-weights-sum-to-one': 'weights of the causes that sum to one for acute onset',
-  'chronic-weights-sum-to-one': 'weights of the causes that sum to one for chronic onset',
-  'signals-sum-to-one': 'four signals that sum to one for each strength',
-  'bands-sum-to-one': 'bands that sum to one for each strength',
-  'one-band-more': 'one band more than there are limits',
-  'shares-at-most-one': 'narrowed and blocked at most one together',
-  'strength-never-rises': 'nothing normal handed on where a reduced pulse comes in',
-  stretch: 'an artery, or an artery with a pulse site and "proximal" or "distal"',
-  'stretches-as-keys': 'only arteries as keys, or stretches of arteries with a pulse site',
-};
-
-/** Several values as alternatives, as they stand in the record. */
-const alternatives = (values: readonly unknown[]): string =>
-  list(
-    values.map((value) => JSON.stringify(value)),
-    'or',
-  );
-
-/** What would have been right. */
-function expected(expectation: Expectation): string {
-  switch (expectation.code) {
-    case 'one-of':
-      return alternatives(expectation.values);
-    case 'type':
-      return types[expectation.type];
-    case 'fields':
-      return expectation.names.length ? list(expectation.names, 'or') : 'nothing';
-    case 'at-least':
-      return `at least ${counted[expectation.of](expectation.value)}`;
-    case 'at-most':
-      return `at most ${counted[expectation.of](expectation.value)}`;
-    case 'more-than':
-      return `more than ${counted[expectation.of](expectation.value)}`;
-    case 'pressure':
-      return `0, a number from ${expectation.least} to ${expectation.most} in mmHg, or one of ${list(expectation.words)}`;
-    default:
-      return rules[expectation.code];
-  }
-}
-
-/** What stands before the expectation, and how it is joined to it. */
-const faults: Record<FaultCode, (found: string) => string> = {
-  unreadable: (found) => `found ${found}, which cannot be read; expected`,
-  'later-version': (found) => `found ${found}, written by a later version than this one; expected`,
-  missing: () => 'nothing there; expected',
-  'unknown-field': () => 'there is no such field or site; expected',
-  'wrong-type': (found) => `found ${found}; expected`,
-  'not-allowed': (found) => `found ${found}; expected`,
-  conflict: (found) => `found ${found}; expected`,
-};
-
-/** One thing wrong with a value, in a sentence that names the field, what was found and what was expected. */
-function fault({ code, path, found, expected: expectation }: Fault): string {
-  const where = path.length ? path.join(' › ') : 'the value';
-  return `${where}: ${faults[code](found || 'nothing')} ${expected(expectation)}.`;
-}
+const fault = faultFrom({
+  types: {
+    object: 'an object',
+    list: 'a list',
+    text: 'text',
+    number: 'a number',
+    boolean: 'true or false',
+    json: 'plain JSON',
+    'json-text': 'JSON',
+  },
+  counted: {
+    number: (value) => `${value}`,
+    characters: (value) => (value === 1 ? '1 character' : `${value} characters`),
+    entries: (value) => (value === 1 ? '1 entry' : `${value} entries`),
+    values: (value) => `${value} values in all`,
+    levels: (value) => `${value} levels`,
+  },
+  bounds: { 'at-least': 'at least', 'at-most': 'at most', 'more-than': 'more than' },
+  rules: {
+    instant: 'a date and time with "Z" or an offset, such as "2026-05-01T10:30+02:00"',
+    'one-decimal': 'at most one decimal',
+    'each-once': 'each word once',
+    'ids-differ': 'each id once',
+    'area-points': 'at least 3 points for an area',
+    'grade-or-reason': 'a grade or a reason, not both',
+    'bruit-or-reason': 'a bruit or a reason, not both',
+    'thrill-only-felt': 'no thrill where the site could not be examined',
+    'expansile-only-felt': 'no expansile pulse where the site could not be examined',
+    'increased-only-bounding': 'this only together with grade "bounding"',
+    'cause-only-with-ulcer': 'a cause only with an ulcer',
+    'size-only-with-ulcer': 'a size only with an ulcer',
+    'route-only-of-bypass': 'a route only of a bypass',
+    'diastolic-below-systolic': 'a diastolic pressure not above the systolic',
+    'distance-only-with-symptom': 'no walking distance where there is no symptom',
+    'place-only-with-ulcer': 'a place only with an ulcer',
+    'extent-only-with-gangrene': 'an extent only with gangrene',
+    'reach-only-with-redness': 'a reach of redness only with redness',
+    'level-only-where-cool': 'a level only where the limb is cool or cold',
+    'one-arm-above-zero': 'a pressure above 0 in at least one arm',
+    'colours-or-no-change': 'colours or no change, not both',
+    'place-is-free': 'a place in the record where nothing stands yet',
+    'sums-to-one': 'figures that sum to one',
+    'acute-weights-sum-to-one': 'weights of the causes that sum to one for acute onset',
+    'chronic-weights-sum-to-one': 'weights of the causes that sum to one for chronic onset',
+    'signals-sum-to-one': 'four signals that sum to one for each strength',
+    'bands-sum-to-one': 'bands that sum to one for each strength',
+    'one-band-more': 'one band more than there are limits',
+    'shares-at-most-one': 'narrowed and blocked at most one together',
+    'strength-never-rises': 'nothing normal handed on where a reduced pulse comes in',
+    stretch: 'an artery, or an artery with a pulse site and "proximal" or "distal"',
+    'stretches-as-keys': 'only arteries as keys, or stretches of arteries with a pulse site',
+  },
+  faults: {
+    unreadable: (found) => `found ${found}, which cannot be read; expected`,
+    'later-version': (found) => `found ${found}, written by a later version than this one; expected`,
+    missing: () => 'nothing there; expected',
+    'unknown-field': () => 'there is no such field or site; expected',
+    'wrong-type': (found) => `found ${found}; expected`,
+    'not-allowed': (found) => `found ${found}; expected`,
+    conflict: (found) => `found ${found}; expected`,
+  },
+  pressure: (least, most, words) => `0, a number from ${least} to ${most} in mmHg, or one of ${list(words)}`,
+  or: (items) => list(items, 'or'),
+  nothing: 'nothing',
+  theValue: 'the value',
+});
 
 export const examination = {
   grades,
@@ -168,8 +133,10 @@ export const examination = {
   scales,
   onsets,
   notExamined: 'not examined',
-  couldNotExamine: 'could not examine',
-  couldNot: (reason: Reason) => `could not examine: ${reasons[reason]}`,
+  get couldNotExamine() {
+    return say('not assessable', 'could not be checked');
+  },
+  couldNot: (reason: Reason) => `${say('not assessable', 'could not be checked')}: ${reasons[reason]}`,
   step,
   fault,
   /** Said of a place or field that holds a word of a later version. */

@@ -32,20 +32,20 @@ import { skinLevels } from './skin-levels.js';
 
 const causes: Record<Cause, string> = {
   none: 'no arterial disease',
-  focal: 'one narrowing or a few',
-  diffuse: 'disease of many arteries',
-  distal: 'disease of the small distal arteries',
-  vasculitis: 'inflammation of the large arteries',
-  embolic: 'a clot carried in',
-  injury: 'an injury',
-  compression: 'compression from outside',
+  focal: 'focal arterial disease (one or few lesions)',
+  diffuse: 'diffuse (multilevel) arterial disease',
+  distal: 'distal small-artery disease',
+  vasculitis: 'large-vessel vasculitis',
+  embolic: 'embolism',
+  injury: 'arterial injury',
+  compression: 'extrinsic compression or entrapment',
   coarctation: 'coarctation of the aorta',
-  dissection: 'dissection of the aorta',
+  dissection: 'aortic dissection',
   aneurysm: 'an aneurysm',
-  'low-flow': 'low flow or cold',
+  'low-flow': 'low flow or vasoconstriction',
 };
 
-const states: Record<State, string> = { patent: 'open', narrowed: 'narrowed', blocked: 'blocked' };
+const states: Record<State, string> = { patent: 'patent', narrowed: 'stenosed', blocked: 'occluded' };
 
 const muscles: Record<Muscle, string> = {
   none: 'none',
@@ -77,7 +77,7 @@ const findings: Renderings<FindingId, string, 'kind'> = {
       ? `No bruit at the ${anatomy.place(place)}`
       : sentence(`${anatomy.place(place)} ${examination.bruits[bruit]}`),
   index: ({ place, value }) => sentence(`${anatomy.place(place)} pressure index ${decimal(value, 2)}`),
-  'ankle-index': ({ side, value }) => sentence(`${anatomy.sides[side]} ankle index ${decimal(value, 2)}`),
+  'ankle-index': ({ side, value }) => sentence(`${anatomy.sides[side]} ABPI ${decimal(value, 2)}`),
   'digit-index': ({ limb, value }) =>
     sentence(
       `${anatomy.sides[limb.side]} ${limb.kind === 'leg' ? 'toe' : 'finger'} index ${decimal(value, 2)}`,
@@ -90,9 +90,9 @@ const findings: Renderings<FindingId, string, 'kind'> = {
       `${anatomy.limbs[limbKey(limb)]} ${temperature}${level ? ` from the ${skinLevels[level]} down` : ''}`,
     ),
   wound: ({ limb }) => `Ulcer or gangrene, ${anatomy.limbs[limbKey(limb)]}`,
-  numbness: ({ limb }) => `Loss of feeling beyond the digits, ${anatomy.limbs[limbKey(limb)]}`,
+  numbness: ({ limb }) => `Sensory loss beyond the digits, ${anatomy.limbs[limbKey(limb)]}`,
   'hand-arch': ({ side, artery, fills }) =>
-    `Hand-arch test ${anatomy.sides[side]}: palm ${fills ? 'fills' : 'stays white'} when the ${anatomy.arteries[artery]} is let go`,
+    `Allen’s test ${anatomy.sides[side]}: ${fills ? 'palmar flush' : 'no palmar flush'} on ${anatomy.arteries[artery]} release`,
   pain: ({ limb, muscle }) =>
     muscle === 'none'
       ? `No pain on effort in the ${anatomy.limbs[limbKey(limb)]}`
@@ -108,8 +108,8 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
     why: anatomy.technique[place.site],
   }),
   listen: ({ place }) => ({
-    name: `${sentence(anatomy.place(place))}: listen`,
-    why: 'A bruit there would tell where it narrows.',
+    name: `${sentence(anatomy.place(place))}: auscultate`,
+    why: 'A bruit there would place the stenosis.',
   }),
   'ankle-pressure': ({ side }) => ({
     name: `${sentence(anatomy.sides[side])} ankle pressure`,
@@ -130,8 +130,8 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
   }),
   onset: { name: 'How it began', why: 'Sudden or gradual decides between an embolus and old disease.' },
   'arm-pressures': {
-    name: 'Pressure in both arms',
-    why: 'A difference points to the inflow of the lower arm.',
+    name: 'Brachial pressure in both arms',
+    why: 'A difference suggests subclavian or brachiocephalic disease on the side of the lower pressure.',
   },
 };
 
@@ -139,22 +139,22 @@ const acts: Renderings<ActId, { name: string; why: string }, 'kind'> = {
 const assumptions: Renderings<Assumption, string, 'kind'> = {
   cause: ({ cause }) => `how common ${causes[cause]} is`,
   palpation: ({ site }) => `how reliably the ${anatomy.sites[site]} pulse is felt`,
-  bruit: 'how often a narrowing is heard',
+  bruit: 'how often a stenosis is heard',
   doppler: 'what a Doppler signal tells',
   index: 'what a pressure index tells',
   pain: 'what the place of the pain tells',
   delay: 'what a delay tells',
-  seen: 'what skin, wounds and feeling tell',
+  seen: 'what skin, wounds and sensation tell',
 };
 
-const grades = { firm: 'Firm.', 'fairly-firm': 'Fairly firm.', 'not-firm': 'Not firm.' };
+const grades = { firm: 'Robust.', 'fairly-firm': 'Fairly robust.', 'not-firm': 'Not robust.' };
 
 function firm({ code, hangsOn, held, tried, limb, ungraded }: FirmStatement): string {
   const on = list(hangsOn.map((one) => renderKind(assumptions, one)));
   return paragraph([
     grades[code],
     `It stays first in ${held} of ${tried} ways of varying all assumptions at once.`,
-    on && `It hangs on ${on}.`,
+    on && `It depends on ${on}.`,
     ungraded
       ? `${ungraded === 1 ? 'One site' : `${ungraded} sites`} of the ${anatomy.limbs[limb]} remain.`
       : '',
@@ -166,25 +166,25 @@ const lesion = ({ piece, state }: { piece: PieceKey; state: State }): string =>
   `${anatomy.piece(piece)} ${states[state]}`;
 
 const stories: Renderings<StoryStatement> = {
-  'all-open': ({ cause }) => `The single likeliest story: every artery open; ${causes[cause]}.`,
+  'all-open': ({ cause }) => `Most probable overall explanation: every artery patent; ${causes[cause]}.`,
   lesions: ({ cause, lesions }) =>
-    `The single likeliest story: ${list(lesions.map(lesion))}; behind it ${causes[cause]}.`,
+    `Most probable overall explanation: ${list(lesions.map(lesion))}; probable cause: ${causes[cause]}.`,
 };
 
 const occluded: Renderings<OccludedStatement> = {
   entry: ({ pieces: keys, pulse }) =>
-    sentence(`${pieces(keys)}${pulse === 'reduced' ? ', narrowed or refilled' : ''}`),
-  open: 'No main artery blocked',
-  elsewhere: 'Elsewhere',
+    sentence(`${pieces(keys)}${pulse === 'reduced' ? ', stenosed or reconstituted' : ''}`),
+  open: 'No main artery occluded',
+  elsewhere: 'Other site',
 };
 
-const wheres: Record<FurtherStatement['where'], string> = { above: 'above it', beyond: 'beyond it' };
+const wheres: Record<FurtherStatement['where'], string> = { above: 'proximal to it', beyond: 'distal to it' };
 
 const notExcluded: Record<NotExcluded, string> = {
-  'small-arteries': 'disease of the smallest arteries',
+  'small-arteries': 'small-vessel disease',
   emboli: 'emboli',
-  injury: 'harm to an artery by the injury',
-  exertion: 'a narrowing that shows on exertion only',
+  injury: 'arterial injury',
+  exertion: 'a stenosis that shows on exertion only',
 };
 
 const questions: Record<SettlingQuestion, { name: string; why: string }> = {
@@ -194,7 +194,7 @@ const questions: Record<SettlingQuestion, { name: string; why: string }> = {
   },
   swelling: {
     name: 'Is the leg swollen and blue?',
-    why: 'A vein blocked by clot can take the pulses of a swollen blue leg away.',
+    why: 'Massive venous thrombosis (phlegmasia) can abolish the pulses of a swollen blue leg.',
   },
   access: {
     name: 'Is there a dialysis access on this arm?',
@@ -208,15 +208,15 @@ const questions: Record<SettlingQuestion, { name: string; why: string }> = {
 
 const natures: Record<Nature, string> = {
   embolus: 'an embolus',
-  thrombosis: 'thrombosis in place',
+  thrombosis: 'thrombosis in situ',
   'chronic-disease': 'long-standing arterial disease',
   injury: 'an injury',
   dissection: 'a dissection',
   aneurysm: 'an aneurysm',
-  vasculitis: 'inflammation of arteries',
-  compression: 'compression from outside',
+  vasculitis: 'vasculitis',
+  compression: 'extrinsic compression or entrapment',
   coarctation: 'coarctation of the aorta',
-  'low-flow': 'low flow or cold',
+  'low-flow': 'low flow or vasoconstriction',
   none: 'no arterial disease',
 };
 
@@ -231,29 +231,29 @@ const nexts: Renderings<NextStatement, { name: string; why: string }> = {
 
 const begins: Renderings<BeginsStatement> = {
   answer: ({ pieces: keys }) => sentence(pieces(keys)),
-  nothing: 'No narrowing or block shown',
-  elsewhere: 'Elsewhere',
+  nothing: 'No occlusive lesion suggested',
+  elsewhere: 'Other site',
 };
 
-const DISAGREE = 'Rule and probabilities disagree.';
+const DISAGREE = 'Pulse rule and probability model disagree.';
 
 const voices: Renderings<VoicesStatement, { claim: string; why: string }> = {
-  agree: { claim: '', why: 'Rule and probabilities agree.' },
+  agree: { claim: '', why: 'Pulse rule and probability model agree.' },
   disagree: ({ pieces: keys }) => ({
     claim: DISAGREE,
-    why: `By probability it is ${pieces(keys)}; look at the findings that contradict each other.`,
+    why: `The probability model favours ${pieces(keys)}; review the conflicting findings.`,
   }),
   'rule-alone': {
     claim: DISAGREE,
-    why: 'By probability more likely nothing is blocked here: a pulse may have been misjudged. Feel it again.',
+    why: 'The probability model favours no occlusive lesion here: a pulse may have been misjudged. Palpate again.',
   },
   'network-alone': ({ pieces: keys }) => ({
-    claim: `The rule shows no block; by probability it is ${pieces(keys)}.`,
+    claim: `The pulse rule suggests no occlusive lesion; the probability model favours ${pieces(keys)}.`,
     why: '',
   }),
 };
 
-const IMPOSSIBLE = 'No state of the arteries explains these findings together.';
+const IMPOSSIBLE = 'These findings are mutually inconsistent.';
 
 const impossible: Renderings<ImpossibleStatement> = {
   'any-of': ({ findings: ids }) =>
@@ -265,16 +265,16 @@ const impossible: Renderings<ImpossibleStatement> = {
 export const localisation = {
   causes,
   states,
-  occludedHeading: 'What takes the pulse away, by probability',
+  occludedHeading: 'Site of the occlusion, by probability',
   occluded: (statement: OccludedStatement) => render(occluded, statement),
   stretch: ({ pieces: on, probability }: WeightedStretch) =>
-    `Somewhere on this stretch ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
-  beginsHeading: 'Where disease begins, by probability',
+    `Somewhere on this segment ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
+  beginsHeading: 'Most proximal lesion, by probability',
   begins: (statement: BeginsStatement) => render(begins, statement),
   nothing: begins.nothing as string,
   /** How the voices stand to each other: what to stress, and the rest. */
   voices: (statement: VoicesStatement) => render(voices, statement),
-  furtherHeading: 'Beside it',
+  furtherHeading: 'Further lesions',
   further: ({ pieces: keys, state, where }: FurtherStatement) =>
     sentence(`${pieces(keys)} ${states[state]}, ${wheres[where]}`),
   notExcluded: (what: readonly NotExcluded[]) =>
@@ -285,25 +285,25 @@ export const localisation = {
   conflict: ({ finding: id, with: other }: Conflict) =>
     `${finding(id)} hardly goes with: ${finding(other)}. Check both again.`,
   nature: ({ nature, probability }: NatureStatement) =>
-    `Behind it ${percent(probability)}: ${natures[nature]}.`,
-  evidenceHeading: 'What speaks for the first answer',
+    `Probable cause ${percent(probability)}: ${natures[nature]}.`,
+  evidenceHeading: 'Evidence for and against the leading site',
   ways: { for: 'for', against: 'against' },
   /** A finding's way and weight in figures. */
   weight: ({ way, odds }: EvidenceStatement) =>
     `${way}, odds ${way === 'for' ? 'times' : 'divided by'} ${decimal(odds, 1)}`,
   finding,
-  nextHeading: 'Next, because it would tell most',
+  nextHeading: 'Most informative next step',
   next: (statement: NextStatement) => render(nexts, statement),
-  start: 'Start with',
+  start: 'Begin with',
   act: (id: ActId) => renderKind(acts, id),
-  openNow: 'Open',
-  howFirm: 'How firm',
+  openNow: 'Go to site',
+  howFirm: 'Robustness',
   firm,
-  numbers: 'Figures behind the words',
-  levels: 'By level',
+  numbers: 'All probabilities',
+  levels: 'By arterial level',
   story: (statement: StoryStatement) => render(stories, statement),
   impossible: (statement: ImpossibleStatement) => render(impossible, statement),
   where: (place: Place) => sentence(anatomy.place(place)),
-  causesHeading: 'What lies behind it, by probability',
+  causesHeading: 'Probable cause',
 };
 export type LocalisationWords = typeof localisation;

@@ -9,6 +9,7 @@ import {
 } from '../../anatomy/index.js';
 import type { DopplerSignal, Onset, Portion, Reason, ScaleId, ScaleStep } from '../../examination/index.js';
 import { foundFrom } from '../found.js';
+import { say, termsFrom } from '../terms.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
 import { sentence } from './phrases.js';
@@ -38,7 +39,8 @@ const said = foundFrom({
   found: {
     step: ({ step }) => examination.step(step),
     'could-not-feel': ({ reason }) => examination.couldNot(reason),
-    'could-not-listen': ({ reason }) => `could not listen: ${examination.reasons[reason]}`,
+    'could-not-listen': ({ reason }) =>
+      `${say('auscultation not possible', 'could not listen here')}: ${examination.reasons[reason]}`,
     thrill: 'thrill',
     expansile: examination.expansile,
     doppler: ({ signal }) => `Doppler ${examination.dopplers[signal]}`,
@@ -76,7 +78,10 @@ const views = {
 };
 const portions = { head: 'Head and neck', trunk: 'Abdomen' };
 
-const likely = { block: 'Likely block', narrowing: 'Likely narrowing' };
+const likely = termsFrom({
+  block: { trade: 'Likely occlusion', plain: 'Likely blockage' },
+  narrowing: { trade: 'Likely stenosis', plain: 'Likely narrowing' },
+});
 
 export const map = {
   figure: 'Arteries of the body, seen from the front; the patient’s right is on the left of the drawing',
@@ -85,11 +90,11 @@ export const map = {
   toolbar: 'Pulse map tools',
   undo: 'Undo',
   redo: 'Redo',
-  carry: 'Carry',
-  carryStep: (word: string) => `Carry ${word}`,
-  carrying: (word: string) => `Carrying ${word}.`,
+  carry: 'Grade several',
+  carryStep: (word: string) => `Grade several as ${word}`,
+  carrying: (word: string) => `Grading as ${word}.`,
   carryHow: 'Tap sites or draw across them.',
-  putDown: 'Put down',
+  putDown: 'Stop grading',
   /** Opens the list of what can be stated as normal. */
   markNormal: 'Mark normal',
   normals: 'State as normal what was felt and is shown here',
@@ -99,7 +104,7 @@ export const map = {
     return `${name}: ${count} ${count === 1 ? 'pulse' : 'pulses'} normal`;
   },
   scale: 'Scale',
-  shown: 'Shown',
+  shown: 'Show as',
   figureView: 'Figure',
   tableView: 'Table',
   more: 'Scale, table, help',
@@ -114,7 +119,7 @@ export const map = {
   thrill: 'Thrill',
   expansile: 'Expansile',
   doppler: 'Doppler signal',
-  couldNotExamine: 'Could not examine',
+  couldNotExamine: 'Not assessable',
   note: 'Note',
   addNote: 'Add a note',
   /** Title of the chooser. */
@@ -122,10 +127,14 @@ export const map = {
   gradeWord: (step: ScaleStep) => sentence(gradeOf(step)),
   reasonWord: (reason: Reason) => sentence(examination.reasons[reason]),
   dopplerWord: (signal: DopplerSignal) => sentence(examination.dopplers[signal]),
-  clear: 'Clear site',
+  clear: 'Clear this site',
   next: (place: Place) => `Next: ${anatomy.place(place)}`,
-  notListened: 'not listened',
-  notListenedWord: 'Not listened',
+  get notListened() {
+    return say('not auscultated', 'not listened');
+  },
+  get notListenedWord() {
+    return say('Not auscultated', 'Not listened');
+  },
   notExamined: 'Not examined',
   tableName: 'Pulses and bruits, from the trunk outward',
   site: 'Site',
@@ -139,7 +148,9 @@ export const map = {
   moreOf: (place: Place) => `${sentence(anatomy.place(place))}: thrill, Doppler, note and more`,
   noteOf: (side: Laterality, note: string) =>
     side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`,
-  sidesDiffer: 'sides differ',
+  get sidesDiffer() {
+    return say('asymmetrical', 'sides differ');
+  },
   /** What an earlier record held: "was 2, normal". */
   was: (step: ScaleStep | undefined) => `was ${step ? examination.step(step) : examination.notExamined}`,
   /** A point of time as a date; empty when there is none. */
@@ -155,31 +166,40 @@ export const map = {
     'The earlier record was made by a version that cannot be shown here, so nothing is compared.',
   sameAsOther: (side: Side) => `Same as ${anatomy.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Whole limbs',
-  fillLimb: (limb: Limb) => `Rest of ${anatomy.limbs[limbKey(limb)]} as on the other side`,
+  fillLimb: (limb: Limb) =>
+    `Copy the other side to the ungraded sites of the ${anatomy.limbs[limbKey(limb)]}`,
   clearLimb: (limb: Limb) => `Clear ${anatomy.limbs[limbKey(limb)]}`,
-  limbFilled: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} filled in from the other side`,
+  limbFilled: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} copied from the other side`,
   limbCleared: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} cleared`,
   limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}`,
   viewLabel: 'View',
   views,
-  collateral: (place: Place) => `Collaterals may fill the ${anatomy.place(place)}`,
+  collateral: (place: Place) =>
+    `${say('Collaterals may reconstitute', 'Natural detours may fill')} the ${anatomy.place(place)}`,
   ...said,
   /** A site with what is recorded there, as its button is called. */
   siteLabel: (place: Place, said: string) => `${sentence(anatomy.place(place))}: ${said}`,
-  listenAt: (place: Place) => `${sentence(anatomy.place(place))}, listening`,
+  listenAt: (place: Place) => `${sentence(anatomy.place(place))}, ${say('auscultation', 'listening')}`,
   recorded: (place: Place, said: string) => ({ where: sentence(anatomy.place(place)), what: said }),
   cleared: 'cleared',
   /** Why a key had no effect at a site. */
   nothingTo: (place: Place, what: 'feel' | 'hear') => ({
     where: sentence(anatomy.place(place)),
     what:
-      what === 'feel' ? 'is only listened at; there is no pulse to grade' : 'is only felt, not listened at',
+      what === 'feel'
+        ? say(
+            'is for auscultation only; there is no pulse to grade',
+            'is only listened at; there is no pulse to feel',
+          )
+        : say('is for palpation only', 'is only felt, not listened at'),
   }),
   notOnScale: (digit: number, scale: ScaleId) => `${digit} is not on the scale ${examination.scales[scale]}`,
   undone: 'One step taken back',
   redone: 'One step taken again',
   /** Said when the last thing wrong was taken back. */
-  nothingWrongNow: 'No block or narrowing shown now',
+  get nothingWrongNow() {
+    return say('No occlusive lesion suggested now', 'No blockage or narrowing found now');
+  },
   count: (stated: number, total: number, scale: ScaleId) =>
     `${stated} of ${total}, scale ${examination.scales[scale]}`,
   empty: 'Nothing recorded yet. Tap a site, or press Enter on it.',
@@ -196,8 +216,12 @@ export const map = {
     'Supports a clinician’s judgement; it is not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
   /** What is drawn on the arteries, for the legend of a picture. */
   likely,
-  noPulse: 'No pulse expected',
-  collaterals: 'Possible collaterals',
+  get noPulse() {
+    return say('No pulse expected distally', 'No pulse expected here');
+  },
+  get collaterals() {
+    return say('Possible collaterals', 'Possible natural detours');
+  },
   /** Title of a mark on the figure. */
   lesionMark: (kind: 'block' | 'narrowing', where: string, percent: string) =>
     `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
@@ -212,12 +236,12 @@ export const map = {
     ['B', 'bruit: none, systolic, continuous'],
     ['T', 'thrill'],
     ['E', 'expansile'],
-    ['X', 'could not examine, and why'],
+    ['X', 'not assessable, and why'],
     ['Enter', 'open the site'],
     ['Delete', 'clear the site'],
     ['A', 'state as normal, limb by limb'],
     ['Ctrl Z, Ctrl Y', 'undo, redo'],
-    ['Escape', 'close, put down'],
+    ['Escape', 'close, stop grading'],
     ['?', 'this list'],
   ] as readonly (readonly [string, string])[],
 };

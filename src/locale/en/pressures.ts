@@ -250,13 +250,13 @@ export const pressures = {
   ...indexWords({ number, decimal, bands, severe: 'severely abnormal' }),
   sums: (all: readonly string[]) => `${list(all)}.`,
   siteAfter: (site: string) => `${site} after exercise`,
-  denominator: (from: readonly Used[], unit: PressureUnit) => `Divided by the ${denominator(from, unit)}.`,
+  denominator: (from: readonly Used[], unit: PressureUnit) => `Denominator: ${denominator(from, unit)}.`,
   used: 'Figures used are underlined.',
-  noArm: 'No index without an arm pressure: none is guessed.',
+  noArm: 'No ABPI without a brachial pressure.',
   oneArm: (missing: Side) =>
-    `The ${side(missing)} arm is missing: a higher pressure there would lower every index.`,
+    `${sentence(side(missing))} brachial pressure not recorded: if it is higher, every index is lower than shown.`,
   incompressible: (s: Side) =>
-    `${sentence(side(s))}: the ankle arteries cannot be closed by the cuff; a toe pressure would tell more.`,
+    `${sentence(side(s))}: ankle arteries incompressible; measure toe pressure (TBPI).`,
   missing: (wanted: readonly Wanted[]) => `Not measured: ${list(wanted.map(place))}.`,
   segment: (finding: SegmentFinding, unit: PressureUnit) =>
     `${sentence(side(finding.side))}: ${render(segments(unit), finding)}; ${points(finding.levels)}.`,
@@ -280,8 +280,13 @@ export const pressures = {
   method: methodSentence(settings),
   byDefault: 'by default',
   methods: 'Method and limits',
+  /** Before the first cuff. */
+  cuffs:
+    'No cuff over an arteriovenous fistula or access graft, a lymphoedema or node-clearance arm, or a leg with suspected deep vein thrombosis. Over a bypass or stent, or beyond a distal bypass, ask your local rule first; near an ulcer, burn, fracture or great pain, cuff elsewhere or measure the toe. Never delay the call for an acutely ischaemic limb for a pressure.',
+  technique:
+    'Supine, rested 5 to 10 minutes, heels supported, room 19 to 22 °C, no smoking for 2 hours; cuff width at least 40% of the circumference; Doppler probe 8 to 10 MHz. Order: right arm, right posterior tibial, right dorsalis pedis, left posterior tibial, left dorsalis pedis, left arm; repeat the first arm.',
   caution:
-    'Incompressible arteries, common in diabetes and kidney disease, make ankle pressures read too high.',
+    'Medial calcification (diabetes, chronic kidney disease, age) gives falsely high ankle pressures: a normal ABPI does not exclude peripheral arterial disease.',
   said: (statement: PressureStatement, unit: PressureUnit) => render(statements(unit), statement),
 };
 export type PressureWords = typeof pressures;

@@ -7,9 +7,9 @@ export const reading = {
   limbTitle: (limb: Limb) => sentence(anatomy.limbs[limbKey(limb)]),
   percent,
   open: (place: Place) => `Open ${anatomy.place(place)}`,
-  elsewhere: 'Elsewhere',
+  elsewhere: 'Other site',
   /** How probable it is that nothing is wrong in a limb. */
-  noBlock: (probability: number) => `No block shown: ${percent(probability)}.`,
-  levelsOf: (limb: LimbKey) => `${sentence(anatomy.limbs[limb])}, by level`,
+  noBlock: (probability: number) => `No occlusive lesion suggested: ${percent(probability)}.`,
+  levelsOf: (limb: LimbKey) => `${sentence(anatomy.limbs[limb])}, by arterial level`,
 };
 export type ReadingWords = typeof reading;

@@ -86,7 +86,7 @@ describe('limb-examination', () => {
   it('keeps a part drawn when it is folded, so that a running watch runs on', async () => {
     const control = await open();
     await control.openPart('bedside');
-    await click(byRole(control, 'button', 'Colour return (Buerger)'));
+    await click(byRole(control, 'button', 'Colour return on dependency (Buerger)'));
     await drawn(control);
     await click(byRole(control, 'button', 'Foot is down: start'));
     await drawn(control);
@@ -130,7 +130,7 @@ describe('limb-examination', () => {
       'Varicose veins on the left, 1999',
       'ulcer deep, to bone, joint or tendon, forefoot',
       'redness reaches 1.5 cm',
-      'Leg raise, right: pale; at 25°; 34 s',
+      'Leg elevation, right: pale; at 25°; 34 s',
       'Venous filling, right: Not done: oedema',
       'Right dorsalis pedis incompressible',
       'Left posterior tibial after exercise 70 mmHg',

@@ -24,7 +24,7 @@ const ENTERED = [
   /Left popliteal: 0, absent/,
   /Left posterior tibial: 0, absent/,
   /Left dorsalis pedis: 0, absent/,
-  /Leg raise, left: pale; at 20°/,
+  /Leg elevation, left: pale; at 20°/,
   /Right arm 142 mmHg/,
   /Left arm 138 mmHg/,
   /Left dorsalis pedis 0 mmHg/,
@@ -141,13 +141,13 @@ describe('the whole examination of a threatened leg', () => {
     await pick('Movement, left leg', 'Weak');
     await pick('Venous Doppler, left leg', 'Audible');
     await tap(/^Pulses and bruits, /);
-    await tap(/^Carry 2/);
+    await tap(/^Grade several as 2/);
     await tap(/^Left femoral: /);
-    await tap(/^Carry 0/);
+    await tap(/^Grade several as 0/);
     for (const site of ['popliteal', 'posterior tibial', 'dorsalis pedis'])
       await tap(new RegExp(`^Left ${site}: `));
     await tap(/^Bedside tests, /);
-    await tap('Leg raise (Buerger)');
+    await tap('Leg elevation (Buerger)');
     await hand.click(byRole(control, 'radio', 'Left'), 'pen');
     const handle = byRole(control, 'slider', 'Angle of the left leg');
     const figure = handle.closest('svg') as SVGSVGElement;

@@ -83,10 +83,10 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     'bedside test',
     bedside as never,
     {
-      Empty: /Leg raise Buerger/,
+      Empty: /Leg elevation Buerger/,
       LegRaise: /Pale at 25° after 34 s/,
       ColourReturn: /Pink after 32 s: prolonged, limit 15 s/,
-      Redness: /Redness on hanging/,
+      Redness: /Dependent rubor/,
       VenousFillingNotDone: /Not done: oedema/,
       HandArch: /palm stays white, so the ulnar artery or the arch may be blocked/,
       Cold: /White, blue and red in turn/,

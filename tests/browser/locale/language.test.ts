@@ -40,13 +40,13 @@ describe('the language of an element', () => {
     page.lang = 'de';
     const map = await fixture<PulseMap>(html`<pulse-map lang="en"></pulse-map>`);
     await settled(map);
-    expect(lead(map)).to.equal('Nothing examined yet');
+    expect(lead(map)).to.equal('No pulse recorded');
     map.setAttribute('lang', 'de');
     await settled(map);
     expect(lead(map)).to.equal('Noch nichts untersucht');
     map.lang = 'en';
     await settled(map);
-    expect(lead(map)).to.equal('Nothing examined yet');
+    expect(lead(map)).to.equal('No pulse recorded');
     map.removeAttribute('lang');
     await settled(map);
     expect(lead(map)).to.equal('Noch nichts untersucht');
@@ -55,7 +55,7 @@ describe('the language of an element', () => {
   it('is English where nobody has registered the words', async () => {
     const map = await fixture<PulseMap>(html`<pulse-map lang="fr"></pulse-map>`);
     await settled(map);
-    expect(lead(map)).to.equal('Nothing examined yet');
+    expect(lead(map)).to.equal('No pulse recorded');
   });
 
   it('comes in also when it is registered after the element was drawn', async () => {
@@ -137,6 +137,6 @@ describe('the language of an element', () => {
 
   it('gives English and German by tag in the core', () => {
     expect(messagesFor('de-CH').rule.nothing).to.equal('Noch nichts untersucht');
-    expect(messagesFor('en-GB').rule.nothing).to.equal('Nothing examined yet');
+    expect(messagesFor('en-GB').rule.nothing).to.equal('No pulse recorded');
   });
 });

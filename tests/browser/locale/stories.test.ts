@@ -6,11 +6,11 @@ import { readableText } from '../tools/perceive.js';
 
 /** What a reader finds in each story. */
 const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
-  English: /Block between left femoral and left popliteal/,
+  English: /Occlusion between left femoral and left popliteal/,
   German: /Verschluss zwischen Femoralis links und Poplitea links/,
   GermanTable: /Kopf und Arme/,
   GermanExamination: /Akute Extremitätenischämie wahrscheinlich/,
-  RightToLeft: /Block between left femoral and left popliteal/,
+  RightToLeft: /Occlusion between left femoral and left popliteal/,
   RightToLeftTable: /Trunk and legs/,
 };
 

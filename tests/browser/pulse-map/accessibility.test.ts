@@ -40,7 +40,7 @@ const STATES: Readonly<Record<string, (width: number) => Promise<PulseMap>>> = {
       await click(byRole(map, 'button', 'Scale, table, help'));
       await settled(map);
     }
-    await click(byRole(map, 'button', 'Carry 0, absent'));
+    await click(byRole(map, 'button', 'Grade several as 0, absent'));
     await click(byRole(map, 'button', 'Help and keys'));
     await settled(map);
     return map;
@@ -126,7 +126,7 @@ describe('what the browser tells assistive technology', () => {
     );
     one('button', 'Undo');
     one('button', 'Mark normal');
-    one('heading', 'Nothing examined yet');
+    one('heading', 'No pulse recorded');
   });
 
   it('is a button for each site, by name and finding', async () => {

@@ -8,7 +8,7 @@ const LEFT_LEG = ['left popliteal', 'left posterior tibial'];
 
 async function carrying(word: string) {
   const map = await openMap();
-  await click(byRole(map, 'button', `Carry ${word}`));
+  await click(byRole(map, 'button', `Grade several as ${word}`));
   await settled(map);
   return map;
 }
@@ -16,7 +16,7 @@ async function carrying(word: string) {
 describe('carrying a grade', () => {
   it('is told, and tapped onto one site after the other without a chooser', async () => {
     const map = await carrying('1, reduced');
-    expect(byRole(map, 'button', 'Carry 1, reduced').getAttribute('aria-pressed')).to.equal('true');
+    expect(byRole(map, 'button', 'Grade several as 1, reduced').getAttribute('aria-pressed')).to.equal('true');
     for (const name of ['right femoral', 'left femoral']) {
       await click(site(map, name));
       await settled(map);
@@ -81,15 +81,15 @@ describe('carrying a grade', () => {
     const map = await openMap({
       examination: examined({ 'left femoral': { grade: 'normal', note: 'scar' } }),
     });
-    await click(byRole(map, 'button', 'Carry 1, reduced'));
+    await click(byRole(map, 'button', 'Grade several as 1, reduced'));
     await click(site(map, 'left femoral'));
     await settled(map);
     expect(saidAt(map, 'left femoral')).to.equal('1, reduced; note: scar');
   });
 
   for (const [how, putDown] of [
-    ['the button that says so', (map) => click(byRole(map, 'button', 'Put down'))],
-    ['taking it up again', (map) => click(byRole(map, 'button', 'Carry 0, absent'))],
+    ['the button that says so', (map) => click(byRole(map, 'button', 'Stop grading'))],
+    ['taking it up again', (map) => click(byRole(map, 'button', 'Grade several as 0, absent'))],
     [
       'Escape on a site',
       async (map) => {
@@ -102,7 +102,7 @@ describe('carrying a grade', () => {
       const map = await carrying('0, absent');
       await putDown(map as never);
       await settled(map);
-      expect(allByRole(map, 'button', 'Put down')).to.have.length(0);
+      expect(allByRole(map, 'button', 'Stop grading')).to.have.length(0);
       await click(site(map, 'left femoral'));
       await settled(map);
       expect(saidAt(map, 'left femoral')).to.equal('not examined');

@@ -91,7 +91,7 @@ describe('toSVG', () => {
     expect(titles).to.include('Right carotid: systolic bruit');
     expect(titles.filter((title) => /: /.test(title))).to.have.length.above(30);
     expect(documentElement.querySelector('desc')?.textContent).to.include(
-      'Block between left femoral and left popliteal',
+      'Occlusion between left femoral and left popliteal',
     );
     const labels = [...documentElement.querySelectorAll('text')].map(({ textContent }) => textContent);
     for (const name of ['Popliteal', 'Radial', 'Posterior tibial', 'R', 'L']) expect(labels).to.include(name);
@@ -102,7 +102,7 @@ describe('toSVG', () => {
       [...parsed(map.toSVG()).querySelectorAll('text')].map(({ textContent }) => textContent);
     const map = await openMap({ examination: SICK });
     expect(labels(map)).to.include.members(['Scale 0 to 3:', '0, absent', '2, normal', 'Not examined']);
-    expect(labels(map)).to.include.members(['Systolic bruit', 'Likely block', 'No pulse expected']);
+    expect(labels(map)).to.include.members(['Systolic bruit', 'Likely occlusion', 'No pulse expected']);
     for (const absent of ['Thrill', 'Possible collaterals']) expect(labels(map)).not.to.include(absent);
     map.value = { ...SICK, scale: '0-4' };
     await settled(map);

@@ -77,7 +77,7 @@ describe('what can be found at a site', () => {
     await openSite(map, 'right renal');
     await choose(map, 'button', 'Could not examine');
     await choose(map, 'radio', 'Dressing');
-    expect(saidAt(map, 'right renal')).to.equal('could not listen: dressing');
+    expect(saidAt(map, 'right renal')).to.equal('auscultation not possible: dressing');
   });
 
   it('is a thrill and an expansile pulse, each on and off', async () => {
@@ -160,10 +160,10 @@ describe('what can be found at a site', () => {
       examination: examined({ 'left femoral': { grade: 'normal', thrill: true } }),
     });
     await openSite(map, 'left femoral');
-    await choose(map, 'button', 'Clear site');
+    await choose(map, 'button', 'Clear this site');
     expect(saidAt(map, 'left femoral')).to.equal('not examined');
     expect(status(map)).to.equal('Left femoral cleared');
-    expect(byRole<HTMLButtonElement>(chooser(map) as HTMLElement, 'button', 'Clear site').disabled).to.equal(
+    expect(byRole<HTMLButtonElement>(chooser(map) as HTMLElement, 'button', 'Clear this site').disabled).to.equal(
       true,
     );
   });

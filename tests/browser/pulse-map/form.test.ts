@@ -28,7 +28,7 @@ behavesLikeAFormControl({
   async tryAll(control) {
     const map = control as PulseMap;
     await settled(map);
-    for (const button of allByRole(map, 'button', /^(All|Other) \d+ (normal|recorded)$|^Carry/))
+    for (const button of allByRole(map, 'button', /^Record (all|other) \d+ as normal$|^All \d+ recorded$|^Grade several/))
       await click(button);
     await click(site(map, 'right femoral'));
     await settled(map);

@@ -134,10 +134,10 @@ const HELP_KEYS: Record<string, (map: PulseMap) => Promise<void>> = {
     await keys(map, 'Enter', 'Escape');
     expect(chooser(map)).to.equal(undefined);
     expect(at()).to.equal('Right femoral');
-    await click(byRole(map, 'button', 'Carry 1, reduced'));
+    await click(byRole(map, 'button', 'Grade several as 1, reduced'));
     await startAt(map, 'right femoral');
     await keys(map, 'Escape');
-    expect(allByRole(map, 'button', 'Put down')).to.have.length(0);
+    expect(allByRole(map, 'button', 'Stop grading')).to.have.length(0);
   },
   async '?'(map) {
     await startAt(map, 'right femoral');
@@ -302,17 +302,17 @@ describe('the chooser by keys', () => {
 describe('the toolbar by keys', () => {
   it('is walked by arrows, Home and End, and remembers where one was', async () => {
     const map = await openMap();
-    byRole(map, 'button', 'Carry 0, absent').focus();
+    byRole(map, 'button', 'Grade several as 0, absent').focus();
     await keys(map, 'ArrowRight');
-    expect(nameOf(focused() as Element)).to.equal('Carry 1, reduced');
+    expect(nameOf(focused() as Element)).to.equal('Grade several as 1, reduced');
     await keys(map, 'End', 'ArrowRight');
     expect(nameOf(focused() as Element), 'over the end to the first that can be used').to.equal(
-      'Carry 0, absent',
+      'Grade several as 0, absent',
     );
     await keys(map, 'ArrowRight', 'Tab', 'Shift+Tab');
-    expect(nameOf(focused() as Element)).to.equal('Carry 1, reduced');
+    expect(nameOf(focused() as Element)).to.equal('Grade several as 1, reduced');
     await keys(map, 'Enter');
-    expect(byRole(map, 'button', 'Put down')).to.exist;
+    expect(byRole(map, 'button', 'Stop grading')).to.exist;
   });
 });
 
@@ -324,16 +324,16 @@ describe('the live region', () => {
     expect(status(map)).to.equal('Left femoral 2, normal');
     await startAt(map, 'left popliteal');
     await keys(map, '0');
-    expect(status(map)).to.equal('Left popliteal 0, absent. Block between left femoral and left popliteal.');
+    expect(status(map)).to.equal('Left popliteal 0, absent. Occlusion between left femoral and left popliteal.');
     await startAt(map, 'right radial');
     await keys(map, '2');
     expect(status(map), 'no news, so nothing more').to.equal('Right radial 2, normal');
     await startAt(map, 'left popliteal');
     await keys(map, '2');
-    expect(status(map)).to.equal('Left popliteal 2, normal. No block or narrowing shown now.');
+    expect(status(map)).to.equal('Left popliteal 2, normal. No occlusive lesion suggested now.');
     await keys(map, 'Control+z');
-    expect(status(map)).to.equal('One step taken back. Block between left femoral and left popliteal.');
-    expect(leads(map)).to.deep.equal(['Block between left femoral and left popliteal']);
+    expect(status(map)).to.equal('One step taken back. Occlusion between left femoral and left popliteal.');
+    expect(leads(map)).to.deep.equal(['Occlusion between left femoral and left popliteal']);
   });
 
   it('is one and the same element throughout, so that it is heard', async () => {

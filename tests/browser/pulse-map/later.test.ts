@@ -51,7 +51,7 @@ describe('a map whose later parts cannot be had', () => {
     }
     await painted();
     const text = readableText(map);
-    expect(text).to.include('Block between left femoral and left popliteal');
+    expect(text).to.include('Occlusion between left femoral and left popliteal');
     expect(text, 'no probability').not.to.include('%');
   });
 
@@ -82,6 +82,6 @@ describe('a map whose later parts cannot be had', () => {
     await later.load();
     await map.updateComplete;
     expect(map.recordState).to.equal('readable');
-    expect(readableText(map)).to.include('Block between left femoral and left popliteal');
+    expect(readableText(map)).to.include('Occlusion between left femoral and left popliteal');
   });
 });

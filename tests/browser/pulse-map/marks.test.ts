@@ -110,10 +110,10 @@ describe('drawing on the skin', () => {
 
   it('puts a carried grade down, and is put down by one', async () => {
     const map = await openMap();
-    await pick(map, 'Carry 0, absent');
+    await pick(map, 'Grade several as 0, absent');
     await startDrawing(map);
-    expect(byRole(map, 'button', 'Carry 0, absent').getAttribute('aria-pressed')).to.equal('false');
-    await pick(map, 'Carry 0, absent');
+    expect(byRole(map, 'button', 'Grade several as 0, absent').getAttribute('aria-pressed')).to.equal('false');
+    await pick(map, 'Grade several as 0, absent');
     expect(byRole(map, 'button', 'Draw on the skin').getAttribute('aria-pressed')).to.equal('false');
     expect(allByRole(map, 'button', 'Eraser')).to.have.length(0);
   });

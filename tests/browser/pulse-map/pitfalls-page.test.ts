@@ -10,7 +10,7 @@ import { middleOf, pointer, tap } from '../tools/pointer.js';
 const spot = (map: PulseMap, name: string): readonly [number, number] => middleOf(site(map, name));
 async function carrying(word = '0, absent'): Promise<PulseMap> {
   const map = await openMap();
-  await click(byRole(map, 'button', `Carry ${word}`));
+  await click(byRole(map, 'button', `Grade several as ${word}`));
   await settled(map);
   return map;
 }
@@ -162,7 +162,7 @@ describe('pitfall 16: a page that scrolls under the pen', () => {
     const { map } = await mapWithin(
       html`<div style="padding-block-end: 2000px"><pulse-map></pulse-map></div>`,
     );
-    await click(byRole(map, 'button', 'Carry 0, absent'));
+    await click(byRole(map, 'button', 'Grade several as 0, absent'));
     await settled(map);
     site(map, 'left femoral').scrollIntoView({ block: 'center' });
     const before = window.scrollY;

@@ -10,7 +10,7 @@ import { middleOf, pointer, tap } from '../tools/pointer.js';
 
 async function carrying(word = '0, absent'): Promise<PulseMap> {
   const map = await openMap();
-  await click(byRole(map, 'button', `Carry ${word}`));
+  await click(byRole(map, 'button', `Grade several as ${word}`));
   await settled(map);
   return map;
 }
@@ -76,7 +76,7 @@ describe('pitfall 3: too strict against palms', () => {
     await click(byRole(chooser(map) as HTMLElement, 'radio', '2, normal'), { kind: 'touch' });
     await settled(map);
     expect(saidAt(map, 'left femoral')).to.equal('2, normal');
-    await click(byRole(map, 'button', 'Carry 1, reduced'), { kind: 'touch' });
+    await click(byRole(map, 'button', 'Grade several as 1, reduced'), { kind: 'touch' });
     await settled(map);
     await drag([site(map, 'right popliteal'), site(map, 'right posterior tibial')], { kind: 'touch' });
     await settled(map);

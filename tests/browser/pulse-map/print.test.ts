@@ -53,7 +53,7 @@ describe('the map on paper', () => {
     expect(byRole(sheet, 'img', /Arteries of the body/).getBoundingClientRect().height).to.be.above(300);
     expect(byRole(sheet, 'table').getBoundingClientRect().height).to.be.above(150);
     const reading = sheet.querySelector('pulse-reading');
-    expect(readableText(reading as Element)).to.include('Block between left femoral and left popliteal');
+    expect(readableText(reading as Element)).to.include('Occlusion between left femoral and left popliteal');
     expect(readableText(reading as Element)).to.include('not a diagnosis');
     expect(allByRole(map, 'toolbar')).to.have.length(0);
     expect(allByRole(map, 'button')).to.have.length(0);

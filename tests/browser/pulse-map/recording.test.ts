@@ -8,7 +8,7 @@ import { chooser, leads, markNormal, openMap, saidAll, saidAt, settled, site, st
 import { allByRole, byRole, nameOf } from '../tools/perceive.js';
 
 const HANDS: readonly PointerKind[] = ['mouse', 'pen', 'touch'];
-const BLOCK = 'Block between left femoral and left popliteal';
+const BLOCK = 'Occlusion between left femoral and left popliteal';
 
 function handOn(map: PulseMap): Hand {
   return new Hand(() => settled(map));
@@ -42,7 +42,7 @@ describe('recording a full normal examination', () => {
       ]);
       const normal = Object.values(saidAll(map)).filter((said) => said === '2, normal');
       expect(normal).to.have.length(23);
-      expect(leads(map)).to.deep.equal(['All 23 pulses felt, none reduced: no block shown']);
+      expect(leads(map)).to.deep.equal(['All 23 pulses felt, none reduced: no occlusive lesion suggested']);
       expect(status(map)).to.equal('Left leg: 4 pulses normal');
     });
   }
@@ -74,7 +74,7 @@ describe('recording a full normal examination', () => {
     await hand.click(byRole(map, 'button', 'Undo'));
     expect(saidAt(map, 'left femoral')).to.equal('not examined');
     expect(map.value).to.equal('');
-    expect(leads(map)).to.deep.equal(['Nothing examined yet']);
+    expect(leads(map)).to.deep.equal(['No pulse recorded']);
   });
 });
 
@@ -105,7 +105,7 @@ describe('recording a block of the left superficial femoral', () => {
     it(`takes fewer by ${kind} with the grade carried`, async () => {
       const map = await openMap();
       const hand = handOn(map);
-      await hand.click(byRole(map, 'button', 'Carry 0, absent'), kind);
+      await hand.click(byRole(map, 'button', 'Grade several as 0, absent'), kind);
       for (const name of ['left popliteal', 'left posterior tibial', 'left dorsalis pedis']) {
         await hand.click(site(map, name), kind);
       }
@@ -143,7 +143,7 @@ describe('recording a block of the left superficial femoral', () => {
       }),
     });
     const title = [...(map.shadowRoot?.querySelectorAll('title') ?? [])].find((t) =>
-      t.textContent?.startsWith('Likely block: left superficial femoral'),
+      t.textContent?.startsWith('Likely occlusion: left superficial femoral'),
     );
     const middle = (element: Element | null | undefined): number => {
       const box = element?.getBoundingClientRect();

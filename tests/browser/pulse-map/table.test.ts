@@ -90,7 +90,7 @@ describe('the table', () => {
     expect(bruitAt(record, place('left femoral'))).to.deep.equal({ bruit: 'continuous' });
   });
 
-  it('shows what was recorded on the figure: marks, Doppler signal, notes, and where the sides differ', async () => {
+  it('shows what was recorded on the figure: marks, Doppler signal, notes, and where the asymmetrical', async () => {
     const map = await openTable(
       examined({
         'left popliteal': { grade: 'absent', doppler: 'monophasic', note: 'warm knee' },
@@ -101,7 +101,7 @@ describe('the table', () => {
       readableText(tr).startsWith('Popliteal'),
     );
     const text = readableText(row as Element);
-    expect(text).to.include('sides differ');
+    expect(text).to.include('asymmetrical');
     expect(text).to.include('Thrill');
     expect(text).to.match(/Doppler signal ?: monophasic/);
     expect(text).to.include('Left: warm knee');

@@ -40,7 +40,7 @@ describe('what a later version recorded', () => {
     await press('0');
     await settled(map);
     expect(status(map)).to.equal(`Left femoral ${UNKNOWN}`);
-    await click(byRole(map, 'button', 'Carry 0, absent'));
+    await click(byRole(map, 'button', 'Grade several as 0, absent'));
     for (const name of ['left femoral', 'right femoral']) await click(site(map, name));
     await settled(map);
     expect(chooser(map)).to.equal(undefined);

@@ -57,7 +57,7 @@ describe('a browser that tells wrongly how the figure lies on the screen', () =>
     await click(site(map, 'left radial'));
     await settled(map);
     expect(nameOf(chooser(map) as HTMLElement)).to.equal('Left radial');
-    await click(byRole(map, 'button', 'Carry 0, absent'));
+    await click(byRole(map, 'button', 'Grade several as 0, absent'));
     await settled(map);
     await drag(['left popliteal', 'left posterior tibial'].map((name) => site(map, name)));
     await settled(map);

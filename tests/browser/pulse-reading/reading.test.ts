@@ -32,14 +32,14 @@ function bars(element: PulseReading, limb: string): { name: string; percent: str
 describe('pulse-reading', () => {
   it('claims nothing when nothing was examined, and says where to start', async () => {
     const element = await reading(emptyExamination());
-    expect(text(element)).to.include('Nothing examined yet').and.to.include('Start with');
+    expect(text(element)).to.include('No pulse recorded').and.to.include('Start with');
     expect(text(element)).not.to.match(/%|[Bb]lock between/);
   });
 
   it('shows both voices: the rule in a sentence, the network as bars and numbers of its own', async () => {
     const element = await reading(records.oneBlock);
-    expect(text(element)).to.include('Block between left femoral and left popliteal');
-    expect(text(element)).to.include('Where trouble begins, by probability');
+    expect(text(element)).to.include('Occlusion between left femoral and left popliteal');
+    expect(text(element)).to.include('Most proximal lesion, by probability');
     expect(text(element)).to.include('Rule and probabilities agree.');
     const network = localise(records.oneBlock);
     if (network.status !== 'read') throw new Error('not read');
@@ -68,8 +68,8 @@ describe('pulse-reading', () => {
     const oneFootPulse = setPulse(records.normal, place, { grade: 'absent' });
     const network = localise(oneFootPulse);
     expect(network.status === 'read' && network.limbs['left leg'].nothing).to.be.above(0.5);
-    expect(await headline(oneFootPulse)).to.match(/^Bedside rule: Block of the left/);
-    expect(await headline(records.oneBlock)).to.match(/^Block between left femoral/);
+    expect(await headline(oneFootPulse)).to.match(/^Pulse rule: Occlusion of the left/);
+    expect(await headline(records.oneBlock)).to.match(/^Occlusion between left femoral/);
   });
 
   it('asks a map around it to open the site that it wants checked', async () => {
@@ -91,14 +91,14 @@ describe('pulse-reading', () => {
       { self: undefined as unknown },
     ]) {
       const element = await reading(records.oneBlock);
-      expect(text(element)).to.include('Block between left femoral');
+      expect(text(element)).to.include('Occlusion between left femoral');
       element.examination = given as never;
       await element.updateComplete;
       expect(text(element)).to.include('made by a version that cannot be shown here');
       expect(text(element)).not.to.match(/Block|Nothing examined/);
       element.examination = records.oneBlock;
       await element.updateComplete;
-      expect(text(element)).to.include('Block between left femoral');
+      expect(text(element)).to.include('Occlusion between left femoral');
     }
   });
 

@@ -44,10 +44,10 @@ describe('the invented patients', () => {
       const parsed = parseExaminationText(VISITS.find((v) => v.id === id)?.fields[EXAMINATION_NAME] ?? '');
       return parsed.ok ? ruleLeads(readByRule(parsed.value)).map(en.rule.lead) : [];
     };
-    expect(leads('lindqvist-1')).toEqual(['Narrowing between left femoral and left popliteal']);
-    expect(leads('lindqvist-2')).toEqual(['Block between left femoral and left popliteal']);
-    expect(leads('okafor-1')).toEqual(['Block between right femoral and right popliteal']);
-    expect(leads('caldeira-1')).toEqual(['Narrowing above left subclavian']);
+    expect(leads('lindqvist-1')).toEqual(['Stenosis between left femoral and left popliteal']);
+    expect(leads('lindqvist-2')).toEqual(['Occlusion between left femoral and left popliteal']);
+    expect(leads('okafor-1')).toEqual(['Occlusion between right femoral and right popliteal']);
+    expect(leads('caldeira-1')).toEqual(['Stenosis above left subclavian']);
   });
 });
 

@@ -69,7 +69,7 @@ describe('the rule in German', () => {
       { couldNotExamine: 'dressing' },
     );
     expect(reasons(examination, { side: 'left', kind: 'leg' })).toEqual([
-      'Bauchaorta tastbar, Poplitea links nicht tastbar. Dazwischen: Aortenbifurkation, Iliaca communis links, Iliaca externa links, Femoralis communis links, Femoralis superficialis links und Poplitea supragenual links. Femoralis links nicht untersuchbar (Verband); deshalb ist die Strecke weiter als nötig.',
+      'Bauchaorta tastbar, Poplitea links nicht tastbar. Dazwischen: Aortenbifurkation, Iliaca communis links, Iliaca externa links, Femoralis communis links, Femoralis superficialis links und Poplitea supragenual links. Femoralis links nicht beurteilbar (Verband); deshalb lässt sich der Abschnitt nicht weiter eingrenzen.',
     ]);
   });
 });

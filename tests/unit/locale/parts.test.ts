@@ -99,8 +99,8 @@ describe('the words of the bedside tests', () => {
       const { name, purpose, steps, caution } = bedside.how[id];
       for (const text of [name, purpose, caution, ...steps]) readable(text);
       expect(bedside.named(id, eponym)).toBe(eponym ? `${name} (${eponym})` : name);
-      for (const { value, source } of limits?.options ?? [])
-        readable(bedside.limitOption(value, limits?.unit ?? 's', source));
+      for (const { value } of limits?.options ?? [])
+        readable(bedside.limitOption(value, limits?.unit ?? 's'));
       for (const rate of falsePositives) readable(bedside.rate(rate));
     },
   );

@@ -56,17 +56,26 @@ describe('the words of anatomy', () => {
       anatomy.piece(PIECES.find((piece) => piece.key === key)?.key ?? 'midline aortic-arch');
     expect(name('left popliteal proximal')).toBe('left above-knee popliteal');
     expect(name('left popliteal distal')).toBe('left below-knee popliteal');
-    expect(name('midline infrarenal-aorta distal')).toBe('aortic fork');
-    expect(name('midline infrarenal-aorta proximal')).toBe('aorta below the renals');
+    expect(name('midline infrarenal-aorta distal')).toBe('aortic bifurcation');
+    expect(name('midline infrarenal-aorta proximal')).toBe('infrarenal aorta');
     expect(name('right common-femoral distal')).toBe('right common femoral');
     expect(name('right brachiocephalic')).toBe('brachiocephalic trunk');
   });
 
-  it('say how to examine every site in one short line', () => {
+  it('say how to examine every site in a few sentences', () => {
     for (const id of SITE_IDS) {
       expect(anatomy.technique[id]).toMatch(/^[A-Z].*\.$/);
-      expect(anatomy.technique[id].length).toBeLessThan(110);
+      expect(anatomy.technique[id].length).toBeLessThan(260);
     }
+  });
+
+  it('put the finger on the artery: the landmarks that were once told wrong', () => {
+    // Standard teaching of surface anatomy: the ulnar artery lies radial to flexor carpi ulnaris; the carotid sinus at the
+    // upper border of the thyroid cartilage; the femoral artery at the mid-inguinal point.
+    expect(anatomy.technique.ulnar).toMatch(/radial\) to the flexor carpi ulnaris/);
+    expect(anatomy.technique.carotid).toMatch(/never at the upper border of the thyroid cartilage/);
+    expect(anatomy.technique.femoral).toMatch(/mid-inguinal point/);
+    expect(anatomy.technique.popliteal).toMatch(/lower half .* tibia/);
   });
 });
 
@@ -87,7 +96,7 @@ describe('the words of the record', () => {
       'expansile',
       'Doppler no signal',
     ]);
-    expect(examination.couldNot('line-in-place')).toBe('could not examine: line in place');
+    expect(examination.couldNot('line-in-place')).toBe('not assessable: line in place');
   });
 
   const faults: [string, unknown, string[]][] = [

@@ -1,0 +1,43 @@
+import type { Counted, Expectation, Fault, FaultCode, RuleCode, ValueType } from '../examination/index.js';
+
+/** The words in which a language says what is wrong with a value. */
+interface FaultWords {
+  /** What stands before the expectation, and how it is joined to it. */
+  readonly faults: Readonly<Record<FaultCode, (found: string) => string>>;
+  readonly types: Readonly<Record<ValueType, string>>;
+  /** A number of what a bound counts. */
+  readonly counted: Readonly<Record<Counted, (value: number) => string>>;
+  readonly bounds: Readonly<Record<'at-least' | 'at-most' | 'more-than', string>>;
+  readonly rules: Readonly<Record<RuleCode, string>>;
+  pressure(least: number, most: number, words: readonly string[]): string;
+  /** Several as alternatives. */
+  or(items: readonly string[]): string;
+  readonly nothing: string;
+  readonly theValue: string;
+}
+
+/** Says one thing wrong with a value, in a sentence that names the field, what was found and what was expected. */
+export function faultFrom(words: FaultWords): (fault: Fault) => string {
+  const expected = (expectation: Expectation): string => {
+    switch (expectation.code) {
+      case 'one-of':
+        return words.or(expectation.values.map((value) => JSON.stringify(value)));
+      case 'type':
+        return words.types[expectation.type];
+      case 'fields':
+        return expectation.names.length ? words.or(expectation.names) : words.nothing;
+      case 'at-least':
+      case 'at-most':
+      case 'more-than':
+        return `${words.bounds[expectation.code]} ${words.counted[expectation.of](expectation.value)}`;
+      case 'pressure':
+        return words.pressure(expectation.least, expectation.most, expectation.words);
+      default:
+        return words.rules[expectation.code];
+    }
+  };
+  return ({ code, path, found, expected: expectation }) => {
+    const where = path.length ? path.join(' › ') : words.theValue;
+    return `${where}: ${words.faults[code](found || words.nothing)} ${expected(expectation)}.`;
+  };
+}
