@@ -8,18 +8,21 @@ import {
   PULSE_PLACES,
   siteDefinition,
 } from '../anatomy/index.js';
-import { isBruitLocked, isPulseLocked } from './carried.js';
-import { checkedFinding, compact, withFields } from './finish.js';
+import { isBruitLocked, isLocked, isPulseLocked } from './carried.js';
+import { checkedFinding, checkedWord, compact, withFields } from './finish.js';
 import { bruitAt, isHeard, isStated, pulseAt, unstatedPlaces } from './queries.js';
 import type { Patch } from './types/common.js';
 import {
+  ARM_DELAYS,
   BRUIT_FIELDS,
   type BruitFinding,
+  type Delays,
   type FindingFields,
+  LEG_DELAYS,
   PULSE_FIELDS,
   type PulseFinding,
 } from './types/pulses.js';
-import type { Examination } from './types/record.js';
+import { type Examination, type Onset, ONSETS, SCALE_IDS, type ScaleId } from './types/record.js';
 
 /*
  * Edits are pure: each returns a new, deeply frozen examination and leaves the given one as it was. An edit that changes nothing
@@ -56,6 +59,47 @@ function check(place: Place, known: boolean): void {
   if (!known || !sides.includes(place.side)) {
     throw new RangeError(`no such site: "${place.side} ${place.site}"`);
   }
+}
+
+/**
+ * Sets how grades are entered and shown. It checks without the schema, as the other edits here do.
+ * @throws EditError for a scale that does not exist
+ */
+export function setScale(examination: Examination, scale: ScaleId): Examination {
+  const known = checkedWord(scale, SCALE_IDS, ['scale']);
+  return known === undefined || isLocked(examination, ['scale'])
+    ? examination
+    : withFields(examination, { scale: known });
+}
+
+/**
+ * Sets or, with `undefined`, removes how the trouble began.
+ * @throws EditError for an onset that does not exist
+ */
+export function setOnset(examination: Examination, onset: Onset | undefined): Examination {
+  if (isLocked(examination, ['onset'])) return examination;
+  return withFields(examination, { onset: checkedWord(onset, ONSETS, ['onset']) });
+}
+
+/**
+ * Changes the pulse delays between the arms and between arm and leg; fields left out stay, fields set to `undefined` go.
+ * @throws EditError for a delay that does not exist
+ */
+export function setDelays(examination: Examination, patch: Patch<Delays>): Examination {
+  if (isLocked(examination, ['delays'])) return examination;
+  const { radioRadial, radioFemoral, ...unseen } = { ...examination.delays, ...patch };
+  const legs = Object.entries(radioFemoral ?? {}).map(([side, delay]) => [
+    side,
+    checkedWord(delay, LEG_DELAYS, ['delays', 'radioFemoral', side]),
+  ]);
+  const delays: Delays = {
+    ...unseen,
+    ...compact({
+      radioRadial: checkedWord(radioRadial, ARM_DELAYS, ['delays', 'radioRadial']),
+      radioFemoral: compact(Object.fromEntries(legs)),
+    }),
+  };
+  return withFields(examination, { delays: compact(delays) });
 }
 
 /** What a patch leaves of a finding, without the fields that the patch rules out. */

@@ -2,7 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { type Place, placeFromKey, type PlaceKey, placeKey, PULSE_PLACES } from '../../anatomy/index.js';
 import { type View, VIEWS } from '../../drawing/index.js';
-import { type Examination, setFields, unstatedPlaces } from '../../examination/index.js';
+import { type Examination, unstatedPlaces } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
 import type { Pathway } from '../../triage/index.js';
@@ -260,7 +260,7 @@ export class PulseMap extends RecordElement {
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
           ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}
           ${this.#skin.list()}
-          ${renderOnsetAndDelays(examination, this.editable, words, (fields) => this.#session.edit(setFields(examination, fields)))}
+          ${renderOnsetAndDelays(examination, this.editable, words, (next) => this.#session.edit(next))}
           ${renderLimbActs(this.editable, words, this.#recorder)}
         </div>
         ${

@@ -1,6 +1,13 @@
 import { html, type TemplateResult } from 'lit';
 import { LIMBS, SIDES } from '../../anatomy/index.js';
-import { ARM_DELAYS, type Delays, type Examination, LEG_DELAYS, ONSETS } from '../../examination/index.js';
+import {
+  ARM_DELAYS,
+  type Examination,
+  LEG_DELAYS,
+  ONSETS,
+  setDelays,
+  setOnset,
+} from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import { fold } from '../common/fold.js';
 import { renderSelect } from '../common/select.js';
@@ -24,21 +31,15 @@ function choice<T extends string>(
   });
 }
 
-function tidy<T extends object>(value: T): T | undefined {
-  const entries = Object.entries(value).filter(([, v]) => v !== undefined);
-  return entries.length ? (Object.fromEntries(entries) as T) : undefined;
-}
-
 /** Onset, and the pulse delays between the arms and between arm and leg. */
 export function renderOnsetAndDelays(
   examination: Examination,
   editable: boolean,
   words: Messages,
-  set: (fields: Partial<Examination>) => void,
+  edit: (next: Examination) => void,
 ): TemplateResult {
   const { map } = words;
-  const delays: Delays = examination.delays ?? {};
-  const setDelays = (patch: Delays): void => set({ delays: tidy({ ...delays, ...patch }) });
+  const { delays = {} } = examination;
   const open = examination.onset !== undefined || examination.delays !== undefined;
   // Opens when something is recorded, and never closes by itself.
   return fold(
@@ -52,7 +53,7 @@ export function renderOnsetAndDelays(
           examination.onset,
           editable,
           map.notStated,
-          (onset) => set({ onset }),
+          (onset) => edit(setOnset(examination, onset)),
         )}
         ${choice(
           map.radioRadial,
@@ -60,7 +61,7 @@ export function renderOnsetAndDelays(
           delays.radioRadial,
           editable,
           map.notStated,
-          (radioRadial) => setDelays({ radioRadial }),
+          (radioRadial) => edit(setDelays(examination, { radioRadial })),
         )}
         ${SIDES.map((side) =>
           choice(
@@ -69,7 +70,8 @@ export function renderOnsetAndDelays(
             delays.radioFemoral?.[side],
             editable,
             map.notStated,
-            (delay) => setDelays({ radioFemoral: tidy({ ...delays.radioFemoral, [side]: delay }) }),
+            (delay) =>
+              edit(setDelays(examination, { radioFemoral: { ...delays.radioFemoral, [side]: delay } })),
           ),
         )}
       </div>`,

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep, setFields } from '../../examination/index.js';
+import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep, setScale } from '../../examination/index.js';
 import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon, shownForStep } from '../common/glyph.js';
@@ -102,7 +102,7 @@ export class Toolbar {
 
   scale(scale: ScaleId): void {
     this.session.change({ brush: undefined });
-    this.session.edit(setFields(this.session.examination, { scale }));
+    this.session.edit(setScale(this.session.examination, scale));
   }
 
   display(display: 'figure' | 'table'): void {
