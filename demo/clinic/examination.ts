@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { PATHWAY } from './flag-line.js';
 import { examinationLanguage, LANGUAGE_CHANGE } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
 
@@ -52,6 +53,7 @@ export class ExaminationField extends LitElement {
               lang=${language}
               id="examination"
               name=${EXAMINATION_NAME}
+              .pathway=${PATHWAY}
               ?readonly=${readOnly}
               .value=${value}
             ></limb-examination>`
@@ -59,6 +61,7 @@ export class ExaminationField extends LitElement {
               lang=${language}
               id="examination"
               name=${EXAMINATION_NAME}
+              .pathway=${PATHWAY}
               ?readonly=${readOnly}
               .value=${value}
             ></pulse-map>`

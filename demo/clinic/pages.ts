@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
 import { examinationControl } from './examination.js';
+import { flagLine, flagOf } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
 import { hashOf } from './routes.js';
@@ -44,7 +45,7 @@ export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
         ? html`<ul class="rows">
             ${rows.map(
               ({ patient, visits, draft }) =>
-                html`<li>
+                html`<li class=${visits[0] && flagOf(visits[0]) ? 'hot' : ''}>
                   <a class="row" href=${hashOf({ page: 'patient', patientId: patient.id })}>
                     <span class="name">${patient.name}</span>
                     <span class="second">${patient.number}, born ${day(patient.born)}</span>
@@ -54,6 +55,7 @@ export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
                         draft ? ' · visit unfinished' : nothing
                       }
                     </span>
+                    ${flagLine(visits[0])}
                   </a>
                 </li>`,
             )}
@@ -87,11 +89,12 @@ export function patientPage(
         ? html`<ul class="rows" aria-labelledby="visits">
             ${visits.map(
               (visit) =>
-                html`<li class="with-action">
+                html`<li class="with-action ${flagOf(visit) ? 'hot' : ''}">
                   <a class="row" href=${hashOf({ page: 'visit', patientId, visitId: visit.id })}>
                     <span class="name">${day(visit.fields['date'])}</span>
                     <span>${visit.fields['reason'] || 'No reason given'}</span>
                     <span class="second">${visit.fields['examiner']}</span>
+                    ${flagLine(visit)}
                   </a>
                   <ask-first
                     label="Delete"
@@ -126,6 +129,7 @@ export function visitPage(patient: Patient, visit: Visit, onDelete: () => void):
     ${trail(toPatients, toPatient(patient))}
     <h1 tabindex="-1">Visit of ${day(visit.fields['date'])}</h1>
     <p class="identity">${patient.name}, ${patient.number}, born ${day(patient.born)} (invented patient)</p>
+    ${flagLine(visit)}
     <div class="actions">
       <a class="button" href=${hashOf({ page: 'edit', patientId: patient.id, visitId: visit.id })}>Amend</a>
       <button type="button" class="button" @click=${() => print()}>Print</button>

@@ -117,6 +117,23 @@ after(async () => {
 });
 
 describe('the clinic’s record', () => {
+  it('shows the worst red flag in both lists and first on the visit, in words', async () => {
+    await mount('#/');
+    await shows('Patients');
+    expect(link(/^Tobias Okafor/).textContent).to.match(/Now: .*right leg/);
+    expect(link(/^Ines Caldeira/).textContent).not.to.match(/Now:/);
+    await click(link(/^Tobias Okafor/));
+    await shows('Tobias Okafor');
+    const visit = link(/2 November 2026/);
+    expect(visit.textContent).to.match(/Now: .*right leg/);
+    await click(visit);
+    await shows('Visit of 2 November 2026');
+    const flag = app.querySelector('main > .flag-line') as HTMLElement;
+    expect(flag.textContent).to.match(/Now: .*right leg/);
+    const order = flag.compareDocumentPosition(app.querySelector('#examination') as HTMLElement);
+    expect(order & Node.DOCUMENT_POSITION_FOLLOWING).to.be.above(0);
+  });
+
   it('takes a visit from the list to the form, through a reload, to the saved visit and its deletion', async () => {
     await mount('#/');
     await shows('Patients');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { AFTER, answer, LONG, SHORT } from '../../../demo/clinic/form-fields.js';
 import { DraftKeeper } from '../../../demo/clinic/draft-keeper.js';
+import { flagOf, PATHWAY } from '../../../demo/clinic/flag-line.js';
 import { day, localDate, moment } from '../../../demo/clinic/format.js';
 import { hashOf, type Route, routeOf } from '../../../demo/clinic/routes.js';
 import { PATIENTS, VISITS } from '../../../demo/clinic/samples.js';
@@ -8,6 +9,7 @@ import { type Draft, draftKey, EXAMINATION_NAME, EXTENT_NAME } from '../../../de
 import { parseExaminationText } from '../../../src/examination/index.js';
 import { readByRule } from '../../../src/localisation/rule.js';
 import { en } from '../../../src/locale/index.js';
+import { readPathway } from '../../../src/triage/index.js';
 import { ruleLeads } from '../../../src/statements/index.js';
 
 const FIELDS = [...SHORT, ...LONG, ...AFTER];
@@ -19,6 +21,19 @@ describe('the invented patients', () => {
     expect(new Set(PATIENTS.map((p) => p.number)).size).toBe(3);
     expect(new Set(VISITS.map((v) => v.patientId))).toEqual(new Set(PATIENTS.map((p) => p.id)));
     expect(new Set(VISITS.map((v) => v.id)).size).toBe(VISITS.length);
+  });
+
+  it('show in the lists the red flag of the cold leg, and none of who has none', () => {
+    const flags = Object.fromEntries(VISITS.map((visit) => [visit.id, flagOf(visit)]));
+    expect(flags['okafor-1']?.heading).toMatch(/^Now: .*right leg$/);
+    expect(flags['lindqvist-1']).toBeUndefined();
+    const unread = { ...VISITS[0]!, fields: { [EXAMINATION_NAME]: '{"format":"other' } };
+    expect(flagOf(unread)).toBeUndefined();
+  });
+
+  it('call an invented number by a pathway that says so', () => {
+    expect(readPathway(PATHWAY)).toEqual({ pathway: PATHWAY, faults: [] });
+    expect(JSON.stringify(PATHWAY)).toMatch(/invented number/);
   });
 
   for (const visit of VISITS) {
