@@ -1,15 +1,12 @@
 import { type ArteryId, levelOf, type Vessel } from '../anatomy/index.js';
 import { COURSES, type Depth } from './figure.js';
-import type { DrawnFlow, Flow } from './flow.js';
+import { type DrawnFlow, type Flow, REDUCED_WIDTH } from './flow.js';
 import { PathWriter } from './path-writer.js';
 import { drawRibbon } from './ribbon.js';
 import { courseOf, radiusAt } from './vessels.js';
 
 /** Path data of the arteries in tenths of a figure unit, one path per tone; empty if the tone is unused. */
-export type ArteryPaths = Readonly<Record<Depth | 'hollow', string>>;
-
-/** Width of an artery beyond a narrowing, as a share of its own. */
-const REDUCED_WIDTH = 0.5;
+export type ArteryPaths = Readonly<Record<Depth | 'hollow' | 'thinning', string>>;
 
 /** A stretch of one artery, one depth and one flow. */
 interface Stretch {
@@ -18,6 +15,8 @@ interface Stretch {
   to: number;
   readonly depth: Depth;
   readonly flow: Flow;
+  /** Share of the width at both ends, where it is not the flow's own. */
+  readonly width?: readonly [number, number];
 }
 
 /** Whether an artery lies in the arm and is hidden together with it. */
@@ -27,15 +26,23 @@ function ofArm(artery: ArteryId): boolean {
 }
 
 /** A drawn part of an artery, cut where the artery changes its depth. */
-function stretchesOf({ piece, from, to, flow }: DrawnFlow): Stretch[] {
+function stretchesOf({ piece, from, to, flow, width }: DrawnFlow): Stretch[] {
   const { depth, changesDepthAt: at } = COURSES[piece.artery];
-  const whole = { vessel: piece, flow };
-  if (at === undefined) return [{ ...whole, from, to, depth }];
+  const part = (a: number, b: number, deep: Depth): Stretch => {
+    const widthAt = (t: number): number =>
+      width ? width[0] + ((width[1] - width[0]) * (t - from)) / (to - from || 1) : 1;
+    return {
+      vessel: piece,
+      flow,
+      depth: deep,
+      from: a,
+      to: b,
+      ...(width && { width: [widthAt(a), widthAt(b)] }),
+    };
+  };
+  if (at === undefined) return [part(from, to, depth)];
   const beyond: Depth = depth === 'deep' ? 'near' : 'deep';
-  return [
-    { ...whole, from, to: Math.min(at, to), depth },
-    { ...whole, from: Math.max(at, from), to, depth: beyond },
-  ];
+  return [part(from, Math.min(at, to), depth), part(Math.max(at, from), to, beyond)];
 }
 
 /** Joins consecutive stretches of equal depth and flow. */
@@ -49,7 +56,9 @@ function joined(stretches: readonly Stretch[]): Stretch[] {
       last.vessel.side === stretch.vessel.side &&
       last.to === stretch.from &&
       last.depth === stretch.depth &&
-      last.flow === stretch.flow
+      last.flow === stretch.flow &&
+      !last.width &&
+      !stretch.width
     ) {
       last.to = stretch.to;
     } else {
@@ -63,15 +72,15 @@ const RIBBONS = new Map<string, string>();
 /** Cache size: several times what one record needs. */
 const KEPT = 1000;
 
-/** Path data of a stretch. Cached, since most stretches do not change from one edit to the next. */
-function ribbonOf({ vessel, from, to, flow }: Stretch): string {
+/** Path data of a stretch at these shares of its width. Cached, since most stretches do not change from one edit to the next. */
+function ribbonOf({ vessel, from, to }: Stretch, [first, last]: readonly [number, number]): string {
   const { artery, side } = vessel;
-  const width = flow === 'reduced' ? REDUCED_WIDTH : 1;
-  const key = `${side} ${artery} ${from} ${to} ${width}`;
+  const key = `${side} ${artery} ${from} ${to} ${first.toFixed(2)} ${last.toFixed(2)}`;
   let d = RIBBONS.get(key);
   if (d === undefined) {
     const path = new PathWriter('tenth');
-    drawRibbon(path, courseOf(vessel), from, to, (t) => width * radiusAt(artery, t));
+    const width = (t: number): number => first + ((last - first) * (t - from)) / (to - from);
+    drawRibbon(path, courseOf(vessel), from, to, (t) => width(t) * radiusAt(artery, t));
     d = path.toString();
     if (RIBBONS.size >= KEPT) RIBBONS.clear();
     RIBBONS.set(key, d);
@@ -79,15 +88,36 @@ function ribbonOf({ vessel, from, to, flow }: Stretch): string {
   return d;
 }
 
+const WIDTHS: Record<Flow, readonly [number, number]> = {
+  full: [1, 1],
+  reduced: [REDUCED_WIDTH, REDUCED_WIDTH],
+  none: [1, 1],
+};
+/** Thinner than this share of its width, what is left of a flow is not drawn. */
+const LEAST_WIDTH = 0.04;
+
 /**
- * The arterial tree as path data, one path per tone: by depth where there is flow, one hollow path where there is none.
+ * The arterial tree as path data, one path per tone: by depth where there is flow, one hollow path where there is none, and
+ * what may still flow within that.
  * @param arms whether the arteries of the arms are drawn
  */
 export function arteryPaths(flow: readonly DrawnFlow[], arms: boolean): ArteryPaths {
-  const paths: Record<keyof ArteryPaths, string> = { behind: '', deep: '', trunk: '', near: '', hollow: '' };
+  const paths: Record<keyof ArteryPaths, string> = {
+    behind: '',
+    deep: '',
+    trunk: '',
+    near: '',
+    hollow: '',
+    thinning: '',
+  };
   const drawn = flow.filter(({ piece }) => arms || !ofArm(piece.artery)).flatMap(stretchesOf);
   for (const stretch of joined(drawn)) {
-    paths[stretch.flow === 'none' ? 'hollow' : stretch.depth] += ribbonOf(stretch);
+    const { flow, width, depth } = stretch;
+    if (flow !== 'none') paths[depth] += ribbonOf(stretch, width ?? WIDTHS[flow]);
+    else {
+      paths.hollow += ribbonOf(stretch, WIDTHS.none);
+      if (width && Math.max(...width) > LEAST_WIDTH) paths.thinning += ribbonOf(stretch, width);
+    }
   }
   return paths;
 }

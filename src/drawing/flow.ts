@@ -6,24 +6,24 @@ import {
   PIECES,
   type PieceKey,
   piecesOf,
-  pieceFromKey,
-  PLACES,
 } from '../anatomy/index.js';
 import { type Examination, type Grade, pulseAt } from '../examination/index.js';
-import { sampleAt } from './geometry.js';
-import { courseOf, drawnLength, positionOf } from './vessels.js';
+import type { Whereabouts } from '../localisation/index.js';
 
 /** The flow drawn in a stretch of artery. */
 export type Flow = 'full' | 'reduced' | 'none';
 
-/** A mark across an artery: where, what kind, and how strong (0 to 1; missing when nothing gives a number). */
+/** A lesion as it is drawn: the stretch it lies on, what kind, and how probable (0 to 1; missing when nothing gives a number). */
 export interface LesionMark {
-  readonly piece: Piece;
-  /** Fraction of the artery's length. */
-  readonly at: number;
-  readonly kind: 'block' | 'narrowing';
-  readonly strength?: number;
   readonly limb: LimbKey;
+  readonly kind: 'block' | 'narrowing';
+  /** Inflow first; how the probability is divided among them. */
+  readonly pieces: readonly { readonly piece: Piece; readonly weight: number }[];
+  readonly strength?: number;
+  /** The pulse sites between which it lies. */
+  readonly between?: Pick<Whereabouts, 'above' | 'below'>;
+  /** A lesion beside the one that takes the pulse away. */
+  readonly further?: boolean;
 }
 
 export interface DrawnFlow {
@@ -31,61 +31,12 @@ export interface DrawnFlow {
   readonly from: number;
   readonly to: number;
   readonly flow: Flow;
+  /** Share of its width that still carries flow at both ends, on a stretch where a lesion may lie. */
+  readonly width?: readonly [from: number, to: number];
 }
 
 const FLOW_OF: Record<Grade, Flow> = { absent: 'none', reduced: 'reduced', normal: 'full', bounding: 'full' };
 const RANK: Record<Flow, number> = { none: 0, reduced: 1, full: 2 };
-
-/**
- * The midpoint of a run of pieces, by drawn length. A run without an upper bound starts in the trunk; its mark stays in
- * the limb's own arteries, since no finding points to the trunk.
- */
-export function middleOf(keys: readonly PieceKey[]): Spot | undefined {
-  const spots = spotsOn(keys);
-  return spots.find(clearOfSites) ?? spots[0];
-}
-
-/** The same, but only if the mark hides no site; a short piece may have no room for one. */
-export function clearMiddleOf(keys: readonly PieceKey[]): Spot | undefined {
-  return spotsOn(keys).find(clearOfSites);
-}
-
-function spotsOn(keys: readonly PieceKey[]): Spot[] {
-  const all = keys.flatMap((key) => pieceFromKey(key) ?? []);
-  const own = all.filter((piece) => piece.side !== 'midline');
-  const run = own.length ? own : all;
-  const lengths = run.map(drawnLength);
-  const total = lengths.reduce((sum, length) => sum + length, 0);
-  return SHARES.flatMap((share) => along(run, lengths, total * share) ?? []);
-}
-
-/** Positions along a run at which a mark is tried, the middle first. */
-const SHARES = [0.5, 0.44, 0.56, 0.38, 0.62, 0.32, 0.68, 0.26, 0.74];
-/** Least distance of a mark from a site, in figure units. */
-const CLEAR_OF_SITE = 36;
-
-export interface Spot {
-  readonly piece: Piece;
-  readonly at: number;
-}
-
-function along(run: readonly Piece[], lengths: readonly number[], distance: number): Spot | undefined {
-  let rest = distance;
-  for (const [i, piece] of run.entries()) {
-    const length = lengths[i] as number;
-    if (rest <= length) return { piece, at: piece.from + (piece.to - piece.from) * (rest / (length || 1)) };
-    rest -= length;
-  }
-  return undefined;
-}
-
-function clearOfSites({ piece, at }: Spot): boolean {
-  const { x, y } = sampleAt(courseOf(piece), at);
-  return PLACES.every((place) => {
-    const site = positionOf(place);
-    return Math.hypot(site.x - x, site.y - y) >= CLEAR_OF_SITE;
-  });
-}
 
 /** The pieces on the path to one end; for a lesion above several pulses, the path to the first. */
 export function singleWay(keys: readonly PieceKey[], end: Piece): PieceKey[] {
@@ -101,34 +52,89 @@ function feltFlow(examination: Examination, piece: Piece): Flow | undefined {
   return grade && FLOW_OF[grade];
 }
 
+/** Share of an artery's width that a narrowing leaves. */
+export const REDUCED_WIDTH = 0.5;
+
+/** What a mark does to one of its pieces. */
+interface Crossing {
+  readonly mark: LesionMark;
+  /** Probability, of the way through this piece, that the lesion lies above its beginning and above its end. */
+  readonly before: number;
+  readonly after: number;
+}
+
+function crossingsOf(marks: readonly LesionMark[]): Map<Piece, Crossing> {
+  const crossings = new Map<Piece, Crossing>();
+  const blocksFirst = [...marks].sort((a, b) => Number(b.kind === 'block') - Number(a.kind === 'block'));
+  for (const mark of blocksFirst) {
+    const reached = new Map<Piece, number>();
+    const ahead = new Map<Piece, number>();
+    for (const { piece, weight } of mark.pieces) {
+      const feeder = feedingPiece(piece);
+      reached.set(piece, ((feeder && reached.get(feeder)) ?? 0) + weight);
+    }
+    for (const { piece, weight } of [...mark.pieces].reverse()) {
+      const feeder = feedingPiece(piece);
+      if (feeder) ahead.set(feeder, Math.max(ahead.get(feeder) ?? 0, weight + (ahead.get(piece) ?? 0)));
+    }
+    for (const { piece, weight } of mark.pieces) {
+      const to = reached.get(piece) ?? 0;
+      const all = to + (ahead.get(piece) ?? 0) || 1;
+      if (!crossings.has(piece)) crossings.set(piece, { mark, before: (to - weight) / all, after: to / all });
+    }
+  }
+  return crossings;
+}
+
+const lesser = (a: Flow, b: Flow): Flow => (RANK[a] < RANK[b] ? a : b);
+
 /**
- * The flow of every piece, inflow to run-off: from a mark onward what the mark leaves through, at a graded site what is
- * felt there, elsewhere what comes in. An arch that another artery joins fills from the better of the two.
+ * The flow of every piece, inflow to run-off: along a mark thinner as the lesion more likely lies above, beyond it what it
+ * leaves through, at a graded site what is felt there, elsewhere what comes in. An arch that another artery joins fills from
+ * the better of the two.
  */
 export function drawnFlow(examination: Examination, marks: readonly LesionMark[]): DrawnFlow[] {
-  const out = new Map<string, Flow>();
+  const out = new Map<Piece, Flow>();
+  /** Flow on a mark's way as it was above the mark. */
+  const above = new Map<Piece, Flow>();
+  const crossings = crossingsOf(marks);
   const drawn: DrawnFlow[] = [];
   for (const piece of PIECES) {
     const feeder = feedingPiece(piece);
-    let flow: Flow = (feeder && out.get(feeder.key)) ?? 'full';
     const felt = feltFlow(examination, piece);
-    const here = marks.filter((mark) => mark.piece.key === piece.key).sort((a, b) => a.at - b.at);
-    let from = piece.from;
-    for (const mark of here) {
-      drawn.push({ piece, from, to: mark.at, flow });
-      from = mark.at;
-      const through: Flow = mark.kind === 'block' ? 'none' : 'reduced';
-      if (RANK[through] < RANK[flow]) flow = through;
+    const crossing = crossings.get(piece);
+    const whole = { piece, from: piece.from, to: piece.to };
+    const sameMark = feeder && crossing && crossings.get(feeder)?.mark === crossing.mark;
+    const incoming: Flow = (feeder && ((sameMark && above.get(feeder)) || out.get(feeder))) ?? 'full';
+    if (!crossing) {
+      const flow = felt ?? incoming;
+      drawn.push({ ...whole, flow });
+      out.set(piece, flow);
+      continue;
     }
-    if (felt) flow = felt;
-    drawn.push({ piece, from, to: piece.to, flow });
-    out.set(piece.key, flow);
+    const through = lesser(incoming, crossing.mark.kind === 'block' ? 'none' : 'reduced');
+    const flow = felt ?? through;
+    // What is felt at its end decides; a flow that is gone already cannot thin.
+    const thins = flow === through && RANK[through] < RANK[incoming];
+    const left = (share: number): number => {
+      const most = incoming === 'reduced' ? REDUCED_WIDTH : 1;
+      return most * (1 - share * (through === 'none' ? 1 : 1 - REDUCED_WIDTH));
+    };
+    drawn.push({
+      ...whole,
+      flow,
+      ...(thins && { width: [left(crossing.before), left(crossing.after)] as const }),
+    });
+    above.set(piece, felt && RANK[felt] > RANK[through] ? felt : incoming);
+    out.set(piece, felt ?? (crossing.after >= 0.5 ? through : incoming));
   }
   return drawn.map((stretch) => {
     const joiner = ARTERIES[stretch.piece.artery].joinedBy;
     if (!joiner || stretch.flow === 'full') return stretch;
     const last = piecesOf({ artery: joiner, side: stretch.piece.side }).at(-1);
-    const joining = last && out.get(last.key);
-    return joining && RANK[joining] > RANK[stretch.flow] ? { ...stretch, flow: joining } : stretch;
+    const joining = last && out.get(last);
+    if (!joining || RANK[joining] <= RANK[stretch.flow]) return stretch;
+    const { piece, from, to } = stretch;
+    return { piece, from, to, flow: joining };
   });
 }

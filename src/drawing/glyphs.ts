@@ -76,16 +76,8 @@ export const GLYPH_SIZE = { map: 24, chooser: 30, legend: 20 } as const;
 /** Radius of the target around a site, in px. */
 export const TARGET_RADIUS = 22;
 
-/** A block: a bar across the artery whose length grows with the strength of the evidence. */
-export const BLOCK_BAR = { width: 6, shortest: 16, longest: 28, gap: 12, from: 0.3 } as const;
-
-/** Length of the bar for a strength between 0 and 1; 0 below the least strength shown. Without a number it is full. */
-export function blockLength(strength: number | undefined): number {
-  if (strength === undefined) return BLOCK_BAR.longest;
-  if (strength < BLOCK_BAR.from) return 0;
-  const share = (Math.min(1, strength) - BLOCK_BAR.from) / (1 - BLOCK_BAR.from);
-  return BLOCK_BAR.shortest + share * (BLOCK_BAR.longest - BLOCK_BAR.shortest);
-}
-
-/** A narrowing: two wedges point to point across the flow. */
-export const NARROWING = 'M-7-14H7L0-1.5ZM-7 14H7L0 1.5Z';
+/** Sign of a likely lesion in a legend: a ridge between two feet, in a box of 20. */
+export const RIDGE_SIGN = {
+  outline: 'M3 14C6 14 6 5 10 5S14 14 17 14Z',
+  feet: 'M2 16V10M18 16V10',
+} as const;

@@ -1,67 +1,77 @@
-import { type LimbKey, type Piece, pieceAbove, pieceFromKey, type PieceKey } from '../anatomy/index.js';
+import { type LimbKey, pieceAbove, pieceFromKey, type PieceKey } from '../anatomy/index.js';
 import {
-  blamedIn,
   type LimbRule,
   type NetworkReading,
-  type Occlusion,
   type Reading,
-  supportOf,
+  type Whereabouts,
+  whereaboutsOf,
 } from '../localisation/index.js';
-import { clearMiddleOf, type LesionMark, middleOf, singleWay } from './flow.js';
+import { type LesionMark, singleWay } from './flow.js';
+import { drawnLength } from './vessels.js';
 
 type Read = NetworkReading & { status: 'read' };
 
-/** The piece of a stretch with the highest probability of disease. */
-function likeliest(keys: readonly PieceKey[], network: Read): Piece | undefined {
-  let best: PieceKey | undefined;
-  let most = -1;
-  for (const key of keys) {
-    const { narrowed, blocked } = network.pieces[key];
-    if (narrowed + blocked > most) {
-      most = narrowed + blocked;
-      best = key;
-    }
-  }
-  return best && pieceFromKey(best);
+/** Least probability of a lesion that is drawn. */
+const LEAST_SHOWN = 0.3;
+
+/** Pieces among which a probability is divided in proportion to `share`. */
+function divided(
+  keys: readonly PieceKey[],
+  probability: number,
+  share: (key: PieceKey) => number,
+): LesionMark['pieces'] {
+  const total = keys.reduce((sum, key) => sum + share(key), 0) || 1;
+  return keys.flatMap((key) => {
+    const piece = pieceFromKey(key);
+    return piece ? [{ piece, weight: (probability * share(key)) / total }] : [];
+  });
 }
 
-function ruleLesions(rule: LimbRule, limb: LimbKey, network: Read | undefined): LesionMark[] {
-  return rule.lesions.flatMap((lesion, i): LesionMark[] => {
+/** The stretch of the rule where no probability is at hand: all of it alike. */
+function byRule(rule: LimbRule, limb: LimbKey): LesionMark[] {
+  return rule.lesions.flatMap((lesion): LesionMark[] => {
     const below = lesion.below[0];
     if (!below) return [];
     const way = singleWay(lesion.pieces, pieceAbove(below));
-    const likely = network && likeliest(way, network);
-    const spot = (likely && clearMiddleOf([likely.key])) ?? middleOf(way);
-    if (!spot) return [];
-    const reading = network?.limbs[limb];
-    const strength = network && reading && supportOf(lesion, i, network, reading);
-    return [{ ...spot, kind: lesion.kind, limb, ...(strength !== undefined && { strength }) }];
+    const own = way.filter((key) => !key.startsWith('midline'));
+    const length = (key: PieceKey): number => drawnLength(pieceFromKey(key)!);
+    return [{ limb, kind: lesion.kind, pieces: divided(own.length ? own : way, 0, length) }];
   });
 }
 
-/** A mark for what the network blames where the rule shows no lesion there. */
-function ownAnswer(answer: Occlusion, limb: LimbKey, network: Read): LesionMark[] {
-  const piece = likeliest(answer.pieces, network);
-  const spot = piece && middleOf([piece.key]);
-  if (!piece || !spot) return [];
-  const { narrowed, blocked } = network.pieces[piece.key];
-  const kind = blocked > narrowed ? 'block' : 'narrowing';
-  return [{ ...spot, kind, limb, strength: blamedIn(network.limbs[limb], answer.pieces) }];
+function markOf({ limb, above, below, pieces, probability, pulse }: Whereabouts): LesionMark {
+  return {
+    limb,
+    kind: pulse === 'absent' ? 'block' : 'narrowing',
+    strength: probability,
+    pieces: pieces.flatMap(({ piece: key, weight }) => {
+      const piece = pieceFromKey(key);
+      return piece ? [{ piece, weight }] : [];
+    }),
+    between: { ...(above && { above }), below },
+  };
+}
+
+/** What the network says of a limb: where its pulse is lost, and the lesions beside that. */
+function byNetwork(network: Read, limb: LimbKey): LesionMark[] {
+  const first = whereaboutsOf(network, limb);
+  if (!first) return [];
+  const beside = (network.detail[limb]?.further ?? []).map(({ pieces, state, probability }): LesionMark => ({
+    limb,
+    kind: state === 'blocked' ? 'block' : 'narrowing',
+    strength: probability,
+    pieces: divided(pieces, probability, (key) => network.pieces[key].narrowed + network.pieces[key].blocked),
+    further: true,
+  }));
+  return [markOf(first), ...beside].filter(({ strength = 1 }) => strength >= LEAST_SHOWN);
 }
 
 /**
- * The marks that a reading puts on the arteries: every lesion of the rule, at the piece where the network most expects it
- * and as strong as the network holds it likely, and what the network blames where the rule is silent.
+ * The marks that a reading puts on the arteries: on each limb the stretch on which the network holds its pulse to be lost,
+ * and likely lesions beside it; without probabilities the stretches of the rule.
  */
 export function marksOf({ rule, network }: Reading): LesionMark[] {
-  const read = network.status === 'read' ? network : undefined;
-  return (Object.entries(rule) as [LimbKey, LimbRule][]).flatMap(([limb, limbRule]) => {
-    const marks = ruleLesions(limbRule, limb, read);
-    const first = read?.limbs[limb].examined ? read.limbs[limb].headline : undefined;
-    if (!read || !first) return marks;
-    const covered = limbRule.lesions.some((lesion) =>
-      first.pieces.some((piece) => lesion.pieces.includes(piece)),
-    );
-    return covered ? marks : [...marks, ...ownAnswer(first, limb, read)];
-  });
+  return (Object.entries(rule) as [LimbKey, LimbRule][]).flatMap(([limb, limbRule]) =>
+    network.status === 'read' ? byNetwork(network, limb) : byRule(limbRule, limb),
+  );
 }

@@ -36,6 +36,8 @@ import {
   CAUSES,
   type FindingId,
   readExamination,
+  type Whereabouts,
+  whereaboutsOf,
 } from '../../src/localisation/index.js';
 import type { Messages } from '../../src/locale/index.js';
 import {
@@ -81,6 +83,18 @@ const rules = each(readings, ({ examination, reading }) =>
   Object.values(reading.rule).map((rule) => ({ examination, rule })),
 );
 const networks = each(readings, ({ reading: { network } }) => (network.status === 'read' ? [network] : []));
+const WHERES: readonly Whereabouts[] = [
+  ...each(networks, (network) => LIMBS.flatMap((limb) => whereaboutsOf(network, limbKey(limb)) ?? [])),
+  ...(['absent', 'reduced'] as const).flatMap((pulse): Whereabouts[] => {
+    const left = { limb: 'left leg', pieces: [], probability: 0.5, pulse } as const;
+    const femoral = { site: 'femoral', side: 'left' } as const;
+    return [
+      { ...left, above: femoral, below: [] },
+      { ...left, below: [femoral] },
+      { ...left, below: [] },
+    ];
+  }),
+];
 const details = each(networks, (network) =>
   Object.values(network.detail).filter((detail) => detail !== undefined),
 );
@@ -224,7 +238,9 @@ export const MAP_SAMPLES: Samples<Messages> = {
       { code: 'open', probability: 0.4 },
       { code: 'elsewhere', probability: 0.1 },
     ]),
-    stretch: one(each(networks, ({ limbs }) => Object.values(limbs).map(({ occluded }) => occluded.stretch))),
+    between: one(WHERES),
+    headline: one(WHERES),
+    stretch: one(WHERES),
     further: two(LESION_STATES, ['above', 'beyond'] as const).map(([state, where]) => [
       {
         pieces: ['left external-iliac' as const],

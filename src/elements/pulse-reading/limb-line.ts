@@ -1,13 +1,25 @@
 import { css, nothing, svg, type SVGTemplateResult } from 'lit';
 import {
+  feedingPiece,
   type Limb,
+  type Piece,
   pieceAbove,
   piecesTo,
   type Place,
   type PulseSiteId,
   stationsOf,
 } from '../../anatomy/index.js';
-import { BLOCK_BAR, blockLength, type DrawnFlow, type LesionMark, NARROWING } from '../../drawing/index.js';
+import {
+  drawnLength,
+  type DrawnFlow,
+  type Footing,
+  type LesionMark,
+  type Point,
+  type Ridge,
+  ridgeOver,
+  type RidgeSizes,
+  runsOf,
+} from '../../drawing/index.js';
 import { bruitAt, type Examination, pulseAt } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphParts, shownFor } from '../common/glyph.js';
@@ -44,8 +56,114 @@ function spots(limb: Limb): Spot[] {
   });
 }
 
+/** Where a piece of the way lies along the line, and on which spot's branch. */
+interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly spot: Spot;
+}
+
+/** Every piece of the limb's way on the line; those between two stations share the room by their drawn length. */
+function runs(all: readonly Spot[]): ReadonlyMap<Piece, Run> {
+  const found = new Map<Piece, Run>();
+  const fork = all.filter(({ branch }) => !branch).at(-1);
+  let above: Spot | undefined;
+  for (const spot of all) {
+    const start = spot.branch ? fork : above;
+    const before = start ? piecesTo(pieceAbove(start.place)) : [];
+    const way = piecesTo(pieceAbove(spot.place)).filter((piece) => !before.includes(piece));
+    const length = way.reduce((sum, piece) => sum + drawnLength(piece), 0) || 1;
+    let x = start?.x ?? 0;
+    for (const piece of way) {
+      const to = x + ((spot.x - (start?.x ?? 0)) * drawnLength(piece)) / length;
+      // Branches share their way as far as it is one.
+      if (!found.has(piece)) found.set(piece, { from: x, to, spot });
+      x = to;
+    }
+    if (!spot.branch) above = spot;
+  }
+  return found;
+}
+
+/** Distance before a branch's end at which it leaves the middle, and at which it has reached its own height. */
+const LEAVES = 60;
+const ARRIVES = 14;
+
+/** Height of the line to a spot, so far along. */
+function heightAt({ x, y, branch }: Spot, along: number): number {
+  if (!branch) return y;
+  const share = Math.min(1, Math.max(0, (along - (x - LEAVES)) / (LEAVES - ARRIVES)));
+  return MIDDLE + (y - MIDDLE) * share * share * (3 - 2 * share);
+}
+
+const RIDGE: RidgeSizes = { area: 11, least: 1.5, most: 15, smooth: 18 };
+/** Distance of a ridge from the middle of its line, and of its ends from the sites that bound it. */
+const RIDGE_GAP = 9;
+const CLEAR = 15;
+const STEP = 2;
+
+function ridgesOn(mark: LesionMark, where: ReadonlyMap<Piece, Run>): Ridge[] {
+  const known = mark.pieces.filter(({ piece }) => where.has(piece));
+  const up = mark.further ? 1 : -1;
+  return runsOf(known).flatMap((run) => {
+    const footings = run.flatMap(({ piece, weight }, i): Footing[] => {
+      const { from, to, spot } = where.get(piece) as Run;
+      const start = i === 0 && feedingPiece(piece)?.endsAt ? Math.min(to - STEP, from + CLEAR) : from;
+      const end = i === run.length - 1 && piece.endsAt ? Math.max(start + STEP, to - CLEAR) : to;
+      const count = Math.max(1, Math.round((end - start) / STEP));
+      return Array.from({ length: count }, (_, k) => {
+        const x = start + ((k + 0.5) / count) * (end - start);
+        return {
+          x,
+          y: heightAt(spot, x),
+          nx: 0,
+          ny: up,
+          curvature: 0,
+          gap: RIDGE_GAP,
+          length: (end - start) / count,
+          weight: weight / count,
+        };
+      });
+    });
+    return footings.length > 1 ? [ridgeOver(footings, RIDGE)] : [];
+  });
+}
+
+const line = (points: readonly Point[]): string =>
+  points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L');
+
+/** A mark as a ridge along its stretch, with one number. */
+function stretch(mark: LesionMark, where: ReadonlyMap<Piece, Run>, words: Messages): SVGTemplateResult {
+  const ridges = ridgesOn(mark, where);
+  const crest = ridges[0]?.crest ?? [];
+  const percent = mark.strength === undefined ? '' : words.reading.percent(mark.strength);
+  // Below the line are the names of the sites: there the number stands at the ridge's end.
+  const spot = mark.further
+    ? { x: Math.max(...crest.map(({ x }) => x)) + 5, y: MIDDLE + RIDGE_GAP + 10, anchor: 'start' }
+    : { x: crest[0]?.x ?? 0, y: (crest[0]?.y ?? 0) - 5, anchor: 'middle' };
+  return svg`<g class="stretch ${mark.kind}">
+    <path class="ridge" d=${ridges.map(({ outline }) => `M${line(outline)}Z`).join('')}></path>
+    <path class="feet" d=${ridges.flatMap(({ feet }) => feet.map((foot) => `M${line(foot)}`)).join('')}></path>
+    ${
+      crest.length && percent
+        ? svg`<text class="percent ${mark.further ? 'further' : ''}" x=${spot.x.toFixed(1)} y=${spot.y.toFixed(1)} text-anchor=${spot.anchor}>${percent}</text>`
+        : nothing
+    }
+  </g>`;
+}
+
+/** Half the width of a full artery. */
+const HALF = 3;
+
+/** What still flows on a stretch where a lesion may lie. */
+function thinning({ from, to, spot }: Run, [first, last]: readonly [number, number]): string {
+  if (spot.branch) return '';
+  const y = (width: number): string => (HALF * width).toFixed(1);
+  return `M${from} ${MIDDLE}m0 -${y(first)}L${to} ${MIDDLE - HALF * last}V${MIDDLE + HALF * last}L${from} ${MIDDLE + HALF * first}Z`;
+}
+
 /**
- * One limb laid flat, trunk first, with the same glyphs and block marks as the figure. Words beside it say the same, so it is
+ * One limb laid flat, trunk first, with the same glyphs and stretches as the figure. Words beside it say the same, so it is
  * a picture to assistive technology.
  */
 export function limbLine(
@@ -56,46 +174,15 @@ export function limbLine(
   words: Messages,
 ): SVGTemplateResult {
   const all = spots(limb);
-  const end = (place: Place<PulseSiteId>): DrawnFlow['flow'] => {
-    const piece = pieceAbove(place);
-    return flow.filter((part) => part.piece === piece).at(-1)?.flow ?? 'full';
-  };
-  const single = all.filter((spot) => !spot.branch);
-  const branches = all.filter((spot) => spot.branch);
-  const fork = single.at(-1);
-  const path = (spot: Spot): string =>
-    `M${fork?.x ?? 0} ${MIDDLE}H${spot.x - 60}C${spot.x - 34} ${MIDDLE} ${spot.x - 40} ${spot.y} ${spot.x - 14} ${spot.y}H${spot.x}`;
-  const sections: { d: string; flow: DrawnFlow['flow'] }[] = [];
-  single.forEach((spot, i) => {
-    const from = i ? (single[i - 1]?.x ?? 0) : 0;
-    const mark = marksBetween(single[i - 1]?.place, spot.place, marks)[0];
-    const before = i ? end((single[i - 1] as Spot).place) : 'full';
-    const at = mark ? (from + spot.x) / 2 : spot.x;
-    if (mark) sections.push({ d: `M${from} ${MIDDLE}H${at}`, flow: before });
-    sections.push({
-      d: `M${mark ? at : from} ${MIDDLE}H${spot.x}`,
-      flow: mark || i === 0 ? end(spot.place) : end(spot.place),
-    });
-  });
-  const drawnMarks: { x: number; y: number; mark: LesionMark }[] = [];
-  single.forEach((spot, i) => {
-    const mark = marksBetween(single[i - 1]?.place, spot.place, marks)[0];
-    if (mark) drawnMarks.push({ x: ((single[i - 1]?.x ?? 0) + spot.x) / 2, y: MIDDLE, mark });
-  });
-  for (const spot of branches) {
-    sections.push({ d: path(spot), flow: end(spot.place) });
-  }
-  const onBranch = branches.map((spot) => marksBetween(fork?.place, spot.place, marks)[0]);
-  // If all branches are weak, one mark before the fork represents them all.
-  if (onBranch[0] && fork && branches.every(({ place }) => end(place) !== 'full'))
-    drawnMarks.push({ x: fork.x + 24, y: MIDDLE, mark: onBranch[0] });
-  else
-    for (const [i, { x, y }] of branches.entries())
-      if (onBranch[i]) drawnMarks.push({ x: x - 20, y, mark: onBranch[i] });
+  const where = runs(all);
+  const parts = flow.filter(({ piece }) => where.has(piece));
+  const sections = parts.map((part) => ({ ...part, d: pathOf(where.get(part.piece) as Run) }));
+  const hollow = sections.filter((section) => section.flow === 'none');
   return svg`<svg class="limb-line" viewBox="-4 0 ${WIDTH} ${HEIGHT}" width="100%" aria-hidden="true">
-    ${sections.filter((s) => s.flow === 'none').map((s) => svg`<path class="rim" d=${s.d}></path><path class="inner" d=${s.d}></path>`)}
-    ${sections.filter((s) => s.flow !== 'none').map((s) => svg`<path class="tube ${s.flow}" d=${s.d}></path>`)}
-    ${drawnMarks.map(({ x, y, mark }) => bar(x, y, mark, words))}
+    ${hollow.map(({ d }) => svg`<path class="rim" d=${d}></path><path class="inner" d=${d}></path>`)}
+    ${hollow.map(({ piece, width }) => (width ? svg`<path class="thinning" d=${thinning(where.get(piece) as Run, width)}></path>` : nothing))}
+    ${sections.map(({ d, flow: kind }) => (kind === 'none' ? nothing : svg`<path class="tube ${kind}" d=${d}></path>`))}
+    ${marks.map((mark) => stretch(mark, where, words))}
     ${all.map((spot) => {
       const shown = shownFor(
         pulseAt(examination, spot.place),
@@ -108,27 +195,16 @@ export function limbLine(
   </svg>`;
 }
 
-function bar(x: number, y: number, { kind, strength }: LesionMark, { reading }: Messages): SVGTemplateResult {
-  const length = blockLength(strength);
-  if (!length) return svg``;
-  const percent = strength === undefined ? '' : reading.percent(strength);
-  return svg`<g transform="translate(${x} ${y})">${
-    kind === 'block'
-      ? svg`<rect class="gap" x=${-BLOCK_BAR.gap / 2} y=${-length / 2} width=${BLOCK_BAR.gap} height=${length}></rect>
-          <rect class="block" x=${-BLOCK_BAR.width / 2} y=${-length / 2} width=${BLOCK_BAR.width} height=${length} rx="1"></rect>`
-      : svg`<path class="block" d=${NARROWING}></path>`
-  }${percent ? svg`<text class="percent" y=${-length / 2 - 6} text-anchor="middle">${percent}</text>` : nothing}</g>`;
-}
-
-/** The marks on the way from one pulse place to the next. */
-function marksBetween(
-  above: Place<PulseSiteId> | undefined,
-  below: Place<PulseSiteId>,
-  marks: readonly LesionMark[],
-): LesionMark[] {
-  const before = above ? piecesTo(pieceAbove(above)) : [];
-  const way = piecesTo(pieceAbove(below)).filter((piece) => !before.includes(piece));
-  return marks.filter((mark) => way.includes(mark.piece));
+/** The line of a piece: straight, or the part of a branch's curve. */
+function pathOf({ from, to, spot }: Run): string {
+  if (!spot.branch) return `M${from} ${MIDDLE}H${to}`;
+  const steps = Math.max(2, Math.ceil((to - from) / 6));
+  return `M${line(
+    Array.from({ length: steps + 1 }, (_, i): Point => {
+      const x = from + ((to - from) * i) / steps;
+      return [x, heightAt(spot, x)];
+    }),
+  )}`;
 }
 
 export const limbLineStyles = css`
@@ -158,11 +234,24 @@ export const limbLineStyles = css`
     stroke: var(--_paper);
     stroke-width: 3.2;
   }
-  .limb-line .gap {
-    fill: var(--_paper);
+  .limb-line .thinning {
+    fill: var(--_vessel);
   }
-  .limb-line .block {
+  .limb-line .ridge {
     fill: var(--_gone);
+    stroke: var(--_gone);
+    stroke-width: 0.75;
+    stroke-linejoin: round;
+  }
+  .limb-line .narrowing .ridge {
+    fill: var(--_paper);
+    stroke-width: 1.75;
+  }
+  .limb-line .feet {
+    fill: none;
+    stroke: var(--_gone);
+    stroke-width: 2;
+    stroke-linecap: round;
   }
   .limb-line text {
     font: 400 13px var(--_font);

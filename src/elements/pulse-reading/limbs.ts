@@ -2,7 +2,13 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
 import { drawnRecord } from '../../drawing/index.js';
 import { type Examination, parseExaminationText } from '../../examination/index.js';
-import { anythingGraded, type LimbRule, type Reading, readExamination } from '../../localisation/index.js';
+import {
+  anythingGraded,
+  type LimbRule,
+  type Reading,
+  readExamination,
+  whereaboutsOf,
+} from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import {
   everywhereLead,
@@ -22,6 +28,7 @@ import {
   evidenceSection,
   firmSection,
   furtherSection,
+  natureSection,
   nextSection,
   notExcludedLine,
   numbersSection,
@@ -65,7 +72,12 @@ function limbs(reading: Reading, view: LimbsView): TemplateResult {
       : html`<section>${ruleLeads(reading.rule).map((one) => lead(one, words))}</section>`
   }
   ${others(all, talking, network, words)}
-  ${network ? html`${conflictSection(network, words)} ${nextSection(network, words)}` : nothing}
+  ${
+    network
+      ? html`${natureSection(network, words)} ${conflictSection(network, words)}
+        ${nextSection(network, words)}`
+      : nothing
+  }
   ${network ? numbers(network, talking, view) : nothing}`;
 }
 
@@ -87,18 +99,26 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
   const key = limbKey(rule.limb);
   const limb = network?.limbs[key].examined ? network.limbs[key] : undefined;
   const detail = network?.detail[key];
+  const where = network && whereaboutsOf(network, key);
   // A lesion that is more likely none must not be headlined as found.
-  const ruleAlone = limb && !limb.headline && rule.lesions.length > 0;
+  const ruleAlone = limb && !where && rule.lesions.length > 0;
   return html`<section data-limb=${key}>
-    <h3 part="lead">${ruleAlone ? `${words.rule.heading}: ` : nothing}${words.rule.lead(limbLead(rule))}</h3>
+    <h3 part="lead">
+      ${
+        where
+          ? words.localisation.headline(where)
+          : html`${ruleAlone ? `${words.rule.heading}: ` : nothing}${words.rule.lead(limbLead(rule))}`
+      }
+    </h3>
     ${brief ? nothing : picture(rule, view)}
     ${rule.lesions.map(
-      (lesion) =>
+      (lesion, i) =>
         html`<p class="why">
-          <b>${words.rule.heading}:</b> ${words.rule.reason(lesionReasons(examination, lesion))}
+          <b>${words.rule.heading}:</b>
+          ${where && i === 0 ? `${words.rule.lead(limbLead(rule))}. ` : nothing}${words.rule.reason(lesionReasons(examination, lesion))}
         </p>`,
     )}
-    ${limb ? occludedSection(limb, rule, words) : nothing}
+    ${limb ? occludedSection(limb, where, rule, words) : nothing}
     ${detail ? furtherSection(detail, rule, words) : nothing} ${limb ? beginsSection(limb, words) : nothing}
     ${limb ? notExcludedLine(limb, words) : nothing}
     ${detail && !brief ? evidenceSection(detail, view.numbers, words) : nothing}

@@ -1,6 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
-import type { LimbDetail, LimbReading, LimbRule } from '../../localisation/index.js';
+import type { LimbDetail, LimbReading, LimbRule, Whereabouts } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import {
   beginsStatements,
@@ -43,18 +43,30 @@ function percentWidth(probability: number): string {
 
 const BLAMED = { entry: 'trouble', open: 'fine', elsewhere: 'rest' } as const;
 
-/** Which stretch takes the pulse away, and whether the two voices agree on it. */
-export function occludedSection(reading: LimbReading, rule: LimbRule, words: Messages): TemplateResult {
+/** Which stretch takes the pulse away, how that divides, and whether the two voices agree on it. */
+export function occludedSection(
+  reading: LimbReading,
+  where: Whereabouts | undefined,
+  rule: LimbRule,
+  words: Messages,
+): TemplateResult {
   const { localisation } = words;
   const voices = voicesStatement(rule, reading);
   return html`<div class="part">
     <h4>${localisation.occludedHeading}</h4>
-    <ul class="bars">
+    ${
+      where
+        ? html`<ul class="bars">
+              ${bar(localisation.stretch(where), where.probability, 'trouble', true, words)}
+            </ul>
+            <h5>${localisation.byArtery}</h5>`
+        : nothing
+    }
+    <ul class="bars ${where ? 'within' : ''}">
       ${occludedStatements(reading).map((row, i) =>
-        bar(localisation.occluded(row), row.probability, BLAMED[row.code], i === 0, words),
+        bar(localisation.occluded(row), row.probability, BLAMED[row.code], i === 0 && !where, words),
       )}
     </ul>
-    ${reading.headline ? html`<p class="why">${localisation.stretch(reading.occluded.stretch)}</p>` : nothing}
     ${voices ? agreement(localisation.voices(voices)) : nothing}
   </div>`;
 }
@@ -111,6 +123,16 @@ export function conflictSection(network: ReadNetwork, words: Messages): Template
   return html`<section class="check">
     <h4>${words.rule.checkAgain}</h4>
     ${conflicts.map((one) => html`<p>${words.localisation.conflict(one)}</p>`)}
+  </section>`;
+}
+
+/** What lies behind the findings, in words. */
+export function natureSection(network: ReadNetwork, words: Messages): TemplateResult | typeof nothing {
+  const told = natureStatements(network);
+  if (!told.length) return nothing;
+  return html`<section class="nature">
+    <h4>${words.localisation.natureHeading}</h4>
+    ${told.map((one) => html`<p>${words.localisation.nature(one)}</p>`)}
   </section>`;
 }
 
@@ -190,7 +212,6 @@ export function numbersSection(
   const story = storyStatement(network);
   return html`<section>
     <h4>${localisation.numbers}</h4>
-    ${natureStatements(network).map((one) => html`<p class="why">${localisation.nature(one)}</p>`)}
     <p class="why">${localisation.story(story)} ${reading.percent(story.probability)}</p>
     ${told.map(
       (limb) =>

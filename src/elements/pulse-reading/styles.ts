@@ -30,6 +30,13 @@ export const readingStyles = css`
     font-weight: 600;
     color: var(--_ink-2);
   }
+  h5 {
+    margin-block: 10px 4px;
+    font-size: 13px;
+    line-height: 18px;
+    font-weight: 400;
+    color: var(--_ink-2);
+  }
   figure {
     margin-block-start: 8px;
   }

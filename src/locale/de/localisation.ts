@@ -8,6 +8,7 @@ import type {
   NotExcluded,
   SettlingQuestion,
   State,
+  Whereabouts,
 } from '../../localisation/index.js';
 import type {
   BeginsStatement,
@@ -254,14 +255,25 @@ const impossible: Renderings<ImpossibleStatement> = {
   impossible: IMPOSSIBLE,
 };
 
+/** "irgendwo zwischen A. femoralis links und A. poplitea links". */
+function betweenSites({ above, below }: Pick<Whereabouts, 'above' | 'below'>): string {
+  const ends = list(below.map((place) => anatomy.place(place)));
+  if (!ends) return above ? `irgendwo hinter ${anatomy.place(above)}` : 'irgendwo auf dem Weg';
+  return `irgendwo zwischen ${above ? anatomy.place(above) : 'der Aorta'} und ${ends}`;
+}
+
 /** Words of the belief network's answers. */
 export const localisation: LocalisationWords = {
   causes,
   states,
   occludedHeading: 'Ort des Verschlusses, nach Wahrscheinlichkeit',
   occluded: (statement) => render(occluded, statement),
-  stretch: ({ pieces: on, probability }) =>
-    `Irgendwo in diesem Abschnitt ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
+  between: betweenSites,
+  headline: (where) =>
+    `${where.pulse === 'absent' ? 'Verschluss' : 'Stenose oder Verschluss'} ${betweenSites(where)}, ${percent(where.probability)}`,
+  stretch: (where) => sentence(betweenSites(where)),
+  byArtery: 'Nach Arterie',
+  natureHeading: 'Wahrscheinliche Ursache',
   beginsHeading: 'Proximalste Läsion, nach Wahrscheinlichkeit',
   begins: (statement) => render(begins, statement),
   nothing: begins.nothing as string,
@@ -275,7 +287,7 @@ export const localisation: LocalisationWords = {
     )}.`,
   conflict: ({ finding: id, with: other }) =>
     `${finding(id)} passt kaum zu: ${finding(other)}. Beides noch einmal prüfen.`,
-  nature: ({ nature, probability }) => `Wahrscheinliche Ursache ${percent(probability)}: ${natures[nature]}.`,
+  nature: ({ nature, probability }) => `${sentence(natures[nature])}: ${percent(probability)}.`,
   evidenceHeading: 'Was für und gegen die führende Lokalisation spricht',
   ways: { for: 'dafür', against: 'dagegen' },
   weight: ({ way, odds }) =>

@@ -9,7 +9,7 @@ import type {
   NotExcluded,
   SettlingQuestion,
   State,
-  WeightedStretch,
+  Whereabouts,
 } from '../../localisation/index.js';
 import type {
   BeginsStatement,
@@ -261,14 +261,29 @@ const impossible: Renderings<ImpossibleStatement> = {
   impossible: IMPOSSIBLE,
 };
 
+/** "somewhere between left femoral and left popliteal". */
+function betweenSites({ above, below }: Pick<Whereabouts, 'above' | 'below'>): string {
+  const ends = list(below.map((place) => anatomy.place(place)));
+  if (!ends) return above ? `somewhere beyond ${anatomy.place(above)}` : 'somewhere on the way';
+  return above
+    ? `somewhere between ${anatomy.place(above)} and ${ends}`
+    : `somewhere between the aorta and ${ends}`;
+}
+
 /** Words of the belief network's answers. */
 export const localisation = {
   causes,
   states,
   occludedHeading: 'Site of the occlusion, by probability',
   occluded: (statement: OccludedStatement) => render(occluded, statement),
-  stretch: ({ pieces: on, probability }: WeightedStretch) =>
-    `Somewhere on this segment ${percent(probability)}: ${list(anatomy.stretches(namedStretches(on.map(({ piece }) => piece))))}.`,
+  between: betweenSites,
+  /** What a limb is headed by: the segment on which its pulse is lost, and how probable that is. */
+  headline: (where: Whereabouts) =>
+    `${where.pulse === 'absent' ? 'Occlusion' : 'Stenosis or occlusion'} ${betweenSites(where)}, ${percent(where.probability)}`,
+  stretch: (where: Whereabouts) => sentence(betweenSites(where)),
+  /** Heads the rows that say the same by artery. */
+  byArtery: 'By artery',
+  natureHeading: 'Probable cause',
   beginsHeading: 'Most proximal lesion, by probability',
   begins: (statement: BeginsStatement) => render(begins, statement),
   nothing: begins.nothing as string,
@@ -285,7 +300,7 @@ export const localisation = {
   conflict: ({ finding: id, with: other }: Conflict) =>
     `${finding(id)} hardly goes with: ${finding(other)}. Check both again.`,
   nature: ({ nature, probability }: NatureStatement) =>
-    `Probable cause ${percent(probability)}: ${natures[nature]}.`,
+    `${sentence(natures[nature])}: ${percent(probability)}.`,
   evidenceHeading: 'Evidence for and against the leading site',
   ways: { for: 'for', against: 'against' },
   /** A finding's way and weight in figures. */

@@ -1,24 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  limbKey,
+  LIMBS,
   type Piece,
   pieceAbove,
   type PieceKey,
   piecesTo,
+  placeKey,
   type Place,
   type PulseSiteId,
 } from '../../../src/anatomy/index.js';
-import {
-  courseOf,
-  drawnFlow,
-  type Flow,
-  type LesionMark,
-  marksOf,
-  positionOf,
-  sampleAt,
-} from '../../../src/drawing/index.js';
+import { drawnFlow, type Flow, marksOf } from '../../../src/drawing/index.js';
 import { emptyExamination, type Examination, restNormal } from '../../../src/examination/index.js';
-import { readByRule, readExamination } from '../../../src/localisation/index.js';
+import { readExamination } from '../../../src/localisation/index.js';
 import { anyExamination } from '../../tools/arbitraries.js';
 import { examined, graded, outwardFrom, place } from '../../tools/examinations.js';
 
@@ -50,7 +45,10 @@ describe('drawnFlow', () => {
   });
 
   it('stops at a block of the superficial femoral, on its side only', () => {
-    expect(flowAt(LEFT_SFA, 'left common-femoral distal')).toBe('full');
+    // The block may lie in the last of the common femoral, but hardly does: it is all but full.
+    const [, end] =
+      drawn(LEFT_SFA).flow.find(({ piece }) => piece.key === 'left common-femoral distal')?.width ?? [];
+    expect(end).toBeGreaterThan(0.75);
     expect(flowAt(LEFT_SFA, 'left deep-femoral')).toBe('full');
     expect(flowAt(LEFT_SFA, 'left popliteal distal')).toBe('none');
     expect(flowAt(LEFT_SFA, 'left tibioperoneal-trunk')).toBe('none');
@@ -118,12 +116,6 @@ describe('drawnFlow', () => {
   });
 });
 
-/** How far along the way from the heart to a place a mark lies, in pieces; undefined when off the way. */
-function onTheWay({ piece }: LesionMark, to: Place<PulseSiteId>): number | undefined {
-  const at = piecesTo(pieceAbove(to)).indexOf(piece);
-  return at < 0 ? undefined : at;
-}
-
 describe('marksOf', () => {
   const bounded: readonly (readonly [string, Examination, above: string, below: string])[] = [
     ['left superficial femoral', LEFT_SFA, 'left femoral', 'left popliteal'],
@@ -143,43 +135,55 @@ describe('marksOf', () => {
   ];
 
   it.each(bounded)(
-    'puts the mark of a block (%s) between the sites that bound it',
+    'lays a block (%s) on the stretch between the sites that bound it',
     (_, examination, above, below) => {
-      const limb = drawn(examination).marks.filter(({ kind }) => kind === 'block');
-      expect(limb).toHaveLength(1);
-      const mark = limb[0] as LesionMark;
-      const down = piecesTo(pieceAbove(place(below) as Place<PulseSiteId>));
-      expect(onTheWay(mark, place(below) as Place<PulseSiteId>)).toBeDefined();
-      expect(down.indexOf(mark.piece)).toBeGreaterThan(
-        down.indexOf(pieceAbove(place(above) as Place<PulseSiteId>)),
-      );
-      const spot = sampleAt(courseOf(mark.piece), mark.at);
-      expect(spot.y).toBeGreaterThan(positionOf(place(above)).y);
-      expect(spot.y).toBeLessThan(positionOf(place(below)).y);
+      const network = readExamination(examination).network;
+      if (network.status !== 'read') throw new Error('not read');
+      for (const mark of drawn(examination).marks.filter(({ further }) => !further)) {
+        const { between, pieces } = mark;
+        expect(between?.above && placeKey(between.above)).toBe(above);
+        expect(between?.below.map(placeKey)).toEqual([below]);
+        const way = piecesTo(pieceAbove(place(below) as Place<PulseSiteId>));
+        const before = piecesTo(pieceAbove(place(above) as Place<PulseSiteId>));
+        expect(pieces.map(({ piece }) => piece)).toEqual(way.filter((piece) => !before.includes(piece)));
+      }
     },
   );
 
-  it('lies on its own piece of artery', () => {
+  it('divides the probability of a mark among its pieces, inflow first', () => {
     fc.assert(
       fc.property(anyExamination, (examination) => {
-        for (const { piece, at, strength } of drawn(examination).marks) {
-          expect(at).toBeGreaterThanOrEqual(piece.from);
-          expect(at).toBeLessThanOrEqual(piece.to);
-          if (strength !== undefined) {
-            expect(strength).toBeGreaterThanOrEqual(0);
-            expect(strength).toBeLessThanOrEqual(1);
-          }
+        for (const { pieces, strength } of drawn(examination).marks) {
+          expect(pieces.length).toBeGreaterThan(0);
+          pieces.forEach(({ piece, weight }, i) => {
+            expect(weight).toBeGreaterThanOrEqual(0);
+            for (const later of pieces.slice(i))
+              expect(piecesTo(piece)).not.toContain(later === pieces[i] ? {} : later.piece);
+          });
+          if (strength === undefined) continue;
+          const sum = pieces.reduce((total, { weight }) => total + weight, 0);
+          expect(strength).toBeLessThanOrEqual(1);
+          expect(strength).toBeGreaterThanOrEqual(0.3);
+          expect(sum).toBeCloseTo(strength, 2);
         }
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
-  it('marks every lesion that the rule sees, and nothing on a normal record', () => {
+  it('marks each limb whose pulse is lost once, and nothing on a normal record', () => {
     expect(drawn(restNormal(emptyExamination())).marks).toEqual([]);
-    for (const [, examination] of bounded) {
-      const lesions = Object.values(readByRule(examination)).flatMap((rule) => rule.lesions);
-      expect(drawn(examination).marks).toHaveLength(lesions.length);
-    }
+    fc.assert(
+      fc.property(anyExamination, (examination) => {
+        const { network } = readExamination(examination);
+        if (network.status !== 'read') return;
+        const limbs = LIMBS.map(limbKey).filter(
+          (limb) => network.limbs[limb].examined && network.limbs[limb].headline,
+        );
+        const marked = drawn(examination).marks.filter(({ further }) => !further);
+        expect(marked.map(({ limb }) => limb).sort()).toEqual([...limbs].sort());
+      }),
+      { numRuns: 40 },
+    );
   });
 });

@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  BLOCK_BAR,
-  blockLength,
   GLYPH_SIZE,
   type GlyphKind,
   GLYPHS,
@@ -124,25 +122,6 @@ describe('marks beside a glyph', () => {
   it('tell a continuous bruit from a systolic one by a line more', () => {
     expect(MARKS.continuous.startsWith(MARKS.systolic)).toBe(true);
     expect(MARKS.continuous.length).toBeGreaterThan(MARKS.systolic.length);
-  });
-});
-
-describe('blockLength', () => {
-  it.each([
-    [undefined, 28],
-    [1, 28],
-    [0.3, 16],
-    [0.65, 22],
-    [0.29, 0],
-    [0, 0],
-    [1.2, 28],
-  ])('of %s is %s px', (strength, length) => {
-    expect(blockLength(strength)).toBeCloseTo(length, 6);
-  });
-
-  it('grows with the strength', () => {
-    for (let s = 0.3; s < 1; s += 0.05) expect(blockLength(s + 0.05)).toBeGreaterThan(blockLength(s));
-    expect(BLOCK_BAR.gap).toBeGreaterThan(BLOCK_BAR.width);
   });
 });
 

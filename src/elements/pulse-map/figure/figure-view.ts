@@ -7,6 +7,7 @@ import {
   layOut,
   type LesionMark,
   OVER_HEIGHT,
+  placeRidges,
   placesIn,
   type View,
 } from '../../../drawing/index.js';
@@ -107,7 +108,9 @@ function layoutOf(view: View, width: number, height: number, sites: Sites, words
 export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
   readonly #layout = memoizeLast(layoutOf);
-  readonly #marks = memoizeLast(inView);
+  readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout) =>
+    placeRidges(inView(marks, layout.view), layout),
+  );
   /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
   readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));
   readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: Sites) =>
@@ -121,12 +124,19 @@ export class FigureViews {
     const height = source.height ?? this.#tallest(source.width, source.around);
     // Laid out smaller, then scaled up by the viewBox.
     const by = enlargement(source.width, height);
+    const layout = this.#layout(
+      view,
+      source.width / by,
+      (height + OVER_HEIGHT) / by - OVER_HEIGHT,
+      sites,
+      words,
+    );
     return {
       ...hand,
-      layout: this.#layout(view, source.width / by, (height + OVER_HEIGHT) / by - OVER_HEIGHT, sites, words),
+      layout,
       collaterals: this.#collaterals(collaterals, sites),
       flow,
-      marks: this.#marks(marks, view),
+      ridges: this.#ridges(marks, layout),
       sites,
       words,
     };

@@ -1,21 +1,17 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { isPulseSite, namedStretches, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
   arteryPaths,
-  BLOCK_BAR,
   type Collateral,
-  blockLength,
-  courseOf,
   type DrawnFlow,
   FINDING_STEP,
   type Layout,
   type LesionMark,
-  NARROWING,
   type PlacedLabel,
+  type PlacedRidges,
   type Point,
-  sampleAt,
   showsArms,
   silhouetteOf,
   TARGET_RADIUS,
@@ -38,33 +34,36 @@ function polyline(points: readonly Point[]): string {
 /** Body and arteries, in tenths of a figure unit: those behind the knee first, then by depth. */
 function bodyLayer(flow: readonly DrawnFlow[], arms: boolean): SVGTemplateResult {
   const { body, hints, knees, heart } = silhouetteOf(arms);
-  const { behind, deep, trunk, near, hollow } = arteryPaths(flow, arms);
+  const { behind, deep, trunk, near, hollow, thinning } = arteryPaths(flow, arms);
   return svg`<g transform="scale(.1)"><path class="body" part="body" d=${body}></path><path class="hints" d=${hints}></path>
     <path class="artery behind" part="artery" d=${behind}></path><path class="knees" d=${knees}></path>
     <path class="artery deep" part="artery" d=${deep}></path><path class="artery trunk" part="artery" d=${trunk}></path>
-    <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery near" part="artery" d=${near}></path></g>`;
+    <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery thinning" part="artery" d=${thinning}></path><path class="artery near" part="artery" d=${near}></path></g>`;
 }
 
-function lesionLayer(marks: readonly LesionMark[], layout: Layout, words: Messages): SVGTemplateResult {
-  return svg`<g class="lesions" part="blocks">${marks.map((mark) => {
-    const length = blockLength(mark.strength);
-    if (length === 0) return nothing;
-    const p = sampleAt(courseOf(mark.piece), mark.at);
-    const x = number(p.x * layout.scale + layout.offsetX);
-    const y = number(p.y * layout.scale + layout.offsetY);
-    const angle = number((Math.atan2(p.ny, p.nx) * 180) / Math.PI);
-    const percent = mark.strength === undefined ? '' : words.reading.percent(mark.strength);
-    return svg`<g transform="translate(${x} ${y})" data-lesion=${`${mark.piece.key} ${mark.kind}`}>
-      <title>${words.map.lesionMark(mark.kind, words.anatomy.piece(mark.piece.key), percent)}</title>
-      <g transform="rotate(${angle})">${
-        mark.kind === 'block'
-          ? svg`<rect class="gap" x=${-length / 2} y=${-BLOCK_BAR.gap / 2} width=${length} height=${BLOCK_BAR.gap} rx="3"></rect>
-              <rect class="bar grow" x=${-length / 2} y=${-BLOCK_BAR.width / 2} width=${length} height=${BLOCK_BAR.width} rx="1"></rect>`
-          : svg`<path class="gap wedges" transform="rotate(90)" d=${NARROWING}></path><path class="bar grow" transform="rotate(90)" d=${NARROWING}></path>`
-      }</g>
-      ${percent ? svg`<text class="percent" x=${mark.limb.startsWith('right') ? -20 : 20} y="5" text-anchor=${mark.limb.startsWith('right') ? 'end' : 'start'}>${percent}</text>` : nothing}
-    </g>`;
-  })}</g>`;
+/** The stretches on which lesions lie, as ridges beside the arteries. */
+function lesionLayer(ridges: readonly PlacedRidges[], words: Messages): SVGTemplateResult {
+  return svg`<g class="lesions" part="blocks">${ridges.map(
+    ({ mark, outline, feet }) =>
+      svg`<g class=${mark.kind} data-lesion=${`${mark.limb} ${mark.kind}`}><title>${lesionTitle(mark, words)}</title><path class="ridge" d=${outline}></path><path class="feet" d=${feet}></path></g>`,
+  )}</g>`;
+}
+
+function lesionTitle({ kind, between, pieces, strength }: LesionMark, words: Messages): string {
+  const where = between
+    ? words.localisation.between(between)
+    : words.anatomy.stretches(namedStretches(pieces.map(({ piece }) => piece.key))).join(', ');
+  return words.map.lesionMark(kind, where, strength === undefined ? '' : words.reading.percent(strength));
+}
+
+/** Their numbers, over everything else: one for each stretch. */
+function numberLayer(ridges: readonly PlacedRidges[], { reading }: Messages): SVGTemplateResult {
+  return svg`<g class="numbers" aria-hidden="true">${ridges.map(
+    ({ mark: { strength, limb }, number: spot }) =>
+      spot && strength !== undefined
+        ? svg`<text class="percent" data-limb=${limb} x=${number(spot.x)} y=${number(spot.y + 5)} text-anchor=${spot.anchor}>${reading.percent(strength)}</text>`
+        : nothing,
+  )}</g>`;
 }
 
 /** An entry of a picture's legend. */
@@ -84,7 +83,8 @@ export interface FigureSkin {
 export interface FigureView {
   readonly layout: Layout;
   readonly flow: readonly DrawnFlow[];
-  readonly marks: readonly LesionMark[];
+  /** Stretches on which lesions lie, as far as they belong to the view. */
+  readonly ridges: readonly PlacedRidges[];
   /** Collaterals implied by the record. */
   readonly collaterals: readonly Collateral[];
   readonly sites: ReadonlyMap<PlaceKey, SiteView>;
@@ -146,7 +146,7 @@ function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
 
 /** The drawing with its sites as buttons; one of them is the tab stop. */
 export function renderFigure(view: FigureView): SVGTemplateResult {
-  const { layout, words } = view;
+  const { layout, ridges, words } = view;
   const shift = `translate(${number(layout.offsetX)} ${number(layout.offsetY)}) scale(${layout.scale.toFixed(4)})`;
   const grow = layout.glyphScale > 1 ? ` scale(${layout.glyphScale.toFixed(2)})` : '';
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
@@ -157,7 +157,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
     <g class="collaterals" part="collaterals" transform=${shift}>${view.collaterals.map(
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>
-    ${guard([view.marks, layout, words], () => lesionLayer(view.marks, layout, words))}
+    ${guard([ridges, words], () => lesionLayer(ridges, words))}
     ${guard([layout, view.sites, words], () => labelLayer(view))}
     ${view.drag.length ? svg`<path class="drag" d=${polyline(view.drag.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
@@ -177,5 +177,6 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
         </g>`;
       },
     )}
+    ${guard([ridges, words], () => numberLayer(ridges, words))}
   </svg>`;
 }

@@ -152,15 +152,24 @@ export const figureStyles = css`
     stroke-dasharray: 1 5;
     stroke-linecap: round;
   }
-  .lesions .gap {
-    fill: var(--_body);
-  }
-  .lesions .gap.wedges {
-    stroke: var(--_body);
-    stroke-width: calc(var(--_stroke) * 5px);
-  }
-  .lesions .bar {
+  .lesions .ridge {
     fill: var(--_gone);
+    stroke: var(--_gone);
+    stroke-width: calc(var(--_stroke) * 0.75px);
+    stroke-linejoin: round;
+  }
+  .lesions .narrowing .ridge {
+    fill: var(--_paper);
+    stroke-width: calc(var(--_stroke) * 1.75px);
+  }
+  .lesions .feet {
+    fill: none;
+    stroke: var(--_gone);
+    stroke-width: calc(var(--_stroke) * 2px);
+    stroke-linecap: round;
+  }
+  .numbers {
+    pointer-events: none;
   }
   .percent {
     font: 600 14px var(--_font);
@@ -180,12 +189,12 @@ export const figureStyles = css`
         fill 120ms,
         stroke 120ms;
     }
-    .grow {
-      animation: grow 200ms ease-out;
+    .ridge {
+      animation: appear 200ms ease-out;
     }
-    @keyframes grow {
+    @keyframes appear {
       from {
-        scale: 0 1;
+        opacity: 0;
       }
     }
   }

@@ -1,12 +1,5 @@
 import { svg, type SVGTemplateResult } from 'lit';
-import {
-  BLOCK_BAR,
-  blockLength,
-  GLYPH_SIZE,
-  LABEL_TYPE,
-  type MarkKind,
-  NARROWING,
-} from '../../../drawing/index.js';
+import { GLYPH_SIZE, LABEL_TYPE, type MarkKind, RIDGE_SIGN } from '../../../drawing/index.js';
 import { SCALES, type ScaleId } from '../../../examination/index.js';
 import { large } from '../../common/choices.js';
 import { glyphParts, markIcon, type Shown, shownForStep } from '../../common/glyph.js';
@@ -24,21 +17,22 @@ function glyph(shown: Shown, text: string): LegendItem {
 }
 
 /** Entries for what is drawn on the arteries. */
-function arteryItems({ marks, flow, collaterals, words: { map } }: FigureView): LegendItem[] {
-  const drawn = marks.filter(({ strength }) => blockLength(strength) > 0);
+function arteryItems({ ridges, flow, collaterals, words: { map } }: FigureView): LegendItem[] {
   const half = SIGN / 2;
-  const { width, shortest } = BLOCK_BAR;
-  const block = svg`<rect class="bar" x=${half - width / 2} y=${half - shortest / 2} width=${width} height=${shortest} rx="1"></rect>`;
-  const wedges = svg`<path class="bar" transform="translate(${half} ${half}) scale(.65)" d=${NARROWING}></path>`;
-  const lesion = (kind: 'block' | 'narrowing', sign: SVGTemplateResult): LegendItem[] =>
-    drawn.some((mark) => mark.kind === kind)
-      ? [{ sign: svg`<g class="lesions">${sign}</g>`, text: map.likely[kind] }]
+  const lesion = (kind: 'block' | 'narrowing'): LegendItem[] =>
+    ridges.some(({ mark }) => mark.kind === kind)
+      ? [
+          {
+            sign: svg`<g class="lesions"><g class=${kind}><path class="ridge" d=${RIDGE_SIGN.outline}></path><path class="feet" d=${RIDGE_SIGN.feet}></path></g></g>`,
+            text: map.likely[kind],
+          },
+        ]
       : [];
   const line = (name: string, d: string, text: string, has: boolean): LegendItem[] =>
     has ? [{ sign: svg`<path class="sign ${name}" d=${d}></path>`, text }] : [];
   return [
-    ...lesion('block', block),
-    ...lesion('narrowing', wedges),
+    ...lesion('block'),
+    ...lesion('narrowing'),
     ...line(
       'hollow',
       `M0 ${half - 3}H${SIGN}V${half + 3}H0Z`,

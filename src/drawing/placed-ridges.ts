@@ -1,0 +1,101 @@
+import type { LesionMark } from './flow.js';
+import type { Point } from './geometry.js';
+import { GLYPH_SIZE } from './glyphs.js';
+import type { Layout } from './layout.js';
+import { type Ridge, ridgesOf } from './ridge.js';
+
+/** Where the number of a mark stands, in px: the edge of its text next to the ridge, and the middle of its line. */
+export interface NumberSpot {
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'end';
+}
+
+/** A mark laid out in px. */
+export interface PlacedRidges {
+  readonly mark: LesionMark;
+  /** Path data of the ridges, and of the feet at their ends. */
+  readonly outline: string;
+  readonly feet: string;
+  /** Missing where no number is known, or the ridges lie outside the view. */
+  readonly number?: NumberSpot;
+}
+
+/** Distance of a ridge's feet from a site, and of its number from the crest, in px. */
+const CLEAR_OF_SITE = 19;
+const NUMBER_GAP = 5;
+/** Room that a number takes, in px. */
+const NUMBER = { width: 36, height: 18 };
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+function boxOf({ x, y, anchor }: NumberSpot): Box {
+  const left = anchor === 'start' ? x : x - NUMBER.width;
+  return { left, right: left + NUMBER.width, top: y - NUMBER.height / 2, bottom: y + NUMBER.height / 2 };
+}
+
+function distance({ left, right, top, bottom }: Box, x: number, y: number): number {
+  return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+}
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+const number = (value: number): number => Math.round(value * 10) / 10;
+
+const line = (points: readonly Point[]): string =>
+  points.map(([x, y]) => `${number(x)} ${number(y)}`).join('L');
+
+/** Ridges of all marks of a view, each with a place for its number that hides neither a site nor another mark. */
+export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
+  const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
+  const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
+  const all = marks.map((mark) => ({ mark, ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale) }));
+  const outlines = all.map(({ ridges }) => ridges.map(({ outline }) => outline.map(px)));
+  const taken: Box[] = [];
+  const disc = (GLYPH_SIZE.map / 2) * glyphScale;
+  const free = (spot: NumberSpot): boolean => {
+    const box = boxOf(spot);
+    return (
+      box.left >= 0 &&
+      box.right <= width &&
+      box.top >= 0 &&
+      box.bottom <= height &&
+      layout.sites.every(({ x, y }) => distance(box, x, y) > disc) &&
+      !taken.some((other) => overlap(box, other)) &&
+      outlines.every((paths) => paths.every((path) => path.every(([x, y]) => distance(box, x, y) > 0)))
+    );
+  };
+  const spots = (ridges: readonly Ridge[]): NumberSpot[] =>
+    ridges.flatMap(({ crest }) =>
+      crest.map((point): NumberSpot => {
+        const [x, y] = px([point.x, point.y]);
+        // Beside a level ridge the number stands clear of it by its own height.
+        const down = point.ny * (NUMBER_GAP + (NUMBER.height / 2) * Math.abs(point.ny));
+        return { x: x + point.nx * NUMBER_GAP, y: y + down, anchor: point.nx >= 0 ? 'start' : 'end' };
+      }),
+    );
+  return all.map(({ mark, ridges }, i) => {
+    const paths = outlines[i] as Point[][];
+    const found = spots(ridges);
+    const spot =
+      mark.strength === undefined ? undefined : (found.find(free) ?? found.find(inside(width, height)));
+    if (spot) taken.push(boxOf(spot));
+    return {
+      mark,
+      outline: paths.map((path) => `M${line(path)}Z`).join(''),
+      feet: ridges.flatMap(({ feet }) => feet.map((foot) => `M${line(foot.map(px))}`)).join(''),
+      ...(spot && { number: spot }),
+    };
+  });
+}
+
+const inside =
+  (width: number, height: number) =>
+  ({ x, y }: NumberSpot): boolean =>
+    x >= 0 && x <= width && y >= 0 && y <= height;

@@ -1,0 +1,166 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  feedingPiece,
+  LIMBS,
+  limbKey,
+  type Piece,
+  pieceAbove,
+  piecesTo,
+  type Place,
+  type PulseSiteId,
+  stationsOf,
+} from '../../../src/anatomy/index.js';
+import {
+  AXIS,
+  FIGURE_RIDGE,
+  layOut,
+  type LesionMark,
+  placeRidges,
+  type Point,
+  positionOf,
+  type Ridge,
+  ridgesOf,
+} from '../../../src/drawing/index.js';
+
+function areaOf(outline: readonly Point[]): number {
+  return (
+    Math.abs(
+      outline.reduce((sum, [x, y], i) => {
+        const [nextX, nextY] = outline[(i + 1) % outline.length] as Point;
+        return sum + x * nextY - nextX * y;
+      }, 0),
+    ) / 2
+  );
+}
+
+const area = (ridges: readonly Ridge[]): number =>
+  ridges.reduce((sum, { outline }) => sum + areaOf(outline), 0);
+
+/** A stretch of a limb from one station to a later one. */
+const anyStretch = fc
+  .record({
+    limb: fc.constantFrom(...LIMBS),
+    ends: fc.tuple(fc.nat(5), fc.nat(5)),
+    weights: fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { minLength: 20, maxLength: 20 }),
+    probability: fc.double({ min: 0.3, max: 0.95, noNaN: true }),
+  })
+  .map(({ limb, ends, weights, probability }) => {
+    const stations = stationsOf(limb);
+    const [a, b] = ends.map((end) => end % stations.length).sort((x, y) => x - y) as [number, number];
+    const end = (i: number): Place<PulseSiteId> => stations[i]?.[0] as Place<PulseSiteId>;
+    const [from, to] = a === b ? [Math.max(0, a - 1), Math.max(1, b)] : [a, b];
+    const before = piecesTo(pieceAbove(end(from)));
+    const way = piecesTo(pieceAbove(end(to))).filter((piece) => !before.includes(piece));
+    const total = way.reduce((sum, _, i) => sum + (weights[i] as number), 0);
+    const mark: LesionMark = {
+      limb: limbKey(limb),
+      kind: 'block',
+      strength: probability,
+      pieces: way.map((piece, i) => ({ piece, weight: (probability * (weights[i] as number)) / total })),
+    };
+    return { mark, from: end(from), to: end(to) };
+  });
+
+const opposite = (mark: LesionMark): LesionMark => {
+  const swap = (key: string): string =>
+    key.startsWith('left') ? key.replace('left', 'right') : key.replace('right', 'left');
+  const found = (piece: Piece): Piece => MIRRORED.get(swap(piece.key)) ?? piece;
+  return {
+    ...mark,
+    limb: swap(mark.limb) as LesionMark['limb'],
+    pieces: mark.pieces.map(({ piece, weight }) => ({ piece: found(piece), weight })),
+  };
+};
+const MIRRORED = new Map(
+  LIMBS.flatMap((limb) =>
+    (stationsOf(limb).at(-1) ?? []).flatMap((place) =>
+      piecesTo(pieceAbove(place)).map((piece) => [piece.key as string, piece] as const),
+    ),
+  ),
+);
+
+describe('a ridge', () => {
+  it('encloses the same area for each percent, wherever it lies', () => {
+    fc.assert(
+      fc.property(anyStretch, ({ mark }) => {
+        const ridges = ridgesOf(mark, 24);
+        const length = ridges.reduce((sum, { crest }) => sum + 3 * crest.length, 0);
+        const wanted = 100 * (mark.strength as number) * FIGURE_RIDGE.area;
+        // One too short for its chance is as high as a ridge may be, one too long as low.
+        fc.pre(wanted < 0.6 * length * FIGURE_RIDGE.most && wanted > 1.2 * length * FIGURE_RIDGE.least);
+        fc.pre(mark.limb.endsWith('leg'));
+        expect(area(ridges) / wanted).toBeGreaterThan(0.93);
+        expect(area(ridges) / wanted).toBeLessThan(1.07);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('grows in area with the chance', () => {
+    fc.assert(
+      fc.property(anyStretch, ({ mark }) => {
+        const half = {
+          ...mark,
+          pieces: mark.pieces.map(({ piece, weight }) => ({ piece, weight: weight / 2 })),
+        };
+        expect(area(ridgesOf(half, 24))).toBeLessThanOrEqual(area(ridgesOf(mark, 24)) + 1);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('is on one leg the mirror image of the other', () => {
+    fc.assert(
+      fc.property(
+        anyStretch.filter(
+          ({ mark }) => /leg/.test(mark.limb) && mark.pieces.every(({ piece }) => piece.side !== 'midline'),
+        ),
+        ({ mark }) => {
+          const [own, other] = [ridgesOf(mark, 24), ridgesOf(opposite(mark), 24)];
+          expect(own.length).toBe(other.length);
+          own.forEach(({ outline }, i) =>
+            outline.forEach(([x, y], k) => {
+              const [otherX, otherY] = other[i]?.outline[k] as Point;
+              expect(otherX).toBeCloseTo(2 * AXIS - x, 3);
+              expect(otherY).toBeCloseTo(y, 3);
+            }),
+          );
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('has its feet at the sites that bound it, clear of their glyphs', () => {
+    fc.assert(
+      fc.property(anyStretch, ({ mark, from, to }) => {
+        const feet = ridgesOf(mark, 24).flatMap((ridge) => ridge.feet);
+        const near = (place: Place): number => {
+          const { x, y } = positionOf(place);
+          return Math.min(...feet.flatMap((foot) => foot.map(([a, b]) => Math.hypot(a - x, b - y))));
+        };
+        const starts = feedingPiece(mark.pieces[0]?.piece as Piece)?.endsAt !== undefined;
+        for (const place of starts ? [from, to] : [to]) expect(near(place)).toBeLessThan(60);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('has its number in sight, under no glyph, and apart from the other', () => {
+    fc.assert(
+      fc.property(anyStretch, fc.integer({ min: 340, max: 1400 }), ({ mark }, width) => {
+        const layout = layOut('whole', width, 1100, ({ site }) => ({ name: site, code: site.slice(0, 2) }));
+        const placed = placeRidges([mark, opposite(mark)], layout);
+        for (const { number } of placed) {
+          expect(number).toBeDefined();
+          if (!number) continue;
+          const middle = number.x + (number.anchor === 'start' ? 18 : -18);
+          expect(middle).toBeGreaterThan(0);
+          expect(middle).toBeLessThan(layout.width);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
