@@ -61,7 +61,7 @@ function line(view: BarView, title: TemplateResult, why: string, mark: unknown, 
       ${mark}
       <span class="title"
         >${title}<span class="why"
-          >${since ? html`<span class="since on-narrow">${since}</span> ` : nothing}${why}</span
+          >${since ? html`<span class="on-narrow">${since} · </span>` : nothing}${why}</span
         ></span
       >
       ${since ? html`<span class="time">${since}</span>` : nothing}

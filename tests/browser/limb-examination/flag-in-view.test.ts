@@ -77,7 +77,7 @@ for (const [width, height] of [
           for (const top of [window.scrollY, 0, bottom / 3, bottom]) {
             await scrollTo(top);
             if (control.getBoundingClientRect().top > height - 60) continue;
-            const line = byRole(control, 'button', lang === 'en' ? /leg/ : /Bein: /).getBoundingClientRect();
+            const line = byRole(bar, 'button', lang === 'en' ? /leg/ : /Bein/).getBoundingClientRect();
             expect(line.top, `${what}, scrolled to ${top}`).to.be.at.least(0);
             expect(line.bottom, `${what}, scrolled to ${top}`).to.be.at.most(height);
             const middle = document.elementFromPoint(width / 3, line.top + line.height / 2);
