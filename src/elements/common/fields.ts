@@ -125,3 +125,46 @@ export function selectField<V extends string>(f: SelectField<V>): TemplateResult
     </select>
   </label>`;
 }
+
+export interface TimeField extends Pick<
+  NumberField,
+  'id' | 'label' | 'disabled' | 'refusal' | 'complain' | 'typing'
+> {
+  /** ISO 8601 with `Z` or an offset. */
+  readonly value: string | undefined;
+  /** Takes a time over, with the offset of this place; false where it cannot be. */
+  readonly set: (value: string | undefined) => boolean | void;
+}
+
+const two = (n: number): string => String(Math.trunc(Math.abs(n))).padStart(2, '0');
+
+/** A time of the wall clock with the offset it has at this place. */
+export function withOffset(local: string): string {
+  const minutes = -new Date(local).getTimezoneOffset();
+  return `${local}${minutes < 0 ? '-' : '+'}${two(minutes / 60)}:${two(minutes % 60)}`;
+}
+
+/** The time on the clock of this place, to the minute, as a field of the browser takes it. */
+function onThisClock(instant: string): string {
+  const date = new Date(instant);
+  return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
+}
+
+/** A date with a time of day. While it is half typed in, nothing is taken, and what stood there before stays. */
+export function timeField(f: TimeField): TemplateResult {
+  return html`<span class="number">
+    <label>
+      <span class="hidden-visually">${f.label}</span>
+      <input
+        class="field"
+        type="datetime-local"
+        .value=${live(f.typing.text(f.id) ?? (f.value === undefined ? '' : onThisClock(f.value)))}
+        aria-invalid=${f.refusal ? 'true' : nothing}
+        aria-describedby=${f.refusal ? `refused-${f.id}` : nothing}
+        ?disabled=${f.disabled}
+        ${typed(f.typing, f.id, (text) => () => f.set(text === '' ? undefined : withOffset(text.slice(0, 16))), f.complain)}
+      />
+    </label>
+    ${refusalLine(f.id, f.refusal)}
+  </span>`;
+}

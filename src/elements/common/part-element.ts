@@ -220,6 +220,11 @@ export abstract class PartElement<T extends object> extends FormControl {
 
   #typing = false;
 
+  /** The value before the field that is being typed in was entered: what half a number meant must leave no trace. */
+  protected get beforeTyping(): T | undefined {
+    return this.visit ? this.visit.before : this.value;
+  }
+
   /** What the fields for text and numbers tell of what a person types in them. */
   protected readonly typing: Typing = {
     text: (field) => (this.visit?.field === field ? this.visit.text : this.refusals.get(field)?.typed),

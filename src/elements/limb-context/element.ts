@@ -15,6 +15,8 @@ import {
   contextSchema,
   fieldAt,
   LEG_CLAUDICATION,
+  type GraftRoute,
+  type Medicine,
   type Revascularisation,
 } from '../../examination/index.js';
 import { choices, optionsOf, toggles } from '../common/choices.js';
@@ -24,13 +26,16 @@ import { partStyles } from '../common/part-styles.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
+import { coldInjury } from './cold-injury.js';
+import type { ContextForm } from './form.js';
+import { graft } from './graft.js';
+import { access, aneurysms, devices, pairedAneurysms } from './vascular-rows.js';
 
-type Repair = NonNullable<Context['revascularisations']>[number];
 type Kind = 'leg' | 'arm';
 
 /**
  * What is known about the patient before a pulse is felt: age, diabetes, smoking, the cause, an injury, pain on exertion,
- * amputations, pulses that were never there, bypasses and stents. Nothing is compulsory; what is left open is not known.
+ * amputations, pulses that were never there, medicines, aneurysms, dialysis access, lines, cold injury, bypasses and stents. Nothing is compulsory; what is left open is not known.
  *
  * @tag limb-context
  * @attr value - The context as JSON; what a form reset returns to.
@@ -60,6 +65,12 @@ export class LimbContext extends PartElement<Context> {
         padding-block: 6px;
         border-block-end: 1px solid var(--_line);
       }
+      .of-graft {
+        display: grid;
+        gap: 4px;
+        flex-basis: 100%;
+        order: 1;
+      }
       .adding {
         display: flex;
         flex-wrap: wrap;
@@ -81,6 +92,7 @@ export class LimbContext extends PartElement<Context> {
   @state() private artery: ArteryId | undefined;
   @state() private side: Laterality = 'right';
   @state() private kind: Revascularisation = 'bypass';
+  @state() private route: GraftRoute | undefined;
 
   protected override get schema(): z.ZodMiniType<Context> {
     return contextSchema;
@@ -92,22 +104,36 @@ export class LimbContext extends PartElement<Context> {
     const { context: words, history } = this.words;
     const { value } = this;
     const show = (side: Side): void => void (this.shown = side);
-    const hasArms = value?.armClaudication ?? value?.armAmputation ?? value?.radialHarvested;
+    const form = this.#form;
+    const inArm = value?.devices?.some(({ limb }) => limb === 'arm') ? true : undefined;
+    const hasArms =
+      value?.armClaudication ??
+      value?.armAmputation ??
+      value?.radialHarvested ??
+      value?.access ??
+      value?.coldInjury?.arm ??
+      inArm;
     return html`
       <div class="loose">
         ${this.#one(words.age, words.ages, ['ageBand'])} ${this.#diabetes()}
         ${this.#one(words.smoked, words.smoking, ['smoking'])}
-        ${this.#one(words.mechanism, words.mechanisms, ['mechanism'])}
+        ${this.#one(words.mechanism, words.mechanisms, ['mechanism'])} ${this.#medicines()}
+        <div>
+          <span class="hint" aria-hidden="true">${words.aneurysms}</span>
+          ${aneurysms(form)}
+        </div>
       </div>
       ${sidedRows(
         [
-          { heading: words.anywhere, rows: [this.#injury()] },
+          { heading: words.anywhere, rows: [this.#injury(), pairedAneurysms(form)] },
           {
             heading: this.words.whole.legs,
             rows: [
               ...this.#pain(history.claudicates, history.muscles, 'leg', 'legClaudication', LEG_CLAUDICATION),
               this.#sided(words.amputation, words.legAmputations, 'leg', 'legAmputation'),
               this.#missing(),
+              devices(form, 'leg'),
+              ...coldInjury(form, 'leg'),
             ],
           },
           {
@@ -117,6 +143,9 @@ export class LimbContext extends PartElement<Context> {
               ...this.#pain(history.tires, history.muscles, 'arm', 'armClaudication', ARM_CLAUDICATION),
               this.#sided(words.amputation, words.armAmputations, 'arm', 'armAmputation'),
               this.#harvested(),
+              ...access(form),
+              devices(form, 'arm'),
+              ...coldInjury(form, 'arm'),
             ],
           },
         ],
@@ -126,6 +155,35 @@ export class LimbContext extends PartElement<Context> {
       )}
       <div class="loose">${this.#repairs()}</div>
     `;
+  }
+
+  get #form(): ContextForm {
+    return {
+      value: this.value,
+      editable: this.editable,
+      words: this.words,
+      mapWords: this.mapWords,
+      typing: this.typing,
+      refusals: this.refusals,
+      replace: (context) => this.replace(context),
+      edit: (path, field) => this.edit(path, field),
+      known: (path, label, control) => this.known(path, label, control),
+    };
+  }
+
+  #medicines(): TemplateResult {
+    const { context: words } = this.words;
+    return html`<div>
+      <span class="hint" aria-hidden="true">${words.medicines}</span>
+      ${toggles<Medicine>({
+        label: words.medicines,
+        options: optionsOf(words.medicineOptions),
+        value: this.value?.medicines,
+        none: words.noMedicines,
+        disabled: !this.editable,
+        pick: (medicines) => this.edit(['medicines'], medicines),
+      })}
+    </div>`;
   }
 
   /** A choice about the whole patient. */
@@ -257,34 +315,10 @@ export class LimbContext extends PartElement<Context> {
     return html`<div>
       <h4>${words.repaired}</h4>
       <ul part="repairs" aria-label=${words.repaired}>
-        ${list.length ? list.map((repair, i) => this.#repair(repair, i)) : html`<li>${words.noRepairs}</li>`}
+        ${list.length ? list.map((_, i) => graft(this.#form, i)) : html`<li>${words.noRepairs}</li>`}
       </ul>
       ${this.editable ? this.#adding() : nothing}
     </div>`;
-  }
-
-  #repair({ kind, artery, side }: Repair, i: number): TemplateResult {
-    const { context: words } = this.words;
-    const repair = words.repair(kind, this.mapWords.anatomy.vessel({ artery, side }));
-    const said = repair.charAt(0).toLocaleUpperCase() + repair.slice(1);
-    return html`<li>
-      <span>${said}</span>
-      ${
-        this.editable
-          ? html`<button
-              type="button"
-              class="button"
-              aria-label=${words.remove(said)}
-              @click=${() => {
-                const rest = (this.value?.revascularisations ?? []).filter((_, j) => j !== i);
-                this.edit(['revascularisations'], rest.length ? rest : undefined);
-              }}
-            >
-              ${words.removeShort}
-            </button>`
-          : nothing
-      }
-    </li>`;
   }
 
   #adding(): TemplateResult {
@@ -302,6 +336,18 @@ export class LimbContext extends PartElement<Context> {
         disabled: false,
         set: (kind) => kind && (this.kind = kind),
       })}
+      ${
+        this.kind === 'bypass'
+          ? selectField<GraftRoute>({
+              label: words.repairRoute,
+              options: Object.entries(words.routes) as [GraftRoute, string][],
+              value: this.route,
+              empty: words.ownCourse,
+              disabled: false,
+              set: (route) => (this.route = route),
+            })
+          : nothing
+      }
       ${selectField<Laterality>({
         label: words.repairSide,
         options: sides.map((one) => [one, words.sides[one]] as const),
@@ -323,8 +369,20 @@ export class LimbContext extends PartElement<Context> {
         ?disabled=${!this.artery || there}
         @click=${() => {
           if (!this.artery) return;
-          this.edit(['revascularisations'], [...list, { artery: this.artery, side, kind: this.kind }]);
+          this.edit(
+            ['revascularisations'],
+            [
+              ...list,
+              {
+                artery: this.artery,
+                side,
+                kind: this.kind,
+                ...(this.kind === 'bypass' && this.route && { route: this.route }),
+              },
+            ],
+          );
           this.artery = undefined;
+          this.route = undefined;
         }}
       >
         ${words.add}

@@ -196,8 +196,9 @@ export class LimbExamination extends RecordElement {
             .lang=${lang}
             .readOnly=${readOnly}
             ?disabled=${barred}
+            .examinedAt=${examination.examinedAt}
             .value=${this.#history.of(examination)}
-            ${this.#entered<LimbHistoryElement>(({ recorded: { onset, history, context } = {} }) => ({ onset, history, context }))}
+            ${this.#entered<LimbHistoryElement>(({ recorded: { onset, history, context, circulation } = {} }) => ({ onset, history, context, circulation }))}
           ></limb-history>
           <details
             class="fold"

@@ -28,11 +28,11 @@ function leaves(value: unknown): number {
 
 /** Number of recorded items of a part: values, sites, or sides of tests. */
 export function recordedIn(part: PartId, examination: Examination): number {
-  const { onset, history, context, inspection, pulses, bruits, delays, bedside, pressures, staging } =
-    examination;
+  const { onset, history, context, circulation, inspection, pulses, bruits, delays } = examination;
+  const { bedside, pressures, staging } = examination;
   switch (part) {
     case 'history':
-      return leaves({ onset, history, context });
+      return leaves({ onset, history, context, circulation });
     case 'inspection':
       return leaves(inspection);
     case 'pulses':
@@ -65,7 +65,7 @@ function mapStages(staging: NonNullable<Examination['staging']>): unknown {
   );
 }
 
-const OF_HISTORY = ['onset', 'history', 'context'];
+const OF_HISTORY = ['onset', 'history', 'context', 'circulation'] as const;
 
 /** The slice of a record that the history part edits, memoized by content. */
 export class HistorySlice {
@@ -73,18 +73,17 @@ export class HistorySlice {
 
   /** What the history's element takes. */
   of(examination: Examination): HistoryPart | undefined {
-    const carried = examination.carried?.filter(({ path }) => OF_HISTORY.includes(String(path[0])));
+    const carried = examination.carried?.filter(({ path }) =>
+      (OF_HISTORY as readonly unknown[]).includes(path[0]),
+    );
     return withUnknown(this.#slice(examination), { ...examination, carried: carried ?? [] });
   }
 
-  #slice({ onset, history, context }: Examination): HistoryPart | undefined {
+  #slice(examination: Examination): HistoryPart | undefined {
     const last = this.#last;
-    if (last?.onset === onset && last?.history === history && last?.context === context) return last;
-    const slice: HistoryPart = {
-      ...(onset && { onset }),
-      ...(history && { history }),
-      ...(context && { context }),
-    };
+    if (OF_HISTORY.every((field) => last?.[field] === examination[field])) return last;
+    const filled = OF_HISTORY.filter((field) => examination[field] !== undefined);
+    const slice = Object.fromEntries(filled.map((field) => [field, examination[field]])) as HistoryPart;
     this.#last = Object.keys(slice).length ? slice : undefined;
     return this.#last;
   }

@@ -1,50 +1,72 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { property } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
-import type { Side } from '../../anatomy/index.js';
+import { type Side, SIDES } from '../../anatomy/index.js';
 import { readRefill } from '../../bedside/index.js';
 import {
   type AgeBand,
   ARM_LEVELS,
-  fieldAt,
+  type ArmInspection,
+  DIGITS,
   type Inspection,
   inspectionSchema,
   LEG_LEVELS,
-  type LimbInspection,
-  LONGEST_TEXT,
+  type LegInspection,
   patchAt,
 } from '../../examination/index.js';
-import { choices, optionsOf, toggles } from '../common/choices.js';
-import { numberField, selectField, textField } from '../common/fields.js';
-import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { type FieldRow, type LimbKind, SidedPart } from '../common/sided-part.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 
-type Kind = 'leg' | 'arm';
-/** Above this number of options a select replaces the buttons. */
-const MOST_BUTTONS = 6;
-type Cell = TemplateResult | typeof nothing;
+type Found = Partial<Omit<LegInspection, 'temperatureLevel'> & Pick<ArmInspection, 'temperatureLevel'>>;
+type Field = keyof LegInspection;
+type When = (found: Found) => boolean;
+
 const LONGEST_REFILL = 60;
-const REST = ['hair', 'nails', 'muscle', 'oedema', 'lymphNodes', 'couldNotExamine', 'note'] as const;
 const WIDEST_REDNESS = 50;
+const WIDEST_ULCER = 500;
+const COMPARTMENT = [
+  'stretchPain',
+  'painOutOfProportion',
+  'reperfused',
+  'injurySigns',
+  'falseAneurysmSigns',
+] as const;
+const VEINS = ['varices', 'pigment', 'thrombosisSigns'] as const;
+const REST = [
+  'hair',
+  'nails',
+  'muscle',
+  'oedema',
+  'lymphNodes',
+  'charcotSuspected',
+  'couldNotExamine',
+  'note',
+] as const;
+
+const hasUlcer: When = ({ ulcer, digits }) =>
+  (ulcer !== undefined && ulcer !== 'none') || Object.values(digits ?? {}).includes('ulcer');
+const infected: When = ({ infection }) => (infection?.length ?? 0) > 0;
+const hasDeficit: When = ({ movement, sensation }) =>
+  [movement, sensation].some((found) => found !== undefined && found !== 'normal');
 
 /**
- * What is seen and touched on each limb: skin, nutrition, wounds and infection, movement and feeling. Nothing is compulsory, and what depends
- * on a finding appears with it.
+ * What is seen and touched on each limb: skin, nutrition, wounds and infection, movement and feeling, compartments and injury, veins,
+ * and the digits one by one. Nothing is compulsory; what depends on a finding appears with it, and what is seldom needed is folded away
+ * until it holds something.
  *
  * @tag limb-inspection
  * @attr value - The inspection as JSON; what a form reset returns to.
  * @fires input - A person changed something.
  * @fires change - A person changed something.
  */
-export class LimbInspectionElement extends PartElement<Inspection> {
+export class LimbInspectionElement extends SidedPart<Inspection> {
   static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, sidedRowStyles];
 
   /** Age of the patient, for the usual refill time. */
   @property({ attribute: false }) age: AgeBand | undefined;
-  @state() private shown: Side = 'right';
 
   protected override get schema(): z.ZodMiniType<Inspection> {
     return inspectionSchema;
@@ -54,17 +76,20 @@ export class LimbInspectionElement extends PartElement<Inspection> {
   protected override tidied(next: Inspection | undefined): Inspection | undefined {
     let tidy = next;
     for (const kind of ['leg', 'arm'] as const)
-      for (const side of ['right', 'left'] as const) {
-        const f = next?.[kind]?.[side];
-        const drop = (field: string, gone: boolean): void => {
+      for (const side of SIDES) {
+        const f: Found = (next?.[kind]?.[side] ?? {}) as Found;
+        const drop = (field: Field, gone: boolean): void => {
           if (gone) tidy = patchAt(tidy, [kind, side, field], undefined);
         };
-        drop('temperatureLevel', !f?.temperature || f.temperature === 'warm');
-        drop('ulcerPlace', !f?.ulcer || f.ulcer === 'none');
-        drop('gangreneExtent', !f?.gangrene || f.gangrene === 'none');
-        drop('rednessCm', !f?.infection?.includes('redness'));
-        drop('deepInfection', !f?.infection?.length);
-        drop('systemic', !f?.infection?.length);
+        drop('temperatureLevel', !f.temperature || f.temperature === 'warm');
+        drop('ulcerPlace', !f.ulcer || f.ulcer === 'none');
+        drop('ulcerCause', !hasUlcer(f));
+        drop('ulcerSizeMm', !hasUlcer(f));
+        drop('gangreneExtent', !f.gangrene || f.gangrene === 'none');
+        drop('rednessCm', !f.infection?.includes('redness'));
+        drop('deepInfection', !infected(f));
+        drop('systemic', !infected(f));
+        drop('deficitKnown', !hasDeficit(f));
       }
     return tidy;
   }
@@ -73,124 +98,58 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     const { unreadNotice } = this;
     if (unreadNotice) return unreadNotice;
     const { inspection: words } = this.words;
-    const show = (side: Side): void => void (this.shown = side);
-    const all = (kind: Kind): SidedRow[] => [
+    const main = (kind: LimbKind): SidedRow[] => [
       ...this.#skin(kind),
       ...this.#nerves(kind),
       ...this.#wounds(kind),
       ...this.#rest(kind),
+    ];
+    const folds = (kind: LimbKind) => [
+      {
+        heading: words.compartmentOf[kind],
+        rows: this.#compartment(kind),
+        folded: !this.#holds(kind, COMPARTMENT),
+      },
+      { heading: words.digitsOf[kind], rows: this.#digits(kind), folded: !this.#holds(kind, ['digits']) },
     ];
     return html`${sidedRows(
       [
         { heading: words.skin, rows: this.#skin('leg') },
         { heading: words.nerves, rows: this.#nerves('leg') },
         { heading: words.wounds, rows: this.#wounds('leg') },
-        { heading: words.rest, rows: this.#rest('leg'), folded: !this.#hasRest },
-        { heading: this.words.whole.arms, rows: all('arm'), folded: this.value?.arm === undefined },
+        ...folds('leg'),
+        { heading: words.veins, rows: this.#veins(), folded: !this.#holds('leg', VEINS) },
+        { heading: words.rest, rows: this.#rest('leg'), folded: !this.#holds('leg', REST) },
+        { heading: this.words.whole.arms, rows: main('arm'), folded: this.value?.arm === undefined },
+        ...folds('arm'),
       ],
       this.shown,
-      show,
+      this.show,
       this.words,
     )}`;
   }
 
-  get #hasRest(): boolean {
-    return (['right', 'left'] as const).some((side) =>
-      REST.some((field) => this.value?.leg?.[side]?.[field]),
-    );
+  #holds(kind: LimbKind, fields: readonly Field[]): boolean {
+    return SIDES.some((side) => fields.some((field) => this.#found(kind, side)[field] !== undefined));
   }
 
-  #found(kind: Kind, side: Side): Partial<LimbInspection> {
-    return this.value?.[kind]?.[side] ?? {};
+  #found(kind: LimbKind, side: Side): Found {
+    return (this.value?.[kind]?.[side] ?? {}) as Found;
   }
 
-  #label(what: string, kind: Kind, side: Side): string {
-    return `${what}, ${this.mapWords.anatomy.limbs[`${side} ${kind}`]}`;
-  }
-
-  /** A row of words of which one can be chosen. */
-  #row(
-    kind: Kind,
-    field: keyof LimbInspection | 'temperatureLevel',
-    label: string,
-    words: Readonly<Record<string, string>>,
-    where: (found: Partial<LimbInspection>) => boolean = () => true,
-  ): SidedRow {
+  #at(kind: LimbKind, field: Field, label: string, when?: When): FieldRow {
     return {
       label,
-      cell: (side) =>
-        where(this.#found(kind, side))
-          ? this.#pick(kind, side, field, this.#label(label, kind, side), optionsOf(words))
-          : nothing,
+      kind,
+      at: (side) => [kind, side, field],
+      ...(when && { where: (side: Side) => when(this.#found(kind, side)) }),
     };
-  }
-
-  /** Buttons for few options, a select for many. */
-  #pick(
-    kind: Kind,
-    side: Side,
-    field: string,
-    label: string,
-    options: (readonly [string, string])[],
-  ): TemplateResult {
-    const value = fieldAt(this.value, [kind, side, field]) as string | undefined;
-    const disabled = !this.editable;
-    const set = (picked: string | undefined): boolean => this.edit([kind, side, field], picked);
-    return this.known([kind, side, field], label, () =>
-      options.length > MOST_BUTTONS
-        ? selectField({
-            label,
-            quiet: true,
-            empty: this.words.whole.notStated,
-            options,
-            value,
-            disabled,
-            set,
-          })
-        : choices({ label, options, value, disabled, pick: set }),
-    );
-  }
-
-  #numberRow(
-    kind: Kind,
-    field: 'refill' | 'rednessCm',
-    label: string,
-    unit: string,
-    max: number,
-    where: (found: Partial<LimbInspection>) => boolean = () => true,
-  ): SidedRow {
-    return {
-      label,
-      cell: (side) => {
-        if (!where(this.#found(kind, side))) return nothing;
-        const id = `${kind}-${side}-${field}`;
-        return numberField({
-          id,
-          label: this.#label(label, kind, side),
-          quiet: true,
-          unit,
-          value: this.#found(kind, side)[field],
-          shown: this.words.whole.number,
-          max,
-          disabled: !this.editable,
-          refusal: this.refusals.get(id),
-          complain: (typed) => this.words.bedside.refusedTime(typed, max, unit),
-          typing: this.typing,
-          set: (value) => this.edit([kind, side, field], value),
-        });
-      },
-    };
-  }
-
-  #refillSaid(refill: number): TemplateResult {
-    const { code, limit } = readRefill(refill, this.age);
-    return html`<span class="hint">${this.words.inspection.refillSaid[code](limit)}</span>`;
   }
 
   /** The refill time with the limit it is compared with. */
-  #refill(kind: Kind): SidedRow {
+  #refill(kind: LimbKind): SidedRow {
     const { inspection: words } = this.words;
-    const row = this.#numberRow(kind, 'refill', words.refill, words.seconds, LONGEST_REFILL);
+    const row = this.numberRow(this.#at(kind, 'refill', words.refill), words.seconds, LONGEST_REFILL);
     return {
       ...row,
       how: words.refillHow,
@@ -202,125 +161,148 @@ export class LimbInspectionElement extends PartElement<Inspection> {
     };
   }
 
-  #skin(kind: Kind): SidedRow[] {
+  #refillSaid(refill: number): TemplateResult {
+    const { code, limit } = readRefill(refill, this.age);
+    return html`<span class="hint">${this.words.inspection.refillSaid[code](limit)}</span>`;
+  }
+
+  #skin(kind: LimbKind): SidedRow[] {
     const { inspection: words } = this.words;
     const levels = kind === 'leg' ? LEG_LEVELS : ARM_LEVELS;
     return [
-      this.#row(kind, 'colour', words.colour, words.colours),
-      this.#row(kind, 'temperature', words.temperature, words.temperatures),
-      this.#row(
-        kind,
-        'temperatureLevel',
-        words.temperatureLevel,
+      this.wordRow(this.#at(kind, 'colour', words.colour), words.colours),
+      this.wordRow(this.#at(kind, 'temperature', words.temperature), words.temperatures),
+      this.wordRow(
+        this.#at(
+          kind,
+          'temperatureLevel',
+          words.temperatureLevel,
+          ({ temperature }) => temperature === 'cool' || temperature === 'cold',
+        ),
         Object.fromEntries(levels.map((level) => [level, words.levels[level]])),
-        ({ temperature }) => temperature === 'cool' || temperature === 'cold',
       ),
       this.#refill(kind),
     ];
   }
 
-  #nerves(kind: Kind): SidedRow[] {
+  #nerves(kind: LimbKind): SidedRow[] {
     const { inspection: words } = this.words;
     return [
-      this.#row(kind, 'sensation', words.sensation, words.sensationOptions[kind]),
-      this.#row(kind, 'movement', words.movement, words.movements),
-      this.#row(kind, 'venousDoppler', words.venousDoppler, words.venous),
+      this.wordRow(this.#at(kind, 'sensation', words.sensation), words.sensationOptions[kind]),
+      this.wordRow(this.#at(kind, 'movement', words.movement), words.movements),
+      this.marksRow(
+        {
+          label: words.deficit,
+          kind,
+          at: (side) => [kind, side],
+          where: (side) => hasDeficit(this.#found(kind, side)),
+        },
+        { deficitKnown: words.deficitKnown },
+      ),
+      this.wordRow(this.#at(kind, 'venousDoppler', words.venousDoppler), words.venous),
+      ...(kind === 'leg'
+        ? [this.wordRow(this.#at(kind, 'monofilament', words.filament), words.filamentOptions)]
+        : []),
     ];
   }
 
-  #wounds(kind: Kind): SidedRow[] {
+  #wounds(kind: LimbKind): SidedRow[] {
     const { inspection: words } = this.words;
-    const infected = (f: Partial<LimbInspection>): boolean => (f.infection?.length ?? 0) > 0;
+    const at = (field: Field, label: string, when?: When): FieldRow => this.#at(kind, field, label, when);
     return [
-      this.#row(kind, 'ulcer', words.ulcer, words.ulcerOptions),
-      this.#row(
-        kind,
-        'ulcerPlace',
-        words.ulcerPlace,
+      this.wordRow(at('ulcer', words.ulcer), words.ulcerOptions),
+      this.wordRow(
+        at('ulcerPlace', words.ulcerPlace, ({ ulcer }) => ulcer !== undefined && ulcer !== 'none'),
         words.ulcerPlaces,
-        ({ ulcer }) => ulcer !== undefined && ulcer !== 'none',
       ),
-      this.#row(kind, 'gangrene', words.gangrene, words.gangreneOptions),
-      this.#row(
-        kind,
-        'gangreneExtent',
-        words.gangreneExtent,
+      this.wordRow(at('ulcerCause', words.ulcerCause, hasUlcer), words.ulcerCauses),
+      this.numberRow(at('ulcerSizeMm', words.ulcerSize, hasUlcer), words.millimetres, WIDEST_ULCER),
+      this.yesNoRow(at('probeToBone', words.probeToBone, hasUlcer)),
+      this.wordRow(at('gangrene', words.gangrene), words.gangreneOptions),
+      this.wordRow(
+        at(
+          'gangreneExtent',
+          words.gangreneExtent,
+          ({ gangrene }) => gangrene === 'wet' || gangrene === 'dry',
+        ),
         words.extentOptions[kind],
-        ({ gangrene }) => gangrene === 'wet' || gangrene === 'dry',
       ),
-      this.#toggleRow(kind, 'infection', words.infection, words.infectionOptions),
-      this.#numberRow(
-        kind,
-        'rednessCm',
-        words.rednessCm,
+      this.wordsRow(at('infection', words.infection), words.infectionOptions, words.noInfection),
+      this.numberRow(
+        at('rednessCm', words.rednessCm, ({ infection }) => infection?.includes('redness') === true),
         words.centimetres,
         WIDEST_REDNESS,
-        ({ infection }) => infection?.includes('redness') === true,
       ),
-      {
-        label: words.depth,
-        cell: (side): Cell =>
-          infected(this.#found(kind, side))
-            ? toggles<'deepInfection'>({
-                label: this.#label(words.depth, kind, side),
-                options: optionsOf({ deepInfection: words.deepInfection }),
-                value: this.#found(kind, side).deepInfection ? ['deepInfection'] : undefined,
-                disabled: !this.editable,
-                pick: (picked) => this.edit([kind, side, 'deepInfection'], picked ? true : undefined),
-              })
-            : nothing,
-      },
-      this.#toggleRow(kind, 'systemic', words.systemic, words.systemicShort, infected),
+      this.yesNoRow(at('deepInfection', words.deepInfection, infected)),
+      this.wordsRow(at('systemic', words.systemic, infected), words.systemicShort, words.noInfection),
     ];
   }
 
-  #toggleRow(
-    kind: Kind,
-    field: 'infection' | 'systemic',
-    label: string,
-    words: Readonly<Record<string, string>>,
-    where: (found: Partial<LimbInspection>) => boolean = () => true,
-  ): SidedRow {
-    return {
-      label,
-      cell: (side) =>
-        where(this.#found(kind, side))
-          ? this.known([kind, side, field], this.#label(label, kind, side), () =>
-              toggles({
-                label: this.#label(label, kind, side),
-                options: optionsOf(words),
-                value: this.#found(kind, side)[field],
-                none: this.words.inspection.noInfection,
-                disabled: !this.editable,
-                pick: (picked) => this.edit([kind, side, field], picked),
-              }),
-            )
-          : nothing,
-    };
+  #compartment(kind: LimbKind): SidedRow[] {
+    const { inspection: words } = this.words;
+    const none = words.noInfection;
+    return [
+      this.yesNoRow(this.#at(kind, 'stretchPain', words.stretchPain)),
+      this.yesNoRow(this.#at(kind, 'painOutOfProportion', words.outOfProportion)),
+      this.marksRow(
+        { label: words.flow, kind, at: (side) => [kind, side] },
+        { reperfused: words.reperfused },
+      ),
+      this.wordsRow(this.#at(kind, 'injurySigns', words.injurySigns), words.injuryOptions[kind], none),
+      this.wordsRow(
+        this.#at(kind, 'falseAneurysmSigns', words.falseAneurysm),
+        words.falseAneurysmOptions,
+        none,
+      ),
+      ...(kind === 'arm'
+        ? [
+            this.wordsRow(
+              this.#at(kind, 'thrombosisSigns', words.thrombosisSigns),
+              words.thrombosisOptions,
+              none,
+            ),
+          ]
+        : []),
+    ];
   }
 
-  #rest(kind: Kind): SidedRow[] {
+  #digits(kind: LimbKind): SidedRow[] {
+    const { inspection: words } = this.words;
+    return DIGITS.map((digit) =>
+      this.wordRow(
+        { label: words.digits[kind][digit], kind, at: (side) => [kind, side, 'digits', digit] },
+        words.digitStates,
+      ),
+    );
+  }
+
+  #veins(): SidedRow[] {
     const { inspection: words } = this.words;
     return [
-      this.#row(kind, 'hair', words.hair, words.hairOptions),
-      this.#row(kind, 'nails', words.nails, words.nailOptions),
-      this.#row(kind, 'muscle', words.muscle, words.muscleOptions),
-      this.#row(kind, 'oedema', words.oedema, words.oedemaOptions),
-      this.#row(kind, 'lymphNodes', words.lymphNodes, words.lymphNodeOptions),
-      this.#row(kind, 'couldNotExamine', words.couldNotExamine, this.mapWords.examination.reasons),
-      {
-        label: words.note,
-        cell: (side) =>
-          textField({
-            label: this.#label(words.note, kind, side),
-            quiet: true,
-            value: this.#found(kind, side).note,
-            longest: LONGEST_TEXT,
-            disabled: !this.editable,
-            typing: this.typing,
-            set: (note) => this.edit([kind, side, 'note'], note),
-          }),
-      },
+      this.yesNoRow(this.#at('leg', 'varices', words.varices)),
+      this.yesNoRow(this.#at('leg', 'pigment', words.pigment)),
+      this.wordsRow(
+        this.#at('leg', 'thrombosisSigns', words.thrombosisSigns),
+        words.thrombosisOptions,
+        words.noInfection,
+      ),
+    ];
+  }
+
+  #rest(kind: LimbKind): SidedRow[] {
+    const { inspection: words } = this.words;
+    return [
+      this.wordRow(this.#at(kind, 'hair', words.hair), words.hairOptions),
+      this.wordRow(this.#at(kind, 'nails', words.nails), words.nailOptions),
+      this.wordRow(this.#at(kind, 'muscle', words.muscle), words.muscleOptions),
+      this.wordRow(this.#at(kind, 'oedema', words.oedema), words.oedemaOptions),
+      this.wordRow(this.#at(kind, 'lymphNodes', words.lymphNodes), words.lymphNodeOptions),
+      ...(kind === 'leg' ? [this.yesNoRow(this.#at(kind, 'charcotSuspected', words.charcot))] : []),
+      this.wordRow(
+        this.#at(kind, 'couldNotExamine', words.couldNotExamine),
+        this.mapWords.examination.reasons,
+      ),
+      this.textRow(this.#at(kind, 'note', words.note)),
     ];
   }
 }

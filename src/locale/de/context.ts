@@ -141,7 +141,6 @@ export const context: ContextWords = {
   accessSignOptions: recorded.access,
   devices: 'Katheter in einer Arterie',
   deviceOptions: recorded.devices,
-  noDevice: 'Keiner',
   coldInjury: 'Kälteschaden',
   coldInjuryThere: 'Erfrierung',
   coldHours: 'Stunden seit dem Kälteschaden',
@@ -157,7 +156,5 @@ export const context: ContextWords = {
   graftSigns: 'Infektionszeichen darüber',
   graftSignOptions: recorded.graft,
   noSigns: 'Keine',
-  accessTitle: 'Dialysezugang, Katheter, Kälteschaden',
-  lowerTitle: 'Aneurysmen, Katheter, Kälteschaden der Beine',
   said: (statement) => render(statements(context), statement),
 };

@@ -108,6 +108,7 @@ export const history: HistoryWords = {
   hours: 'Stunden seither',
   hoursUnit: 'h',
   newSigns: { suddenPain: 'Plötzlicher Schmerz', newComplaint: 'Neu aufgetreten' },
+  exactly: 'Plötzlich, neu, Uhrzeit',
   newSign: 'Plötzlich oder neu',
   onsetAt: 'Begann um',
   refusedTime: (typed) =>

@@ -172,7 +172,6 @@ export const context = {
   accessSignOptions: recorded.access,
   devices: 'Line or catheter in an artery',
   deviceOptions: recorded.devices,
-  noDevice: 'None',
   coldInjury: 'Cold injury',
   coldInjuryThere: 'frostbite',
   coldHours: 'Hours since the cold injury',
@@ -188,8 +187,6 @@ export const context = {
   graftSigns: 'Signs of infection over it',
   graftSignOptions: recorded.graft,
   noSigns: 'None',
-  accessTitle: 'Dialysis access, lines, cold injury',
-  lowerTitle: 'Aneurysms, lines, cold injury of the legs',
   said: (statement: ContextStatement) => render(statements, statement),
 };
 export type ContextWords = typeof context;

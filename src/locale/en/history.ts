@@ -117,6 +117,7 @@ export const history = {
   hoursUnit: 'h',
   /** What is new or sudden, as buttons. */
   newSigns: { suddenPain: 'Sudden pain', newComplaint: 'Something new' },
+  exactly: 'Sudden, new, time on the clock',
   newSign: 'Sudden or new',
   onsetAt: 'Began at',
   refusedTime: (typed: string) => `“${typed}” was not taken. Expected a date and time that has passed.`,

@@ -156,3 +156,77 @@ describe('<limb-context>', () => {
     });
   }
 });
+
+describe('what matters to the arteries', () => {
+  const pick = async (control: Element, where: string, word: string): Promise<void> => {
+    const groups = [...allByRole(control, 'group', where), ...allByRole(control, 'radiogroup', where)];
+    const [button] = groups.flatMap((group) => [
+      ...allByRole(group, 'checkbox', word),
+      ...allByRole(group, 'radio', word),
+    ]);
+    if (!button) throw new Error(`no "${word}" in "${where}"`);
+    await click(button);
+    await drawn(control);
+  };
+  /** Shows every group, whatever it holds. */
+  const unfold = async (control: LimbContext): Promise<void> => {
+    for (const details of control.renderRoot.querySelectorAll('details')) details.open = true;
+    await drawn(control);
+  };
+
+  it('takes medicines, aneurysms, access, lines and cold injuries, each with its side', async () => {
+    const control = await open();
+    await unfold(control);
+    await pick(control, 'Medicines', 'Anticoagulant');
+    await pick(control, 'Known aneurysm', 'Abdominal aorta');
+    await pick(control, 'Known aneurysm, left', 'Popliteal artery');
+    await pick(control, 'Dialysis access, right arm', 'Fistula');
+    await pick(control, 'Signs at the access, right arm', 'No thrill');
+    await pick(control, 'Line or catheter in an artery, left arm', 'Radial catheter');
+    await pick(control, 'Cold injury, left leg', 'Frostbite');
+    expect(control.value).to.deep.equal({
+      medicines: ['anticoagulant'],
+      aneurysms: [{ place: 'abdominal-aorta' }, { place: 'popliteal', side: 'left' }],
+      access: [{ side: 'right', kind: 'fistula', signs: ['no-thrill'] }],
+      devices: [{ limb: 'arm', side: 'left', kind: 'radial-catheter' }],
+      coldInjury: { leg: { left: {} } },
+    });
+    for (const [where, word] of [
+      ['Medicines', 'None of these'],
+      ['Known aneurysm', 'None known'],
+      ['Dialysis access, right arm', 'Fistula'],
+      ['Line or catheter in an artery, left arm', 'Radial catheter'],
+      ['Cold injury, left leg', 'Frostbite'],
+    ] as const)
+      await pick(control, where, word);
+    expect(control.value).to.deep.equal({ medicines: [], aneurysms: [] });
+  });
+
+  it('takes the route of a bypass, its own pulse and signs of infection over it', async () => {
+    const control = await open();
+    await choose(field<HTMLSelectElement>(control, 'Course'), 'axillo-femoral');
+    await choose(field<HTMLSelectElement>(control, 'Artery'), 'common-iliac');
+    await click(byRole(control, 'button', 'Add'));
+    await drawn(control);
+    await click(byRole(control, 'radio', 'Absent'));
+    await click(byRole(control, 'checkbox', 'Sinus'));
+    await drawn(control);
+    expect(control.value?.revascularisations).to.deep.equal([
+      {
+        artery: 'common-iliac',
+        side: 'right',
+        kind: 'bypass',
+        route: 'axillo-femoral',
+        graftPulse: 'absent',
+        infectionSigns: ['sinus'],
+      },
+    ]);
+  });
+
+  it('keeps a second access of an arm, which it does not show', async () => {
+    const second = { side: 'left', kind: 'graft' } as const;
+    const control = await open('', { access: [{ side: 'left', kind: 'fistula' }, second] });
+    await pick(control, 'Dialysis access, left arm', 'Graft');
+    expect(control.value?.access).to.deep.equal([{ side: 'left', kind: 'graft' }, second]);
+  });
+});

@@ -81,7 +81,7 @@ describe('the whole examination of a threatened leg', () => {
     await next();
     await hand.press('1', 'Tab', 'Tab', '3');
     expect(flagged(control), 'rest pain with an acute onset').to.equal(true);
-    await hand.press('ArrowDown', '1', 'ArrowDown', '6', 'Tab', 'Tab', '2');
+    await hand.press('ArrowDown', '1', 'ArrowDown', '6', 'Tab', 'Tab', 'Tab', '2');
     await next();
     await hand.press('Tab', '2', 'ArrowDown', '3', 'ArrowDown', 'k', 'Tab', 'Tab', '6');
     await hand.press('ArrowDown', '3', 'ArrowDown', '2', 'ArrowDown', '1');
