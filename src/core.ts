@@ -81,6 +81,8 @@ export {
   type Pathway,
   readPathway,
   type RedFlag,
+  redFlags,
+  setLimbOnset,
   triage,
   type Triage,
 } from './triage/index.js';

@@ -11,5 +11,6 @@ export * from './refill.js';
 export * from './scalene.js';
 export * from './stopwatch.js';
 export * from './test.js';
+export * from './test-sources.js';
 export * from './tests.js';
 export * from './venous-filling.js';

@@ -1,6 +1,7 @@
 export * from './arms.js';
 export * from './exercise.js';
 export * from './indices.js';
+export * from './pressure-sources.js';
 export * from './reading.js';
 export * from './segments.js';
 export * from './settings.js';

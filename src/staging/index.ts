@@ -13,4 +13,5 @@ export * from './fontaine.js';
 export * from './rutherford.js';
 export * from './sources.js';
 export * from './stage.js';
+export * from './stage-sources.js';
 export * from './wifi.js';

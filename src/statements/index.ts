@@ -7,4 +7,5 @@ export * from './inspection.js';
 export * from './network.js';
 export * from './pressures.js';
 export * from './rule.js';
+export * from './sources.js';
 export * from './summary.js';

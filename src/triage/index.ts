@@ -3,6 +3,7 @@ export * from './change.js';
 export * from './disease.js';
 export { FLAG_CODES, FLAGS, type FlagClass, type FlagCode, type RedFlag, type Team, TEAMS } from './flag.js';
 export * from './facts.js';
+export * from './flag-sources.js';
 export * from './flags.js';
 export { type Ground, type GroundCode, type ThreatMeasure } from './ground.js';
 export * from './infection.js';

@@ -77,7 +77,7 @@ const wordsOf = (text: string, quoted: RegExp): string[] =>
   (text.replace(quoted, '').match(/\p{L}+/gu) ?? []).map((word) => word.toLowerCase());
 
 /** Texts with English in them by right: names of fields of the record, and titles of works. */
-const QUOTES_ENGLISH = ['examination › fault', 'bedside › sourceNote'];
+const QUOTES_ENGLISH = ['examination › fault', 'flags › cite'];
 
 /** What is wrong with a translation's texts: left out, left in English, or numbers written as in another language. */
 export function translationFaults(

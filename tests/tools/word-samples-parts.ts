@@ -118,9 +118,6 @@ export const PART_SAMPLES: Samples<PartMessages> = {
         limits?.unit ?? 's',
       ]);
     }),
-    sourceNote: each(BEDSIDE_TEST_IDS, (id) =>
-      (BEDSIDE_TESTS[id].limits?.options ?? []).map(({ source }): [string] => [source]),
-    ),
     ratesInShort: one(
       BEDSIDE_TEST_IDS.flatMap((id) =>
         [undefined, 5, 9].flatMap((limit) => rateRanges(BEDSIDE_TESTS[id].falsePositives ?? [], limit)),
@@ -160,6 +157,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       { atLeast: 'IIb', atMost: 'IIb' },
     ] as const),
     since: one([1, 6.5]),
+    cite: one(['Mills 2014 (from memory)', 'common practice, no source', 'safety rule of these tables']),
     hours: one([
       [0, 6],
       [6, 24],

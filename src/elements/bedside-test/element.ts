@@ -21,11 +21,12 @@ import {
   type Reason,
   REASONS,
 } from '../../examination/index.js';
-import { rateRanges } from '../../statements/index.js';
+import { rateRanges, sourcesOf } from '../../statements/index.js';
 import { choices } from '../common/choices.js';
 import { numberField, selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -74,6 +75,7 @@ export class BedsideTest extends PartElement<SidedResult> {
     positionStyles,
     stressStyles,
     cardStyles,
+    sourcesStyles,
   ];
 
   /** Which test, by its id. Of an unknown one nothing is shown or entered, and `value` stays what was given. */
@@ -317,6 +319,7 @@ export class BedsideTest extends PartElement<SidedResult> {
         ${here?.notes?.map((note) => html`<p class="hint">${words.notes[note]}</p>`)}
         ${there ? html`<p class="hint">${words.otherSide(anatomy.sides[other], say(there))}</p>` : nothing}
         ${this.#rates()}
+        ${sourcesMark(sourcesOf({ code: 'test', test: this.test, limit: this.#host.limit }), this.words.flags)}
       </div>
       <div class="row foot">
         ${this.#limits()}
@@ -377,10 +380,10 @@ export class BedsideTest extends PartElement<SidedResult> {
     });
   }
 
-  /** Published figures, with the sources of these and of the limits behind one fold. */
+  /** Published figures; their sources stand behind the mark. */
   #rates(): TemplateResult | typeof nothing {
-    const { falsePositives = [], accuracy, limits } = BEDSIDE_TESTS[this.test] as Test;
-    if (!falsePositives.length && !accuracy && !limits) return nothing;
+    const { falsePositives = [], accuracy } = BEDSIDE_TESTS[this.test] as Test;
+    if (!falsePositives.length && !accuracy) return nothing;
     const { bedside: words } = this.words;
     const { limit } = this.#host;
     const shortly = rateRanges(falsePositives, limit);
@@ -389,9 +392,8 @@ export class BedsideTest extends PartElement<SidedResult> {
       <details class="rates">
         <summary>${words.rates}</summary>
         <ul>
-          ${accuracy ? html`<li>${words.accuracy(accuracy)} <span class="source">${accuracy.source}</span></li>` : nothing}
-          ${falsePositives.map((rate) => html`<li>${words.rate(rate)}. <span class="source">${rate.source}</span></li>`)}
-          ${limits?.options.map(({ value, source }) => html`<li>${words.limit}: ${words.limitOption(value, limits.unit)}. <span class="source">${words.sourceNote(source)}</span></li>`)}
+          ${accuracy ? html`<li>${words.accuracy(accuracy)}</li>` : nothing}
+          ${falsePositives.map((rate) => html`<li>${words.rate(rate)}.</li>`)}
         </ul>
       </details>`;
   }

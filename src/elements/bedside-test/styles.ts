@@ -88,9 +88,6 @@ export const cardStyles = css`
   .rates li {
     margin-block-start: 4px;
   }
-  .source {
-    font-size: 13px;
-  }
   .foot {
     align-items: end;
     margin-block-start: 10px;

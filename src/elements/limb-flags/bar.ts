@@ -2,6 +2,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { FlagWords } from '../../locale/flags.js';
 import {
   contactFor,
+  flagSources,
   type Pathway,
   type Question,
   type RedFlag,
@@ -9,6 +10,7 @@ import {
   type Triage,
 } from '../../triage/index.js';
 import { ICONS } from '../common/icons.js';
+import { sourcesMark } from '../common/sources-mark.js';
 
 export interface BarView {
   readonly read: Pick<Triage, 'flags' | 'questions'>;
@@ -103,6 +105,7 @@ function flag(of: RedFlag, view: BarView): TemplateResult {
       of.ask.map((code) => words.questions[code]),
       view,
     )}
+    ${sourcesMark(flagSources(of.code), words)}
   </div>`;
 }
 

@@ -14,6 +14,7 @@ import { clock } from '../common/clock.js';
 import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { Later } from '../common/later.js';
+import { sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { onsetQuestions, renderBar } from './bar.js';
@@ -41,7 +42,7 @@ const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs:
  * @csspart flag - One flag.
  */
 export class LimbFlags extends LitElement {
-  static override styles = [tokenStyles, controlStyles, unreadStyles, flagStyles];
+  static override styles = [tokenStyles, controlStyles, unreadStyles, flagStyles, sourcesStyles];
 
   /** The record the flags are read from. One that cannot be read, such as one of a later version, is said to be unchecked. */
   @property({ attribute: false }) examination: Examination = emptyExamination();

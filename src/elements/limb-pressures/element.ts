@@ -15,17 +15,18 @@ import { pressurePlot } from '../../drawing/pressure-plot.js';
 import {
   type IndexKind,
   type IndexReading,
-  INDEX_STANDARDS,
   limbThreats,
   type PressureReading,
   type PressureSettings,
   pressureSettings,
   readPressures,
 } from '../../pressures/index.js';
+import { sourcesOf } from '../../statements/index.js';
 import { choices } from '../common/choices.js';
 import { numberField, refusalLine, selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { cellStyles, pressureCell } from './cells.js';
@@ -71,6 +72,7 @@ export class LimbPressures extends PartElement<Pressures> {
     cellStyles,
     plotStyles,
     pressureStyles,
+    sourcesStyles,
   ];
 
   /** Choices of method and limits where sources disagree. */
@@ -251,9 +253,13 @@ export class LimbPressures extends PartElement<Pressures> {
       ...reading.exercise.map((finding) => words.exercise(finding, this.#unit)),
     ];
     return html`<div class="findings" aria-live="polite">
-      ${strong.map((line) => html`<p><b>${line}</b></p>`)}
-      ${lines.map((line) => html`<p class="hint">${line}</p>`)}
-    </div>`;
+        ${strong.map((line) => html`<p><b>${line}</b></p>`)}
+        ${lines.map((line) => html`<p class="hint">${line}</p>`)}
+      </div>
+      ${sourcesMark(
+        sourcesOf({ code: 'pressures', pressures: this.value ?? {}, settings: reading.settings }),
+        this.words.flags,
+      )}`;
   }
 
   #refused(): TemplateResult {
@@ -338,7 +344,6 @@ export class LimbPressures extends PartElement<Pressures> {
             set: (value) => choose(field, value),
           }),
         )}
-        <p class="hint">${INDEX_STANDARDS[reading.settings.standard].source}</p>
         <p class="hint">${words.caution}</p>
       </div>
     </details>`;

@@ -26,11 +26,13 @@ import {
   stageLeg,
   type StagingSettings,
 } from '../../staging/index.js';
+import { sourcesOf } from '../../statements/index.js';
 import { selectField, textField } from '../common/fields.js';
 import { GivenRecord } from '../common/given-record.js';
 import { Later } from '../common/later.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { stagingStyles } from './styles.js';
@@ -64,7 +66,14 @@ const READER = Later.ready({ parseExaminationText });
  * @csspart scheme - One scheme of one limb.
  */
 export class LimbStaging extends PartElement<Staging> {
-  static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, stagingStyles];
+  static override styles = [
+    tokenStyles,
+    controlStyles,
+    unreadStyles,
+    partStyles,
+    sourcesStyles,
+    stagingStyles,
+  ];
 
   /**
    * The record the stages are worked out from; its own `staging` gives way to `value`. Of one that cannot be read, such as one of a
@@ -204,6 +213,7 @@ export class LimbStaging extends PartElement<Staging> {
       ${grounds.length ? html`<p class="hint">${words.from(grounds.map((g) => flags.ground(g)))}</p>` : nothing}
       ${missing.length ? html`<p class="hint">${flags.stillMissing(missing)}</p>` : nothing}
       ${notes.map((note) => html`<p class="hint">${words.notes[note]}</p>`)}
+      ${sourcesMark(shown === undefined && !candidates.length ? [] : sourcesOf({ code: 'stage', scheme }), flags)}
       ${this.#overrule(kind, side, scheme, derived)}
     </div>`;
   }

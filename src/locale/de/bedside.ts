@@ -60,15 +60,6 @@ const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
 const withUnit = (value: number, unit: Limits['unit']): string =>
   `${decimal(value)}${unit === 'deg' ? '' : ' '}${units[unit]}`;
 
-/** Sources are cited as printed; only what we say of them ourselves is German. */
-const SAID_OF_SOURCES: readonly (readonly [string, string])[] = [
-  ['common practice, no source', 'gängige Praxis, ohne Quelle'],
-  ['from memory', 'aus dem Gedächtnis'],
-  ['set by the examiner', 'selbst festgelegt'],
-];
-const cited = (source: string): string =>
-  SAID_OF_SOURCES.reduce((text, [english, german]) => text.replace(english, german), source);
-
 const methods = { modified: 'modifizierter Test', original: 'ursprünglicher Test' };
 
 const measured: Renderings<MeasuredStatement> = {
@@ -121,9 +112,8 @@ export const bedside: BedsideWords = {
   notes,
   limit: 'Verwendete Grenze',
   limitOption: withUnit,
-  sourceNote: cited,
   units,
-  rates: 'Veröffentlichte Häufigkeiten und ihre Quellen',
+  rates: 'Veröffentlichte Häufigkeiten',
   ratesInShort: (ranges) => `Von ${people[ranges[0]?.people ?? 'healthy'][1]}: ${list(ranges.map(range))}.`,
   accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
     `Sensitivität ${Math.round(sensitivity * 100)} % (${targets[of][0]}), Spezifität ${Math.round(specificity * 100)} % (${targets[of][1]})${provided({ condition })}.`,

@@ -10,7 +10,7 @@ import type { FlagWords } from '../en/flags.js';
 import { anatomy } from './anatomy.js';
 import { flagBar } from './flag-bar.js';
 import { groundWords } from './grounds.js';
-import { decimal, list, sentence } from './phrases.js';
+import { cited, decimal, list, sentence } from './phrases.js';
 
 const missing: Record<MissingCode, string> = {
   onset: 'der Beginn',
@@ -207,6 +207,8 @@ export const flags: FlagWords = {
   since: (hours: number) => `${decimal(hours)} h vom Beginn bis zur Untersuchung.`,
   title: 'Warnzeichen',
   unread: 'Dieser Befund kann hier nicht gelesen werden. Er wurde nicht auf Warnzeichen geprüft.',
+  sources: 'Quellen',
+  cite: cited,
   bar: flagBar,
   caution:
     'Ausgelöst durch die erfassten Befunde; keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',

@@ -15,3 +15,14 @@ export function percent(probability: number): string {
   if (probability > 0.995 && probability < 1) return '>99 %';
   return `${Math.round(probability * 100)} %`;
 }
+
+/** Sources are cited as printed; only what we say of them ourselves is German. */
+const SAID_OF_SOURCES: readonly (readonly [string, string])[] = [
+  ['common practice, no source', 'gängige Praxis, ohne Quelle'],
+  ['common practice', 'gängige Praxis'],
+  ['from memory', 'aus dem Gedächtnis'],
+  ['set by the examiner', 'selbst festgelegt'],
+  ['safety rule of these tables', 'Sicherheitsregel dieser Tabellen'],
+];
+export const cited = (source: string): string =>
+  SAID_OF_SOURCES.reduce((text, [english, german]) => text.replace(english, german), source);

@@ -107,10 +107,8 @@ export const bedside = {
   notes,
   limit: 'Limit used',
   limitOption: (value: number, unit: Limits['unit']) => `${value}${unit === 'deg' ? '' : ' '}${units[unit]}`,
-  /** A source as it is cited. */
-  sourceNote: (source: string) => source,
   units,
-  rates: 'Published rates and their sources',
+  rates: 'Published rates',
   /** The published rates in some people in one sentence; where sources differ, from the least to the most. */
   ratesInShort: (ranges: readonly RateRange[]) =>
     `Of ${people[ranges[0]?.people ?? 'healthy']} ${list(ranges.map(range))}.`,

@@ -204,6 +204,9 @@ export const flags = {
   title: 'Red flags',
   /** In place of the flags of a record that cannot be read. */
   unread: 'This record cannot be read here. It has not been checked for red flags.',
+  /** The mark beside every verdict, and a source as it is cited. */
+  sources: 'Sources',
+  cite: (source: string) => source,
   bar: flagBar,
   caution:
     'Raised by the recorded findings; not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',

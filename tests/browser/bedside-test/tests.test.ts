@@ -221,7 +221,9 @@ describe('bedside-test as a form control', () => {
     control.value = { left: { angle: 200 } } as never;
     expect(control.value).to.deep.equal({ left: { angle: 200 } });
     expect(control.sealed).to.equal(true);
-    expect(control.faults.map(({ path, found }) => [path, found])).to.deep.equal([[['left', 'angle'], 200]]);
+    expect(control.faults.map(({ path, found }) => [path, found])).to.deep.equal([
+      [['left', 'angle'], '200'],
+    ]);
     await drawn(control);
     expect(allByRole(control, 'slider'), 'nothing to change what it could not read').to.have.length(0);
     control.value = { left: { pallor: true, angle: 30 } };

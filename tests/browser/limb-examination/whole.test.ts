@@ -58,8 +58,14 @@ function summaryOf(control: LimbExamination): string {
   return part ? readableText(part) : '';
 }
 
+/** Whether the bar shows a flag; a question alone is none. */
 function flagged(control: LimbExamination): boolean {
-  return everything(control).some((e) => e.getAttribute('part') === 'flag' && e.checkVisibility());
+  return everything(control).some(
+    (e) =>
+      e.getAttribute('part') === 'banner' &&
+      e.checkVisibility() &&
+      byRole(e as HTMLElement, 'button').closest('.asks') === null,
+  );
 }
 
 function expectEverything(page: HTMLElement, control: LimbExamination, actions: number): void {
