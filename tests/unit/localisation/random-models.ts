@@ -74,6 +74,8 @@ export function randomFactors(most: number, least = 0): fc.Arbitrary<(pieces: nu
 export interface World {
   readonly cause: number;
   readonly states: readonly number[];
+  /** State of the point at the end of each piece. */
+  readonly points: readonly number[];
   readonly probability: number;
 }
 
@@ -91,7 +93,7 @@ export function worlds(model: Model, factors: readonly Factor[]): World[] {
       if (probability === 0) return;
       if (i === model.parent.length) {
         if (!(model.struck[cause] && states.every((state) => state === 0))) {
-          out.push({ cause, states: [...states], probability });
+          out.push({ cause, states: [...states], points: [...points], probability });
         }
         return;
       }
