@@ -137,10 +137,13 @@ function turn(variation: number, assumption: number): number {
 }
 
 /** Varies causes and the disease of every artery together, on the pieces that findings bear on. */
-function jointTrial(net: Propagation, variation: number): Pick<Trial, 'pieces' | 'change'> {
-  const { model, causes, active, allPatent } = net;
+function jointTrial(
+  net: Propagation,
+  pieces: readonly number[],
+  variation: number,
+): Pick<Trial, 'pieces' | 'change'> {
+  const { model, causes, allPatent } = net;
   const { narrowed, blocked } = model;
-  const pieces = Array.from(active.keys()).filter((i) => active[i]);
   return {
     pieces,
     change: () => {
@@ -186,6 +189,7 @@ export function firmnessOf(
   const least = keys.map(() => 1);
   const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
   const look = (): Float64Array[] => keys.map((key, i) => levelProbabilities(net, key, scratch[i]));
+  if (keys.length === 0) return [];
   for (const { assumption, pieces, change } of [
     ...causeTrials(net),
     ...findingTrials(net, findings, groupsOf(findings)),
@@ -199,8 +203,10 @@ export function firmnessOf(
         });
     }
   }
+  const { active } = net;
+  const found = Array.from(active.keys()).filter((i) => active[i]);
   for (let variation = 0; variation < JOINT; variation++) {
-    const { pieces, change } = jointTrial(net, variation);
+    const { pieces, change } = jointTrial(net, found, variation);
     net
       .whatIf(pieces, () => change(1), look)
       .forEach((probabilities, i) => {

@@ -187,7 +187,11 @@ export function blame(net: Propagation, { trunk, branches }: Fork): Blame {
           else e *= up[at + S + x]!;
           end[at + x] = e;
         }
-        if (tier < 2 || j > forkAt) upward(net, order[j]!, c, end, up, at);
+        if (tier === 0) {
+          // Any end at all: that is what the network itself has sent up.
+          const sent = net.at(order[j]!, c) * S;
+          for (let x = 0; x < S; x++) up[at + x] = net.up[sent + x]!;
+        } else if (tier < 2 || j > forkAt) upward(net, order[j]!, c, end, up, at);
       }
     }
     for (let tier = 0; tier < 2; tier++) {
