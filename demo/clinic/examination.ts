@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { PATHWAY } from './flag-line.js';
-import { examinationLanguage, LANGUAGE_CHANGE } from './language.js';
+import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
 
 const EXTENTS: readonly (readonly [Extent, string])[] = [
@@ -51,6 +51,7 @@ export class ExaminationField extends LitElement {
         whole
           ? html`<limb-examination
               lang=${language}
+              register=${examinationRegister()}
               id="examination"
               name=${EXAMINATION_NAME}
               .pathway=${PATHWAY}
@@ -59,6 +60,7 @@ export class ExaminationField extends LitElement {
             ></limb-examination>`
           : html`<pulse-map
               lang=${language}
+              register=${examinationRegister()}
               id="examination"
               name=${EXAMINATION_NAME}
               .pathway=${PATHWAY}

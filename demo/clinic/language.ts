@@ -1,9 +1,11 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { LANGUAGES, type LanguageTag } from 'pulse-map/core';
+import type { Register } from 'pulse-map/core/tables';
 import { fetchWords, languageOf } from './languages.js';
 
 const KEPT = 'alder-row-clinic-language';
-/** Tells the page that another language was chosen. */
+const KEPT_REGISTER = 'alder-row-clinic-register';
+/** Tells the page that another language or other words were chosen. */
 export const LANGUAGE_CHANGE = 'clinic-language-change';
 
 /** The language chosen for the examination, kept in this browser; the clinic's own pages are English. */
@@ -12,6 +14,10 @@ export function examinationLanguage(): LanguageTag {
   fetchWords(tag);
   return tag;
 }
+
+/** Whom the examination's words address, kept in this browser. */
+export const examinationRegister = (): Register =>
+  localStorage.getItem(KEPT_REGISTER) === 'plain' ? 'plain' : 'trade';
 
 /** The choice in the clinic's header. */
 export class LanguageChoice extends LitElement {
@@ -22,15 +28,27 @@ export class LanguageChoice extends LitElement {
   protected override render(): TemplateResult {
     const chosen = examinationLanguage();
     return html`<label class="language"
-      >Examination in
-      <select @change=${this.#handleChange}>
-        ${LANGUAGES.map(
-          ({ tag, name }) =>
-            html`<option value=${tag} lang=${tag} ?selected=${tag === chosen}>${name}</option>`,
-        )}
-      </select>
-    </label>`;
+        >Language of the examination
+        <select @change=${this.#handleChange}>
+          ${LANGUAGES.map(
+            ({ tag, name }) =>
+              html`<option value=${tag} lang=${tag} ?selected=${tag === chosen}>${name}</option>`,
+          )}
+        </select>
+      </label>
+      <label class="language"
+        >Words
+        <select @change=${this.#handleRegister}>
+          <option value="trade" ?selected=${examinationRegister() === 'trade'}>for clinicians</option>
+          <option value="plain" ?selected=${examinationRegister() === 'plain'}>plain, for patients</option>
+        </select>
+      </label>`;
   }
+
+  readonly #handleRegister = (event: Event): void => {
+    localStorage.setItem(KEPT_REGISTER, (event.target as HTMLSelectElement).value);
+    dispatchEvent(new Event(LANGUAGE_CHANGE));
+  };
 
   readonly #handleChange = (event: Event): void => {
     localStorage.setItem(KEPT, languageOf((event.target as HTMLSelectElement).value));

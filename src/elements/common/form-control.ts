@@ -18,6 +18,8 @@ export abstract class FormControl extends LitElement {
   @property({ type: Boolean, reflect: true, attribute: 'readonly' }) readOnly = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
+  /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
+  @property(LANG) register: '' | 'trade' | 'plain' = '';
 
   @state() protected formDisabled = false;
 

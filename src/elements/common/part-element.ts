@@ -128,12 +128,12 @@ export abstract class PartElement<T extends object> extends FormControl {
 
   /** The words of the parts, in the language in force. */
   protected get words(): PartMessages {
-    return partMessagesFor(this.language.tag);
+    return partMessagesFor(this.language.tag, this.language.register);
   }
 
   /** The words shared with the map. */
   protected get mapWords(): Messages {
-    return messagesFor(this.language.tag);
+    return messagesFor(this.language.tag, this.language.register);
   }
 
   /** Drops what no longer belongs after an edit, such as the place of an ulcer that is not there. */

@@ -178,7 +178,7 @@ export abstract class RecordElement extends FormControl {
 
   /** The words of the language in force. */
   protected get words(): Messages {
-    return messagesFor(this.language.tag);
+    return messagesFor(this.language.tag, this.language.register);
   }
 
   /** Moves the focus into the control. */

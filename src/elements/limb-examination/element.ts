@@ -22,7 +22,6 @@ import type { LimbPressures } from '../limb-pressures/element.js';
 import type { LimbStaging } from '../limb-staging/element.js';
 import { ICONS } from '../common/icons.js';
 import { Later } from '../common/later.js';
-import { languageAt } from '../common/language.js';
 import { partStyles } from '../common/part-styles.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
@@ -111,6 +110,7 @@ export class LimbExamination extends RecordElement {
           .pathway=${this.pathway}
           .running=${this.editable}
           .lang=${this.lang}
+          .register=${this.register}
         ></limb-flags>
         <div class="tools" role="toolbar" aria-label=${words.whole.toolbar}>
           <nav part="contents" aria-label=${words.whole.contents}>
@@ -158,7 +158,7 @@ export class LimbExamination extends RecordElement {
 
   /** The words of the parts, in the language in force. */
   private get parts(): PartMessages {
-    return partMessagesFor(languageAt(this));
+    return partMessagesFor(this.language.tag, this.language.register);
   }
 
   #part(part: PartId): TemplateResult {
@@ -194,6 +194,7 @@ export class LimbExamination extends RecordElement {
       case 'history':
         return html`<limb-history
             .lang=${lang}
+            .register=${this.register}
             .readOnly=${readOnly}
             ?disabled=${barred}
             .examinedAt=${examination.examinedAt}
@@ -208,6 +209,7 @@ export class LimbExamination extends RecordElement {
             <limb-context
               no-claudication
               .lang=${lang}
+              .register=${this.register}
               .readOnly=${readOnly}
               ?disabled=${barred}
               .value=${withUnknown(examination.context, examination, 'context')}
@@ -217,6 +219,7 @@ export class LimbExamination extends RecordElement {
       case 'inspection':
         return html`<limb-inspection
           .lang=${lang}
+          .register=${this.register}
           .readOnly=${readOnly}
           ?disabled=${barred}
           .age=${examination.context?.ageBand}
@@ -227,6 +230,7 @@ export class LimbExamination extends RecordElement {
         return html`<pulse-map
           no-flags
           .lang=${lang}
+          .register=${this.register}
           .readOnly=${readOnly}
           ?disabled=${barred}
           .store=${this.store}
@@ -236,6 +240,7 @@ export class LimbExamination extends RecordElement {
       case 'pressures':
         return html`<limb-pressures
           .lang=${lang}
+          .register=${this.register}
           .readOnly=${readOnly}
           ?disabled=${barred}
           .value=${withUnknown(examination.pressures, examination, 'pressures')}
@@ -244,6 +249,7 @@ export class LimbExamination extends RecordElement {
       case 'staging':
         return html`<limb-staging
           .lang=${lang}
+          .register=${this.register}
           .readOnly=${readOnly}
           ?disabled=${barred}
           .examination=${examination}
@@ -292,6 +298,7 @@ export class LimbExamination extends RecordElement {
       test=${id}
       ?hidden=${!open}
       .lang=${this.lang}
+      .register=${this.register}
       .readOnly=${this.readOnly}
       ?disabled=${this.barred}
       .keep=${this.name || this.localName}

@@ -63,6 +63,8 @@ export class LimbFlags extends LitElement {
   @property({ type: Boolean }) steady = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
+  /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
+  @property(LANG) register: '' | 'trade' | 'plain' = '';
   @state() private spoken = '';
   readonly #given = new GivenRecord(READER);
   #read: Triage = NOTHING_READ;
@@ -123,7 +125,7 @@ export class LimbFlags extends LitElement {
   }
 
   get #words(): FlagWords {
-    return flagWordsFor(this.#language.tag);
+    return flagWordsFor(this.#language.tag, this.#language.register);
   }
 
   /** The record; `undefined` while it cannot be read. */

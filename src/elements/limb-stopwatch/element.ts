@@ -91,6 +91,8 @@ export class LimbStopwatch extends LitElement {
   @property({ type: Boolean, reflect: true }) disabled = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
+  /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
+  @property(LANG) register: '' | 'trade' | 'plain' = '';
 
   @state() private refusal: Refusal | undefined;
   @state() private entry: { readonly text: string; readonly leave: () => void } | undefined;
@@ -247,7 +249,7 @@ export class LimbStopwatch extends LitElement {
   }
 
   get #words(): PartMessages {
-    return partMessagesFor(this.#language.tag);
+    return partMessagesFor(this.#language.tag, this.#language.register);
   }
 
   #lap(): void {

@@ -244,7 +244,7 @@ export class PulseMap extends RecordElement {
     this.#finder.layout = view.layout;
     const total = PULSE_PLACES.length;
     const stated = total - unstatedPlaces(examination).length;
-    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} lang=${this.lang || nothing}></limb-flags>`}
+    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
       ${this.#toolbar.template()} ${this.#skin.palette()}
       ${now.normals ? later.part?.renderNormals(this.#session, this.#recorder) : nothing}
       ${now.help ? later.part?.renderHelp(words) : nothing}
@@ -270,6 +270,7 @@ export class PulseMap extends RecordElement {
                 <pulse-reading
                   .examination=${this.#reading.value}
                   lang=${this.lang || nothing}
+                  register=${this.register || nothing}
                 ></pulse-reading>
               </div>`
         }
@@ -305,7 +306,7 @@ export class PulseMap extends RecordElement {
 
   /** The printed sheet; nothing while the page is not being printed. */
   #printed(): TemplateResult | typeof nothing {
-    const { examination, words, lang } = this;
+    const { examination, words, lang, register } = this;
     const { chosenView } = this.#session;
     const view = chosenView === 'auto' ? 'whole' : chosenView;
     return this.#sheet.template((frame) => {
@@ -315,6 +316,7 @@ export class PulseMap extends RecordElement {
         examination,
         title: this.labelText || words.map.name,
         lang,
+        register,
         flags: !this.noFlags,
         pathway: this.pathway,
         reading: !this.noReading,

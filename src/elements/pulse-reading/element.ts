@@ -34,6 +34,8 @@ export class PulseReading extends LitElement {
   @property({ type: Boolean, reflect: true }) brief = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
+  /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
+  @property(LANG) register: '' | 'trade' | 'plain' = '';
 
   readonly #language = new LanguageController(this);
   readonly #given = new GivenRecord(reader);
@@ -59,7 +61,7 @@ export class PulseReading extends LitElement {
   }
 
   protected override render(): TemplateResult {
-    const words = messagesFor(this.#language.tag);
+    const words = messagesFor(this.#language.tag, this.#language.register);
     const caution = html`<section class="caution">${words.map.caution}</section>`;
     return html`<div class="all">${this.#said(words) ?? this.#start(words)}${caution}</div>`;
   }

@@ -24,6 +24,7 @@ export interface SheetView {
   readonly title: string;
   /** Language as set on the element, empty when none. */
   readonly lang: string;
+  readonly register: string;
   readonly flags: boolean;
   readonly pathway: Pathway | undefined;
   readonly reading: boolean;
@@ -71,7 +72,7 @@ export function renderSheet(view: SheetView): TemplateResult {
   const height = Math.ceil(layout.height + legend.height);
   const about = [words.map.when(examination.examinedAt), examination.examiner].filter(Boolean);
   return html`<section class="sheet ${view.setting}" aria-label=${title}>
-    ${view.flags ? html`<limb-flags flat .examination=${examination} .pathway=${view.pathway} lang=${view.lang || nothing}></limb-flags>` : nothing}
+    ${view.flags ? html`<limb-flags flat .examination=${examination} .pathway=${view.pathway} lang=${view.lang || nothing} register=${view.register || nothing}></limb-flags>` : nothing}
     <h2>${title}${about.map((said) => html`<span>${said}</span>`)}</h2>
     <div class="picture">
       ${svg`<svg viewBox="0 0 ${layout.width} ${height}" role="img" aria-label=${words.map.figure}><g aria-hidden="true">${renderFigure(figure)}</g>${legend.template}</svg>`}
@@ -90,6 +91,6 @@ export function renderSheet(view: SheetView): TemplateResult {
       </table>
       <div class="facts">${facts(view)}</div>
     </div>
-    ${view.reading ? html`<pulse-reading brief .examination=${examination} lang=${view.lang || nothing}></pulse-reading>` : nothing}
+    ${view.reading ? html`<pulse-reading brief .examination=${examination} lang=${view.lang || nothing} register=${view.register || nothing}></pulse-reading>` : nothing}
   </section>`;
 }
