@@ -11,9 +11,19 @@ export interface DrawnRecord {
   readonly collaterals: readonly Collateral[];
 }
 
-/** Marks, flow and collaterals of a record; memoized by record. */
-export const drawnRecord = remembered((examination: Examination): DrawnRecord => {
-  const reading = readExamination(examination);
+function draw(examination: Examination, earlier?: Examination): DrawnRecord {
+  const reading = readExamination(examination, earlier);
   const marks = marksOf(reading);
   return { marks, flow: drawnFlow(examination, marks), collaterals: collateralsOf(reading.rule) };
-});
+}
+
+const alone = remembered((examination) => draw(examination));
+const beside = new WeakMap<Examination, (examination: Examination) => DrawnRecord>();
+
+/** Marks, flow and collaterals of a record, read beside an earlier one of the patient if there is one; memoized. */
+export function drawnRecord(examination: Examination, earlier?: Examination): DrawnRecord {
+  if (!earlier) return alone(examination);
+  const known = beside.get(earlier) ?? remembered((one) => draw(one, earlier));
+  beside.set(earlier, known);
+  return known(examination);
+}

@@ -10,6 +10,7 @@ import {
   setFields,
   unknownFields,
 } from '../../examination/index.js';
+import type { ActKind } from '../../localisation/index.js';
 import type { PartId } from '../../locale/en/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { summaryStatements } from '../../statements/index.js';
@@ -34,6 +35,19 @@ import { examinationStyles } from './styles.js';
 
 /** The parts check what they edit, so that what reads a record is there from the start. */
 const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
+
+/** What its parts record. */
+const RECORDED: readonly ActKind[] = [
+  'feel',
+  'listen',
+  'delay',
+  'onset',
+  'doppler',
+  'pain-level',
+  'ankle-pressure',
+  'toe-pressure',
+  'arm-pressures',
+];
 
 /** The control that is a part's content, where it is one. */
 const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map, .body > limb-pressures';
@@ -228,6 +242,7 @@ export class LimbExamination extends RecordElement {
         ></limb-inspection>`;
       case 'pulses':
         return html`<pulse-map
+          .can=${RECORDED}
           no-flags
           .lang=${lang}
           .register=${this.register}

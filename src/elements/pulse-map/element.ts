@@ -3,7 +3,7 @@ import { property } from 'lit/decorators.js';
 import { type Place, placeFromKey, type PlaceKey, placeKey, PULSE_PLACES } from '../../anatomy/index.js';
 import { type View, VIEWS } from '../../drawing/index.js';
 import { type Examination, unstatedPlaces } from '../../examination/index.js';
-import { readByRule } from '../../localisation/index.js';
+import { type ActKind, readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
 import type { Pathway } from '../../triage/index.js';
 import { GivenRecord } from '../common/given-record.js';
@@ -45,6 +45,8 @@ import { Toolbar } from './toolbar.js';
 
 const DISPLAYS: readonly PulseMap['display'][] = ['figure', 'table'];
 
+/** What the map records itself. */
+const RECORDED: readonly ActKind[] = ['feel', 'listen', 'delay', 'onset'];
 /** Minimum default width of a picture in px: enough for the full names of all sites. */
 const NAMED = 760;
 
@@ -116,6 +118,12 @@ export class PulseMap extends RecordElement {
   readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
   readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
   readonly #figures = new FigureViews();
+  /**
+   * Kinds of act that the form around can record too, for what to do next; what the map itself records where not given:
+   * pulses, bruits, delays and the onset.
+   */
+  @property({ attribute: false }) can: readonly ActKind[] | undefined;
+
   readonly #compared = new GivenRecord(later);
   readonly #sheet = new SheetController(this);
   readonly #reading = new TrailingController(this, () => this.examination);
@@ -269,6 +277,8 @@ export class PulseMap extends RecordElement {
             : html`<div class="reading" part="reading">
                 <pulse-reading
                   .examination=${this.#reading.value}
+                  .earlier=${this.#earlier ?? null}
+                  .can=${this.editable ? (this.can ?? RECORDED) : []}
                   lang=${this.lang || nothing}
                   register=${this.register || nothing}
                 ></pulse-reading>
@@ -314,6 +324,7 @@ export class PulseMap extends RecordElement {
       return {
         figure: untouched(this.#figureView({ ...frame, view })),
         examination,
+        earlier: this.#earlier,
         title: this.labelText || words.map.name,
         lang,
         register,

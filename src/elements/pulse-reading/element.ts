@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { placeFromKey } from '../../anatomy/index.js';
 import { emptyExamination, type Examination, isEmptyRecord } from '../../examination/index.js';
-import { readByRule } from '../../localisation/index.js';
+import { type ActKind, readByRule } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { ruleLeads } from '../../statements/index.js';
 import { GivenRecord } from '../common/given-record.js';
@@ -32,6 +32,10 @@ export class PulseReading extends LitElement {
   @property({ type: Boolean, reflect: true }) numbers = false;
   /** A short form without pictures and evidence, for print and small containers. */
   @property({ type: Boolean, reflect: true }) brief = false;
+  /** An earlier record of the same patient: what is stable supports the reading, what is new dates the event. */
+  @property({ attribute: false }) earlier: Examination | null = null;
+  /** The kinds of act that the form around can record, for what to do next; all where not given, none for a record only shown. */
+  @property({ attribute: false }) can: readonly ActKind[] | undefined;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
@@ -39,6 +43,7 @@ export class PulseReading extends LitElement {
 
   readonly #language = new LanguageController(this);
   readonly #given = new GivenRecord(reader);
+  readonly #before = new GivenRecord(reader);
   readonly #later = new LaterController(this, reader, () => {
     const held = this.#given.held(this.examination);
     return held.state === 'waiting' || (held.state === 'readable' && !isEmptyRecord(held.value));
@@ -84,7 +89,16 @@ export class PulseReading extends LitElement {
       </section>`;
     addStyles(this.renderRoot, reader.part.limbStyles);
     const toggleNumbers = (): void => void (this.numbers = !this.numbers);
-    return reader.part.renderLimbs({ examination, numbers, brief, words, toggleNumbers });
+    const before = this.earlier ? this.#before.held(this.earlier) : undefined;
+    return reader.part.renderLimbs({
+      examination,
+      earlier: before?.state === 'readable' ? before.value : undefined,
+      can: this.can,
+      numbers,
+      brief,
+      words,
+      toggleNumbers,
+    });
   }
 
   #start(words: Messages): TemplateResult {
@@ -102,7 +116,7 @@ export class PulseReading extends LitElement {
                   <b>${words.localisation.where(place)}</b
                   ><span class="hint">${words.anatomy.technique[place.site]}</span>
                 </p>
-                ${openButton(place, words.reading.open(place), words.localisation.openNow)}
+                ${openButton(place, `${words.localisation.openNow}: ${words.anatomy.place(place)}`, words.localisation.openNow)}
               </div>
             </section>`
           : nothing

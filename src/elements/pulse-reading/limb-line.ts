@@ -100,6 +100,8 @@ const RIDGE: RidgeSizes = { area: 11, least: 1.5, most: 15, smooth: 18 };
 /** Distance of a ridge from the middle of its line, and of its ends from the sites that bound it. */
 const RIDGE_GAP = 9;
 const CLEAR = 15;
+/** The largest part of a piece that they stand away from a site. */
+const MOST_CLEAR = 0.4;
 const STEP = 2;
 
 function ridgesOn(mark: LesionMark, where: ReadonlyMap<Piece, Run>): Ridge[] {
@@ -108,8 +110,9 @@ function ridgesOn(mark: LesionMark, where: ReadonlyMap<Piece, Run>): Ridge[] {
   return runsOf(known).flatMap((run) => {
     const footings = run.flatMap(({ piece, weight }, i): Footing[] => {
       const { from, to, spot } = where.get(piece) as Run;
-      const start = i === 0 && feedingPiece(piece)?.endsAt ? Math.min(to - STEP, from + CLEAR) : from;
-      const end = i === run.length - 1 && piece.endsAt ? Math.max(start + STEP, to - CLEAR) : to;
+      const clear = Math.min(CLEAR, (to - from) * MOST_CLEAR);
+      const start = i === 0 && feedingPiece(piece)?.endsAt ? from + clear : from;
+      const end = i === run.length - 1 && piece.endsAt ? to - clear : to;
       const count = Math.max(1, Math.round((end - start) / STEP));
       return Array.from({ length: count }, (_, k) => {
         const x = start + ((k + 0.5) / count) * (end - start);

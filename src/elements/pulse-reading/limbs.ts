@@ -3,6 +3,7 @@ import { limbKey, type LimbKey } from '../../anatomy/index.js';
 import { drawnRecord } from '../../drawing/index.js';
 import { type Examination, parseExaminationText } from '../../examination/index.js';
 import {
+  type ActKind,
   anythingGraded,
   type LimbRule,
   type Reading,
@@ -44,13 +45,17 @@ export interface LimbsView {
   readonly brief: boolean;
   readonly numbers: boolean;
   readonly words: Messages;
+  /** An earlier record of the same patient. */
+  readonly earlier?: Examination | undefined;
+  /** The kinds of act that the form around can record; all where not given, none where it only shows. */
+  readonly can?: readonly ActKind[] | undefined;
   /** Shows or hides the figures behind the words. */
   toggleNumbers(): void;
 }
 
 /** Both voices, limb by limb; nothing for a limb without findings. */
 export function renderLimbs(view: LimbsView): TemplateResult | undefined {
-  const reading = readExamination(view.examination);
+  const reading = readExamination(view.examination, view.earlier);
   const blank = reading.network.status === 'nothing-examined' && !anythingGraded(view.examination);
   return blank ? undefined : limbs(reading, view);
 }
@@ -75,7 +80,7 @@ function limbs(reading: Reading, view: LimbsView): TemplateResult {
   ${
     network
       ? html`${natureSection(network, words)} ${conflictSection(network, words)}
-        ${nextSection(network, words)}`
+        ${nextSection(network, view.can, words)}`
       : nothing
   }
   ${network ? numbers(network, talking, view) : nothing}`;
@@ -127,9 +132,9 @@ function oneLimb(rule: LimbRule, network: ReadNetwork | undefined, view: LimbsVi
 }
 
 /** The limb as a straight line. */
-function picture(rule: LimbRule, { examination, words }: LimbsView): TemplateResult {
+function picture(rule: LimbRule, { examination, earlier, words }: LimbsView): TemplateResult {
   const key = limbKey(rule.limb);
-  const { marks, flow } = drawnRecord(examination);
+  const { marks, flow } = drawnRecord(examination, earlier);
   return html`<figure>
     <figcaption class="hint">${words.reading.limbTitle(rule.limb)}</figcaption>
     ${limbLine(

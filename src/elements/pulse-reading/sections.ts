@@ -1,6 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
-import type { LimbDetail, LimbReading, LimbRule, Whereabouts } from '../../localisation/index.js';
+import type { ActKind, LimbDetail, LimbReading, LimbRule, Whereabouts } from '../../localisation/index.js';
 import type { Messages } from '../../locale/index.js';
 import {
   beginsStatements,
@@ -187,9 +187,20 @@ export function firmSection(detail: LimbDetail, rule: LimbRule, { localisation }
   </div>`;
 }
 
-/** What to do next, or that nothing left at the bedside would change much. */
-export function nextSection(network: ReadNetwork, words: Messages): TemplateResult | typeof nothing {
-  const [told] = nextStatements(network);
+/**
+ * What to do next, or that nothing left at the bedside would change much.
+ * @param can the kinds of act that the form around can record; a form that only shows asks for nothing
+ */
+export function nextSection(
+  network: ReadNetwork,
+  can: readonly ActKind[] | undefined,
+  words: Messages,
+): TemplateResult | typeof nothing {
+  if (can?.length === 0) return nothing;
+  const next = can ? network.next.filter(({ act }) => can.includes(act.kind)) : network.next;
+  // What only another form can record is still left at the bedside.
+  if (!next.length && network.next.length && !network.settle) return nothing;
+  const [told] = nextStatements({ ...network, next });
   if (!told) return nothing;
   const { name, why } = words.localisation.next(told);
   const place = told.code === 'act' && 'place' in told.act ? told.act.place : undefined;
@@ -197,7 +208,7 @@ export function nextSection(network: ReadNetwork, words: Messages): TemplateResu
     <h4>${words.localisation.nextHeading}</h4>
     <div class="ask">
       <p><b>${name}</b><span class="hint">${why}</span></p>
-      ${place ? openButton(place, words.reading.open(place), words.localisation.openNow) : nothing}
+      ${place ? openButton(place, `${words.localisation.openNow}: ${words.anatomy.place(place)}`, words.localisation.openNow) : nothing}
     </div>
   </section>`;
 }

@@ -141,7 +141,13 @@ const assumptions: Renderings<Assumption, string, 'kind'> = {
   seen: 'was Haut, Wunden und Gefühl aussagen',
 };
 
-const grades = { firm: 'Belastbar.', 'fairly-firm': 'Recht belastbar.', 'not-firm': 'Nicht belastbar.' };
+const grades = {
+  firm: 'Belastbar: So eingestufte Antworten trafen in veröffentlichten Fällen mindestens neunmal von zehn zu.',
+  'fairly-firm':
+    'Recht belastbar: So eingestufte Antworten trafen in veröffentlichten Fällen sieben- bis neunmal von zehn zu.',
+  'not-firm':
+    'Nicht belastbar: So eingestufte Antworten trafen in veröffentlichten Fällen seltener als siebenmal von zehn zu.',
+};
 
 function firm({ code, hangsOn, held, tried, limb, ungraded }: FirmStatement): string {
   const on = list(hangsOn.map((one) => renderKind(assumptions, one)));
@@ -259,7 +265,7 @@ const impossible: Renderings<ImpossibleStatement> = {
 function betweenSites({ above, below }: Pick<Whereabouts, 'above' | 'below'>): string {
   const ends = list(below.map((place) => anatomy.place(place)));
   if (!ends) return above ? `irgendwo hinter ${anatomy.place(above)}` : 'irgendwo auf dem Weg';
-  return `irgendwo zwischen ${above ? anatomy.place(above) : 'der Aorta'} und ${ends}`;
+  return `irgendwo zwischen ${above ? anatomy.place(above) : 'dem Herzen'} und ${ends}`;
 }
 
 /** Words of the belief network's answers. */

@@ -147,7 +147,12 @@ const assumptions: Renderings<Assumption, string, 'kind'> = {
   seen: 'what skin, wounds and sensation tell',
 };
 
-const grades = { firm: 'Robust.', 'fairly-firm': 'Fairly robust.', 'not-firm': 'Not robust.' };
+/** A grade says what it promises. */
+const grades = {
+  firm: 'Robust: of answers graded so, at least nine in ten were right in published cases.',
+  'fairly-firm': 'Fairly robust: of answers graded so, seven to nine in ten were right in published cases.',
+  'not-firm': 'Not robust: of answers graded so, fewer than seven in ten were right in published cases.',
+};
 
 function firm({ code, hangsOn, held, tried, limb, ungraded }: FirmStatement): string {
   const on = list(hangsOn.map((one) => renderKind(assumptions, one)));
@@ -267,7 +272,7 @@ function betweenSites({ above, below }: Pick<Whereabouts, 'above' | 'below'>): s
   if (!ends) return above ? `somewhere beyond ${anatomy.place(above)}` : 'somewhere on the way';
   return above
     ? `somewhere between ${anatomy.place(above)} and ${ends}`
-    : `somewhere between the aorta and ${ends}`;
+    : `somewhere between the heart and ${ends}`;
 }
 
 /** Words of the belief network's answers. */

@@ -18,38 +18,40 @@ const stretchOf = (said: string): string | undefined =>
   /somewhere [^,:%]*[^,:%\d\s]/i.exec(said)?.[0].toLowerCase();
 
 describe('headline, figure, limb line and first row', () => {
-  it('tell the same stretch and the same number of every limb', async () => {
-    let told = 0;
-    const map = await openMap({ examination: examined({}) });
-    for (const { key, grade } of PICTURES) {
-      map.examination = examined(graded(outwardFrom(key), grade));
-      await settled(map);
-      const reading = map.shadowRoot?.querySelector('pulse-reading');
-      await reading?.updateComplete;
-      for (const limb of LIMBS.map(limbKey)) {
-        const marks = [...(map.shadowRoot?.querySelectorAll(`[data-lesion^="${limb}"] title`) ?? [])].map(
-          text,
-        );
-        const mark = marks.find((title) => stretchOf(title));
-        const section = reading?.shadowRoot?.querySelector(`section[data-limb="${limb}"]`);
-        const lead = text(section?.querySelector('[part=lead]'));
-        if (!mark) {
-          expect(stretchOf(lead), `${key} ${grade}, ${limb}`).to.equal(undefined);
-          continue;
+  for (const site of SITES) {
+    it(`tell the same stretch and the same number of every limb without a ${site} pulse`, async () => {
+      const map = await openMap({ examination: examined({}) });
+      let told = 0;
+      for (const { key, grade } of PICTURES.filter((one) => one.site === site)) {
+        map.examination = examined(graded(outwardFrom(key), grade));
+        await settled(map);
+        const reading = map.shadowRoot?.querySelector('pulse-reading');
+        await reading?.updateComplete;
+        for (const limb of LIMBS.map(limbKey)) {
+          const marks = [...(map.shadowRoot?.querySelectorAll(`[data-lesion^="${limb}"] title`) ?? [])].map(
+            text,
+          );
+          const mark = marks.find((title) => stretchOf(title));
+          const section = reading?.shadowRoot?.querySelector(`section[data-limb="${limb}"]`);
+          const lead = text(section?.querySelector('[part=lead]'));
+          if (!mark) {
+            expect(stretchOf(lead), `${key} ${grade}, ${limb}`).to.equal(undefined);
+            continue;
+          }
+          told++;
+          const row = section?.querySelector('.bar');
+          const line = section?.querySelector('.limb-line .percent:not(.further)');
+          const onFigure = map.shadowRoot?.querySelector(`.percent[data-limb="${limb}"]`);
+          expect(stretchOf(lead), `${key} ${grade}`).to.equal(stretchOf(mark));
+          expect(stretchOf(text(row?.children[0])), `${key} ${grade}`).to.equal(stretchOf(mark));
+          const numbers = [mark, lead, text(row?.querySelector('.figure')), text(line), text(onFigure)].map(
+            numberOf,
+          );
+          expect(new Set(numbers).size, `${key} ${grade}: ${numbers.join(', ')}`).to.equal(1);
+          expect(numbers[0]).to.match(/^>?\d+%$/);
         }
-        told++;
-        const row = section?.querySelector('.bar');
-        const line = section?.querySelector('.limb-line .percent:not(.further)');
-        const onFigure = map.shadowRoot?.querySelector(`.percent[data-limb="${limb}"]`);
-        expect(stretchOf(lead), `${key} ${grade}`).to.equal(stretchOf(mark));
-        expect(stretchOf(text(row?.children[0])), `${key} ${grade}`).to.equal(stretchOf(mark));
-        const numbers = [mark, lead, text(row?.querySelector('.figure')), text(line), text(onFigure)].map(
-          numberOf,
-        );
-        expect(new Set(numbers).size, `${key} ${grade}: ${numbers.join(', ')}`).to.equal(1);
-        expect(numbers[0]).to.match(/^>?\d+%$/);
       }
-    }
-    expect(told).to.be.at.least(20);
-  });
+      expect(told).to.be.at.least(2);
+    });
+  }
 });

@@ -32,7 +32,7 @@ function bars(element: PulseReading, limb: string): { name: string; percent: str
 describe('pulse-reading', () => {
   it('claims nothing when nothing was examined, and says where to start', async () => {
     const element = await reading(emptyExamination());
-    expect(text(element)).to.include('No pulse recorded').and.to.include('Start with');
+    expect(text(element)).to.include('No pulse recorded').and.to.include('Begin with');
     expect(text(element)).not.to.match(/%|[Bb]lock between/);
   });
 
@@ -40,7 +40,7 @@ describe('pulse-reading', () => {
     const element = await reading(records.oneBlock);
     expect(text(element)).to.include('Occlusion between left femoral and left popliteal');
     expect(text(element)).to.include('Site of the occlusion, by probability');
-    expect(text(element)).to.include('Rule and probabilities agree.');
+    expect(text(element)).to.include('Pulse rule and probability model agree.');
     const network = localise(records.oneBlock);
     if (network.status !== 'read') throw new Error('not read');
     const { occluded } = network.limbs['left leg'];
@@ -53,15 +53,26 @@ describe('pulse-reading', () => {
 
   it('names what speaks for the first answer and how firm it is', async () => {
     const element = await reading(records.oneBlock);
-    expect(text(element)).to.include('What speaks for the first answer');
-    expect(text(element)).to.match(/Left popliteal pulse absent/);
-    expect(text(element)).to.match(/How firm\s*(Firm|Fairly firm|Not firm)\./);
+    expect(text(element)).to.include('Evidence for and against the leading site');
+    expect(text(element)).to.match(/Left femoral pulse normal, for/);
+    expect(text(element)).to.match(/Robustness\s*(Robust|Fairly robust|Not robust): of answers graded so,/);
+  });
+
+  it('asks next only for what the form around can record, and for nothing where it only shows', async () => {
+    const element = await reading(records.oneBlock);
+    expect(text(element)).to.include('Most informative next step');
+    element.can = [];
+    await element.updateComplete;
+    expect(text(element)).not.to.include('Most informative next step');
+    element.can = ['feel'];
+    await element.updateComplete;
+    expect(text(element)).not.to.match(/auscultate|ankle pressure/);
   });
 
   it('says when rule and probabilities disagree, and what to check again', async () => {
     const element = await reading(records.contradiction);
-    expect(text(element)).to.include('Rule and probabilities disagree.');
-    expect(text(element)).to.include('Check again');
+    expect(text(element)).to.include('Pulse rule and probability model disagree.');
+    expect(text(element)).to.include('Recheck');
   });
 
   it('headlines a block as the rule’s alone where none is more likely, and as found where both voices see it', async () => {
@@ -112,11 +123,13 @@ describe('pulse-reading', () => {
     const button = [...(element.shadowRoot?.querySelectorAll('button') ?? [])].find(
       (b) => b.textContent?.trim() === 'All probabilities',
     );
-    expect(text(element)).not.to.include('The single likeliest story');
+    expect(text(element)).not.to.include('Most probable overall explanation');
     await click(button as HTMLElement);
     await element.updateComplete;
-    expect(text(element)).to.include('The single likeliest story');
-    expect(element.shadowRoot?.querySelector('table caption')?.textContent).to.include('Left leg, by level');
+    expect(text(element)).to.include('Most probable overall explanation');
+    expect(element.shadowRoot?.querySelector('table caption')?.textContent).to.include(
+      'Left leg, by arterial level',
+    );
   });
 
   it('does not put the one cause of weak pulses everywhere into every limb', async () => {
@@ -128,7 +141,9 @@ describe('pulse-reading', () => {
         ),
       emptyExamination(),
     );
-    expect(text(await reading(weak))).to.include('low flow or cold explains that before many narrowings do');
+    expect(text(await reading(weak))).to.include(
+      'consider low flow or vasoconstriction before multiple stenoses',
+    );
   });
 
   it('always says that it is not a diagnosis', async () => {

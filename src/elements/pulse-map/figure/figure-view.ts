@@ -119,7 +119,9 @@ export class FigureViews {
 
   view(source: FigureSource, hand: Handled): FigureView {
     const { view, examination, words, painting, earlier } = source;
-    const { marks, flow, collaterals } = (reader.part?.drawnRecord ?? unread)(source.read);
+    const { marks, flow, collaterals } = reader.part
+      ? reader.part.drawnRecord(source.read, earlier)
+      : unread(source.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
     const height = source.height ?? this.#tallest(source.width, source.around);
     // Laid out smaller, then scaled up by the viewBox.

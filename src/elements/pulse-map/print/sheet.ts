@@ -20,6 +20,8 @@ export const SETTINGS = [
 export interface SheetView {
   readonly figure: FigureView;
   readonly examination: Examination;
+  /** The record it is compared with. */
+  readonly earlier: Examination | undefined;
   readonly setting: (typeof SETTINGS)[number]['name'];
   readonly title: string;
   /** Language as set on the element, empty when none. */
@@ -91,6 +93,6 @@ export function renderSheet(view: SheetView): TemplateResult {
       </table>
       <div class="facts">${facts(view)}</div>
     </div>
-    ${view.reading ? html`<pulse-reading brief .examination=${examination} lang=${view.lang || nothing} register=${view.register || nothing}></pulse-reading>` : nothing}
+    ${view.reading ? html`<pulse-reading brief .examination=${examination} .earlier=${view.earlier ?? null} .can=${[]} lang=${view.lang || nothing} register=${view.register || nothing}></pulse-reading>` : nothing}
   </section>`;
 }
