@@ -47,7 +47,7 @@ describe('a map on a wall', () => {
         figureOf(map).querySelector('.label') as Element,
         figureOf(map).querySelector('.glyph') as Element,
         byRole(map, 'button', 'Table'),
-        byRole(map, 'button', 'Open right femoral'),
+        byRole(map, 'button', 'Go to site: right femoral'),
       ];
       return parts.map(
         (part) => part.getBoundingClientRect().height / figureOf(map).getBoundingClientRect().height,

@@ -37,11 +37,11 @@ describe('acts on a whole limb', () => {
         'left popliteal': 'absent',
       }),
     });
-    await act(map, 'Rest of left leg as on the other side');
+    await act(map, 'Copy the other side to the ungraded sites of the left leg');
     expect(saidAt(map, 'left femoral')).to.equal('2, normal');
     expect(saidAt(map, 'left popliteal')).to.equal('0, absent');
-    expect(saidAt(map, 'left dorsalis pedis')).to.equal('could not examine: dressing');
-    expect(status(map)).to.match(/^Left leg filled in from the other side/);
+    expect(saidAt(map, 'left dorsalis pedis')).to.equal('not assessable: dressing');
+    expect(status(map)).to.match(/^Left leg copied from the other side/);
     map.undo();
     await settled(map);
     expect(saidAt(map, 'left femoral')).to.equal('not examined');
@@ -148,7 +148,7 @@ describe('a view by a word that is none', () => {
       expect(said).to.have.length(1);
       expect(said[0]).to.include(`found view="${view}", expected auto, whole, arms`);
       expect(saidAt(map, 'left femoral')).to.equal('0, absent');
-      expect(map.toSVG()).to.include('Block');
+      expect(map.toSVG()).to.include('Likely occlusion');
     }
     const display = await consoleOf(async () => {
       map.display = 'list' as never;

@@ -42,7 +42,9 @@ describe('recording a full normal examination', () => {
       ]);
       const normal = Object.values(saidAll(map)).filter((said) => said === '2, normal');
       expect(normal).to.have.length(23);
-      expect(leads(map)).to.deep.equal(['All 23 pulses felt, none reduced: no occlusive lesion suggested']);
+      expect(leads(map)).to.deep.equal([
+        'All 23 pulses palpable, none reduced: no occlusive lesion suggested. A palpable pulse does not exclude arterial disease',
+      ]);
       expect(status(map)).to.equal('Left leg: 4 pulses normal');
     });
   }
@@ -161,11 +163,11 @@ describe('"the rest are normal"', () => {
     await hand.click(site(map, 'right radial'));
     await hand.click(byRole(chooser(map) as HTMLElement, 'radio', '1, reduced'));
     await hand.click(site(map, 'left dorsalis pedis'));
-    await hand.click(byRole(chooser(map) as HTMLElement, 'button', 'Could not examine'));
+    await hand.click(byRole(chooser(map) as HTMLElement, 'button', 'Not assessable'));
     await hand.click(byRole(chooser(map) as HTMLElement, 'radio', 'Dressing'));
     await markNormal(map, (button) => hand.click(button));
     expect(saidAt(map, 'right radial')).to.equal('1, reduced');
-    expect(saidAt(map, 'left dorsalis pedis')).to.equal('could not examine: dressing');
+    expect(saidAt(map, 'left dorsalis pedis')).to.equal('not assessable: dressing');
     expect(saidAt(map, 'left radial')).to.equal('2, normal');
     expect(byRole<HTMLButtonElement>(map, 'button', 'Mark normal').disabled).to.equal(true);
   });

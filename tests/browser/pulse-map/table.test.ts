@@ -78,7 +78,7 @@ describe('the table', () => {
     await click(byRole(map, 'button', 'Figure'));
     await settled(map);
     expect(saidAt(map, 'left popliteal')).to.equal('1, reduced');
-    expect(saidAt(map, 'right radial')).to.equal('could not examine: line in place');
+    expect(saidAt(map, 'right radial')).to.equal('not assessable: line in place');
   });
 
   it('takes back a pulse without the bruit at the same site', async () => {
