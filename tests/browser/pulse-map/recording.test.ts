@@ -175,7 +175,7 @@ describe('"the rest are normal"', () => {
   it('leaves sites where one only listens alone', async () => {
     const map = await openMap();
     await markNormal(map);
-    expect(saidAt(map, 'right renal')).to.equal('not listened');
+    expect(saidAt(map, 'right renal')).to.equal('not auscultated');
   });
 });
 
