@@ -131,7 +131,7 @@ describe('limb-examination', () => {
       'ulcer deep, to bone, joint or tendon, forefoot',
       'redness reaches 1.5 cm',
       'Leg elevation, right: pale; at 25°; 34 s',
-      'Venous filling, right: Not done: oedema',
+      'Venous filling time, right: Not done: oedema',
       'Right dorsalis pedis incompressible',
       'Left posterior tibial after exercise 70 mmHg',
       'walk completed',

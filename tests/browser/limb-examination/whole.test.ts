@@ -17,7 +17,7 @@ const MOST_ACTIONS = 80;
 /** What the summary must say: every value entered. */
 const ENTERED = [
   /Onset acute/,
-  /Left leg: rest pain; sudden onset; for 6 hours/,
+  /Left leg: rest pain; sudden pain; something new; sudden onset; for 6 hours/,
   /Heart rhythm atrial fibrillation/,
   /Left leg: colour pale; cold from the knee down; capillary refill 6 s; movement weak; feeling lost beyond toes or fingers; venous Doppler signal audible/,
   /Left femoral: 2, normal/,
@@ -90,7 +90,7 @@ describe('the whole examination of a threatened leg', () => {
     await hand.press('ArrowDown', '1', 'ArrowDown', '6', 'Tab', 'Tab', 'Tab', '2');
     await next();
     await hand.press('Tab', '2', 'ArrowDown', '3', 'ArrowDown', 'k', 'Tab', 'Tab', '6');
-    await hand.press('ArrowDown', '3', 'ArrowDown', '2', 'ArrowDown', '1');
+    await hand.press('ArrowDown', '3', 'ArrowDown', '2', 'ArrowDown', 'ArrowDown', '1');
     await next();
     await hand.press('ArrowRight', '2', 'ArrowDown', 'ArrowDown', '0', 'ArrowDown', '0', 'ArrowRight', '0');
     await next();
