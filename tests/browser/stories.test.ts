@@ -7,14 +7,15 @@ import { emulate } from '../tools/real-input.js';
 /** What a reader finds in each story, so that none shows something else than its name says. */
 const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
   Empty: /No pulse recorded/,
-  Normal: /All 23 pulses felt, none reduced/,
+  Normal: /All 23 pulses palpable, none reduced: no occlusive lesion suggested/,
   OneBlock: /Occlusion between left femoral and left popliteal/,
-  SeveralBlocks: /Stenosis between the abdominal aorta and right femoral, and a block/,
+  SeveralBlocks:
+    /Stenosis between the abdominal aorta and right femoral, and an occlusion between right femoral and right popliteal/,
   AortoIliac: /Occlusion above both femoral pulses: at the aortic bifurcation/,
   Arm: /Stenosis above left subclavian/,
-  CouldNotExamine: /Left popliteal could not be examined \(dressing\)/,
+  CouldNotExamine: /Left popliteal not assessable \(dressing\)/,
   Contradiction: /Doubtful occlusion between left femoral and left popliteal/,
-  Expansile: /All 23 pulses felt/,
+  Expansile: /Expansile: abdominal aorta.+All 23 pulses palpable/,
   MarksOnTheSkin: /Left great toe +gangrene +dry/,
   Table: /Occlusion between left femoral and left popliteal/,
   ComparedWithEarlier: /Occlusion between left femoral and left popliteal/,

@@ -66,7 +66,7 @@ describe('carrying a grade', () => {
     const map = await carrying('0, absent');
     await drag(['left femoral', 'left adductor canal', 'left popliteal'].map((name) => site(map, name)));
     await settled(map);
-    expect(saidAt(map, 'left adductor canal')).to.equal('not listened');
+    expect(saidAt(map, 'left adductor canal')).to.equal('not auscultated');
     expect(saidAt(map, 'left popliteal')).to.equal('0, absent');
   });
 
