@@ -9,7 +9,6 @@ import {
   type BedsideReading,
   BEDSIDE_TESTS,
   type BedsideTest as Test,
-  holdsAt,
 } from '../../bedside/index.js';
 import {
   type AnyBedsideResult,
@@ -21,7 +20,7 @@ import {
   type Reason,
   REASONS,
 } from '../../examination/index.js';
-import { rateRanges, sourcesOf } from '../../statements/index.js';
+import { sourcesOf } from '../../statements/index.js';
 import { choices } from '../common/choices.js';
 import { numberField, selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
@@ -38,6 +37,7 @@ import { elevationStyles } from './elevation-styles.js';
 import { handBody, handStyles } from './hand.js';
 import type { BedsideHost, Body, NumberEntry } from './host.js';
 import { positionBody, positionStyles } from './position.js';
+import { renderRates } from './rates.js';
 import { ShinSensor } from './shin-sensor.js';
 import { stressBody, stressStyles } from './stress.js';
 import { cardStyles } from './styles.js';
@@ -318,7 +318,7 @@ export class BedsideTest extends PartElement<SidedResult> {
         ${here ? html`<p part="reading" class="reading">${say(here)}</p>` : nothing}
         ${here?.notes?.map((note) => html`<p class="hint">${words.notes[note]}</p>`)}
         ${there ? html`<p class="hint">${words.otherSide(anatomy.sides[other], say(there))}</p>` : nothing}
-        ${this.#rates()}
+        ${renderRates(BEDSIDE_TESTS[this.test] as Test, this.#host.limit, this.words.bedside)}
         ${sourcesMark(sourcesOf({ code: 'test', test: this.test, limit: this.#host.limit }), this.words.flags)}
       </div>
       <div class="row foot">
@@ -378,24 +378,6 @@ export class BedsideTest extends PartElement<SidedResult> {
         else this.limit = Number(value);
       },
     });
-  }
-
-  /** Published figures; their sources stand behind the mark. */
-  #rates(): TemplateResult | typeof nothing {
-    const { falsePositives = [], accuracy } = BEDSIDE_TESTS[this.test] as Test;
-    if (!falsePositives.length && !accuracy) return nothing;
-    const { bedside: words } = this.words;
-    const { limit } = this.#host;
-    const shortly = rateRanges(falsePositives, limit);
-    return html`${shortly.map((ranges) => html`<p class="hint">${words.ratesInShort(ranges)}</p>`)}
-      ${accuracy && holdsAt(accuracy, limit) ? html`<p class="hint">${words.accuracy(accuracy)}</p>` : nothing}
-      <details class="rates">
-        <summary>${words.rates}</summary>
-        <ul>
-          ${accuracy ? html`<li>${words.accuracy(accuracy)}</li>` : nothing}
-          ${falsePositives.map((rate) => html`<li>${words.rate(rate)}.</li>`)}
-        </ul>
-      </details>`;
   }
 }
 

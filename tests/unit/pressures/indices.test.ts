@@ -8,15 +8,7 @@ import {
   type PressureSettings,
   readPressures,
 } from '../../../src/pressures/index.js';
-
-/** Pressures for a right leg whose index comes out at a given number of hundredths over a right arm of 100. */
-function rightLeg(ankle: number): Pressures {
-  return { brachial: { right: 100, left: 100 }, 'posterior-tibial': { right: ankle } };
-}
-
-function rightIndex(pressures: Pressures, settings?: Partial<PressureSettings>) {
-  return indexIn(readPressures(pressures, settings), 'ankle', 'right');
-}
+import { rightIndex, rightLeg } from './right-leg.js';
 
 /*
  * Worked examples. 1: clinical question page citing the 2012 AHA standard; 2 and 3: how-to page on the index; 4: formula
