@@ -2,31 +2,17 @@ import { expect, waitUntil } from '@open-wc/testing';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import '../../../demo/main.js';
 import { click, emulate, focused, press, setViewport, type } from '../../tools/real-input.js';
+import { namedIn, oneIn } from '../tools/named.js';
 
 let app: HTMLElementTagNameMap['clinic-app'];
 let database: string;
 let made = 0;
 const names = new Set<string>();
 
-const style = document.createElement('link');
-style.rel = 'stylesheet';
-style.href = '/demo/clinic.css';
+const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
 
-/** The elements a person would find by role and name, in the page itself. */
-function all<E extends Element>(selector: string, name: string | RegExp): E[] {
-  return [...app.querySelectorAll<E>(selector)].filter((element) => {
-    const text = (element.getAttribute('aria-label') ?? element.textContent ?? '')
-      .replace(/\s+/g, ' ')
-      .trim();
-    return typeof name === 'string' ? text === name : name.test(text);
-  });
-}
-function one<E extends Element>(selector: string, name: string | RegExp): E {
-  const found = all<E>(selector, name);
-  if (found.length !== 1)
-    throw new Error(`${found.length} of ${selector} named ${String(name)}, expected one`);
-  return found[0] as E;
-}
+const all = (selector: string, name: string | RegExp) => namedIn(app, selector, name);
+const one = <E extends Element>(selector: string, name: string | RegExp) => oneIn<E>(app, selector, name);
 const button = (name: string | RegExp) => one<HTMLButtonElement>('button', name);
 const link = (name: string | RegExp) => one<HTMLAnchorElement>('a', name);
 const heading = () => app.querySelector('main h1')?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
