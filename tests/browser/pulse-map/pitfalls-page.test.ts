@@ -165,7 +165,9 @@ describe('pitfall 16: a page that scrolls under the pen', () => {
     await click(byRole(map, 'button', 'Grade several as 0, absent'));
     await settled(map);
     site(map, 'left femoral').scrollIntoView({ block: 'center' });
-    const before = window.scrollY;
+    // Where something comes in above, the browser moves the page by as much: what counts is what lies under the pen.
+    const top = (): number => site(map, 'left femoral').getBoundingClientRect().top;
+    const before = top();
     const [x, y] = spot(map, 'left femoral');
     await drag(
       [
@@ -175,7 +177,7 @@ describe('pitfall 16: a page that scrolls under the pen', () => {
       { kind: 'touch' },
     );
     await settled(map);
-    expect(window.scrollY).to.equal(before);
+    expect(top()).to.be.closeTo(before, 1);
     window.scrollTo(0, 0);
   });
 });
