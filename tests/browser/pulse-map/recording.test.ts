@@ -8,7 +8,7 @@ import { chooser, leads, markNormal, openMap, saidAll, saidAt, settled, site, st
 import { allByRole, byRole, nameOf } from '../tools/perceive.js';
 
 const HANDS: readonly PointerKind[] = ['mouse', 'pen', 'touch'];
-const BLOCK = 'Occlusion between left femoral and left popliteal';
+const BLOCK = 'Occlusion somewhere between left femoral and left popliteal';
 
 function handOn(map: PulseMap): Hand {
   return new Hand(() => settled(map));
@@ -82,7 +82,7 @@ describe('recording a full normal examination', () => {
 
 describe('recording a block of the left superficial femoral', () => {
   function isTold(map: PulseMap): void {
-    expect(leads(map)).to.deep.equal([BLOCK]);
+    expect(leads(map)).to.deep.equal([`${BLOCK}, 95%`]);
     for (const key of ['left popliteal', 'left posterior-tibial', 'left dorsalis-pedis']) {
       expect(gradeAt(map, key), key).to.equal('absent');
     }
@@ -125,7 +125,7 @@ describe('recording a block of the left superficial femoral', () => {
     // From the right femoral to the left one, down over the adductor canal to the popliteal, on to the ankle.
     await hand.press('ArrowRight', '2', 'ArrowDown', 'ArrowDown', '0', 'ArrowDown', '0');
     expect(hand.actions).to.be.at.most(10);
-    expect(leads(map)).to.deep.equal([BLOCK]);
+    expect(leads(map)).to.deep.equal([`${BLOCK}, 88%`]);
     await hand.press('ArrowRight', '0', 'a');
     await settled(map);
     for (let portion = 0; portion < 6; portion++) {
@@ -145,7 +145,7 @@ describe('recording a block of the left superficial femoral', () => {
       }),
     });
     const title = [...(map.shadowRoot?.querySelectorAll('title') ?? [])].find((t) =>
-      t.textContent?.startsWith('Likely occlusion: left superficial femoral'),
+      t.textContent?.startsWith('Likely occlusion: somewhere between left femoral and left popliteal'),
     );
     const middle = (element: Element | null | undefined): number => {
       const box = element?.getBoundingClientRect();
