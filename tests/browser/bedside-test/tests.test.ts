@@ -95,15 +95,15 @@ describe('timed tests', () => {
 describe('hand-arch patency', () => {
   it('times each artery let go, and says which one may be blocked', async () => {
     const control = await openTest('hand-arch');
-    const [radial, ulnar] = ['Radial let go', 'Ulnar let go'].map(
+    const [radial, ulnar] = ['Radial artery released', 'Ulnar artery released'].map(
       (name) => control.shadowRoot?.querySelector(`section[aria-label="${name}"]`) as HTMLElement,
     ) as [HTMLElement, HTMLElement];
-    await click(byRole(radial, 'button', 'Let go: start'));
+    await click(byRole(radial, 'button', 'Released: start'));
     pass(6.2);
     await drawn(control);
     await click(byRole(radial, 'button', 'Colour is back'));
     await drawn(control);
-    await click(byRole(ulnar, 'button', 'Let go: start'));
+    await click(byRole(ulnar, 'button', 'Released: start'));
     pass(11.8);
     control.requestUpdate();
     await drawn(control);

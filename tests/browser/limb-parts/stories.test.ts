@@ -54,7 +54,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     {
       Empty: /Ankle index/,
       TwoLegs: /incompressible/,
-      OneArmMissing: /The right arm is missing/,
+      OneArmMissing: /Right brachial pressure not recorded/,
       InKilopascal: /14\.6|kPa/,
       Segments: /points to the femoro-popliteal level/,
     },
