@@ -26,5 +26,5 @@ export const german: LanguageSamples = {
   },
   figure: /^Arterien des Körpers/,
   block: 'Verschluss zwischen Femoralis links und Poplitea links',
-  chooser: { leftFemoral: 'Femoralis links', folds: [/^Geräusch$/, /^Nicht untersuchbar/, /^Dopplersignal/] },
+  chooser: { leftFemoral: 'Femoralis links', folds: [/^Geräusch$/, /^Nicht beurteilbar/, /^Dopplersignal/] },
 };

@@ -10,7 +10,7 @@ import { examined } from '../../../stories/records.js';
 import { click, press, type } from '../../tools/real-input.js';
 import { drawn, field } from '../tools/limbs.js';
 import { openMap, settled, site } from '../tools/map.js';
-import { allByRole, byRole, nameOf } from '../tools/perceive.js';
+import { allByRole, byRole, nameOf, readableText } from '../tools/perceive.js';
 
 const page = document.documentElement;
 afterEach(() => (page.lang = 'en'));
@@ -24,7 +24,7 @@ describe('the language of an element', () => {
     page.lang = 'de';
     const map = await openMap({ examination: block });
     expect(byRole(map, 'button', 'Rückgängig')).to.exist;
-    expect(lead(map)).to.equal('Verschluss zwischen Femoralis links und Poplitea links');
+    expect(lead(map)).to.equal('Verschluss irgendwo zwischen Femoralis links und Poplitea links, 73 %');
   });
 
   it('is that of the nearest element with a lang around it, a shadow tree around it included', async () => {
@@ -33,7 +33,7 @@ describe('the language of an element', () => {
     const map = host.shadowRoot?.querySelector('pulse-map') as PulseMap;
     await settled(map);
     expect(map.getAttribute('lang'), 'none of its own is written').to.equal(null);
-    expect(lead(map)).to.equal('Noch nichts untersucht');
+    expect(lead(map)).to.equal('Kein Puls erfasst');
   });
 
   it('is its own where it has one, and follows a change of it, and of its absence', async () => {
@@ -43,13 +43,13 @@ describe('the language of an element', () => {
     expect(lead(map)).to.equal('No pulse recorded');
     map.setAttribute('lang', 'de');
     await settled(map);
-    expect(lead(map)).to.equal('Noch nichts untersucht');
+    expect(lead(map)).to.equal('Kein Puls erfasst');
     map.lang = 'en';
     await settled(map);
     expect(lead(map)).to.equal('No pulse recorded');
     map.removeAttribute('lang');
     await settled(map);
-    expect(lead(map)).to.equal('Noch nichts untersucht');
+    expect(lead(map)).to.equal('Kein Puls erfasst');
   });
 
   it('is English where nobody has registered the words', async () => {
@@ -75,18 +75,25 @@ describe('the language of an element', () => {
     expect(map.examination).to.deep.equal(block);
     await press('Escape');
     expect(nameOf(byRole(map, 'button', /^Poplitea links: /))).to.equal('Poplitea links: 0, fehlend');
-    await click(byRole(map, 'button', /^Rest \(\d+\) normal$/));
+    await click(byRole(map, 'button', 'Normal setzen'));
     await settled(map);
-    expect(byRole(map, 'status').textContent).to.match(/^2\d weitere Stellen als normal erfasst/);
+    const [portion] = allByRole(map, 'button', /: \d+ Pulse normal/);
+    await click(portion as HTMLElement);
+    await settled(map);
+    expect(byRole(map, 'status').textContent).to.match(/: \d+ Pulse normal/);
   });
 
-  it('reaches what a form says of a control that cannot be sent', async () => {
+  it('reaches what a form says of a control that cannot be sent, and the notice of a record that is kept unread', async () => {
     const map = await fixture<PulseMap>(html`<pulse-map lang="de" required></pulse-map>`);
     await settled(map);
     expect(map.validationMessage).to.equal(de.form.required);
     map.value = '{"format":"pulse-map/1"}';
     await settled(map);
-    expect(map.validationMessage).to.equal('scale: nichts vorhanden; erwartet "0-3", "0-4" oder "words".');
+    expect(map.validationMessage, 'kept as it is, so it can be sent').to.equal('');
+    expect(readableText(map)).to.contain(de.form.sealed);
+    map.lang = 'en';
+    await settled(map);
+    expect(readableText(map)).to.contain(en.form.sealed).and.not.to.contain(de.form.sealed);
   });
 
   it('is one for map and parts: a whole examination in German', async () => {
@@ -115,7 +122,7 @@ describe('the language of an element', () => {
     const watch = await fixture<LimbStopwatch>(html`<limb-stopwatch lang="de"></limb-stopwatch>`);
     for (const one of [flags, reading, test, watch]) await drawn(one);
     expect(flags.shadowRoot?.textContent).to.contain('Akute Extremitätenischämie wahrscheinlich');
-    expect(lead(reading)).to.equal('Verschluss zwischen Femoralis links und Poplitea links');
+    expect(lead(reading)).to.equal('Verschluss irgendwo zwischen Femoralis links und Poplitea links, 73 %');
     expect(test.shadowRoot?.textContent).to.contain('Venenfüllung');
     expect(byRole(watch, 'button', 'Start')).to.exist;
     expect(byRole(watch, 'button', 'Zurücksetzen')).to.exist;
@@ -136,7 +143,7 @@ describe('the language of an element', () => {
   });
 
   it('gives English and German by tag in the core', () => {
-    expect(messagesFor('de-CH').rule.nothing).to.equal('Noch nichts untersucht');
+    expect(messagesFor('de-CH').rule.nothing).to.equal('Kein Puls erfasst');
     expect(messagesFor('en-GB').rule.nothing).to.equal('No pulse recorded');
   });
 });
