@@ -28,7 +28,7 @@ const STATES: Readonly<Record<string, (width: number) => Promise<PulseMap>>> = {
   'with everything unfolded in turn': async (width) => {
     const map = await openMap({ width });
     await openSite(map, 'left femoral');
-    for (const fold of ['Bruit', 'Could not examine', 'Doppler signal', 'Add a note']) {
+    for (const fold of ['Bruit', 'Not assessable', 'Doppler signal', 'Add a note']) {
       await choose(map, 'button', fold);
       await expect(map).to.be.accessible();
     }
@@ -143,13 +143,13 @@ describe('what the browser tells assistive technology', () => {
       ).to.have.length(1);
     }
     expect(names).to.include('Left popliteal: 0, absent; thrill');
-    expect(names).to.include('Left dorsalis pedis: could not examine: dressing; note: heel ulcer');
+    expect(names).to.include('Left dorsalis pedis: not assessable: dressing; note: heel ulcer');
   });
 
   it('calls everything that can be worked by a name', async () => {
     const map = await openMap({ examination: BLOCK });
     await openSite(map, 'left femoral');
-    await choose(map, 'button', 'Could not examine');
+    await choose(map, 'button', 'Not assessable');
     const workable = new Set([
       'button',
       'radio',

@@ -98,7 +98,7 @@ describe('the chooser', () => {
         await click(site(map, name.toLowerCase()));
         await settled(map);
         await atRest(map);
-        for (const fold of ['Bruit', 'Could not examine', 'Doppler signal', 'Add a note']) {
+        for (const fold of ['Bruit', 'Not assessable', 'Doppler signal', 'Add a note']) {
           await choose(map, 'button', fold);
           await atRest(map);
           wrong.push(...misplaced(map, name).map((text) => `${fold}: ${text}`));

@@ -29,8 +29,8 @@ describe('what can be found at a site', () => {
   it('is the reason why it could not be examined, in place of a grade', async () => {
     const map = await openMap({ examination: examined({ 'left popliteal': 'normal' }) });
     await openSite(map, 'left popliteal');
-    await choose(map, 'button', 'Could not examine');
-    const group = byRole(chooser(map) as HTMLElement, 'radiogroup', 'Could not examine');
+    await choose(map, 'button', 'Not assessable');
+    const group = byRole(chooser(map) as HTMLElement, 'radiogroup', 'Not assessable');
     expect(allByRole(group, 'radio').map(nameOf)).to.deep.equal([
       'Dressing',
       'Cast',
@@ -42,7 +42,7 @@ describe('what can be found at a site', () => {
       'Other',
     ]);
     await choose(map, 'radio', 'Oedema');
-    expect(saidAt(map, 'left popliteal')).to.equal('could not examine: oedema');
+    expect(saidAt(map, 'left popliteal')).to.equal('not assessable: oedema');
     expect(pulseAt(recordOf(map), place('left popliteal'))).to.deep.equal({ couldNotExamine: 'oedema' });
   });
 
@@ -75,7 +75,7 @@ describe('what can be found at a site', () => {
   it('is why one could not listen, where one only listens', async () => {
     const map = await openMap();
     await openSite(map, 'right renal');
-    await choose(map, 'button', 'Could not examine');
+    await choose(map, 'button', 'Not assessable');
     await choose(map, 'radio', 'Dressing');
     expect(saidAt(map, 'right renal')).to.equal('auscultation not possible: dressing');
   });
@@ -97,7 +97,7 @@ describe('what can be found at a site', () => {
     const map = await openMap();
     await openSite(map, 'right dorsalis pedis');
     await pin(map);
-    await choose(map, 'button', 'Could not examine');
+    await choose(map, 'button', 'Not assessable');
     await choose(map, 'radio', 'Oedema');
     await choose(map, 'button', 'Doppler signal');
     const group = byRole(chooser(map) as HTMLElement, 'radiogroup', 'Doppler signal');
@@ -108,7 +108,7 @@ describe('what can be found at a site', () => {
       'No signal',
     ]);
     await choose(map, 'radio', 'Monophasic');
-    expect(saidAt(map, 'right dorsalis pedis')).to.equal('could not examine: oedema; Doppler monophasic');
+    expect(saidAt(map, 'right dorsalis pedis')).to.equal('not assessable: oedema; Doppler monophasic');
   });
 
   it('is a note in the examiner’s own words', async () => {
@@ -163,9 +163,9 @@ describe('what can be found at a site', () => {
     await choose(map, 'button', 'Clear this site');
     expect(saidAt(map, 'left femoral')).to.equal('not examined');
     expect(status(map)).to.equal('Left femoral cleared');
-    expect(byRole<HTMLButtonElement>(chooser(map) as HTMLElement, 'button', 'Clear this site').disabled).to.equal(
-      true,
-    );
+    expect(
+      byRole<HTMLButtonElement>(chooser(map) as HTMLElement, 'button', 'Clear this site').disabled,
+    ).to.equal(true);
   });
 });
 
@@ -174,7 +174,7 @@ describe('the chooser', () => {
     const map = await openMap();
     const panel = await openSite(map, 'left posterior tibial');
     expect(nameOf(panel)).to.equal('Left posterior tibial');
-    expect(readableText(panel)).to.include('Behind the inner ankle');
+    expect(readableText(panel)).to.include('below and behind the medial malleolus');
   });
 
   it('leads on to the next site in the order of examination', async () => {

@@ -96,10 +96,10 @@ const HELP_KEYS: Record<string, (map: PulseMap) => Promise<void>> = {
   async X(map) {
     await startAt(map, 'right radial');
     await keys(map, 'x');
-    const group = byRole(chooser(map) as HTMLElement, 'radiogroup', 'Could not examine');
+    const group = byRole(chooser(map) as HTMLElement, 'radiogroup', 'Not assessable');
     expect(group.contains(focused()), 'the reasons have the focus').to.equal(true);
     await keys(map, 'ArrowDown', 'Enter');
-    expect(saidAt(map, 'right radial')).to.equal('could not examine: cast');
+    expect(saidAt(map, 'right radial')).to.equal('not assessable: cast');
     expect(at()).to.equal('Right radial');
   },
   async Enter(map) {
@@ -234,10 +234,10 @@ describe('the sites by keys', () => {
     const map = await openMap();
     await startAt(map, 'left renal');
     await keys(map, '2');
-    expect(status(map)).to.equal('Left renal is only listened at; there is no pulse to grade');
+    expect(status(map)).to.equal('Left renal is for auscultation only; there is no pulse to grade');
     await startAt(map, 'left radial');
     await keys(map, 'b');
-    expect(status(map)).to.equal('Left radial is only felt, not listened at');
+    expect(status(map)).to.equal('Left radial is for palpation only');
   });
 
   it('can be read but not changed in a read-only map', async () => {
@@ -324,7 +324,9 @@ describe('the live region', () => {
     expect(status(map)).to.equal('Left femoral 2, normal');
     await startAt(map, 'left popliteal');
     await keys(map, '0');
-    expect(status(map)).to.equal('Left popliteal 0, absent. Occlusion between left femoral and left popliteal.');
+    expect(status(map)).to.equal(
+      'Left popliteal 0, absent. Occlusion between left femoral and left popliteal.',
+    );
     await startAt(map, 'right radial');
     await keys(map, '2');
     expect(status(map), 'no news, so nothing more').to.equal('Right radial 2, normal');
@@ -333,7 +335,7 @@ describe('the live region', () => {
     expect(status(map)).to.equal('Left popliteal 2, normal. No occlusive lesion suggested now.');
     await keys(map, 'Control+z');
     expect(status(map)).to.equal('One step taken back. Occlusion between left femoral and left popliteal.');
-    expect(leads(map)).to.deep.equal(['Occlusion between left femoral and left popliteal']);
+    expect(leads(map)).to.deep.equal(['Occlusion somewhere between left femoral and left popliteal, 72%']);
   });
 
   it('is one and the same element throughout, so that it is heard', async () => {
