@@ -14,6 +14,9 @@ export const REASONS = [
 /** A word for why something could not be examined. */
 export type Reason = (typeof REASONS)[number];
 
+/** The reasons that can keep a finger or a stethoscope off a site; the others are about cuffs. */
+export const SITE_REASONS = REASONS.filter((reason) => reason !== 'no-cuff' && reason !== 'dialysis-access');
+
 /** Longest free text kept in one field, in UTF-16 units. */
 export const LONGEST_TEXT = 2000;
 

@@ -5,12 +5,15 @@ import { click, press, setViewport } from '../../tools/real-input.js';
 import { behavesLikeAFormControl } from '../tools/form-contract.js';
 import { keepsWhatItCannotRead, UNREADABLE_RECORDS } from '../tools/unread-contract.js';
 import { saidAll, settled, site } from '../tools/map.js';
-import { allByRole, painted } from '../tools/perceive.js';
+import { allByRole, byRole, painted } from '../tools/perceive.js';
 
 before(() => setViewport({ width: 940, height: 1000 }));
 
 const FIRST = JSON.stringify(examined({ 'left femoral': 'normal', 'left popliteal': 'absent' }));
 const SECOND = JSON.stringify(examined({ 'right radial': { grade: 'reduced', note: 'cold hand' } }));
+
+/** One act of the list of what can be stated as normal. */
+const PORTION = /: \d+ pulses? normal/;
 
 keepsWhatItCannotRead({ tag: 'pulse-map', readable: FIRST, unreadable: UNREADABLE_RECORDS });
 
@@ -22,14 +25,15 @@ behavesLikeAFormControl({
   async act(control) {
     const map = control as PulseMap;
     await settled(map);
-    await click(allByRole(map, 'button', /^(All|Other) \d+ normal$/)[0] as HTMLElement);
+    if (!allByRole(map, 'button', PORTION).length) await click(byRole(map, 'button', 'Mark normal'));
+    await settled(map);
+    await click(allByRole(map, 'button', PORTION)[0] as HTMLElement);
     await settled(map);
   },
   async tryAll(control) {
     const map = control as PulseMap;
     await settled(map);
-    for (const button of allByRole(map, 'button', /^Record (all|other) \d+ as normal$|^All \d+ recorded$|^Grade several/))
-      await click(button);
+    for (const button of allByRole(map, 'button', /^Mark normal$|^Grade several/)) await click(button);
     await click(site(map, 'right femoral'));
     await settled(map);
     site(map, 'right femoral').focus();

@@ -117,6 +117,8 @@ const HELP_KEYS: Record<string, (map: PulseMap) => Promise<void>> = {
   async A(map) {
     await startAt(map, 'right femoral');
     await keys(map, '1', 'a');
+    for (let next; (next = allByRole(map, 'button', /: \d+ pulses? normal/)[0]); await settled(map))
+      await click(next);
     expect(Object.values(saidAll(map)).filter((said) => said === '2, normal')).to.have.length(22);
     expect(saidAt(map, 'right femoral')).to.equal('1, reduced');
   },

@@ -7,7 +7,7 @@ import {
   DOPPLER_SIGNALS,
   LONGEST_TEXT,
   type PulseFinding,
-  REASONS,
+  SITE_REASONS,
   SCALES,
   type ScaleId,
   stepOf,
@@ -168,7 +168,7 @@ function findings(view: ChooserView, acts: Chooser): TemplateResult {
         unfolded === 'reasons'
           ? radios(
               words.map.couldNotExamine,
-              REASONS,
+              SITE_REASONS,
               (reason) => words.map.reasonWord(reason),
               could,
               (reason) => acts.reason(reason),

@@ -20,7 +20,7 @@ import {
   isPulseLocked,
   pulseAt,
   type PulseFinding,
-  REASONS,
+  SITE_REASONS,
   SCALES,
   type ScaleStep,
   stepOf,
@@ -51,7 +51,7 @@ const REASON_PREFIX = '-';
 
 function reasons(chosen: string | undefined, words: Messages): TemplateResult {
   return html`<optgroup label=${words.map.couldNotExamine}>
-    ${REASONS.map(
+    ${SITE_REASONS.map(
       (reason) =>
         html`<option value=${REASON_PREFIX + reason} ?selected=${reason === chosen}>
           ${words.map.reasonWord(reason)}
