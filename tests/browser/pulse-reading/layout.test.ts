@@ -38,6 +38,14 @@ const RECORDS: Readonly<Record<string, Examination>> = {
       'right subclavian': 'reduced',
     }),
   ),
+  'a block in each limb': restNormal(
+    examined({
+      'right popliteal': 'absent',
+      'left femoral': 'absent',
+      'right radial': 'absent',
+      'left brachial': 'absent',
+    }),
+  ),
   'every mark at every site': LOUDEST,
 };
 
