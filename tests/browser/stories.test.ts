@@ -1,4 +1,5 @@
-import { expect, fixture, waitUntil } from '@open-wc/testing';
+import { expect, fixture } from '@open-wc/testing';
+import { until } from './tools/until.js';
 import { html, type TemplateResult } from 'lit';
 import type { PulseMap } from 'pulse-map';
 import meta, * as stories from '../../stories/pulse-map.stories.js';
@@ -70,7 +71,7 @@ describe('the stories of the pulse map', () => {
   for (const name of Object.keys(SHOWS) as Name[]) {
     it(`${name} shows what it is named for, and axe finds nothing in it`, async () => {
       const { page } = await show(name);
-      await waitUntil(() => SHOWS[name].test(text(page)), `${String(SHOWS[name])} in ${name}`);
+      await until(() => SHOWS[name].test(text(page)), `${String(SHOWS[name])} in ${name}`);
       await expect(page).to.be.accessible();
     });
   }

@@ -1,4 +1,5 @@
-import { expect, fixture, waitUntil } from '@open-wc/testing';
+import { expect, fixture } from '@open-wc/testing';
+import { until } from '../tools/until.js';
 import type { BedsideTest } from 'pulse-map/elements/bedside-test';
 import { click, focused, press, setViewport } from '../../tools/real-input.js';
 import { enter, openTest, pass, tap, withStandingClock } from '../tools/bedside.js';
@@ -185,7 +186,7 @@ describe('three-minute arm test', () => {
     const control = await openTest('arm-stress');
     await tap(control, 'Arms up: start');
     pass(400);
-    await waitUntil(() => control.value !== undefined, 'the three minutes end');
+    await until(() => control.value !== undefined, 'the three minutes end');
     await drawn(control);
     expect(control.value).to.deep.equal({
       right: { seconds: 180, limit: 180 },

@@ -1,5 +1,6 @@
 // What the clinic must not lose: a stored record that this version cannot read, and what is being typed.
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
+import { until } from '../tools/until.js';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import '../../../demo/main.js';
 import { click, setViewport, type } from '../../tools/real-input.js';
@@ -38,7 +39,7 @@ async function amend(extent = 'pulses'): Promise<{ id: string; key: string }> {
   const fields = { date: '2026-03-05', examiner: 'A', reason: 'Other', pulses: LATER, extent };
   await store.saveVisit({ id, patientId, fields, savedAt: '2026-03-05T10:00Z' }, '');
   await open(`#/patients/${patientId}/visits/${id}/edit`);
-  await waitUntil(() => heading().startsWith('Amend'), 'the form');
+  await until(() => heading().startsWith('Amend'), 'the form');
   await (map() ?? whole()).updateComplete;
   return { id, key: `visit ${id}` };
 }
@@ -63,14 +64,14 @@ describe('a stored record that this version cannot read', () => {
       expect(readableText(control())).to.include('It stays exactly as it is.');
       await click(app.querySelector('#field-plan') as HTMLElement);
       await type('Duplex');
-      await waitUntil(async () => (await store.draft(key))?.fields['plan'] === 'Duplex', 'the draft');
+      await until(async () => (await store.draft(key))?.fields['plan'] === 'Duplex', 'the draft');
       expect((await store.draft(key))?.fields['pulses']).to.equal(LATER);
       await open(location.hash);
-      await waitUntil(() => app.querySelector('.notice'), 'the draft is offered');
+      await until(() => app.querySelector('.notice'), 'the draft is offered');
       await control().updateComplete;
       expect(control().value).to.equal(LATER);
       await click(button('Save changes'));
-      await waitUntil(() => heading() && !heading().startsWith('Amend'), 'the visit is saved');
+      await until(() => heading() && !heading().startsWith('Amend'), 'the visit is saved');
       const saved = await store.visit(id);
       expect([saved?.fields['pulses'], saved?.fields['plan']]).to.deep.equal([LATER, 'Duplex']);
     });
@@ -80,10 +81,10 @@ describe('a stored record that this version cannot read', () => {
     const { id } = await amend();
     const [, other] = app.querySelectorAll<HTMLInputElement>('input[name=extent]');
     await click(other as HTMLElement);
-    await waitUntil(() => whole(), 'the whole examination');
+    await until(() => whole(), 'the whole examination');
     expect(whole().value).to.equal(LATER);
     await click(button('Save changes'));
-    await waitUntil(() => heading() && !heading().startsWith('Amend'), 'the visit is saved');
+    await until(() => heading() && !heading().startsWith('Amend'), 'the visit is saved');
     expect((await store.visit(id))?.fields['pulses']).to.equal(LATER);
   });
 });
@@ -92,15 +93,15 @@ describe('what is being typed', () => {
   it('in the chooser is in the draft at every key: a reload in the middle of it loses nothing', async () => {
     const [patient] = await store.patients();
     await open(`#/patients/${patient?.id}/visits/new`);
-    await waitUntil(() => map(), 'the form');
+    await until(() => map(), 'the form');
     await settled(map());
     await openSite(map(), 'left femoral');
     await choose(map(), 'button', 'Add a note');
     await type('Groin scar');
     const key = `new ${patient?.id}`;
-    await waitUntil(async () => (await store.draft(key)) !== undefined, 'the draft');
+    await until(async () => (await store.draft(key)) !== undefined, 'the draft');
     await open(location.hash);
-    await waitUntil(() => app.querySelector('.notice'), 'the draft is offered');
+    await until(() => app.querySelector('.notice'), 'the draft is offered');
     await map().updateComplete;
     expect(map().examination.pulses?.femoral?.left?.note).to.equal('Groin scar');
   });

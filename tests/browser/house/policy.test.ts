@@ -1,4 +1,5 @@
-import { expect, waitUntil } from '@open-wc/testing';
+import { expect } from '@open-wc/testing';
+import { until } from '../tools/until.js';
 import type { LimbExamination, PulseMap } from 'pulse-map';
 import { oneBlock } from '../../../stories/records.js';
 
@@ -26,7 +27,7 @@ async function strictPage(): Promise<Strict> {
   });
   const map = page.querySelector('pulse-map') as PulseMap;
   const whole = page.querySelector('limb-examination') as LimbExamination;
-  await waitUntil(() => map.shadowRoot?.querySelector('.figure') && whole.shadowRoot, 'both controls drawn');
+  await until(() => map.shadowRoot?.querySelector('.figure') && whole.shadowRoot, 'both controls drawn');
   return { page, map, whole, violations, close: () => frame.remove() };
 }
 
@@ -35,7 +36,7 @@ async function toldSoFar({ page, violations }: Strict): Promise<string[]> {
   const last = page.createElement('hr');
   page.body.append(last);
   last.setAttribute('style', 'color: red');
-  await waitUntil(() => violations.some((one) => one.endsWith(' at hr')), 'the page’s own violation');
+  await until(() => violations.some((one) => one.endsWith(' at hr')), 'the page’s own violation');
   return violations.filter((one) => !one.endsWith(' at hr'));
 }
 
@@ -53,7 +54,7 @@ describe('under a policy that allows nothing inline', () => {
     const root = map.shadowRoot as ShadowRoot;
     const figure = root.querySelector<SVGElement>('.figure') as SVGElement;
     expect(Number(figure.style.getPropertyValue('--_px'))).to.be.greaterThan(1);
-    await waitUntil(
+    await until(
       () =>
         root.querySelector('pulse-reading')?.shadowRoot?.querySelector<HTMLElement>('.track i')?.style
           .inlineSize,

@@ -1,4 +1,5 @@
-import { expect, fixture, html, waitUntil } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
+import { until } from '../tools/until.js';
 import 'pulse-map/elements/limb-flags/define';
 import 'pulse-map/elements/limb-staging/define';
 import 'pulse-map/elements/limb-stopwatch/define';
@@ -135,7 +136,7 @@ describe('limb-stopwatch', () => {
     await drawn(control);
     expect(control.running).to.equal(true);
     pass(200);
-    await waitUntil(() => !control.running, 'the countdown ends');
+    await until(() => !control.running, 'the countdown ends');
     await drawn(control);
     expect([control.running, control.seconds]).to.deep.equal([false, 180]);
     expect(events.change).to.equal(1);

@@ -1,4 +1,5 @@
-import { expect, fixture, fixtureCleanup, waitUntil } from '@open-wc/testing';
+import { expect, fixture, fixtureCleanup } from '@open-wc/testing';
+import { until } from '../tools/until.js';
 import { html, type TemplateResult } from 'lit';
 import * as bedside from '../../../stories/bedside-test.stories.js';
 import * as whole from '../../../stories/limb-examination.stories.js';
@@ -141,7 +142,7 @@ for (const [area, stories, shows] of SHOWS) {
           fixtureCleanup();
           document.documentElement.style.cssText = `color-scheme: ${colorScheme}; background: Canvas; color: CanvasText`;
           const page = await show(stories, name);
-          await waitUntil(
+          await until(
             () => text.test(readableText(page)),
             `${String(text)} in ${name}: ${readableText(page).slice(0, 400)}`,
           );

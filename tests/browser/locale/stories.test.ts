@@ -1,4 +1,5 @@
-import { expect, fixture, waitUntil } from '@open-wc/testing';
+import { expect, fixture } from '@open-wc/testing';
+import { until } from '../tools/until.js';
 import { html, type TemplateResult } from 'lit';
 import meta, * as stories from '../../../stories/languages.stories.js';
 import { drawn } from '../tools/limbs.js';
@@ -31,7 +32,7 @@ describe('the stories of languages', () => {
         </main>`,
       );
       await drawn(page);
-      await waitUntil(() => SHOWS[name].test(readableText(page)), `${String(SHOWS[name])} in ${name}`);
+      await until(() => SHOWS[name].test(readableText(page)), `${String(SHOWS[name])} in ${name}`);
       await expect(page).to.be.accessible();
     });
   }
