@@ -38,9 +38,12 @@ function call(
   const contact = contactFor(pathway, flag);
   const classes = full ? 'call big' : 'call';
   if (contact?.telephone) {
-    const whom = bar.callWhom(contact.name, contact.telephone);
-    return html`<a class=${classes} href=${telephoneLink(contact.telephone)} aria-label=${whom}
-      >${full ? whom : flag.urgency === 'now' ? bar.callNow : bar.call}</a
+    const { name, telephone } = contact;
+    const href = telephoneLink(telephone);
+    if (full) return html`<a class=${classes} href=${href}>${bar.callWhom(name, telephone)}</a>`;
+    const shown = flag.urgency === 'now' ? bar.callNow : bar.call;
+    return html`<a class=${classes} href=${href} aria-label=${bar.callLabel(shown, name, telephone)}
+      >${shown}</a
     >`;
   }
   if (!contact?.page) return nothing;

@@ -175,6 +175,9 @@ export const readingStyles = css`
     display: block;
     font-weight: 600;
   }
+  .ask .button {
+    flex: none;
+  }
   .others li + li {
     margin-block-start: 6px;
   }
