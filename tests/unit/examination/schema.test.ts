@@ -226,7 +226,7 @@ describe('a record that is wrong', () => {
       'an unknown reason',
       left({ couldNotExamine: 'busy' }),
       [
-        'not-allowed at pulses.femoral.left.couldNotExamine: "busy", not "dressing"|"cast"|"oedema"|"pain"|"amputated"|"line-in-place"|"declined"|"other"',
+        'not-allowed at pulses.femoral.left.couldNotExamine: "busy", not "dressing"|"cast"|"oedema"|"pain"|"amputated"|"line-in-place"|"no-cuff"|"dialysis-access"|"declined"|"other"',
       ],
     ],
   ];
