@@ -24,7 +24,7 @@ import {
   rateRanges,
   summaryStatements,
 } from '../../src/statements/index.js';
-import { COUNTS, each, one, type Samples, SIDE, TEXT, three, two } from './word-samples-of.js';
+import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
 import type { SchemeId } from '../../src/locale/en/staging.js';
 import { readPressures } from '../../src/pressures/index.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
@@ -172,7 +172,6 @@ export const PART_SAMPLES: Samples<PartMessages> = {
         [72, 0, 'examination'],
       ],
       callWhom: two([undefined, 'xyz'], ['+44 1632 960000']),
-      callLabel: three(['Call'], [undefined, 'xyz'], ['+44 1632 960000']),
       pageOf: one([undefined, 'xyz']),
       byPathway: one([undefined, 'xyz']),
       openFor: one(FLAGGED_LIMBS),

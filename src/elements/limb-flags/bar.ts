@@ -42,7 +42,10 @@ function call(
     const href = telephoneLink(telephone);
     if (full) return html`<a class=${classes} href=${href}>${bar.callWhom(name, telephone)}</a>`;
     const shown = flag.urgency === 'now' ? bar.callNow : bar.call;
-    return html`<a class=${classes} href=${href} aria-label=${bar.callLabel(shown, name, telephone)}
+    return html`<a
+      class=${classes}
+      href=${href}
+      aria-label=${[shown, name, telephone].filter(Boolean).join(', ')}
       >${shown}</a
     >`;
   }

@@ -72,7 +72,6 @@ export const flagBar: FlagBarWords = {
   call: 'Rufen',
   openPathway: 'Pfad',
   callWhom: (whom, telephone) => `Anrufen${whom ? `, ${whom}` : ''}: ${telephone}`,
-  callLabel: (shown, whom, telephone) => [shown, [whom, telephone].filter(Boolean).join(', ')].join(': '),
   pageOf: (whom) => (whom ? `Behandlungspfad: ${whom}` : 'Behandlungspfad öffnen'),
   byPathway: (name) => (name ? `Nach dem Behandlungspfad „${name}“.` : 'Nach dem örtlichen Behandlungspfad.'),
   asks: 'Als Nächstes fragen und untersuchen',

@@ -78,9 +78,6 @@ export const flagBar = {
   openPathway: 'Pathway',
   /** The button that dials: whom, and the number. */
   callWhom: (whom: string | undefined, telephone: string) => `Call ${whom ? `${whom}: ` : ''}${telephone}`,
-  /** The name of the short link: what it shows, then whom and the number. */
-  callLabel: (shown: string, whom: string | undefined, telephone: string) =>
-    `${shown}: ${whom ? `${whom}, ` : ''}${telephone}`,
   /** The link to a page on which it is written whom to call. */
   pageOf: (whom: string | undefined) => (whom ? `Pathway: ${whom}` : 'Open the pathway'),
   /** Whose pathway decides. */

@@ -98,7 +98,7 @@ describe('the flag bar', () => {
     const links = allByRole<HTMLAnchorElement>(
       control,
       'link',
-      /^Call( now:)? Vascular registrar[,:] \+44 1632 960961$/,
+      /^Call( now,)? Vascular registrar[,:] \+44 1632 960961$/,
     );
     expect(links.map((link) => link.getAttribute('href'))).to.deep.equal(Array(2).fill('tel:+441632960961'));
     expect(readableText(control)).to.include('By the pathway “Acute limb, Alder Row”.');
