@@ -84,12 +84,17 @@ export class BedsideTest extends PartElement<SidedResult> {
   @property({ reflect: true }) side: Side = 'right';
   /** The limit of the practice, in the test's unit, instead of the usual one. A limit kept with a result comes first. */
   @property({ type: Number }) limit: number | undefined;
-  /** Key under which running watches are kept over a reload. */
+  /**
+   * Id of the encounter with the patient. With it running watches are kept in the tab over a reload; without it nothing is kept.
+   */
   @property() keep: string | undefined;
   /** A key that does what the large button does from anywhere in the page, as a foot pedal sends it; not while text is typed. */
   @property() pedal: string | undefined;
 
   @state() private gauges: Partial<Record<Side, AngleGauge>> = {};
+
+  /** Whether the element around clears the watches itself, since it may undo a value under a running watch. */
+  @property({ attribute: false }) watchesCleared: 'here' | 'around' = 'here';
 
   readonly #watches = new Map<string, WatchController>();
   readonly #beat = new Beat();
@@ -130,6 +135,20 @@ export class BedsideTest extends PartElement<SidedResult> {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     document.removeEventListener('keydown', this.#onPedal);
+  }
+
+  /** Sets every watch to zero and keeps none of them: what ran belongs to another encounter. */
+  clearWatches(): void {
+    for (const watch of this.#watches.values()) watch.reset();
+  }
+
+  override formResetCallback(): void {
+    super.formResetCallback();
+    this.clearWatches();
+  }
+
+  protected override taken(): void {
+    if (this.watchesCleared === 'here') this.clearWatches();
   }
 
   override attributeChangedCallback(name: string, old: string | null, now: string | null): void {

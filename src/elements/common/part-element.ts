@@ -136,6 +136,11 @@ export abstract class PartElement<T extends object> extends FormControl {
     return messagesFor(this.language.tag, this.language.register);
   }
 
+  /** Called when another value was taken from code. */
+  protected taken(): void {
+    // Most parts hold nothing beside their value.
+  }
+
   /** Drops what no longer belongs after an edit, such as the place of an ulcer that is not there. */
   protected tidied(next: T | undefined): T | undefined {
     return next;
@@ -296,7 +301,9 @@ export abstract class PartElement<T extends object> extends FormControl {
   #take(value: unknown): void {
     const next = hold<T | undefined>(value, undefined, this.#reader);
     // The very same value changes nothing, and must not take away what was typed and refused.
-    if (!sameHeld(next, this.#held)) this.#hold(next);
+    if (sameHeld(next, this.#held)) return;
+    this.#hold(next);
+    this.taken();
   }
 
   #hold(next: Held<T | undefined>): void {

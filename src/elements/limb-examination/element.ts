@@ -74,6 +74,12 @@ export class LimbExamination extends RecordElement {
    */
   @property({ attribute: false }) pathway: Pathway | undefined;
 
+  /**
+   * Id of the encounter with the patient, never that of the form. With it running watches are kept in the tab over a reload;
+   * without it nothing is kept. Reset, another record and another id set them to zero.
+   */
+  @property() keep: string | undefined;
+
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
   @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
   /** Parts stay rendered once opened, so that running timers continue. */
@@ -107,6 +113,19 @@ export class LimbExamination extends RecordElement {
     // Parts fire their own events; the page gets one event for the whole record.
     root.addEventListener('change', (event) => event.stopPropagation());
     return root;
+  }
+
+  override formResetCallback(): void {
+    super.formResetCallback();
+    this.#clearWatches();
+  }
+
+  protected override taken(): void {
+    this.#clearWatches();
+  }
+
+  #clearWatches(): void {
+    for (const test of this.renderRoot?.querySelectorAll('bedside-test') ?? []) test.clearWatches?.();
   }
 
   protected override get reader(): Later<RecordReader> {
@@ -316,7 +335,8 @@ export class LimbExamination extends RecordElement {
       .register=${this.register}
       .readOnly=${this.readOnly}
       ?disabled=${this.barred}
-      .keep=${this.name || this.localName}
+      .keep=${this.keep}
+      .watchesCleared=${'around'}
       .value=${withUnknown<object>(this.examination.bedside?.[id], this.examination, 'bedside', id)}
       ${this.#entered<BedsideTest>(({ recorded }) => ({ bedside: patchAt(this.examination.bedside, [id], recorded) }))}
     ></bedside-test>`;

@@ -44,28 +44,33 @@ export class WatchController implements ReactiveController {
     return isRunning(this.#watch);
   }
   get over(): boolean {
-    return isOver(this.#watch, clock.now());
+    return isOver(this.#watch, clock.steady());
   }
   /** Time run, in ms. */
   get elapsed(): number {
-    return elapsedAt(this.#watch, clock.now());
+    return elapsedAt(this.#watch, clock.steady());
   }
   /** Time left of a countdown, in ms. */
   get remaining(): number | undefined {
-    return remainingAt(this.#watch, clock.now());
+    return remainingAt(this.#watch, clock.steady());
   }
   /** Time run, in seconds to one decimal, as it is recorded. */
   get seconds(): number {
     return Math.round(this.elapsed / 100) / 10;
   }
 
-  /** Where the watch is kept over a reload; taking up a key takes up what was kept there. */
+  /**
+   * Where the watch is kept over a reload. Taking up a key takes up what was kept there; under another key than before nothing of
+   * the watch before goes on, since the key stands for a patient's encounter.
+   */
   set key(key: string | undefined) {
     if (key === this.#key) return;
+    const before = this.#key;
     this.#key = key;
-    const kept = key === undefined ? null : this.#storage?.getItem(key);
+    const kept = key === undefined ? null : this.#kept(key);
     const parsed = kept ? parseStopwatch(kept) : undefined;
     if (parsed?.ok) this.#set(parsed.value);
+    else if (before !== undefined) this.reset();
   }
 
   hostConnected(): void {
@@ -78,30 +83,38 @@ export class WatchController implements ReactiveController {
   }
 
   start(): void {
-    this.#set(start(this.#watch, clock.now()));
+    this.#set(start(this.#watch, clock.steady()));
   }
   stop(): void {
-    this.#set(stop(this.#watch, clock.now()));
+    this.#set(stop(this.#watch, clock.steady()));
   }
   toggle(): void {
-    this.#set(toggle(this.#watch, clock.now()));
+    this.#set(toggle(this.#watch, clock.steady()));
   }
   lap(label?: string): void {
-    this.#set(lap(this.#watch, clock.now(), label));
+    this.#set(lap(this.#watch, clock.steady(), label));
   }
   reset(countdown: number | undefined = this.#watch.countdown): void {
     this.#set(countdown === undefined ? reset(newStopwatch()) : newStopwatch(countdown));
   }
   correct(seconds: number): void {
-    this.#set(correct(this.#watch, seconds * 1000, clock.now()));
+    this.#set(correct(this.#watch, seconds * 1000, clock.steady()));
   }
 
-  get #storage(): Storage | undefined {
+  #kept(key: string): string | null {
     try {
-      return globalThis.sessionStorage;
+      return sessionStorage.getItem(key);
     } catch {
-      // Without access to storage the watch does not survive a reload; everything else works.
-      return undefined;
+      return null;
+    }
+  }
+
+  #keep(key: string, text: string | undefined): void {
+    try {
+      if (text === undefined) sessionStorage.removeItem(key);
+      else sessionStorage.setItem(key, text);
+    } catch {
+      // Storage may be barred or full: the watch then does not survive a reload; everything else works.
     }
   }
 
@@ -109,10 +122,7 @@ export class WatchController implements ReactiveController {
     if (watch === this.#watch) return;
     this.#watch = watch;
     const untouched = !isRunning(watch) && watch.elapsed === 0 && watch.laps.length === 0;
-    if (this.#key !== undefined) {
-      if (untouched) this.#storage?.removeItem(this.#key);
-      else this.#storage?.setItem(this.#key, JSON.stringify(watch));
-    }
+    if (this.#key !== undefined) this.#keep(this.#key, untouched ? undefined : JSON.stringify(watch));
     this.#retick();
     this.host.requestUpdate();
   }

@@ -55,14 +55,14 @@ describe('limb-flags', () => {
 
 describe('limb-stopwatch', () => {
   let now = 0;
-  const { now: wall } = clock;
+  const { steady } = clock;
   beforeEach(() => {
     now = Date.UTC(2026, 2, 1, 9);
-    clock.now = () => now;
+    clock.steady = () => now;
     sessionStorage.clear();
   });
   afterEach(() => {
-    clock.now = wall;
+    clock.steady = steady;
   });
   const pass = (seconds: number): void => void (now += seconds * 1000);
 

@@ -10,17 +10,17 @@ import { drawn, field } from './limbs.js';
 import { byRole } from './perceive.js';
 
 let now = 0;
-const { now: wall } = clock;
+const { steady } = clock;
 
 /** Stops the clock for every test of a file, and starts each with no watch kept. */
 export function withStandingClock(): void {
   beforeEach(() => {
     now = Date.UTC(2026, 2, 1, 9);
-    clock.now = () => now;
+    clock.steady = () => now;
     sessionStorage.clear();
   });
   afterEach(() => {
-    clock.now = wall;
+    clock.steady = steady;
   });
 }
 
