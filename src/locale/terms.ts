@@ -84,6 +84,34 @@ export function termsFrom<K extends string>(
   return words;
 }
 
+type Fn = (...args: never[]) => unknown;
+
+/** The entries of a table of words that a register says otherwise. */
+export type Otherwise<T> = T extends string | Fn | readonly unknown[]
+  ? T
+  : { readonly [K in keyof T]?: Otherwise<T[K]> };
+
+const isTable = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/**
+ * A table of words in both registers: an entry is looked up when it is read, in plain words where there are any and the
+ * plain register holds then. Read entries where they are said; a copy stays in the voice it was made in.
+ */
+export function inRegisters<T extends object>(trade: T, plain: Otherwise<NoInfer<T>>): T {
+  const both = {} as T;
+  for (const key of Object.keys(trade) as (keyof T & string)[]) {
+    const own: unknown = trade[key];
+    const other = (plain as { [K in keyof T]?: unknown })[key];
+    const table = isTable(own) ? inRegisters(own, (other ?? {}) as Otherwise<typeof own>) : undefined;
+    Object.defineProperty(both, key, {
+      enumerable: true,
+      get: () => table ?? (other !== undefined && state().voice.register === 'plain' ? other : trade[key]),
+    });
+  }
+  return both;
+}
+
 /** Both tables in one; unlike a spread it keeps terms that are looked up when they are read. */
 export function together<A extends object, B extends object>(a: A, b: B): A & B {
   return Object.defineProperties(

@@ -3,6 +3,7 @@ import {
   type Laterality,
   type Level,
   type LimbKey,
+  type Place,
   type Region,
   type SiteId,
 } from '../../anatomy/index.js';
@@ -80,6 +81,11 @@ export function atName(name: string): string {
 export function pulseName(site: SiteId, many: '' | 'e' = ''): string {
   const { name, pulse, plain } = SITES[site];
   return say(`${pulse ?? `${name}puls`}${many}`, `Puls${many} an der ${plain.name}`);
+}
+
+/** The same with its side. */
+export function pulseAt({ site, side }: Place): string {
+  return `${pulseName(site)}${side === 'midline' ? '' : ` ${sides[side]}`}`;
 }
 
 const { sites, codes, technique } = columnsOf(SITES);
