@@ -8,6 +8,7 @@ import type {
   InjurySign,
   SymptomElsewhere,
 } from '../examination/index.js';
+import { wordFor } from './words.js';
 
 type Of<K extends string> = Readonly<Record<K, string>>;
 
@@ -33,8 +34,8 @@ export interface SignWords {
  * @param word the word of a value
  */
 export function signWords(word: (value: string) => string): SignWords {
-  const of = <K extends string>(...values: readonly K[]): Of<K> =>
-    Object.fromEntries(values.map((value) => [value, word(value)])) as Of<K>;
+  // Looked up when they are read, as a word may differ by register.
+  const of = <K extends string>(...values: readonly K[]): Of<K> => wordFor(values, word);
   const EITHER = [
     'pulsatile-bleeding',
     'expanding-haematoma',

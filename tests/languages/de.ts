@@ -18,7 +18,8 @@ export const german: LanguageSamples = {
   foreign: new Set(FOREIGN.split(/\s+/)),
   alike: new Set(ALIKE.split(/\s+/)),
   quoted: /„[^“]*“/g,
-  wrongNumber: /\d\.\d|\d%/,
+  // A date is no number: 01.05.2026.
+  wrongNumber: /(?<![\d.])\d+\.\d+(?!\d|\.\d)|\d%/,
   date: '1. Mai 2026',
   faults: {
     conflict: 'pulses › femoral › left: gefunden "cast"; erwartet ein Grad oder ein Grund, nicht beides.',

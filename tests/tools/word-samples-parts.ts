@@ -2,7 +2,6 @@
 import { SIDES } from '../../src/anatomy/index.js';
 import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../src/bedside/index.js';
 import {
-  type Context,
   ACUTE_CLASSES,
   FONTAINE_STAGES,
   PRESSURE_SITES,
@@ -14,11 +13,6 @@ import {
 import type { PartMessages } from '../../src/locale/index.js';
 import {
   bedsideLines,
-  circulationStatements,
-  contextStatements,
-  historyStatements,
-  inspectionStatements,
-  limbHistoryStatements,
   methodStatements,
   pressureStatements,
   rateRanges,
@@ -29,6 +23,13 @@ import type { SchemeId } from '../../src/locale/en/staging.js';
 import { readPressures } from '../../src/pressures/index.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
 import { FLAG_CODES, FLAGS, QUESTION_CODES, type RedFlag, redFlags } from '../../src/triage/index.js';
+import {
+  CIRCULATION_STATEMENTS,
+  CONTEXT_STATEMENTS,
+  HISTORY_STATEMENTS,
+  INSPECTION_STATEMENTS,
+  LIMB_HISTORY_STATEMENTS,
+} from './field-samples.js';
 import { GROUNDS } from './ground-samples.js';
 import { BEDSIDE, PRESSURES, WHOLE } from './word-records.js';
 
@@ -85,22 +86,6 @@ const flagged = two(FLAG_CODES, FLAGGED_LIMBS).map(([code, limb]): RedFlag => ({
       : { atLeast: 'IIa', atMost: 'IIb' },
 }));
 
-/** Everything that can be known beforehand. */
-const CONTEXT: Context = {
-  ageBand: '60-79',
-  diabetes: true,
-  smoking: 'past',
-  mechanism: 'embolic',
-  injury: { left: 'knee' },
-  legClaudication: { right: 'calf-upper' },
-  armClaudication: { right: 'arm', left: 'none' },
-  legAmputation: { left: 'toes' },
-  armAmputation: { right: 'fingers' },
-  absentFromBirth: { right: ['dorsalis-pedis'] },
-  radialHarvested: ['left'],
-  revascularisations: [{ artery: 'common-iliac', side: 'left', kind: 'stent' }],
-};
-
 export const PART_SAMPLES: Samples<PartMessages> = {
   bedside: {
     named: two(BEDSIDE_TEST_IDS, [undefined, 'Xyz']),
@@ -142,7 +127,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
   context: {
     repair: two(['bypass', 'stent'] as const, ['xyz']),
     remove: TEXT,
-    said: one([CONTEXT, { diabetes: false, smoking: 'never' } as const].flatMap(contextStatements)),
+    said: one(CONTEXT_STATEMENTS),
   },
   flags: {
     heading: one(flagged),
@@ -178,27 +163,14 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     },
   },
   history: {
-    limb: one(
-      [WHOLE.history?.leg, WHOLE.history?.arm].flatMap((both) =>
-        Object.values(both ?? {}).flatMap(limbHistoryStatements),
-      ),
-    ),
-    whole: one([WHOLE.history ?? {}, { risks: [] }].flatMap(historyStatements)),
-    circulation: one(
-      [
-        { shock: true, systolic: 120, diastolic: 80, heartRate: 90 },
-        { shock: false, systolic: 90 },
-      ].flatMap(circulationStatements),
-    ),
+    limb: one(LIMB_HISTORY_STATEMENTS),
+    whole: one(HISTORY_STATEMENTS),
+    circulation: one(CIRCULATION_STATEMENTS),
     refusedTime: TEXT,
   },
   inspection: {
-    refillSaid: { 'over-traditional': one([2.9, 4.5]), slow: one([2.9, 4.5]), short: [[]] },
-    limb: one(
-      [WHOLE.inspection?.leg, WHOLE.inspection?.arm].flatMap((both) =>
-        Object.values(both ?? {}).flatMap(inspectionStatements),
-      ),
-    ),
+    refillSaid: two(['short', 'over-traditional', 'slow'] as const, [2.9, 4.5]),
+    limb: one(INSPECTION_STATEMENTS),
   },
   pressures: {
     field: two([field], SIDES),

@@ -146,6 +146,16 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
     };
   }
 
+  /** A field that holds one of the words of its choice. */
+  #choose<K extends string>(
+    kind: LimbKind,
+    field: Field,
+    { label, words }: { readonly label: string; readonly words: Readonly<Record<K, string>> },
+    when?: When,
+  ): SidedRow {
+    return this.wordRow(this.#at(kind, field, label, when), words);
+  }
+
   /** The refill time with the limit it is compared with. */
   #refill(kind: LimbKind): SidedRow {
     const { inspection: words } = this.words;
@@ -163,15 +173,15 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
 
   #refillSaid(refill: number): TemplateResult {
     const { code, limit } = readRefill(refill, this.age);
-    return html`<span class="hint">${this.words.inspection.refillSaid[code](limit)}</span>`;
+    return html`<span class="hint">${this.words.inspection.refillSaid(code, limit)}</span>`;
   }
 
   #skin(kind: LimbKind): SidedRow[] {
     const { inspection: words } = this.words;
     const levels = kind === 'leg' ? LEG_LEVELS : ARM_LEVELS;
     return [
-      this.wordRow(this.#at(kind, 'colour', words.colour), words.colours),
-      this.wordRow(this.#at(kind, 'temperature', words.temperature), words.temperatures),
+      this.#choose(kind, 'colour', words.colour),
+      this.#choose(kind, 'temperature', words.temperature),
       this.wordRow(
         this.#at(
           kind,
@@ -188,8 +198,8 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
   #nerves(kind: LimbKind): SidedRow[] {
     const { inspection: words } = this.words;
     return [
-      this.wordRow(this.#at(kind, 'sensation', words.sensation), words.sensationOptions[kind]),
-      this.wordRow(this.#at(kind, 'movement', words.movement), words.movements),
+      this.wordRow(this.#at(kind, 'sensation', words.sensation.label), words.sensationOptions[kind]),
+      this.#choose(kind, 'movement', words.movement),
       this.marksRow(
         {
           label: words.deficit,
@@ -199,10 +209,8 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
         },
         { deficitKnown: words.deficitKnown },
       ),
-      this.wordRow(this.#at(kind, 'venousDoppler', words.venousDoppler), words.venous),
-      ...(kind === 'leg'
-        ? [this.wordRow(this.#at(kind, 'monofilament', words.filament), words.filamentOptions)]
-        : []),
+      this.#choose(kind, 'venousDoppler', words.venousDoppler),
+      ...(kind === 'leg' ? [this.#choose(kind, 'monofilament', words.filament)] : []),
     ];
   }
 
@@ -210,31 +218,33 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
     const { inspection: words } = this.words;
     const at = (field: Field, label: string, when?: When): FieldRow => this.#at(kind, field, label, when);
     return [
-      this.wordRow(at('ulcer', words.ulcer), words.ulcerOptions),
-      this.wordRow(
-        at('ulcerPlace', words.ulcerPlace, ({ ulcer }) => ulcer !== undefined && ulcer !== 'none'),
-        words.ulcerPlaces,
+      this.#choose(kind, 'ulcer', words.ulcer),
+      this.#choose(
+        kind,
+        'ulcerPlace',
+        words.ulcerPlace,
+        ({ ulcer }) => ulcer !== undefined && ulcer !== 'none',
       ),
-      this.wordRow(at('ulcerCause', words.ulcerCause, hasUlcer), words.ulcerCauses),
+      this.#choose(kind, 'ulcerCause', words.ulcerCause, hasUlcer),
       this.numberRow(at('ulcerSizeMm', words.ulcerSize, hasUlcer), words.millimetres, WIDEST_ULCER),
       this.yesNoRow(at('probeToBone', words.probeToBone, hasUlcer)),
-      this.wordRow(at('gangrene', words.gangrene), words.gangreneOptions),
+      this.#choose(kind, 'gangrene', words.gangrene),
       this.wordRow(
         at(
           'gangreneExtent',
-          words.gangreneExtent,
+          words.gangreneExtent.label,
           ({ gangrene }) => gangrene === 'wet' || gangrene === 'dry',
         ),
         words.extentOptions[kind],
       ),
-      this.wordsRow(at('infection', words.infection), words.infectionOptions, words.noInfection),
+      this.wordsRow(at('infection', words.infection.label), words.infection.words, words.noInfection),
       this.numberRow(
         at('rednessCm', words.rednessCm, ({ infection }) => infection?.includes('redness') === true),
         words.centimetres,
         WIDEST_REDNESS,
       ),
       this.yesNoRow(at('deepInfection', words.deepInfection, infected)),
-      this.wordsRow(at('systemic', words.systemic, infected), words.systemicShort, words.noInfection),
+      this.wordsRow(at('systemic', words.systemic.label, infected), words.systemicShort, words.noInfection),
     ];
   }
 
@@ -257,8 +267,8 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
       ...(kind === 'arm'
         ? [
             this.wordsRow(
-              this.#at(kind, 'thrombosisSigns', words.thrombosisSigns),
-              words.thrombosisOptions,
+              this.#at(kind, 'thrombosisSigns', words.thrombosis.label),
+              words.thrombosis.words,
               none,
             ),
           ]
@@ -282,8 +292,8 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
       this.yesNoRow(this.#at('leg', 'varices', words.varices)),
       this.yesNoRow(this.#at('leg', 'pigment', words.pigment)),
       this.wordsRow(
-        this.#at('leg', 'thrombosisSigns', words.thrombosisSigns),
-        words.thrombosisOptions,
+        this.#at('leg', 'thrombosisSigns', words.thrombosis.label),
+        words.thrombosis.words,
         words.noInfection,
       ),
     ];
@@ -292,11 +302,11 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
   #rest(kind: LimbKind): SidedRow[] {
     const { inspection: words } = this.words;
     return [
-      this.wordRow(this.#at(kind, 'hair', words.hair), words.hairOptions),
-      this.wordRow(this.#at(kind, 'nails', words.nails), words.nailOptions),
-      this.wordRow(this.#at(kind, 'muscle', words.muscle), words.muscleOptions),
-      this.wordRow(this.#at(kind, 'oedema', words.oedema), words.oedemaOptions),
-      this.wordRow(this.#at(kind, 'lymphNodes', words.lymphNodes), words.lymphNodeOptions),
+      this.#choose(kind, 'hair', words.hair),
+      this.#choose(kind, 'nails', words.nails),
+      this.#choose(kind, 'muscle', words.muscle),
+      this.#choose(kind, 'oedema', words.oedema),
+      this.#choose(kind, 'lymphNodes', words.lymphNodes),
       ...(kind === 'leg' ? [this.yesNoRow(this.#at(kind, 'charcotSuspected', words.charcot))] : []),
       this.wordRow(
         this.#at(kind, 'couldNotExamine', words.couldNotExamine),

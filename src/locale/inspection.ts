@@ -1,0 +1,198 @@
+import type {
+  ArmInspection,
+  Digit,
+  DigitState,
+  GangreneExtent,
+  InfectionSign,
+  LegInspection,
+  Reason,
+  Sensation,
+  SystemicSign,
+  ThrombosisSign,
+  UlcerDepth,
+} from '../examination/index.js';
+import type { RefillReading } from '../bedside/index.js';
+import type { InspectionStatement } from '../statements/index.js';
+import { render, type Renderings } from './render.js';
+import type { SignWords } from './sign-words.js';
+import { together } from './terms.js';
+import { type Choice, type Of, type Word, wordsFrom, type YesNo } from './words.js';
+
+/** Where the skin of a limb changes from warm to cold. */
+type SkinLevel = NonNullable<(LegInspection | ArmInspection)['temperatureLevel']>;
+type Value<K extends keyof LegInspection> = Extract<NonNullable<LegInspection[K]>, string>;
+/** A phrase around the word of a value. */
+type Around = (word: string) => string;
+
+/** The words of inspection and touch. */
+export interface InspectionTable {
+  readonly title: Word;
+  readonly skin: Word;
+  readonly wounds: Word;
+  readonly nerves: Word;
+  readonly rest: Word;
+  readonly colour: Choice<Value<'colour'>>;
+  readonly temperature: Choice<Value<'temperature'>>;
+  readonly temperatureLevel: Word;
+  readonly levels: Of<SkinLevel>;
+  readonly refill: Word;
+  readonly refillSaid: Readonly<Record<RefillReading['code'], (limit: string) => string>>;
+  readonly refillHow: Word;
+  readonly hair: Choice<Value<'hair'>>;
+  readonly nails: Choice<Value<'nails'>>;
+  readonly muscle: Choice<Value<'muscle'>>;
+  readonly oedema: Choice<Value<'oedema'>>;
+  readonly lymphNodes: Choice<Value<'lymphNodes'>>;
+  readonly ulcer: Choice<UlcerDepth>;
+  /** Words of the depth where there is room for a phrase. */
+  readonly ulcers: Of<UlcerDepth>;
+  readonly ulcerPlace: Choice<Value<'ulcerPlace'>>;
+  readonly ulcerCause: Choice<Value<'ulcerCause'>>;
+  readonly ulcerSize: Word;
+  readonly gangrene: Choice<Value<'gangrene'>>;
+  readonly gangreneExtent: Choice<GangreneExtent>;
+  /** Shorter words for the buttons, by kind of limb. */
+  readonly legExtents: Of<GangreneExtent>;
+  readonly armExtents: Of<'digits' | 'forefoot' | 'above-foot'>;
+  readonly infection: Choice<InfectionSign>;
+  readonly noInfection: Word;
+  readonly rednessCm: Word;
+  readonly deepInfection: Word;
+  readonly systemic: Choice<SystemicSign>;
+  readonly systemicShort: Of<SystemicSign>;
+  readonly movement: Choice<Value<'movement'>>;
+  readonly sensation: Choice<Sensation>;
+  /** Shorter words for the buttons, by kind of limb. */
+  readonly legSensations: Of<Sensation>;
+  readonly armSensations: Of<Sensation>;
+  readonly venousDoppler: Choice<Value<'venousDoppler'>>;
+  readonly probeToBone: Word;
+  readonly charcot: Word;
+  readonly yesNo: YesNo;
+  readonly deficit: Word;
+  readonly deficitKnown: Word;
+  readonly filament: Choice<Value<'monofilament'>>;
+  readonly compartmentOf: Of<'leg' | 'arm'>;
+  readonly stretchPain: Word;
+  readonly outOfProportion: Word;
+  readonly flow: Word;
+  readonly reperfused: Word;
+  readonly injurySigns: Word;
+  readonly falseAneurysm: Word;
+  readonly digitsOf: Of<'leg' | 'arm'>;
+  /** Digits of either limb. */
+  readonly digit: Of<Digit>;
+  readonly toes: Of<Digit>;
+  readonly fingers: Of<Digit>;
+  readonly digitStates: Of<DigitState>;
+  readonly veins: Word;
+  readonly varices: Word;
+  readonly pigment: Word;
+  readonly thrombosis: Choice<ThrombosisSign>;
+  readonly couldNotExamine: Word;
+  readonly note: Word;
+  /** What stands in place of an empty list. */
+  readonly none: Word;
+  /** What was found, as a phrase. */
+  readonly said: {
+    readonly colour: Around;
+    temperature(word: string, from: string | undefined): string;
+    readonly refill: Around;
+    readonly hair: Around;
+    readonly nails: Around;
+    readonly muscle: Around;
+    readonly oedema: Around;
+    ulcer(word: string, at: string | undefined): string;
+    readonly ulcerCause: Around;
+    readonly ulcerSizeMm: Around;
+    gangrene(word: string, extent: string | undefined): string;
+    readonly infection: Around;
+    readonly rednessCm: Around;
+    readonly deepInfection: YesNo;
+    readonly systemic: Around;
+    readonly probeToBone: YesNo;
+    readonly charcotSuspected: YesNo;
+    readonly deficitKnown: Word;
+    readonly monofilament: Around;
+    readonly stretchPain: YesNo;
+    readonly painOutOfProportion: YesNo;
+    readonly reperfused: Word;
+    readonly injurySigns: Around;
+    readonly falseAneurysmSigns: Around;
+    readonly varices: YesNo;
+    readonly pigment: YesNo;
+    readonly thrombosisSigns: Around;
+    readonly movement: Around;
+    readonly sensation: Around;
+    readonly venousDoppler: Around;
+    readonly lymphNodes: Around;
+    readonly note: Around;
+  };
+}
+
+/** What other areas of a language lend to it. */
+interface Lent {
+  readonly examination: { couldNot(reason: Reason): string };
+  readonly recorded: Pick<SignWords, 'injury' | 'injuryOf' | 'falseAneurysm'>;
+  decimal(value: number): string;
+}
+
+/** The words of inspection and touch, for controls and for what is said of a record. */
+export function inspectionFrom(table: InspectionTable, { examination, recorded, decimal }: Lent) {
+  const { said: phrases, refillSaid, ...labels } = table;
+  const [words, said] = [wordsFrom(labels), wordsFrom(phrases)];
+  const ifSo = (is: { yes: string; no: string }, value: boolean): string => (value ? is.yes : is.no);
+  const signs = <K extends string>(values: readonly K[], of: Readonly<Record<K, string>>): string =>
+    values.map((value) => of[value]).join(', ') || words.none;
+  const statements: Renderings<InspectionStatement> = {
+    couldNotExamine: ({ value }) => examination.couldNot(value),
+    colour: ({ value }) => said.colour(words.colour.words[value]),
+    temperature: ({ temperature, from }) =>
+      said.temperature(words.temperature.words[temperature], from && words.levels[from]),
+    refill: ({ value }) => said.refill(decimal(value)),
+    hair: ({ value }) => said.hair(words.hair.words[value]),
+    nails: ({ value }) => said.nails(words.nails.words[value]),
+    muscle: ({ value }) => said.muscle(words.muscle.words[value]),
+    oedema: ({ value }) => said.oedema(words.oedema.words[value]),
+    ulcer: ({ depth, at }) => said.ulcer(words.ulcers[depth], at && words.ulcerPlace.words[at]),
+    gangrene: ({ gangrene, extent }) =>
+      said.gangrene(words.gangrene.words[gangrene], extent && words.gangreneExtent.words[extent]),
+    infection: ({ value }) => said.infection(signs(value, words.infection.words)),
+    rednessCm: ({ value }) => said.rednessCm(decimal(value)),
+    deepInfection: ({ value }) => ifSo(said.deepInfection, value),
+    systemic: ({ value }) => said.systemic(signs(value, words.systemic.words)),
+    ulcerCause: ({ value }) => said.ulcerCause(words.ulcerCause.words[value]),
+    ulcerSizeMm: ({ value }) => said.ulcerSizeMm(decimal(value)),
+    digit: ({ digit, state }) => `${words.digit[digit]}: ${words.digitStates[state]}`,
+    probeToBone: ({ value }) => ifSo(said.probeToBone, value),
+    charcotSuspected: ({ value }) => ifSo(said.charcotSuspected, value),
+    deficitKnown: () => said.deficitKnown,
+    monofilament: ({ value }) => said.monofilament(words.filament.words[value]),
+    stretchPain: ({ value }) => ifSo(said.stretchPain, value),
+    painOutOfProportion: ({ value }) => ifSo(said.painOutOfProportion, value),
+    reperfused: () => said.reperfused,
+    injurySigns: ({ value }) => said.injurySigns(signs(value, recorded.injury)),
+    falseAneurysmSigns: ({ value }) => said.falseAneurysmSigns(signs(value, recorded.falseAneurysm)),
+    varices: ({ value }) => ifSo(said.varices, value),
+    pigment: ({ value }) => ifSo(said.pigment, value),
+    thrombosisSigns: ({ value }) => said.thrombosisSigns(signs(value, words.thrombosis.words)),
+    movement: ({ value }) => said.movement(words.movement.words[value]),
+    sensation: ({ value }) => said.sensation(words.sensation.words[value]),
+    venousDoppler: ({ value }) => said.venousDoppler(words.venousDoppler.words[value]),
+    lymphNodes: ({ value }) => said.lymphNodes(words.lymphNodes.words[value]),
+    note: ({ value }) => said.note(value),
+  };
+  return together(words, {
+    seconds: 's',
+    centimetres: 'cm',
+    millimetres: 'mm',
+    extentOptions: { leg: words.legExtents, arm: words.armExtents },
+    sensationOptions: { leg: words.legSensations, arm: words.armSensations },
+    digits: { leg: words.toes, arm: words.fingers },
+    refillSaid: (code: RefillReading['code'], limit: number): string => refillSaid[code](decimal(limit)),
+    injuryOptions: recorded.injuryOf,
+    falseAneurysmOptions: recorded.falseAneurysm,
+    limb: (statement: InspectionStatement): string => render(statements, statement),
+  });
+}
+export type InspectionWords = ReturnType<typeof inspectionFrom>;
