@@ -70,7 +70,8 @@ export const elevation: BedsideTest<'elevation'> = {
       ...(grade !== undefined && { grade }),
     };
     if (!pallor) {
-      return angle >= NORMAL_ANGLE.value
+      // Either to the full, or by the protocol of the grades: 60 degrees, held for its time.
+      return angle >= NORMAL_ANGLE.value || grade === 0
         ? { verdict: 'normal', code: 'keeps-colour', params }
         : { verdict: 'incomplete', code: 'not-raised-fully', params };
     }

@@ -6,7 +6,10 @@ import type { Examination } from './types/record.js';
 type Sides<T> = { readonly right?: T; readonly left?: T; readonly midline?: T };
 
 /** What was found at a pulse site; `undefined` when nobody examined it. */
-export function pulseAt(examination: Examination, { site, side }: Place): PulseFinding | undefined {
+export function pulseAt(
+  examination: Pick<Examination, 'pulses'>,
+  { site, side }: Place,
+): PulseFinding | undefined {
   if (!isPulseSite(site)) return undefined;
   return (examination.pulses?.[site] as Sides<PulseFinding> | undefined)?.[side];
 }

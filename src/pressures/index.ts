@@ -1,4 +1,6 @@
 export * from './arms.js';
+export * from './both-arms.js';
+export * from './change.js';
 export * from './exercise.js';
 export * from './indices.js';
 export * from './pressure-sources.js';

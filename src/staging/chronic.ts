@@ -1,4 +1,4 @@
-import { type FontaineStage, type RutherfordCategory } from '../examination/index.js';
+import type { FontaineStage, Mechanism, RutherfordCategory } from '../examination/index.js';
 import { beyond, type Limit, mmHgAt } from '../pressures/index.js';
 import { ankleOf, type DiseaseState, type Ground } from '../triage/index.js';
 import { given } from '../triage/ground.js';
@@ -84,6 +84,13 @@ export function objectiveOf({ examination, side, pressures }: LegFindings): Obje
   };
 }
 
+/** Diseases that a threatened limb is not defined for. Sources: Mills 2014; Global Vascular Guidelines 2019 (both from memory). */
+const OTHER_DISEASES = ['vasculitis', 'buerger', 'vasospasm'] as const;
+export type OtherDisease = (typeof OTHER_DISEASES)[number];
+
+export const isNotAtherosclerotic = (mechanism: Mechanism | undefined): mechanism is OtherDisease =>
+  (OTHER_DISEASES as readonly (Mechanism | undefined)[]).includes(mechanism);
+
 /** What wounds not looked at, or of open cause, leave missing. */
 export function woundsMissing({ facts, wounds, tissueLoss, disease }: LegFindings): MissingCode[] {
   const { inspection } = facts;
@@ -95,10 +102,11 @@ export function woundsMissing({ facts, wounds, tissueLoss, disease }: LegFinding
   ];
 }
 
-/** What disease that is not shown says of a stage of limb threat. */
-export function diseaseNotes({ disease }: LegFindings, threatening: boolean): NoteCode[] {
+/** What disease that is not shown, or not of atherosclerosis, says of a stage of limb threat. */
+export function diseaseNotes({ disease, examination }: LegFindings, threatening: boolean): NoteCode[] {
   if (!threatening) return [];
   return [
+    ...given(isNotAtherosclerotic(examination.context?.mechanism), 'not-atherosclerotic' as const),
     ...given(disease.state === 'not-shown', 'disease-not-shown' as const),
     ...given(disease.state === 'untested', 'disease-untested' as const),
   ];

@@ -45,6 +45,8 @@ export const NOTE_CODES = [
   'toe-decides',
   'incompressible',
   'one-incompressible',
+  'both-arms',
+  'not-atherosclerotic',
   'diabetes-ankle',
   'worse-counts',
   'at-70',

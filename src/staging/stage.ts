@@ -10,7 +10,13 @@ import type {
 import type { PressureSettings } from '../pressures/index.js';
 import { isAcutelyIschaemic, type TriageChoices, triageSettings } from '../triage/index.js';
 import { type AcuteStage, acuteStageOf } from './acute.js';
-import { type ChronicSettings, type ChronicStage, DEFAULT_CHRONIC_SETTINGS, fontaineOf } from './chronic.js';
+import {
+  type ChronicSettings,
+  type ChronicStage,
+  DEFAULT_CHRONIC_SETTINGS,
+  fontaineOf,
+  isNotAtherosclerotic,
+} from './chronic.js';
 import { fontaineStage } from './fontaine.js';
 import { rutherfordStage } from './rutherford.js';
 import { type Derived, finalStage } from './derived.js';
@@ -66,7 +72,7 @@ function wifiExclusion({
   if (facts.endLost) return 'amputated';
   if ((state.onset === 'acute' && state.sum > 0) || isAcutelyIschaemic(state)) return 'acute';
   const { mechanism } = examination.context ?? {};
-  if (mechanism === 'vasculitis' || mechanism === 'injury') return mechanism;
+  if (mechanism === 'injury' || isNotAtherosclerotic(mechanism)) return mechanism;
   const venous = facts.inspection.ulcerCause === 'venous' && !wounds.gangrene && tissueLoss === 'no';
   return venous ? 'venous-ulcer' : undefined;
 }

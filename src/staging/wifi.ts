@@ -1,5 +1,5 @@
 import { WIFI_GRADES, type WifiGrade, type WifiStage } from '../examination/index.js';
-import { indexOf, mmHgAt } from '../pressures/index.js';
+import { armsDoubt, indexOf, mmHgAt } from '../pressures/index.js';
 import { ankleOf, type Ground, infectionReading } from '../triage/index.js';
 import { given } from '../triage/ground.js';
 import { type Derived, derive, finalStage } from './derived.js';
@@ -60,7 +60,15 @@ export interface WifiSettings {
 export const DEFAULT_WIFI_SETTINGS: WifiSettings = { ischaemiaAt70: 2 };
 
 /** Limbs the scheme is not meant for. Source: Mills 2014; venous ulcers from memory. */
-export const WIFI_EXCLUSIONS = ['amputated', 'acute', 'vasculitis', 'injury', 'venous-ulcer'] as const;
+export const WIFI_EXCLUSIONS = [
+  'amputated',
+  'acute',
+  'vasculitis',
+  'buerger',
+  'vasospasm',
+  'injury',
+  'venous-ulcer',
+] as const;
 export type WifiExclusion = (typeof WIFI_EXCLUSIONS)[number];
 
 /** What wound, ischaemia and infection come to. */
@@ -186,6 +194,7 @@ export function ischaemiaGrade(
       ...given(new Set(grades).size > 1, 'worse-counts' as const),
       ...given(ankle === ISCHAEMIA_BOUNDS.ankle[1], 'at-70' as const),
       ...given(incompressible, 'one-incompressible' as const),
+      ...given(index?.value !== undefined && armsDoubt(examination, chosen).length, 'both-arms' as const),
       ...given(diabetic && !incompressible, 'diabetes-ankle' as const),
     ],
   });

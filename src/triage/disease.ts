@@ -1,6 +1,6 @@
 import { type Side } from '../anatomy/index.js';
 import { type Examination, pulseAt } from '../examination/index.js';
-import { indexOf, mmHgAt, type PressureSettings } from '../pressures/index.js';
+import { armsDoubt, indexOf, mmHgAt, type PressureSettings } from '../pressures/index.js';
 import { END_SITES, type LimbFacts } from './facts.js';
 import { hasGraftAt } from './grafts.js';
 import { given, type Ground } from './ground.js';
@@ -84,9 +84,16 @@ export function diseaseOf(examination: Examination, facts: LimbFacts, settings: 
     };
   }
   const [from, to] = limits.normalIndex;
+  // An index divided by arms that may be obstructed themselves excludes nothing.
+  const doubted = armsDoubt(examination, settings).length > 0;
   const byIndex =
-    index !== undefined && index >= from && index <= to && contextOf(examination).diabetes === false;
-  const byToe = toe !== undefined && toe >= limits.normalToeFrom && (toeIndex ?? 0) > limits.toeIndexTo;
+    !doubted &&
+    index !== undefined &&
+    index >= from &&
+    index <= to &&
+    contextOf(examination).diabetes === false;
+  const byToe =
+    !doubted && toe !== undefined && toe >= limits.normalToeFrom && (toeIndex ?? 0) > limits.toeIndexTo;
   const shown = flow.bothEndsNormal && (byIndex || byToe);
   return { state: shown ? 'not-shown' : 'untested', because: [] };
 }

@@ -20,7 +20,7 @@ import {
 } from '../../src/statements/index.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
 import type { SchemeId } from '../../src/locale/en/staging.js';
-import { readPressures } from '../../src/pressures/index.js';
+import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
 import { FLAG_CODES, FLAGS, QUESTION_CODES, type RedFlag, redFlags } from '../../src/triage/index.js';
 import {
@@ -42,6 +42,13 @@ const threats = (['ankle', 'toe', 'tcpo2', 'index'] as const).map((measure) => (
   limit: 50,
   inclusive: measure === 'toe',
 }));
+const DOUBTS: readonly ArmsDoubt[] = [
+  { code: 'ankle-above-low-arms', side: 'left', index: 1.41, below: 100 },
+  { code: 'arms-apart', mmHg: 30 },
+  { code: 'arm-pulses', places: ['right radial', 'left radial'] },
+  { code: 'low-though-hypertensive', below: 100 },
+  { code: 'below-recorded', mmHg: 150 },
+];
 const field = 'Arm';
 
 const STAGED: Record<SchemeId, readonly (string | number)[]> = {
@@ -191,6 +198,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     ),
     oneArm: SIDE,
     incompressible: SIDE,
+    bothArms: two([DOUBTS.slice(0, 1), DOUBTS], UNITS),
     missing: one([two(PRESSURE_SITES, SIDES).map(([site, side]) => ({ site, side }))]),
     segment: two(
       pressures.flatMap(({ reading }) => reading.segments),

@@ -8,6 +8,8 @@ export const MECHANISMS = [
   'injury',
   'dissection',
   'vasculitis',
+  'buerger',
+  'vasospasm',
   'compression',
 ] as const;
 export type Mechanism = (typeof MECHANISMS)[number];

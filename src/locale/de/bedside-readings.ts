@@ -35,6 +35,8 @@ const lost: Record<'lost' | 'reduced', string> = { lost: 'verschwunden', reduced
 export const secs = (n: number): string => `${decimal(n)} s`;
 const after = (seconds: number | undefined): string =>
   seconds === undefined ? '' : ` nach ${secs(seconds)}`;
+const held = ({ seconds }: { seconds?: number }): string =>
+  seconds === undefined ? '' : ` über ${secs(seconds)}`;
 const paled = ({ params }: { params: { angle: number; seconds?: number } }): string =>
   `Blass bei ${decimal(params.angle)}°${after(params.seconds)}`;
 
@@ -78,9 +80,10 @@ function arteries({ params, limit }: { params: HandArteries; limit: number }): s
 const readings: BedsideRenderings = {
   elevation: {
     ...without,
-    'keeps-colour': 'Behält bei 90° die Farbe: normal.',
+    'keeps-colour': ({ params }) =>
+      `Behält bei ${decimal(params.angle)}°${held(params)} die Farbe: nach diesem Vorgehen normal.`,
     'not-raised-fully': ({ params }) =>
-      `Behält bei ${decimal(params.angle)}° die Farbe; erst bei 90° gilt das als normal.`,
+      `Behält bei ${decimal(params.angle)}° die Farbe; bei 60° über 60 s oder bei 90° gilt das als normal.`,
     'pale-below-limit': (r) => `${paled(r)}: schwer, unter ${decimal(r.limit)}°.`,
     'pale-in-range': (r) =>
       `${paled(r)}: ein ischämisches Bein wird zwischen 15° und 30° blass; unter ${decimal(r.limit)}° ist es schwer.`,

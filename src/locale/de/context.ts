@@ -82,6 +82,8 @@ export const context: ContextWords = {
     injury: 'Verletzung oder Operation',
     dissection: 'Aortendissektion',
     vasculitis: 'Vaskulitis',
+    buerger: 'Thrombangiitis obliterans (Morbus Buerger)',
+    vasospasm: 'Vasospasmus (Raynaud-Phänomen)',
     compression: 'Kompression oder Entrapment',
   },
   anywhere: 'Beine und Arme',

@@ -51,6 +51,8 @@ const VALUES: Readonly<Record<string, string>> = {
   thrombotic: 'Thrombose',
   dissection: 'Aortendissektion',
   vasculitis: 'Vaskulitis',
+  buerger: 'Thrombangiitis obliterans',
+  vasospasm: 'Vasospasmus',
   compression: 'Kompression',
   injury: 'Verletzung',
   pelvis: 'Becken',

@@ -8,6 +8,7 @@ import type {
 } from '../../examination/index.js';
 import type {
   ArmFinding,
+  ArmsDoubt,
   Band,
   ExerciseReading,
   LegStation,
@@ -141,6 +142,16 @@ function threat({ side: of, measure, value, limit, inclusive }: Threat, unit: Pr
   return `${sentence(side(of))}: ${measures[measure]} ${show(value)}, ${inclusive ? 'bei oder unter' : 'unter'} ${show(limit)}: im Bereich einer bedrohten Extremität.`;
 }
 
+const doubts = (unit: PressureUnit): Renderings<ArmsDoubt> => ({
+  'ankle-above-low-arms': ({ side: of, index, below }) =>
+    `ABI ${side(of)} ${decimal(index, 2)} bei Armdrücken unter ${withUnit(below, unit)} beidseits`,
+  'arms-apart': ({ mmHg }) => `Arme um ${withUnit(mmHg, unit)} verschieden und kein niedriger ABI`,
+  'arm-pulses': 'Pulse an beiden Armen schwach oder fehlend',
+  'low-though-hypertensive': ({ below }) =>
+    `beide Armdrücke unter ${withUnit(below, unit)} trotz erfasster Hypertonie`,
+  'below-recorded': ({ mmHg }) => `Blutdruck mit ${withUnit(mmHg, unit)} erfasst`,
+});
+
 const settings: MethodWords = {
   standard: {
     label: 'Standard des Knöchelindex',
@@ -270,6 +281,8 @@ export const pressures: PressureWords = {
     `Armdruck ${side(missing)} nicht erfasst: Ist er höher, liegt jeder Index niedriger als angegeben.`,
   incompressible: (s) =>
     `${sentence(side(s))}: Knöchelarterien nicht komprimierbar; Zehendruck (TBI) messen.`,
+  bothArms: (found, unit) =>
+    `Die Armarterien können beidseits erkrankt sein (${list(found.map((doubt) => render(doubts(unit), doubt)))}): Jeder Index kann dann zu hoch ausfallen. Absolute Knöchel- und Zehendrücke und Kurvenformen hängen nicht von den Armen ab.`,
   missing: (wanted) => `Nicht gemessen: ${list(wanted.map(place))}.`,
   segment: (of, unit) => finding(of.side, render(segments(unit), of), of.levels),
   arm: (of, unit) => finding(of.side, render(arms(unit), of), of.levels),

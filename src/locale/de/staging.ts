@@ -113,7 +113,8 @@ export const staging: StagingWords = {
   wifiTitle: 'Wunde, Ischämie und Fußinfektion (WIfI)',
   meanings,
   notes: {
-    'no-single-class': 'Diese Befunde passen in keine einzelne Rutherford-Klasse; keine wird zugeordnet.',
+    'no-single-class':
+      'Diese Befunde passen in keine einzelne Rutherford-Klasse; gezeigt wird die niedrigste mögliche.',
     'fixed-mottling': 'Fixierte Marmorierung gehört zur irreversiblen Klasse.',
     'described-for-leg': 'Die Klassen wurden für das Bein beschrieben.',
     'old-deficit': 'Ein bekanntes altes Defizit von Motorik oder Sensibilität zählt nicht.',
@@ -127,6 +128,10 @@ export const staging: StagingWords = {
     'toe-decides': 'ABI und Zehendruck ergeben verschiedene Grade; der Zehendruck gibt den Ausschlag.',
     incompressible: 'Knöchelarterien nicht komprimierbar: nach Zehendruck oder tcpO₂ einstufen.',
     'one-incompressible': 'Eine Knöchelarterie ist nicht komprimierbar: Der Grad kann schlechter sein.',
+    'both-arms':
+      'Beide Armarterien können verengt sein: Der ABI kann zu hoch ausfallen, der Grad schlechter sein.',
+    'not-atherosclerotic':
+      'Die bedrohte Extremität ist für die Atherosklerose definiert; als Ursache ist eine andere Krankheit erfasst.',
     'diabetes-ankle':
       'Bei Diabetes kann der Knöchelarteriendruck zu hoch ausfallen: Der Grad kann schlechter sein.',
     'worse-counts': 'ABI und Knöchelarteriendruck ergeben verschiedene Grade; der schlechtere zählt.',
@@ -137,6 +142,8 @@ export const staging: StagingWords = {
     amputated: 'Der Fuß ist verloren: Das Schema gilt nicht.',
     acute: 'Nicht für die akute Extremitätenischämie gedacht.',
     vasculitis: 'Nicht für die Vaskulitis gedacht.',
+    buerger: 'Nicht für die Thrombangiitis obliterans (Morbus Buerger) gedacht.',
+    vasospasm: 'Nicht für den Vasospasmus gedacht.',
     injury: 'Nicht für Verletzungen gedacht.',
     'venous-ulcer': 'Nicht für venöse Ulzera gedacht.',
   },

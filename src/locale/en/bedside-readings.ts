@@ -34,6 +34,8 @@ const lost: Record<'lost' | 'reduced', string> = { lost: 'lost', reduced: 'weake
 export const secs = (n: number): string => `${decimal(n)} s`;
 const after = (seconds: number | undefined): string =>
   seconds === undefined ? '' : ` after ${secs(seconds)}`;
+const held = ({ seconds }: { seconds?: number }): string =>
+  seconds === undefined ? '' : ` for ${secs(seconds)}`;
 const paled = ({ params }: { params: { angle: number; seconds?: number } }): string =>
   `Pale at ${decimal(params.angle)}°${after(params.seconds)}`;
 
@@ -77,9 +79,10 @@ function arteries({ params, limit }: { params: HandArteries; limit: number }): s
 const readings: BedsideRenderings = {
   elevation: {
     ...without,
-    'keeps-colour': 'Keeps its colour at 90°: normal.',
+    'keeps-colour': ({ params }) =>
+      `Keeps its colour at ${decimal(params.angle)}°${held(params)}: normal by this protocol.`,
     'not-raised-fully': ({ params }) =>
-      `Keeps its colour at ${decimal(params.angle)}°; raise it to 90° to call it normal.`,
+      `Keeps its colour at ${decimal(params.angle)}°; hold it at 60° for 60 s, or raise it to 90°, to call it normal.`,
     'pale-below-limit': (r) => `${paled(r)}: severe, below ${decimal(r.limit)}°.`,
     'pale-in-range': (r) =>
       `${paled(r)}: an ischaemic leg pales between 15° and 30°; below ${decimal(r.limit)}° is severe.`,

@@ -34,6 +34,8 @@ const mechanisms: Record<Mechanism, string> = {
   injury: 'injury or operation',
   dissection: 'dissection of the aorta',
   vasculitis: 'vasculitis',
+  buerger: 'thromboangiitis obliterans (Buerger’s disease)',
+  vasospasm: 'vasospasm (Raynaud’s phenomenon)',
   compression: 'compression or entrapment',
 };
 

@@ -51,6 +51,8 @@ const VALUES: Readonly<Record<string, string>> = {
   thrombotic: 'thrombosis',
   dissection: 'aortic dissection',
   vasculitis: 'vasculitis',
+  buerger: 'thromboangiitis obliterans',
+  vasospasm: 'vasospasm',
   compression: 'compression',
   injury: 'injury',
   pelvis: 'pelvis',

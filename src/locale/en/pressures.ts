@@ -8,6 +8,7 @@ import type {
 } from '../../examination/index.js';
 import type {
   ArmFinding,
+  ArmsDoubt,
   Band,
   ExerciseReading,
   IndexKind,
@@ -137,6 +138,16 @@ function threat({ side: of, measure, value, limit, inclusive }: Threat, unit: Pr
   return `${sentence(side(of))}: ${measures[measure]} ${show(value)}, ${inclusive ? 'at or below' : 'below'} ${show(limit)}: in the range of a threatened limb.`;
 }
 
+const doubts = (unit: PressureUnit): Renderings<ArmsDoubt> => ({
+  'ankle-above-low-arms': ({ side: of, index, below }) =>
+    `${side(of)} ABPI ${decimal(index, 2)} with both arms below ${withUnit(below, unit)}`,
+  'arms-apart': ({ mmHg }) => `arms ${withUnit(mmHg, unit)} apart and no low ABPI`,
+  'arm-pulses': 'pulses weak or absent in both arms',
+  'low-though-hypertensive': ({ below }) =>
+    `both arms below ${withUnit(below, unit)} although hypertension is recorded`,
+  'below-recorded': ({ mmHg }) => `blood pressure recorded as ${withUnit(mmHg, unit)}`,
+});
+
 const settings: MethodWords = {
   standard: {
     label: 'Standard of the ankle index',
@@ -257,6 +268,9 @@ export const pressures = {
     `${sentence(side(missing))} brachial pressure not recorded: if it is higher, every index is lower than shown.`,
   incompressible: (s: Side) =>
     `${sentence(side(s))}: ankle arteries incompressible; measure toe pressure (TBPI).`,
+  /** Beside every index while both arms may be obstructed. */
+  bothArms: (found: readonly ArmsDoubt[], unit: PressureUnit) =>
+    `Both arm arteries may be diseased (${list(found.map((doubt) => render(doubts(unit), doubt)))}): every index may then read too high. Absolute ankle and toe pressures and waveforms do not depend on the arms.`,
   missing: (wanted: readonly Wanted[]) => `Not measured: ${list(wanted.map(place))}.`,
   segment: (finding: SegmentFinding, unit: PressureUnit) =>
     `${sentence(side(finding.side))}: ${render(segments(unit), finding)}; ${points(finding.levels)}.`,

@@ -57,7 +57,7 @@ const ischaemia: Record<WifiGrade, string> = { 0: 'none', 1: 'mild', 2: 'moderat
 const infection: Record<WifiGrade, string> = { 0: 'none', 1: 'mild', 2: 'moderate', 3: 'severe' };
 
 const notes: Record<NoteCode, string> = {
-  'no-single-class': 'These findings fit no single Rutherford class; none is assigned.',
+  'no-single-class': 'These findings fit no single Rutherford class; the least that they allow is shown.',
   'fixed-mottling': 'Fixed mottling goes with the irreversible class.',
   'described-for-leg': 'The classes were described for the leg.',
   'old-deficit': 'A known old deficit of power or sensation is not counted.',
@@ -71,6 +71,9 @@ const notes: Record<NoteCode, string> = {
   'toe-decides': 'ABPI and toe pressure give different grades; the toe pressure decides.',
   incompressible: 'Ankle arteries incompressible: grade by toe pressure or TcPO₂.',
   'one-incompressible': 'One ankle artery is incompressible: the grade may be worse.',
+  'both-arms': 'Both arms may be obstructed: the ABPI may read too high, and the grade may be worse.',
+  'not-atherosclerotic':
+    'Limb threat is defined for atherosclerosis; another disease is recorded as the cause.',
   'diabetes-ankle': 'In diabetes the ankle pressure may read too high: the grade may be worse.',
   'worse-counts': 'ABPI and ankle pressure give different grades; the worse counts.',
   'at-70': '70 mmHg is printed in two grades; set the convention you use.',
@@ -81,6 +84,8 @@ const excluded: Record<WifiExclusion, string> = {
   amputated: 'The foot is lost: the scheme does not apply.',
   acute: 'Not meant for acute limb ischaemia.',
   vasculitis: 'Not meant for vasculitis.',
+  buerger: 'Not meant for thromboangiitis obliterans (Buerger’s disease).',
+  vasospasm: 'Not meant for vasospasm.',
   injury: 'Not meant for injury.',
   'venous-ulcer': 'Not meant for venous ulcers.',
 };

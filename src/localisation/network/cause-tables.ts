@@ -271,6 +271,9 @@ export const causeTables: Pick<
     injury: { injury: 250 },
     dissection: { dissection: 100 },
     vasculitis: { vasculitis: 100, distal: 25 },
+    buerger: { distal: 100 },
+    // A spasm closes no artery: it speaks for none of the causes.
+    vasospasm: {},
     compression: { compression: 100 },
     source: ['judgement'],
   },

@@ -44,11 +44,15 @@ describe('elevation test (Buerger)', () => {
     });
   });
 
+  // Browse: to 90 degrees; Spittell-type grading: none within 60 s at 60 degrees.
   it.each([
-    [89, 'not-raised-fully', 'incomplete'],
-    [90, 'keeps-colour', 'normal'],
-  ])('no pallor at %i degrees is %s', (angle, code, verdict) => {
-    expect(elevation.evaluate({ pallor: false, angle, seconds: 60 })).toMatchObject({ code, verdict });
+    [45, 120, 'not-raised-fully', 'incomplete'],
+    [60, 59, 'not-raised-fully', 'incomplete'],
+    [60, 60, 'keeps-colour', 'normal'],
+    [89, 60, 'not-raised-fully', 'incomplete'],
+    [90, 60, 'keeps-colour', 'normal'],
+  ])('no pallor at %i degrees for %i s is %s', (angle, seconds, code, verdict) => {
+    expect(elevation.evaluate({ pallor: false, angle, seconds })).toMatchObject({ code, verdict });
   });
 
   // Common practice, no source: within seconds in severe, after two to three minutes in mild disease.

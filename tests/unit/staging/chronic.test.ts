@@ -228,3 +228,21 @@ describe('a stage overruled by the clinician', () => {
     });
   });
 });
+
+describe('limb threat in a disease that is not atherosclerosis', () => {
+  // Mills 2014; Global Vascular Guidelines 2019 (both from memory).
+  it.each(['vasculitis', 'buerger', 'vasospasm'] as const)('%s is named beside the stage', (mechanism) => {
+    const examination: Examination = {
+      ...emptyExamination(),
+      context: { mechanism },
+      history: { leg: { left: { symptom: 'rest-pain' } } },
+      inspection: { leg: { left: { ulcer: 'none', gangrene: 'none' } } },
+    };
+    const { fontaine, rutherford } = stageLeg(examination, 'left');
+    expect(fontaine).toMatchObject({ stage: 'III' });
+    expect(fontaine.notes).toContain('not-atherosclerotic');
+    expect(rutherford.notes).toContain('not-atherosclerotic');
+    const { context: _context, ...other } = examination;
+    expect(stageLeg(other, 'left').fontaine.notes).not.toContain('not-atherosclerotic');
+  });
+});

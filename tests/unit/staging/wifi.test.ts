@@ -280,6 +280,8 @@ describe('putting the three grades together', () => {
   it.each<[Partial<Examination>, string]>([
     [{ onset: 'acute', pulses: { popliteal: { left: { grade: 'absent' } } } }, 'acute'],
     [{ context: { mechanism: 'vasculitis' } }, 'vasculitis'],
+    [{ context: { mechanism: 'buerger' } }, 'buerger'],
+    [{ context: { mechanism: 'vasospasm' } }, 'vasospasm'],
     [{ context: { mechanism: 'injury' } }, 'injury'],
     [{ context: { legAmputation: { left: 'below-knee' } } }, 'amputated'],
   ])('%j is outside the scheme: %s', (more, excluded) => {
