@@ -127,7 +127,7 @@ const CHECKS: Readonly<Record<string, (record: Examination, reading: Reading) =>
     const refill = record.inspection?.leg?.left?.refill ?? 0;
     const { code, limit } = readRefill(refill, record.context?.ageBand);
     expect(code).toBe(verdict === 'slow' ? 'slow' : 'over-traditional');
-    const said = english.inspection.refillSaid[code](limit);
+    const said = english.inspection.refillSaid(code, limit);
     expect(said).toContain('over 2 s');
     expect(said).toContain(`${limit} s`);
     expect(said).toContain('Compare with the other limb');
