@@ -4,15 +4,19 @@ import { onLanguage, type Register } from '../../locale/index.js';
 /** Options of the `lang` property of every element; empty, it is not written to the page, where it would mean "unknown". */
 export const LANG = { reflect: true, useDefault: true } as const;
 
+/** An attribute of a node that has any; a page being rendered by a server has no class of elements to ask. */
+const attributeOf = (node: Node, name: string): string | null =>
+  'getAttribute' in node ? (node as Element).getAttribute(name) : null;
+
 /** The language of an element: its own, else the closest `lang` (through shadow trees), else the browser's. */
 export function languageAt(element: HTMLElement): string {
   if (element.lang) return element.lang;
   for (
     let node: Node | null = element;
     node;
-    node = node instanceof ShadowRoot ? node.host : node.parentNode
+    node = 'host' in node ? (node as ShadowRoot).host : node.parentNode
   ) {
-    const found = node instanceof Element && node.getAttribute('lang');
+    const found = attributeOf(node, 'lang');
     if (found) return found;
   }
   return globalThis.navigator?.language || 'en';
@@ -23,17 +27,38 @@ export function registerAt(element: HTMLElement): Register {
   for (
     let node: Node | null = element;
     node;
-    node = node instanceof ShadowRoot ? node.host : node.parentNode
+    node = 'host' in node ? (node as ShadowRoot).host : node.parentNode
   ) {
-    const found = node instanceof Element && node.getAttribute('register');
+    const found = attributeOf(node, 'register');
     if (found) return found === 'plain' ? 'plain' : 'trade';
   }
   return 'trade';
 }
 
-/** Provides an element's language and re-renders it when a language is registered later. */
+const hosts = new Set<ReactiveControllerHost>();
+let page: MutationObserver | undefined;
+
+/** Re-renders a host whenever the page takes another language or direction; one observer serves them all. */
+function follow(host: ReactiveControllerHost): void {
+  hosts.add(host);
+  page ??= new MutationObserver(() => hosts.forEach((one) => one.requestUpdate()));
+  if (hosts.size > 1) return;
+  page.observe(document.documentElement, { attributes: true, attributeFilter: ['lang', 'dir', 'register'] });
+}
+
+function unfollow(host: ReactiveControllerHost): void {
+  hosts.delete(host);
+  if (!hosts.size) page?.disconnect();
+}
+
+/**
+ * Provides an element's language, and re-renders it when a language is registered later or the page changes `lang`, `dir` or
+ * `register` of its `<html>`.
+ */
 export class LanguageController implements ReactiveController {
   #ended: (() => void) | undefined;
+  /** In what the host was rendered last. */
+  #rendered: string | undefined;
 
   constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
     host.addController(this);
@@ -50,9 +75,21 @@ export class LanguageController implements ReactiveController {
 
   hostConnected(): void {
     this.#ended = onLanguage(() => this.host.requestUpdate());
+    follow(this.host);
+    // The page may have changed its language while the host was out of it, or the host its page.
+    if (this.#rendered !== undefined && this.#rendered !== this.#spoken) this.host.requestUpdate();
   }
 
   hostDisconnected(): void {
     this.#ended?.();
+    unfollow(this.host);
+  }
+
+  hostUpdated(): void {
+    this.#rendered = this.#spoken;
+  }
+
+  get #spoken(): string {
+    return `${this.tag} ${this.register}`;
   }
 }

@@ -1,10 +1,12 @@
 import { css } from 'lit';
+import { intrinsicSize } from './intrinsic-size.js';
 
 /** Cards, chips and fields shared by the parts of the examination. */
 export const partStyles = css`
   :host {
     display: block;
     container-type: inline-size;
+    ${intrinsicSize(640)}
   }
   :host([hidden]) {
     display: none;

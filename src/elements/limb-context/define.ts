@@ -1,3 +1,5 @@
 import { LimbContext } from './element.js';
 
 if (!customElements.get('limb-context')) customElements.define('limb-context', LimbContext);
+
+export { LimbContext };

@@ -9,3 +9,5 @@ import '../pulse-map/define.js';
 import { LimbExamination } from './element.js';
 
 if (!customElements.get('limb-examination')) customElements.define('limb-examination', LimbExamination);
+
+export { LimbExamination };

@@ -1,3 +1,5 @@
 import { LimbFlags } from './element.js';
 
 if (!customElements.get('limb-flags')) customElements.define('limb-flags', LimbFlags);
+
+export { LimbFlags };

@@ -1,9 +1,11 @@
 import { css } from 'lit';
+import { intrinsicSize } from '../common/intrinsic-size.js';
 
 export const flagStyles = css`
   :host {
     display: block;
     container-type: inline-size;
+    ${intrinsicSize(640)}
   }
   :host([hidden]) {
     display: none;

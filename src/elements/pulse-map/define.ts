@@ -6,3 +6,5 @@ PulseMap.defineFlags = (element) => {
 };
 
 if (!customElements.get('pulse-map')) customElements.define('pulse-map', PulseMap);
+
+export { PulseMap };

@@ -1,4 +1,5 @@
 import { css, unsafeCSS } from 'lit';
+import { intrinsicSize } from '../common/intrinsic-size.js';
 import { COLUMNS, READING_WIDTH } from './crops.js';
 
 const columns = COLUMNS.map(
@@ -10,6 +11,7 @@ export const mapStyles = css`
   :host {
     display: block;
     container-type: inline-size;
+    ${intrinsicSize(820)}
     position: relative;
     border: 1px solid var(--_edge);
     border-radius: 12px;

@@ -1,3 +1,6 @@
 import { PulseReading } from './element.js';
 
 if (!customElements.get('pulse-reading')) customElements.define('pulse-reading', PulseReading);
+
+export { PulseReading };
+export { OpenPlaceEvent } from './events.js';

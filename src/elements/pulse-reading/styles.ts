@@ -1,9 +1,11 @@
 import { css } from 'lit';
+import { intrinsicSize } from '../common/intrinsic-size.js';
 
 export const readingStyles = css`
   :host {
     display: block;
     container-type: inline-size;
+    ${intrinsicSize(560)}
   }
   section {
     padding-block: 14px;

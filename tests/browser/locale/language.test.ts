@@ -52,6 +52,21 @@ describe('the language of an element', () => {
     expect(lead(map)).to.equal('Kein Puls erfasst');
   });
 
+  it('follows the page when it takes another one later', async () => {
+    const map = await openMap({ examination: block });
+    expect(byRole(map, 'button', 'Undo')).to.exist;
+    page.lang = 'de';
+    await new Promise((done) => requestAnimationFrame(done));
+    await settled(map);
+    expect(byRole(map, 'button', 'Rückgängig')).to.exist;
+    expect(lead(map)).to.match(/^Verschluss/);
+    map.remove();
+    page.lang = 'en';
+    document.body.append(map);
+    await settled(map);
+    expect(lead(map), 'also while it was out of the page').to.match(/^Occlusion/);
+  });
+
   it('is English where nobody has registered the words', async () => {
     const map = await fixture<PulseMap>(html`<pulse-map lang="fr"></pulse-map>`);
     await settled(map);
