@@ -1,126 +1,93 @@
-import type { Accuracy, FalsePositives, Limits, RatePeople } from '../../bedside/index.js';
-import type { MeasuredStatement, RateRange } from '../../statements/index.js';
-import { bedsideLine } from '../bedside.js';
-import type { BedsideWords } from '../en/bedside.js';
-import { render, type Renderings } from '../render.js';
+import type { RatePeople } from '../../bedside/index.js';
+import { bedsideFrom, type BedsideTable } from '../bedside.js';
+import type { BedsideLabels, BedsideWords } from '../en/bedside.js';
 import { anatomy } from './anatomy.js';
-import { bedsideHow } from './bedside-how.js';
-import { notes, phases, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
+import { bedsideHow as how } from './bedside-how.js';
+import * as readings from './bedside-readings.js';
 import { examination } from './examination.js';
-import { decimal, list, sentence } from './phrases.js';
+import { decimal, sentence, speech } from './phrases.js';
 
-/** What so many percent of people do; the verb agrees with "%" in the plural. */
-const outcomes: Record<FalsePositives['outcome'], string> = {
-  pulse: 'verlieren den Puls oder er ändert sich',
-  pain: 'spüren Schmerz',
-  tingling: 'spüren Kribbeln',
-  positive: 'sind im Test positiv',
-  stopped: 'brechen vorzeitig ab',
-  'pulse-any-test': 'verlieren den Puls in der einen oder anderen Stellung',
+const of: Record<RatePeople, string> = {
+  healthy: 'der Gesunden',
+  'transradial-access': 'der Patienten vor transradialem Zugang',
+  'carpal-tunnel': 'der Menschen mit Karpaltunnelsyndrom',
+};
+const among: Record<RatePeople, string> = {
+  healthy: 'Gesunden',
+  'transradial-access': 'Patienten vor transradialem Zugang',
+  'carpal-tunnel': 'Menschen mit Karpaltunnelsyndrom',
 };
 
-const people: Record<RatePeople, readonly [of: string, among: string]> = {
-  healthy: ['der Gesunden', 'Gesunden'],
-  'transradial-access': ['der Patienten vor transradialem Zugang', 'Patienten vor transradialem Zugang'],
-  'carpal-tunnel': ['der Menschen mit Karpaltunnelsyndrom', 'Menschen mit Karpaltunnelsyndrom'],
+const table: BedsideTable = {
+  // What so many percent of people do; the verb agrees with "%" in the plural.
+  outcomes: {
+    pulse: 'verlieren den Puls oder er ändert sich',
+    pain: 'spüren Schmerz',
+    tingling: 'spüren Kribbeln',
+    positive: 'sind im Test positiv',
+    stopped: 'brechen vorzeitig ab',
+    'pulse-any-test': 'verlieren den Puls in der einen oder anderen Stellung',
+  },
+  bounds: { 'highest-reported': 'höchste berichtete Zahl', 'upper-95': 'obere 95-%-Konfidenzgrenze' },
+  over: (seconds) => `über ${seconds} s`,
+  posture: 'Hand gestreckt',
+  upTo: 'höchstens ',
+  share: (percent) => `${percent} %`,
+  fromTo: (least, most) => `${least} bis ${most}`,
+  rate: (share, people, outcome) => `${share} ${of[people]} ${outcome}`,
+  rates: (people, ranges) => `Von ${among[people]}: ${ranges}.`,
+  found: {
+    'arterial-disease': 'Menschen mit arterieller Erkrankung',
+    'inadequate-collateral': 'Hände mit plethysmographisch unzureichendem Kollateralfluss',
+  },
+  cleared: {
+    'arterial-disease': 'Menschen ohne sie',
+    'inadequate-collateral': 'Hände mit ausreichendem Fluss',
+  },
+  sensitivity: (share, people) => `Sensitivität ${share} (${people})`,
+  specificity: (share, people) => `Spezifität ${share} (${people})`,
+  measured: {
+    pale: 'blass',
+    notPale: 'nicht blass',
+    red: 'düster rot',
+    notRed: 'keine Rötung',
+    incompetent: 'insuffiziente Venen',
+    noChange: 'kein Farbwechsel',
+    noSymptoms: 'keine Beschwerden',
+    nothingFelt: 'nichts gespürt',
+    methods: { modified: 'modifizierter Test', original: 'ursprünglicher Test' },
+    at: (angle) => `bei ${angle}°`,
+    held: (time) => `${time} gehalten`,
+    armsUp: (time) => `Arme ${time} oben`,
+    immersed: (time) => `${time} eingetaucht`,
+    pink: (time) => `rosig nach ${time}`,
+    stillPale: (time) => `nach ${time} noch blass`,
+    filled: (time) => `gefüllt nach ${time}`,
+    stillEmpty: (time) => `nach ${time} noch leer`,
+    releasedPink: (artery, time) => `${artery} freigegeben: rosig nach ${time}`,
+    releasedWhite: (artery, time) => `${artery} freigegeben: ${time} lang weiß`,
+    tracing: (artery, barbeau) => `Plethysmographie, ${artery} abgedrückt: Klasse ${barbeau}`,
+    water: (celsius) => `Wasser ${celsius} °C`,
+    phase: (phase, time) => `${phase} nach ${time}`,
+    rewarmed: (minutes) => `wieder warm nach ${minutes} min`,
+    pulseBefore: (grade) => `Puls vorher ${grade}`,
+    pulseDuring: (grade) => `dabei ${grade}`,
+    symptomAt: (symptom, time) => `${symptom} bei ${time}`,
+    stopped: (by) => `beendet wegen: ${by}`,
+  },
+  note: (note) => `Notiz: ${note}`,
+  usual: (limit) => `Üblich, ${limit}`,
 };
-const bounds: Record<NonNullable<FalsePositives['bound']>, string> = {
-  'highest-reported': 'höchste berichtete Zahl',
-  'upper-95': 'obere 95-%-Konfidenzgrenze',
-};
 
-/** Bedingung des Tests, Schranke und Zahl der Untersuchten. */
-function provided({ condition: { over, posture } = {}, bound, count }: Partial<FalsePositives>): string {
-  const notes = [
-    ...(over === undefined ? [] : [`über ${decimal(over)} s`]),
-    ...(posture ? ['Hand gestreckt'] : []),
-    ...(bound ? [bounds[bound]] : []),
-    ...(count === undefined ? [] : [`n = ${count}`]),
-  ];
-  return notes.length ? ` (${notes.join(', ')})` : '';
-}
-const upTo = (bound: FalsePositives['bound']): string => (bound ? 'höchstens ' : '');
-
-const rate = (figure: FalsePositives): string =>
-  `${sentence(upTo(figure.bound))}${decimal(figure.percent)} % ${people[figure.people][0]} ${outcomes[figure.outcome]}${provided(figure)}`;
-
-/** One rate; where sources differ, from the least to the most. */
-const range = ({ outcome, least, most, bound, condition }: RateRange): string =>
-  `${upTo(bound)}${least === most ? '' : `${decimal(least)} bis `}${decimal(most)} % ${outcomes[outcome]}${provided({ bound, condition })}`;
-
-const targets: Record<Accuracy['of'], readonly [found: string, cleared: string]> = {
-  'arterial-disease': ['Menschen mit arterieller Erkrankung', 'Menschen ohne sie'],
-  'inadequate-collateral': [
-    'Hände mit plethysmographisch unzureichendem Kollateralfluss',
-    'Hände mit ausreichendem Fluss',
-  ],
-};
-
-const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
-const withUnit = (value: number, unit: Limits['unit']): string =>
-  `${decimal(value)}${unit === 'deg' ? '' : ' '}${units[unit]}`;
-
-const methods = { modified: 'modifizierter Test', original: 'ursprünglicher Test' };
-
-const measured: Renderings<MeasuredStatement> = {
-  pale: 'blass',
-  'not-pale': 'nicht blass',
-  red: 'düster rot',
-  'not-red': 'keine Rötung',
-  'incompetent-veins': 'insuffiziente Venen',
-  'no-change': 'kein Farbwechsel',
-  angle: ({ angle }) => `bei ${decimal(angle)}°`,
-  time: ({ seconds }) => secs(seconds),
-  held: ({ seconds }) => `${secs(seconds)} gehalten`,
-  'arms-up': ({ seconds }) => `Arme ${secs(seconds)} oben`,
-  immersed: ({ seconds }) => `${secs(seconds)} eingetaucht`,
-  pink: ({ seconds }) => `rosig nach ${secs(seconds)}`,
-  'still-pale': ({ seconds }) => `nach ${secs(seconds)} noch blass`,
-  filled: ({ seconds }) => `gefüllt nach ${secs(seconds)}`,
-  'still-empty': ({ seconds }) => `nach ${secs(seconds)} noch leer`,
-  'hand-method': ({ method }) => methods[method],
-  'released-pink': ({ artery, seconds }) =>
-    `${anatomy.sites[artery]} freigegeben: rosig nach ${secs(seconds)}`,
-  'released-white': ({ artery, seconds }) =>
-    `${anatomy.sites[artery]} freigegeben: ${secs(seconds)} lang weiß`,
-  tracing: ({ pressed, barbeau }) =>
-    `Plethysmographie, ${anatomy.sites[pressed]} abgedrückt: Klasse ${barbeau}`,
-  water: ({ celsius }) => `Wasser ${decimal(celsius)} °C`,
-  phase: ({ phase, seconds }) => `${phases[phase]} nach ${secs(seconds)}`,
-  rewarmed: ({ minutes }) => `wieder warm nach ${decimal(minutes)} min`,
-  'pulse-before': ({ grade }) => `Puls vorher ${examination.grades[grade]}`,
-  'pulse-during': ({ grade }) => `dabei ${examination.grades[grade]}`,
-  symptoms: ({ symptoms: felt }) => felt.map((one) => symptoms[one]).join(', '),
-  'symptom-at': ({ symptom, seconds }) => `${symptoms[symptom]} bei ${secs(seconds)}`,
-  stopped: ({ by }) => `beendet wegen: ${stops[by]}`,
-  'no-symptoms': 'keine Beschwerden',
-  'nothing-felt': 'nichts gespürt',
-  way: ({ way, found }) => `${ways[way]}: ${phrases(found).join(', ')}`,
-};
-const phrases = (found: readonly MeasuredStatement[]): string[] => found.map((one) => render(measured, one));
-
-export const bedside: BedsideWords = {
+const labels: BedsideLabels = {
   title: 'Klinische Tests',
-  how: bedsideHow,
-  named: (id, eponym) => (eponym ? `${bedsideHow[id].name} (${eponym})` : bedsideHow[id].name),
   sides: 'Seite',
   steps: 'Durchführung',
   notDone: 'Nicht durchgeführt, und warum',
   done: 'Doch durchgeführt',
   note: 'Notiz',
-  read: readingWords,
-  notes,
   limit: 'Verwendete Grenze',
-  limitOption: withUnit,
-  units,
   rates: 'Veröffentlichte Häufigkeiten',
-  ratesInShort: (ranges) => `Von ${people[ranges[0]?.people ?? 'healthy'][1]}: ${list(ranges.map(range))}.`,
-  accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
-    `Sensitivität ${Math.round(sensitivity * 100)} % (${targets[of][0]}), Spezifität ${Math.round(specificity * 100)} % (${targets[of][1]})${provided({ condition })}.`,
-  rate,
-  ways,
-  symptoms,
-  stops,
   clear: 'Diesen Test leeren',
   correct: 'Von Hand berichtigen',
   correctSide: (what, side) => `${what} berichtigen, ${side}`,
@@ -133,8 +100,6 @@ export const bedside: BedsideWords = {
   reset: 'Zurücksetzen',
   seconds: 'Sekunden',
   keys: 'Läuft weiter, während der Bildschirm ruht.',
-  otherSide: (side, text) => `${sentence(side)}: ${text}`,
-  usualLimit: (value, unit) => `Üblich, ${withUnit(value, unit)}`,
   timer: 'Stoppuhr',
   laps: 'Runden',
   time: 'Zeit in Sekunden',
@@ -236,10 +201,12 @@ export const bedside: BedsideWords = {
     why: 'Beendet wegen',
     over: 'Drei Minuten sind um.',
   },
-  line: bedsideLine({
-    subject: (test, side) => `${bedsideHow[test].name}, ${anatomy.sides[side]}`,
-    phrases,
-    note: (note) => `Notiz: ${note}`,
-    read: readingWords,
-  }),
 };
+
+export const bedside: BedsideWords = bedsideFrom(labels, table, {
+  anatomy,
+  examination,
+  speech,
+  how,
+  readings,
+});

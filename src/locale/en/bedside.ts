@@ -1,123 +1,87 @@
-import type { Accuracy, FalsePositives, Limits, RatePeople } from '../../bedside/index.js';
-import type { BedsideTestId } from '../../examination/index.js';
-import type { MeasuredStatement, RateRange } from '../../statements/index.js';
-import { bedsideLine } from '../bedside.js';
-import { render, type Renderings } from '../render.js';
+import type { RatePeople } from '../../bedside/index.js';
+import { bedsideFrom, type BedsideTable } from '../bedside.js';
 import { anatomy } from './anatomy.js';
-import { bedsideHow } from './bedside-how.js';
-import { notes, phases, readingWords, secs, stops, symptoms, ways } from './bedside-readings.js';
+import { bedsideHow as how } from './bedside-how.js';
+import * as readings from './bedside-readings.js';
 import { examination } from './examination.js';
-import { decimal, list, sentence } from './phrases.js';
-
-const outcomes: Record<FalsePositives['outcome'], string> = {
-  pulse: 'lose or change the pulse',
-  pain: 'feel pain',
-  tingling: 'feel tingling',
-  positive: 'test positive',
-  stopped: 'stop early',
-  'pulse-any-test': 'lose the pulse in one or other position',
-};
+import { sentence, speech } from './phrases.js';
 
 const people: Record<RatePeople, string> = {
   healthy: 'healthy people',
   'transradial-access': 'patients before transradial access',
   'carpal-tunnel': 'people with carpal tunnel syndrome',
 };
-const bounds: Record<NonNullable<FalsePositives['bound']>, string> = {
-  'highest-reported': 'highest reported figure',
-  'upper-95': 'upper 95% confidence limit',
+
+const table: BedsideTable = {
+  outcomes: {
+    pulse: 'lose or change the pulse',
+    pain: 'feel pain',
+    tingling: 'feel tingling',
+    positive: 'test positive',
+    stopped: 'stop early',
+    'pulse-any-test': 'lose the pulse in one or other position',
+  },
+  bounds: { 'highest-reported': 'highest reported figure', 'upper-95': 'upper 95% confidence limit' },
+  over: (seconds) => `over ${seconds} s`,
+  posture: 'hand held straight',
+  upTo: 'at most ',
+  share: (percent) => `${percent}%`,
+  fromTo: (least, most) => `${least} to ${most}`,
+  rate: (share, among, outcome) => `${share} of ${people[among]} ${outcome}`,
+  rates: (among, ranges) => `Of ${people[among]} ${ranges}.`,
+  found: {
+    'arterial-disease': 'people with arterial disease',
+    'inadequate-collateral': 'hands with inadequate collateral flow by plethysmography',
+  },
+  cleared: {
+    'arterial-disease': 'those without it',
+    'inadequate-collateral': 'hands with adequate flow',
+  },
+  sensitivity: (share, of) => `Sensitivity ${share} (${of})`,
+  specificity: (share, of) => `specificity ${share} (${of})`,
+  measured: {
+    pale: 'pale',
+    notPale: 'not pale',
+    red: 'dependent rubor',
+    notRed: 'no redness',
+    incompetent: 'incompetent veins',
+    noChange: 'no change of colour',
+    noSymptoms: 'no symptoms',
+    nothingFelt: 'nothing felt',
+    methods: { modified: 'modified test', original: 'original test' },
+    at: (angle) => `at ${angle}°`,
+    held: (time) => `held ${time}`,
+    armsUp: (time) => `arms up ${time}`,
+    immersed: (time) => `immersed ${time}`,
+    pink: (time) => `pink after ${time}`,
+    stillPale: (time) => `still pale after ${time}`,
+    filled: (time) => `full after ${time}`,
+    stillEmpty: (time) => `still empty after ${time}`,
+    releasedPink: (artery, time) => `${artery} released: pink after ${time}`,
+    releasedWhite: (artery, time) => `${artery} released: no palmar flush for ${time}`,
+    tracing: (artery, barbeau) => `plethysmography, ${artery} pressed: class ${barbeau}`,
+    water: (celsius) => `water ${celsius} °C`,
+    phase: (phase, time) => `${phase} after ${time}`,
+    rewarmed: (minutes) => `warm again after ${minutes} min`,
+    pulseBefore: (grade) => `pulse ${grade} before`,
+    pulseDuring: (grade) => `${grade} during`,
+    symptomAt: (symptom, time) => `${symptom} at ${time}`,
+    stopped: (by) => `stopped by ${by}`,
+  },
+  note: (note) => `note: ${note}`,
+  usual: (limit) => `Usual, ${limit}`,
 };
 
-/** What parts a figure from a plain rate: the condition of the test, a bound, the number of people. */
-function provided({ condition: { over, posture } = {}, bound, count }: Partial<FalsePositives>): string {
-  const notes = [
-    ...(over === undefined ? [] : [`over ${over} s`]),
-    ...(posture ? ['hand held straight'] : []),
-    ...(bound ? [bounds[bound]] : []),
-    ...(count === undefined ? [] : [`n = ${count}`]),
-  ];
-  return notes.length ? ` (${notes.join(', ')})` : '';
-}
-const upTo = (bound: FalsePositives['bound']): string => (bound ? 'at most ' : '');
-
-const rate = (figure: FalsePositives): string =>
-  `${sentence(upTo(figure.bound))}${decimal(figure.percent)}% of ${people[figure.people]} ${outcomes[figure.outcome]}${provided(figure)}`;
-
-/** One rate; where sources differ, from the least to the most. */
-const range = ({ outcome, least, most, bound, condition }: RateRange): string =>
-  `${upTo(bound)}${least === most ? '' : `${decimal(least)} to `}${decimal(most)}% ${outcomes[outcome]}${provided({ bound, condition })}`;
-
-const targets: Record<Accuracy['of'], readonly [found: string, cleared: string]> = {
-  'arterial-disease': ['people with arterial disease', 'those without it'],
-  'inadequate-collateral': [
-    'hands with inadequate collateral flow by plethysmography',
-    'hands with adequate flow',
-  ],
-};
-
-const percent = (fraction: number): string => `${Math.round(fraction * 100)}%`;
-
-const units: Record<Limits['unit'], string> = { s: 's', min: 'min', deg: '°' };
-
-const measured: Renderings<MeasuredStatement> = {
-  pale: 'pale',
-  'not-pale': 'not pale',
-  red: 'dependent rubor',
-  'not-red': 'no redness',
-  'incompetent-veins': 'incompetent veins',
-  'no-change': 'no change of colour',
-  angle: ({ angle }) => `at ${decimal(angle)}°`,
-  time: ({ seconds }) => secs(seconds),
-  held: ({ seconds }) => `held ${secs(seconds)}`,
-  'arms-up': ({ seconds }) => `arms up ${secs(seconds)}`,
-  immersed: ({ seconds }) => `immersed ${secs(seconds)}`,
-  pink: ({ seconds }) => `pink after ${secs(seconds)}`,
-  'still-pale': ({ seconds }) => `still pale after ${secs(seconds)}`,
-  filled: ({ seconds }) => `full after ${secs(seconds)}`,
-  'still-empty': ({ seconds }) => `still empty after ${secs(seconds)}`,
-  'hand-method': ({ method }) => `${method} test`,
-  'released-pink': ({ artery, seconds }) => `${artery} released: pink after ${secs(seconds)}`,
-  'released-white': ({ artery, seconds }) => `${artery} released: no palmar flush for ${secs(seconds)}`,
-  tracing: ({ pressed, barbeau }) => `plethysmography, ${pressed} pressed: class ${barbeau}`,
-  water: ({ celsius }) => `water ${decimal(celsius)} °C`,
-  phase: ({ phase, seconds }) => `${phases[phase]} after ${secs(seconds)}`,
-  rewarmed: ({ minutes }) => `warm again after ${decimal(minutes)} min`,
-  'pulse-before': ({ grade }) => `pulse ${examination.grades[grade]} before`,
-  'pulse-during': ({ grade }) => `${examination.grades[grade]} during`,
-  symptoms: ({ symptoms: felt }) => felt.map((one) => symptoms[one]).join(', '),
-  'symptom-at': ({ symptom, seconds }) => `${symptoms[symptom]} at ${secs(seconds)}`,
-  stopped: ({ by }) => `stopped by ${stops[by]}`,
-  'no-symptoms': 'no symptoms',
-  'nothing-felt': 'nothing felt',
-  way: ({ way, found }) => `${ways[way]}: ${phrases(found).join(', ')}`,
-};
-const phrases = (found: readonly MeasuredStatement[]): string[] => found.map((one) => render(measured, one));
-
-export const bedside = {
+/** Labels of the controls of the tests. */
+const labels = {
   title: 'Bedside tests',
-  how: bedsideHow,
-  named: (id: BedsideTestId, eponym: string | undefined) =>
-    eponym ? `${bedsideHow[id].name} (${eponym})` : bedsideHow[id].name,
   sides: 'Side',
   steps: 'How it is done',
   notDone: 'Not done, and why',
   done: 'Done after all',
   note: 'Note',
-  read: readingWords,
-  notes,
   limit: 'Limit used',
-  limitOption: (value: number, unit: Limits['unit']) => `${value}${unit === 'deg' ? '' : ' '}${units[unit]}`,
-  units,
   rates: 'Published rates',
-  /** The published rates in some people in one sentence; where sources differ, from the least to the most. */
-  ratesInShort: (ranges: readonly RateRange[]) =>
-    `Of ${people[ranges[0]?.people ?? 'healthy']} ${list(ranges.map(range))}.`,
-  rate,
-  accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
-    `Sensitivity ${percent(sensitivity)} (${targets[of][0]}), specificity ${percent(specificity)} (${targets[of][1]})${provided({ condition })}.`,
-  ways,
-  symptoms,
-  stops,
   clear: 'Clear this test',
   correct: 'Correct by hand',
   correctSide: (what: string, side: string) => `Correct ${what}, ${side}`,
@@ -130,9 +94,6 @@ export const bedside = {
   reset: 'Reset',
   seconds: 'seconds',
   keys: 'Keeps time while the screen is off.',
-  otherSide: (side: string, said: string) => `${sentence(side)}: ${said}`,
-  usualLimit: (value: number, unit: Limits['unit']) =>
-    `Usual, ${value}${unit === 'deg' ? '' : ' '}${units[unit]}`,
   timer: 'Stopwatch',
   laps: 'Laps',
   time: 'Time in seconds',
@@ -233,12 +194,8 @@ export const bedside = {
     why: 'Stopped because of',
     over: 'Three minutes are over.',
   },
-  /** One side of one test, with what it means. */
-  line: bedsideLine({
-    subject: (test, side) => `${bedsideHow[test].name}, ${anatomy.sides[side]}`,
-    phrases,
-    note: (note) => `note: ${note}`,
-    read: readingWords,
-  }),
 };
+export type BedsideLabels = typeof labels;
+
+export const bedside = bedsideFrom(labels, table, { anatomy, examination, speech, how, readings });
 export type BedsideWords = typeof bedside;
