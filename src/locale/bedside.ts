@@ -13,7 +13,7 @@ import type {
 } from '../bedside/index.js';
 import type { BedsideTestId, OutletSymptom, ScaleneWay, StopReason } from '../examination/index.js';
 import type { BedsideLine, MeasuredStatement, RateRange } from '../statements/index.js';
-import type { AnatomyWords } from './en/anatomy.js';
+import type { AnatomyWords } from './anatomy.js';
 import type { BedsideHow } from './en/bedside-how.js';
 import type { ExaminationWords } from './en/examination.js';
 import { paragraph, sentence, type Speech } from './phrases.js';

@@ -1,7 +1,7 @@
 import { placeFromKey, type PlaceKey, type Side } from '../anatomy/index.js';
 import type { Sensation } from '../examination/index.js';
 import type { Ground, GroundCode, StagedLimb } from '../triage/index.js';
-import type { AnatomyWords } from './en/anatomy.js';
+import type { AnatomyWords } from './anatomy.js';
 import type { terms } from './en/terms.js';
 import type { Speech } from './phrases.js';
 import { render, type Renderings } from './render.js';

@@ -32,7 +32,7 @@ import type {
   StoryStatement,
   VoicesStatement,
 } from '../statements/index.js';
-import type { AnatomyWords } from './en/anatomy.js';
+import type { AnatomyWords } from './anatomy.js';
 import type { ExaminationWords } from './en/examination.js';
 import type { skinLevels } from './en/skin-levels.js';
 import { paragraph, sentence, type Speech } from './phrases.js';

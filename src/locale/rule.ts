@@ -13,7 +13,7 @@ import type {
   SilentStatement,
   Spot,
 } from '../statements/index.js';
-import type { AnatomyWords } from './en/anatomy.js';
+import type { AnatomyWords } from './anatomy.js';
 import type { ExaminationWords } from './en/examination.js';
 import { paragraph, sentence, type Speech } from './phrases.js';
 import { render, type Renderings } from './render.js';

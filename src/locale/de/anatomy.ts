@@ -1,15 +1,5 @@
-import {
-  type ArteryId,
-  type Laterality,
-  type Level,
-  type LimbKey,
-  type Place,
-  type Region,
-  type SiteId,
-} from '../../anatomy/index.js';
-import { namesFrom } from '../names.js';
-import type { AnatomyWords } from '../en/anatomy.js';
-import { columnsOf } from '../site-words.js';
+import type { ArteryId, Laterality, Level, LimbKey, Place, SiteId } from '../../anatomy/index.js';
+import { anatomyFrom } from '../anatomy.js';
 import { say, termsFrom } from '../terms.js';
 import { SITES } from './sites.js';
 
@@ -88,18 +78,7 @@ export function pulseAt({ site, side }: Place): string {
   return `${pulseName(site)}${side === 'midline' ? '' : ` ${sides[side]}`}`;
 }
 
-const { sites, codes, technique } = columnsOf(SITES);
-
 const sides: Record<Laterality, string> = { right: 'rechts', left: 'links', midline: 'Mitte' };
-
-const limbs: Record<LimbKey, string> = {
-  'right leg': 'rechtes Bein',
-  'left leg': 'linkes Bein',
-  'right arm': 'rechter Arm',
-  'left arm': 'linker Arm',
-  'right head': 'Hals und Kopf rechts',
-  'left head': 'Hals und Kopf links',
-};
 
 /** "am rechten Bein". */
 export const atLimb: Record<LimbKey, string> = {
@@ -111,41 +90,36 @@ export const atLimb: Record<LimbKey, string> = {
   'left head': 'an Hals und Kopf links',
 };
 
-const levels = termsFrom<Level>({
-  central: { trade: 'zentrale Aorta', plain: 'Hauptschlagader' },
-  'aorto-iliac': { trade: 'Beckenetage', plain: 'Bauch- und Beckenschlagadern' },
-  'femoro-popliteal': { trade: 'Oberschenkeletage', plain: 'Oberschenkel und Kniekehle' },
-  infrapopliteal: { trade: 'Unterschenkeletage', plain: 'Unterschenkel' },
-  'arm-inflow': { trade: 'Einstrombahn des Arms', plain: 'Zufluss des Arms' },
-  'axillo-brachial': { trade: 'Oberarmetage', plain: 'Achsel und Oberarm' },
-  'forearm-hand': { trade: 'Unterarm- und Handetage', plain: 'Unterarm und Hand' },
-  carotid: { trade: 'Carotis', plain: 'Hals' },
-});
-
-const regions: Record<Region, string> = { head: 'Kopf', arm: 'Arme', trunk: 'Rumpf', leg: 'Beine' };
-
 const KNEE = termsFrom({
   'above-knee': { trade: 'supragenual', plain: '(oberer Teil)' },
   'below-knee': { trade: 'infragenual', plain: '(unterer Teil)' },
 });
 
-const names = namesFrom({
+export const anatomy = anatomyFrom({
   arteries,
-  sites,
+  sites: SITES,
+  sides,
+  sideLetters: { right: 'R', left: 'L' },
+  limbs: {
+    'right leg': 'rechtes Bein',
+    'left leg': 'linkes Bein',
+    'right arm': 'rechter Arm',
+    'left arm': 'linker Arm',
+    'right head': 'Hals und Kopf rechts',
+    'left head': 'Hals und Kopf links',
+  },
+  levels: termsFrom<Level>({
+    central: { trade: 'zentrale Aorta', plain: 'Hauptschlagader' },
+    'aorto-iliac': { trade: 'Beckenetage', plain: 'Bauch- und Beckenschlagadern' },
+    'femoro-popliteal': { trade: 'Oberschenkeletage', plain: 'Oberschenkel und Kniekehle' },
+    infrapopliteal: { trade: 'Unterschenkeletage', plain: 'Unterschenkel' },
+    'arm-inflow': { trade: 'Einstrombahn des Arms', plain: 'Zufluss des Arms' },
+    'axillo-brachial': { trade: 'Oberarmetage', plain: 'Achsel und Oberarm' },
+    'forearm-hand': { trade: 'Unterarm- und Handetage', plain: 'Unterarm und Hand' },
+    carotid: { trade: 'Carotis', plain: 'Hals' },
+  }),
+  regions: { head: 'Kopf', arm: 'Arme', trunk: 'Rumpf', leg: 'Beine' },
   sided: (name, side) => `${name} ${sides[side]}`,
   aorticFork: () => say('Aortenbifurkation', 'Aufzweigung der Bauchschlagader'),
   popliteal: (part, side) => `${arteries.popliteal} ${KNEE[part]} ${sides[side]}`,
 });
-
-export const anatomy: AnatomyWords = {
-  arteries,
-  sites,
-  codes,
-  technique,
-  sides,
-  sideLetters: { right: 'R', left: 'L' },
-  limbs,
-  levels,
-  regions,
-  ...names,
-};

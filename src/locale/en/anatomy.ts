@@ -1,12 +1,5 @@
-import {
-  type ArteryId,
-  type LimbKey,
-  type Level,
-  type Region,
-  type Laterality,
-} from '../../anatomy/index.js';
-import { namesFrom } from '../names.js';
-import { columnsOf } from '../site-words.js';
+import type { ArteryId, Laterality, Level } from '../../anatomy/index.js';
+import { anatomyFrom } from '../anatomy.js';
 import { say, termsFrom } from '../terms.js';
 import { SITES } from './sites.js';
 
@@ -53,52 +46,34 @@ const arteries = termsFrom<ArteryId>({
   'plantar-arch': { trade: 'plantar arch', plain: 'arch of arteries in the sole' },
 });
 
-const { sites, codes, technique } = columnsOf(SITES);
-
 const sides: Record<Laterality, string> = { right: 'right', left: 'left', midline: 'midline' };
 
-const limbs: Record<LimbKey, string> = {
-  'right leg': 'right leg',
-  'left leg': 'left leg',
-  'right arm': 'right arm',
-  'left arm': 'left arm',
-  'right head': 'right neck and head',
-  'left head': 'left neck and head',
-};
-
-const levels = termsFrom<Level>({
-  central: { trade: 'central aorta', plain: 'main artery' },
-  'aorto-iliac': { trade: 'aorto-iliac', plain: 'main artery and pelvis' },
-  'femoro-popliteal': { trade: 'femoro-popliteal', plain: 'thigh and knee' },
-  infrapopliteal: { trade: 'infrapopliteal', plain: 'lower leg' },
-  'arm-inflow': { trade: 'brachiocephalic and subclavian', plain: 'artery entering the arm' },
-  'axillo-brachial': { trade: 'axillo-brachial', plain: 'armpit and upper arm' },
-  'forearm-hand': 'forearm and hand',
-  carotid: { trade: 'carotid', plain: 'neck' },
-});
-
-const regions: Record<Region, string> = { head: 'Head', arm: 'Arms', trunk: 'Trunk', leg: 'Legs' };
-
-const names = namesFrom({
+export const anatomy = anatomyFrom({
   arteries,
-  sites,
+  sites: SITES,
+  sides,
+  sideLetters: { right: 'R', left: 'L' },
+  limbs: {
+    'right leg': 'right leg',
+    'left leg': 'left leg',
+    'right arm': 'right arm',
+    'left arm': 'left arm',
+    'right head': 'right neck and head',
+    'left head': 'left neck and head',
+  },
+  levels: termsFrom<Level>({
+    central: { trade: 'central aorta', plain: 'main artery' },
+    'aorto-iliac': { trade: 'aorto-iliac', plain: 'main artery and pelvis' },
+    'femoro-popliteal': { trade: 'femoro-popliteal', plain: 'thigh and knee' },
+    infrapopliteal: { trade: 'infrapopliteal', plain: 'lower leg' },
+    'arm-inflow': { trade: 'brachiocephalic and subclavian', plain: 'artery entering the arm' },
+    'axillo-brachial': { trade: 'axillo-brachial', plain: 'armpit and upper arm' },
+    'forearm-hand': 'forearm and hand',
+    carotid: { trade: 'carotid', plain: 'neck' },
+  }),
+  regions: { head: 'Head', arm: 'Arms', trunk: 'Trunk', leg: 'Legs' },
   sided: (name, side) => `${sides[side]} ${name}`,
   aorticFork: () => say('aortic bifurcation', 'place where the main artery divides for the legs'),
   popliteal: (part, side) =>
     `${sides[side]} ${say(`${part} ${arteries.popliteal}`, `${arteries.popliteal}, ${part === 'above-knee' ? 'upper' : 'lower'} part`)}`,
 });
-
-export const anatomy = {
-  arteries,
-  sites,
-  codes,
-  technique,
-  sides,
-  /** Letters that stand for the patient's sides on the figure. */
-  sideLetters: { right: 'R', left: 'L' },
-  limbs,
-  levels,
-  regions,
-  ...names,
-};
-export type AnatomyWords = typeof anatomy;
