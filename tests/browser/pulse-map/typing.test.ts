@@ -4,6 +4,7 @@ import { examined } from '../../tools/examinations.js';
 import { press, type } from '../../tools/real-input.js';
 import { choose, eventsOf, openMap, openSite, settled, status } from '../tools/map.js';
 import { allByRole } from '../tools/perceive.js';
+import { markButton, markedRegions, marksIn, startDrawing } from '../tools/skin.js';
 
 async function inForm(): Promise<{ form: HTMLFormElement; map: PulseMap }> {
   const map = await openMap({ examination: examined({ 'left femoral': 'absent' }) });
@@ -69,5 +70,37 @@ describe('a note being typed in the chooser', () => {
     expect(got).to.include('"note":"Dressing"');
     map.remove();
     expect(map.value).to.equal(got);
+  });
+});
+
+describe('a note being typed on a mark of the skin', () => {
+  it('is in the value and in the form at every key, and one step of undo', async () => {
+    const { form, map } = await inForm();
+    map.examination = markedRegions(['ulcer', 'heel']);
+    await settled(map);
+    await startDrawing(map);
+    markButton(map, /ulcer/).focus();
+    await press('Enter');
+    await settled(map);
+    const field = map.shadowRoot?.querySelector('.palette input') as HTMLInputElement;
+    field.focus();
+    const events = eventsOf(form);
+    const seen: unknown[] = [];
+    for (const key of 'wet 2') {
+      await type(key);
+      await settled(map);
+      seen.push(marksIn(map)[0]?.note);
+      expect(field.value.length, 'a space on the way stays in the field').to.equal(seen.length);
+    }
+    expect(seen).to.deep.equal(['w', 'we', 'wet', 'wet', 'wet 2']);
+    expect(String(new FormData(form).get('pulses'))).to.include('"note":"wet 2"');
+    expect(events).to.deep.equal({ input: 4, change: 0 });
+    await press('Tab');
+    expect(events.change).to.equal(1);
+    map.undo();
+    expect(marksIn(map)[0]?.note).to.equal(undefined);
+    expect(map.store.canUndo).to.equal(false);
+    map.redo();
+    expect(marksIn(map)[0]?.note).to.equal('wet 2');
   });
 });
