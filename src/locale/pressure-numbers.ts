@@ -1,6 +1,6 @@
 import type { Method, PressureUnit } from '../examination/index.js';
 import { type Band, fromMmHg, type IndexReading } from '../pressures/index.js';
-import type { MethodStatement } from '../statements/index.js';
+import type { MethodStatement, UsedMethod } from '../statements/index.js';
 
 type Decimal = (value: number, digits?: number) => string;
 
@@ -47,8 +47,17 @@ export type MethodWords = {
   };
 };
 
-/** Says a choice that the examiner made: what it is about, and what was chosen. */
-export const methodSentence =
-  (words: MethodWords) =>
-  ({ field, option }: MethodStatement): string =>
+/** Says choices of method: those that stand in a record, and those that a verdict rests on. */
+export function methodWords(words: MethodWords, byDefault: string) {
+  const method = ({ field, option }: MethodStatement): string =>
     `${words[field].label}: ${(words[field].options as Readonly<Record<string, string>>)[option] ?? ''}`;
+  const used = (one: UsedMethod): string =>
+    one.byDefault ? `${method(one.method)} (${byDefault})` : method(one.method);
+  return {
+    /** What it is about, and what was chosen. */
+    method,
+    /** The same of each, and which of them are the default because nobody chose. */
+    methodsUsed: (all: readonly UsedMethod[]): string => `${all.map(used).join('; ')}.`,
+    byDefault,
+  };
+}

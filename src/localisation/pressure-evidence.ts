@@ -5,6 +5,7 @@ import {
   DEFAULT_PRESSURE_SETTINGS,
   denominatorOf,
   exerciseReadings,
+  methodOf,
   mmHgAt,
   ratio,
 } from '../pressures/index.js';
@@ -15,9 +16,11 @@ const SITES = ['radial', 'ulnar', 'dorsalis-pedis', 'posterior-tibial'] as const
 
 /**
  * The pressures of a record as the network takes them: each over the higher arm pressure, cuffs on thigh and calf included. An arm speaks for itself only
- * where both were measured. Places without a number say nothing, but for arteries that stayed open under the full cuff.
+ * where both were measured. Places without a number say nothing, but for arteries that stayed open under the full cuff. The network's tables
+ * are made for the higher arm, whatever the record's method; what counts as a fall on exercise is by that method.
  */
-export function pressureEvidenceOf({ pressures }: Examination): PressureEvidence {
+export function pressureEvidenceOf(examination: Examination): PressureEvidence {
+  const { pressures } = examination;
   const higher = denominatorOf(pressures?.brachial, 'higher').denominator?.mmHg;
   if (!pressures || !higher) return {};
   const at: Record<string, number> = {};
@@ -42,7 +45,7 @@ export function pressureEvidenceOf({ pressures }: Examination): PressureEvidence
     if (own !== undefined && other !== undefined) at[`${side} brachial`] = ratio(own, higher);
   }
   const fallsAfterExercise = Object.fromEntries(
-    exerciseReadings(pressures, DEFAULT_PRESSURE_SETTINGS).flatMap(({ side, code }) =>
+    exerciseReadings(pressures, methodOf(examination)).flatMap(({ side, code }) =>
       code === 'incomplete' ? [] : [[side, code === 'abnormal']],
     ),
   );

@@ -1,4 +1,4 @@
-import type { Side } from '../anatomy/index.js';
+import { type Side, SIDES } from '../anatomy/index.js';
 import type { Examination } from '../examination/index.js';
 import { type PressureSettings, methodOf } from '../pressures/index.js';
 import {
@@ -66,4 +66,12 @@ export function legFindings(
 /** Whether wounds were not looked at, or one of unknown cause is open: then tissue loss cannot be excluded. */
 export function leavesWoundsOpen({ wounds, tissueLoss }: LegFindings): boolean {
   return tissueLoss === 'open' || (!wounds.looked && tissueLoss !== 'yes');
+}
+
+/** Sides whose leg has a wound that counts as one of the arteries, for the limits of limb threat. */
+export function sidesWithTissueLoss(
+  examination: Examination,
+  choices: Parameters<typeof legFindings>[2] = {},
+): Side[] {
+  return SIDES.filter((side) => legFindings(examination, side, choices).tissueLoss === 'yes');
 }

@@ -5,6 +5,7 @@ export * from './found.js';
 export * from './history.js';
 export * from './inspection.js';
 export * from './network.js';
+export * from './pressure-reading.js';
 export * from './pressures.js';
 export * from './rule.js';
 export * from './sources.js';

@@ -1,6 +1,7 @@
+import { METHODS } from '../examination/index.js';
 import { FLAG_CODES, type FlagCode, type RedFlag, type Team, TEAMS } from './flag.js';
 import type { FlagSettings } from './flags.js';
-import { DEFAULT_TRIAGE_SETTINGS, OPEN_CHOICES } from './settings.js';
+import { DEFAULT_TRIAGE_SETTINGS, OPEN_CHOICES, triageSettings } from './settings.js';
 
 /** Someone to call, or where it is written whom to call. */
 export interface Contact {
@@ -128,9 +129,24 @@ class Reader {
       triage === undefined
         ? undefined
         : this.choices('settings.triage', triage, DEFAULT_TRIAGE_SETTINGS as unknown as Fields);
-    if (pressures !== undefined && !isFields(pressures))
-      this.fault('settings.pressures', pressures, 'an object of settings');
-    return { ...(own && { triage: own }), ...(isFields(pressures) && { pressures }) } as FlagSettings;
+    const methods = pressures === undefined ? undefined : this.methods(pressures);
+    return { ...(own && { triage: own }), ...(methods && { pressures: methods }) } as FlagSettings;
+  }
+
+  /** The methods and limits of pressures that have a published name. */
+  methods(input: unknown): Fields | undefined {
+    if (!isFields(input)) return this.fault('settings.pressures', input, 'an object of settings');
+    const good: Record<string, unknown> = {};
+    for (const [field, value] of Object.entries(input)) {
+      if (value === undefined) continue;
+      const at = `settings.pressures.${field}`;
+      const named = METHODS as Readonly<Record<string, readonly unknown[]>>;
+      const words = Object.hasOwn(named, field) ? named[field] : undefined;
+      if (!words) this.fault(at, value, `one of ${Object.keys(METHODS).join(', ')}`);
+      else if (words.includes(value)) good[field] = value;
+      else this.fault(at, value, words.map(String).join(' or '));
+    }
+    return good;
   }
 }
 
@@ -171,4 +187,15 @@ export function contactFor(
 /** The address that dials a number: digits and a leading + alone. */
 export function telephoneLink(telephone: string): string {
   return `tel:${telephone.startsWith('+') ? '+' : ''}${telephone.replace(/\D/g, '')}`;
+}
+
+/** The limits of a pathway with a page's own choices, which go before them. */
+export function withPathway<S extends FlagSettings>(own: FlagSettings | undefined, settings: S): S {
+  if (!own) return settings;
+  const { triage, pressures } = own;
+  return {
+    ...settings,
+    ...((triage ?? settings.triage) && { triage: triageSettings(triage, settings.triage) }),
+    ...((pressures ?? settings.pressures) && { pressures: { ...pressures, ...settings.pressures } }),
+  };
 }

@@ -4,7 +4,6 @@ import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../src/bedside/
 import {
   ACUTE_CLASSES,
   FONTAINE_STAGES,
-  PRESSURE_SITES,
   REASONS,
   RUTHERFORD_CATEGORIES,
   WIFI_GRADES,
@@ -199,7 +198,6 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     oneArm: SIDE,
     incompressible: SIDE,
     bothArms: two([DOUBTS.slice(0, 1), DOUBTS], UNITS),
-    missing: one([two(PRESSURE_SITES, SIDES).map(([site, side]) => ({ site, side }))]),
     segment: two(
       pressures.flatMap(({ reading }) => reading.segments),
       UNITS,
@@ -227,6 +225,9 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     refused: [[field, 'xyz', '40.0', 'kPa']],
     said: two(PRESSURES.flatMap(pressureStatements), UNITS),
     method: one(methodStatements({ ankle: 'lower', threat: 'parc-2015' })),
+    methodsUsed: one([
+      methodStatements({ ankle: 'lower', arm: 'mean' }).map((method, i) => ({ method, byDefault: i > 0 })),
+    ]),
   },
   staging: {
     stage: stages,

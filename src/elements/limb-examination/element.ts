@@ -13,8 +13,7 @@ import {
 import type { ActKind } from '../../localisation/index.js';
 import type { PartId } from '../../locale/en/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
-import { summaryStatements } from '../../statements/index.js';
-import type { Pathway } from '../../triage/index.js';
+import type { FlagSettings, Pathway } from '../../triage/index.js';
 import type { BedsideTest } from '../bedside-test/element.js';
 import type { LimbContext } from '../limb-context/element.js';
 import type { LimbHistoryElement } from '../limb-history/element.js';
@@ -29,9 +28,12 @@ import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unknownNote } from '../common/unknown-note.js';
 import { unreadStyles } from '../common/unread-notice.js';
+import { pathwayOf } from '../common/pathway.js';
+import { renderContents } from './contents.js';
 import { partEvents } from './part-events.js';
-import { HistorySlice, PARTS, recordedIn, withUnknown } from './parts.js';
+import { HistorySlice, ofPressuresPart, PARTS, pressuresPart, recordedIn, withUnknown } from './parts.js';
 import { examinationStyles } from './styles.js';
+import { renderSummary } from './summary.js';
 
 /** The parts check what they edit, so that what reads a record is there from the start. */
 const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
@@ -48,6 +50,8 @@ const RECORDED: readonly ActKind[] = [
   'toe-pressure',
   'arm-pressures',
 ];
+
+const NO_CHOICES: FlagSettings = {};
 
 /** The control that is a part's content, where it is one. */
 const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map, .body > limb-pressures';
@@ -146,21 +150,12 @@ export class LimbExamination extends RecordElement {
           .register=${this.register}
         ></limb-flags>
         <div class="tools" role="toolbar" aria-label=${words.whole.toolbar}>
-          <nav part="contents" aria-label=${words.whole.contents}>
-            ${PARTS.map((part) => {
-              const recorded = recordedIn(part, examination);
-              return html`<button
-                type="button"
-                class="button tab ${recorded ? 'has' : ''}"
-                aria-label=${part === 'summary' ? words.whole.parts.summary : words.whole.part(part, recorded)}
-                ?disabled=${this.barred}
-                @click=${() => void this.openPart(part)}
-              >
-                ${words.whole.parts[part]}
-                ${recorded ? html`<span class="count">${recorded}</span>` : nothing}
-              </button>`;
-            })}
-          </nav>
+          ${renderContents({
+            examination,
+            words: words.whole,
+            disabled: this.barred,
+            open: (part) => void this.openPart(part),
+          })}
           <span class="undo">
             <button
               type="button"
@@ -192,6 +187,11 @@ export class LimbExamination extends RecordElement {
   /** The words of the parts, in the language in force. */
   private get parts(): PartMessages {
     return partMessagesFor(this.language.tag, this.language.register);
+  }
+
+  /** The limits of the pathway, by which pressures, stages and flags are read alike. */
+  get #choices(): FlagSettings {
+    return pathwayOf(this.pathway).settings ?? NO_CHOICES;
   }
 
   #part(part: PartId): TemplateResult {
@@ -277,8 +277,10 @@ export class LimbExamination extends RecordElement {
           .register=${this.register}
           .readOnly=${readOnly}
           ?disabled=${barred}
-          .value=${withUnknown(examination.pressures, examination, 'pressures')}
-          ${this.#entered<LimbPressures>(({ recorded }) => ({ pressures: recorded }))}
+          .settings=${this.#choices.pressures ?? {}}
+          .examination=${examination}
+          .value=${pressuresPart(examination)}
+          ${this.#entered<LimbPressures>(({ recorded }) => ofPressuresPart(recorded))}
         ></limb-pressures>`;
       case 'staging':
         return html`<limb-staging
@@ -286,12 +288,13 @@ export class LimbExamination extends RecordElement {
           .register=${this.register}
           .readOnly=${readOnly}
           ?disabled=${barred}
+          .pathway=${this.pathway}
           .examination=${examination}
           .value=${withUnknown(examination.staging, examination, 'staging')}
           ${this.#entered<LimbStaging>(({ recorded }) => ({ staging: recorded }))}
         ></limb-staging>`;
       case 'summary':
-        return this.#summary();
+        return renderSummary(examination, this.parts.whole);
     }
   }
 
@@ -346,21 +349,6 @@ export class LimbExamination extends RecordElement {
     const next = new Set(this.openTests);
     if (!next.delete(id)) next.add(id);
     this.openTests = next;
-  }
-
-  #summary(): TemplateResult {
-    const { whole } = this.parts;
-    const parts = whole.summary(summaryStatements(this.examination));
-    if (!parts.length) return html`<p class="hint">${whole.nothing}</p>`;
-    return html`<div part="summary" class="summary">
-      ${parts.map(
-        ({ heading, lines }) =>
-          html`<h3>${heading}</h3>
-            <ul>
-              ${lines.map((line) => html`<li>${line}</li>`)}
-            </ul>`,
-      )}
-    </div>`;
   }
 
   /** Applies a part's edits: each `input` at once, all up to the next `change` as one undo step. */

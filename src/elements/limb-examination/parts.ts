@@ -3,6 +3,7 @@ import {
   type BedsideTestId,
   type Examination,
   type Json,
+  type PressuresPart,
   putBack,
 } from '../../examination/index.js';
 import type { PartId } from '../../locale/en/whole.js';
@@ -102,4 +103,20 @@ export function withUnknown<T extends object>(
   if (!own.length) return part;
   const inward = own.map(({ path, value }) => ({ path: path.slice(at.length), value }));
   return putBack((part ?? {}) as unknown as Json, inward) as T | undefined;
+}
+
+/** The pressures of a record with the methods they are read by, as their element takes them. */
+export function pressuresPart(examination: Examination): PressuresPart | undefined {
+  const method = withUnknown(examination.method, examination, 'method');
+  const pressures = withUnknown(examination.pressures, examination, 'pressures');
+  return method ? { ...pressures, method } : pressures;
+}
+
+/** The fields of the record that the element of the pressures edits. */
+export function ofPressuresPart(part: PressuresPart = {}): Pick<Examination, 'pressures' | 'method'> {
+  const { method, ...pressures } = part;
+  return { pressures: Object.keys(pressures).length ? pressures : undefined, method } as Pick<
+    Examination,
+    'pressures' | 'method'
+  >;
 }

@@ -8,7 +8,7 @@ import {
   type Pathway,
   triage,
   type Triage,
-  triageSettings,
+  withPathway,
 } from '../../triage/index.js';
 import { clock } from '../common/clock.js';
 import { GivenRecord } from '../common/given-record.js';
@@ -19,7 +19,7 @@ import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { onsetQuestions, renderBar } from './bar.js';
 import { HoldStill } from './hold-still.js';
-import { pathwayOf } from './pathway.js';
+import { pathwayOf } from '../common/pathway.js';
 import { flagStyles } from './styles.js';
 
 /** There from the start: a flag must not wait for what reads the record. */
@@ -135,13 +135,7 @@ export class LimbFlags extends LitElement {
   }
 
   #triage(examination: Examination): Triage {
-    const { settings } = this;
-    const own = pathwayOf(this.pathway).settings;
-    const choices: FlagSettings = {
-      ...own,
-      ...settings,
-      ...((own?.triage ?? settings.triage) && { triage: triageSettings(own?.triage, settings.triage) }),
-    };
+    const choices = withPathway(pathwayOf(this.pathway).settings, this.settings);
     const read = triage(examination, choices);
     const timed = read.limbs.some(({ facts }) => facts.history.onsetAt !== undefined);
     // While the patient is being examined, a clock time of the onset is counted from up to now.

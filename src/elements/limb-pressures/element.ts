@@ -3,67 +3,61 @@ import { property } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
 import { SIDES, type Side } from '../../anatomy/index.js';
 import {
+  emptyExamination,
+  type Examination,
   LONGEST_TEXT,
+  parseExaminationText,
   type Pressure,
   PRESSURE_UNITS,
-  type Pressures,
-  type PressureSite,
-  pressuresSchema,
+  type PressuresPart,
+  pressuresPartSchema,
   type PressureUnit,
+  type VolumeCurve,
 } from '../../examination/index.js';
 import { pressurePlot } from '../../drawing/pressure-plot.js';
+import { sayNote, sayVerdict } from '../../locale/pressure-notes.js';
 import {
   type IndexKind,
   type IndexReading,
-  limbThreats,
+  methodOf,
   type PressureReading,
   type PressureSettings,
-  pressureSettings,
   readPressures,
 } from '../../pressures/index.js';
-import { sourcesOf } from '../../statements/index.js';
-import { choices } from '../common/choices.js';
+import { sidesWithTissueLoss } from '../../staging/index.js';
+import { pressureNotes, pressureVerdicts, sourcesOf } from '../../statements/index.js';
+import { choices, optionsOf } from '../common/choices.js';
 import { numberField, refusalLine, selectField, textField } from '../common/fields.js';
+import { GivenRecord } from '../common/given-record.js';
+import { Later } from '../common/later.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { cellStyles, pressureCell } from './cells.js';
+import { methodFields, methodLine, type MethodView } from './method.js';
 import { plotStyles, renderPlot } from './plot.js';
+import { ARMS, EXERCISE, MAIN, type Row, SEGMENTS } from './rows.js';
 import { pressureStyles } from './styles.js';
 
-/** A row of the table: a cuff at rest, or after exercise. */
-interface Row {
-  readonly site: PressureSite | 'tcpo2';
-  readonly after?: true;
-}
+/** The part checks what it edits, so that what reads a record is there from the start. */
+const READER = Later.ready({ parseExaminationText });
 
-const MAIN: readonly Row[] = (['brachial', 'dorsalis-pedis', 'posterior-tibial', 'toe'] as const).map(
-  (site) => ({ site }),
-);
-const SEGMENTS: readonly Row[] = (['high-thigh', 'low-thigh', 'calf', 'tcpo2'] as const).map((site) => ({
-  site,
-}));
-const ARMS: readonly Row[] = (['radial', 'ulnar', 'finger'] as const).map((site) => ({ site }));
-const EXERCISE: readonly Row[] = (['brachial', 'dorsalis-pedis', 'posterior-tibial'] as const).map(
-  (site) => ({
-    site,
-    after: true,
-  }),
-);
 const LONGEST_WALK = 60;
 
 /**
  * Systolic pressures of arms and legs, with the indices, bands and levels they point to, and a plot down each leg. Figures
  * that went into an index are underlined; a missing arm is told, never guessed; an impossible value is refused and the one before stays.
+ * The value holds the pressures and, as `method`, the methods and limits chosen where sources disagree. In a record both stand beside each
+ * other.
  *
  * @tag limb-pressures
- * @attr value - The pressures as JSON; what a form reset returns to.
+ * @attr value - The pressures and `method` as JSON; what a form reset returns to.
  * @fires input - A person changed something.
  * @fires change - A person changed something.
  */
-export class LimbPressures extends PartElement<Pressures> {
+export class LimbPressures extends PartElement<PressuresPart> {
   static override styles = [
     tokenStyles,
     controlStyles,
@@ -75,16 +69,23 @@ export class LimbPressures extends PartElement<Pressures> {
     sourcesStyles,
   ];
 
-  /** Choices of method and limits where sources disagree. */
+  /** Methods and limits that the page decides, such as those of its pathway. They go before `method` and cannot be changed here. */
   @property({ attribute: false }) settings: Partial<PressureSettings> = {};
+  /**
+   * The record around the pressures; its own `pressures` and `method` give way to `value`. Wounds set the limits of limb threat, and
+   * pulses, risks and blood pressure tell whether both arms may be diseased. One that cannot be read is left out.
+   */
+  @property({ attribute: false }) examination: Examination = emptyExamination();
+  readonly #given = new GivenRecord(READER);
 
-  protected override get schema(): z.ZodMiniType<Pressures> {
-    return pressuresSchema;
+  protected override get schema(): z.ZodMiniType<PressuresPart> {
+    return pressuresPartSchema;
   }
 
-  /** The reading of the pressures with the current settings. */
+  /** The reading of the pressures by the methods in force. */
   get reading(): PressureReading {
-    return readPressures(this.recorded, this.settings);
+    const { method, ...pressures } = this.recorded ?? {};
+    return readPressures(pressures, methodOf({ method }, this.settings));
   }
 
   protected override render(): TemplateResult {
@@ -117,9 +118,22 @@ export class LimbPressures extends PartElement<Pressures> {
       <div class="grid">
         ${this.#table(MAIN, reading)} ${this.#indices(reading)} ${renderPlot(plot, this.#unit, this.words)}
       </div>
-      ${this.#refused()} ${this.#findings(reading)} ${this.#fold(words.segments, SEGMENTS, reading)}
-      ${this.#fold(words.arms, ARMS, reading)} ${this.#exercise(reading)} ${this.#methods(reading)}
+      ${this.#refused()} ${this.#findings(reading)}
+      ${this.#fold(words.segments, SEGMENTS, reading, this.#curves())}
+      ${this.#fold(words.arms, ARMS, reading)} ${this.#exercise(reading)} ${this.#methods()}
     `;
+  }
+
+  /** The record around with the pressures and the method shown here. */
+  get #record(): Examination {
+    const held = this.#given.held(this.examination);
+    const {
+      pressures: _,
+      method: __,
+      ...around
+    } = held.state === 'readable' ? held.value : emptyExamination();
+    const { method, ...pressures } = this.recorded ?? {};
+    return { ...around, pressures, ...(method && { method }) };
   }
 
   get #unit(): PressureUnit {
@@ -231,33 +245,17 @@ export class LimbPressures extends PartElement<Pressures> {
   /** What the figures mean, and what is missing, in sentences. */
   #findings(reading: PressureReading): TemplateResult {
     const { pressures: words } = this.words;
-    const { indices, denominator, missingArms } = reading;
-    const sums = indices.map((index) => words.sum(index, this.#unit)).filter(Boolean);
-    const needed = indices.length > 0;
-    const [missing] = missingArms;
-    const threats = SIDES.flatMap((side) => limbThreats(this.recorded ?? {}, side, false, reading.settings));
-    const lines = [
-      ...(denominator && sums.length
-        ? [`${words.denominator(denominator.from, this.#unit)} ${words.sums(sums)} ${words.used}`]
-        : []),
-      ...(needed && !denominator ? [words.noArm] : []),
-      ...(needed && denominator && missing ? [words.oneArm(missing.side)] : []),
-      ...indices
-        .filter(({ kind, band }) => kind === 'ankle' && band === 'incompressible')
-        .map(({ side }) => words.incompressible(side)),
-    ];
-    const strong = [
-      ...threats.map((threat) => words.threat(threat, this.#unit)),
-      ...reading.segments.map((finding) => words.segment(finding, this.#unit)),
-      ...reading.arms.map((finding) => words.arm(finding, this.#unit)),
-      ...reading.exercise.map((finding) => words.exercise(finding, this.#unit)),
-    ];
+    const { method, ...pressures } = this.recorded ?? {};
+    const record = this.#record;
+    const wounds = sidesWithTissueLoss(record, { pressures: this.settings });
+    const verdicts = pressureVerdicts(pressures, reading, wounds);
+    const notes = pressureNotes(record, reading, method, this.settings);
     return html`<div class="findings" aria-live="polite">
-        ${strong.map((line) => html`<p><b>${line}</b></p>`)}
-        ${lines.map((line) => html`<p class="hint">${line}</p>`)}
+        ${verdicts.map((verdict) => html`<p><b>${sayVerdict(words, verdict, this.#unit)}</b></p>`)}
+        ${notes.map((note) => html`<p class="hint">${sayNote(words, note, this.#unit)}</p>`)}
       </div>
       ${sourcesMark(
-        sourcesOf({ code: 'pressures', pressures: this.value ?? {}, settings: reading.settings }),
+        sourcesOf({ code: 'pressures', pressures, settings: reading.settings }),
         this.words.flags,
       )}`;
   }
@@ -266,13 +264,45 @@ export class LimbPressures extends PartElement<Pressures> {
     return html`${[...this.refusals].map(([id, refusal]) => refusalLine(id, refusal))}`;
   }
 
-  #fold(heading: string, rows: readonly Row[], reading: PressureReading): TemplateResult {
-    const has = rows.some((row) =>
-      SIDES.some((side) => this.#at(row, side) !== undefined || this.unknownAt([row.site, side])),
-    );
+  /** The shape of the volume curve at each ankle. */
+  #curves(): TemplateResult {
+    const { pressures: words } = this.words;
+    return html`<div class="curves">
+      ${SIDES.map((side) => {
+        const label = words.field(words.volumeCurve, side);
+        return this.known(
+          ['volumeCurve', side],
+          label,
+          () =>
+            selectField<VolumeCurve>({
+              label,
+              empty: this.words.whole.notStated,
+              options: optionsOf(words.curves),
+              value: this.recorded?.volumeCurve?.[side],
+              disabled: !this.editable,
+              set: (shape) => this.edit(['volumeCurve', side], shape),
+            }),
+          true,
+        );
+      })}
+    </div>`;
+  }
+
+  #fold(
+    heading: string,
+    rows: readonly Row[],
+    reading: PressureReading,
+    more?: TemplateResult,
+  ): TemplateResult {
+    const has =
+      (more && (this.recorded?.volumeCurve || this.unknownAt(['volumeCurve']))) ||
+      rows.some((row) =>
+        SIDES.some((side) => this.#at(row, side) !== undefined || this.unknownAt([row.site, side])),
+      );
     return html`<details class="fold" ?open=${has || noChange}>
       <summary>${heading}</summary>
       <div class="narrow">${this.#table(rows, reading)}</div>
+      ${more}
     </details>`;
   }
 
@@ -324,26 +354,21 @@ export class LimbPressures extends PartElement<Pressures> {
     </details>`;
   }
 
-  /** The current method; sources disagree, so it can be changed. */
-  #methods(reading: PressureReading): TemplateResult {
+  /** The methods in force; sources disagree, so each can be changed, and what was chosen stands in the record. */
+  #methods(): TemplateResult {
     const { pressures: words } = this.words;
-    const choose = (field: keyof PressureSettings, value: string | undefined): void => {
-      if (value) this.settings = { ...this.settings, [field]: value };
+    const view: MethodView = {
+      words,
+      method: this.recorded?.method,
+      settings: this.settings,
+      disabled: !this.editable,
+      known: (field, label, control) => this.known(['method', field], label, control, true),
+      set: (field, option) => this.edit(['method', field], option),
     };
     return html`<details class="fold">
-      <summary>
-        ${words.methods} <span class="hint">${words.standards[reading.settings.standard]}</span>
-      </summary>
+      <summary>${words.methods} ${methodLine(view)}</summary>
       <div class="methods">
-        ${(Object.keys(words.settings) as (keyof typeof words.settings)[]).map((field) =>
-          selectField({
-            label: words.settings[field].label,
-            options: Object.entries(words.settings[field].options),
-            value: pressureSettings(this.settings)[field],
-            disabled: false,
-            set: (value) => choose(field, value),
-          }),
-        )}
+        ${methodFields(view)}
         <p class="hint">${words.caution}</p>
       </div>
     </details>`;

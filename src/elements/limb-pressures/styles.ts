@@ -68,6 +68,7 @@ export const pressureStyles = css`
     padding-block-end: 12px;
   }
   .walk,
+  .curves,
   .methods {
     display: grid;
     gap: 12px 20px;
@@ -85,6 +86,7 @@ export const pressureStyles = css`
       grid-column: 1 / -1;
     }
     .walk,
+    .curves,
     .methods {
       grid-template-columns: 1fr 1fr;
       align-items: end;

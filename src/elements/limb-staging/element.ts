@@ -8,6 +8,7 @@ import {
   type Examination,
   FONTAINE_STAGES,
   LONGEST_TEXT,
+  type Method,
   parseExaminationText,
   patchAt,
   RUTHERFORD_CATEGORIES,
@@ -26,12 +27,15 @@ import {
   stageLeg,
   type StagingSettings,
 } from '../../staging/index.js';
-import { sourcesOf } from '../../statements/index.js';
+import { methodOf } from '../../pressures/index.js';
+import { sourcesOf, usedMethods } from '../../statements/index.js';
+import { type Pathway, withPathway } from '../../triage/index.js';
 import { selectField, textField } from '../common/fields.js';
 import { GivenRecord } from '../common/given-record.js';
 import { Later } from '../common/later.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { pathwayOf } from '../common/pathway.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -49,6 +53,9 @@ const STAGES: Readonly<Record<SchemeId, readonly (string | number)[]>> = {
   infection: WIFI_GRADES,
   wifi: WIFI_STAGES,
 };
+
+/** The methods of pressures that stages depend on. */
+const STAGED_BY = ['threat', 'standard', 'ankle', 'arm', 'exercise'] as const;
 
 const WIFI_SCHEMES = ['wound', 'ischaemia', 'infection', 'wifi'] as const;
 
@@ -80,13 +87,20 @@ export class LimbStaging extends PartElement<Staging> {
    * later version, nothing is worked out.
    */
   @property({ attribute: false }) examination: Examination = emptyExamination();
-  /** Choices where sources disagree or leave something open. */
+  /** Choices where sources disagree or leave something open; they go before those of the pathway, and both before the record's own. */
   @property({ attribute: false }) settings: Partial<StagingSettings> = {};
+  /** The hospital's own pathway, of which the limits count here. Parts that cannot be used are left out with a warning. */
+  @property({ attribute: false }) pathway: Pathway | undefined;
 
   readonly #given = new GivenRecord(READER);
 
   protected override get schema(): z.ZodMiniType<Staging> {
     return stagingSchema;
+  }
+
+  /** What the page decides: the limits of its pathway, and before them its settings. */
+  get #choices(): Partial<StagingSettings> {
+    return withPathway(pathwayOf(this.pathway).settings, this.settings);
   }
 
   protected override render(): TemplateResult {
@@ -97,11 +111,12 @@ export class LimbStaging extends PartElement<Staging> {
     if (held.state !== 'readable')
       return html`<div class="unread"><p role="status">${words.unread}</p></div>`;
     const record = { ...held.value, staging: this.recorded };
-    const arms = SIDES.map((side) => ({ side, stage: stageArm(record, side, this.settings) })).filter(
+    const choices = this.#choices;
+    const arms = SIDES.map((side) => ({ side, stage: stageArm(record, side, choices) })).filter(
       ({ side, stage }) => stage.applies !== 'no' || stage.overrule || this.unknownAt(['arm', side]),
     );
     return html`<div class="limbs">
-        ${SIDES.map((side) => this.#leg(stageLeg(record, side, this.settings)))}
+        ${SIDES.map((side) => this.#leg(stageLeg(record, side, choices)))}
         ${arms.map(
           ({ side, stage }) =>
             html`<section class="limb">
@@ -110,8 +125,16 @@ export class LimbStaging extends PartElement<Staging> {
             </section>`,
         )}
       </div>
+      <p class="hint">${this.#method(record.method, choices)}</p>
       <p class="hint">${words.edition}</p>
       <p class="hint">${this.mapWords.map.caution}</p>`;
+  }
+
+  /** The methods that the stages rest on, and which of them nobody chose. */
+  #method(own: Method | undefined, { pressures }: Partial<StagingSettings>): string {
+    const words = this.words.pressures;
+    const method = methodOf({ method: own }, pressures);
+    return words.methodsUsed(usedMethods(method, STAGED_BY, own, pressures));
   }
 
   #limb(kind: Kind, side: Side): string {

@@ -9,10 +9,12 @@ import {
   PRESSURE_UNITS,
   type Pressures,
   type PressureSite,
+  type PressuresPart,
   VOLUME_CURVES,
 } from '../types/pressures.js';
 import { type Fields, object, rule, type RuleParams, sided, textSchema } from './common.js';
 import { oneOf, upTo } from './measures.js';
+import { methodSchema } from './method.js';
 
 function isPressure(value: unknown): boolean {
   if (typeof value === 'string') return (NO_PRESSURE as readonly string[]).includes(value);
@@ -52,7 +54,15 @@ const fields: Fields<Pressures> = {
   note: z.optional(textSchema),
 };
 
+const ARMS = ['brachial'] as const;
+const isOneArmAboveZero = ({ brachial }: Pressures): boolean => brachial?.right !== 0 || brachial.left !== 0;
+
 export const pressuresSchema: z.ZodMiniType<Pressures> = object<Pressures>(
   fields,
-  rule('one-arm-above-zero', ['brachial'], (p) => p.brachial?.right !== 0 || p.brachial.left !== 0),
+  rule('one-arm-above-zero', ARMS, isOneArmAboveZero),
+);
+
+export const pressuresPartSchema: z.ZodMiniType<PressuresPart> = object<PressuresPart>(
+  { ...fields, method: z.optional(methodSchema) },
+  rule('one-arm-above-zero', ARMS, isOneArmAboveZero),
 );

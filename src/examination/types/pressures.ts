@@ -1,4 +1,5 @@
 import { REASONS, type Sided } from './common.js';
+import type { Method } from './method.js';
 
 /** The highest pressure a cuff is read at, in mmHg. Common practice, no source. */
 export const HIGHEST_PRESSURE = 300;
@@ -61,4 +62,10 @@ export interface Pressures extends Readonly<Partial<Record<PressureSite, Sided<P
   readonly afterExercise?: ExercisePressures;
   /** The examiner's own words. */
   readonly note?: string;
+}
+
+/** The pressures of a visit and the methods and limits they are read by, as one form control edits them together. */
+export interface PressuresPart extends Pressures {
+  /** Stands in the record beside the pressures, not among them. */
+  readonly method?: Method;
 }

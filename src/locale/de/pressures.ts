@@ -20,7 +20,7 @@ import type {
 import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
 import { threatNames } from '../citations.js';
 import type { PressureWords } from '../en/pressures.js';
-import { indexWords, methodSentence, type MethodWords, pressureNumbers } from '../pressure-numbers.js';
+import { indexWords, type MethodWords, methodWords, pressureNumbers } from '../pressure-numbers.js';
 import { render, type Renderings } from '../render.js';
 import { together } from '../terms.js';
 import { anatomy } from './anatomy.js';
@@ -257,7 +257,6 @@ export const pressures: PressureWords = {
   kinds: { ankle: 'Knöchelindex', toe: 'Zehenindex', wrist: 'Handgelenksindex', finger: 'Fingerindex' },
   bands,
   noPressure,
-  why: 'Warum keine Zahl',
   whyFor: (field) => `${field}: warum keine Zahl`,
   measured: 'Gemessen',
   legs: 'Knöchel und Zehe',
@@ -283,7 +282,6 @@ export const pressures: PressureWords = {
     `${sentence(side(s))}: Knöchelarterien nicht komprimierbar; Zehendruck (TBI) messen.`,
   bothArms: (found, unit) =>
     `Die Armarterien können beidseits erkrankt sein (${list(found.map((doubt) => render(doubts(unit), doubt)))}): Jeder Index kann dann zu hoch ausfallen. Absolute Knöchel- und Zehendrücke und Kurvenformen hängen nicht von den Armen ab.`,
-  missing: (wanted) => `Nicht gemessen: ${list(wanted.map(place))}.`,
   segment: (of, unit) => finding(of.side, render(segments(unit), of), of.levels),
   arm: (of, unit) => finding(of.side, render(arms(unit), of), of.levels),
   exercise,
@@ -295,12 +293,10 @@ export const pressures: PressureWords = {
     `${field}: „${typed}“ wurde nicht übernommen. Erwartet wird eine Zahl von 0 bis ${highest.replace('.', ',')} ${units[unit]}; 0, wo kein Signal zu hören ist.`,
   refusedArms:
     'Beide Arme bei 0: Dadurch lässt sich nichts teilen. Erwartet wird ein Druck über 0 an mindestens einem Arm.',
-  standards: { '2016': 'Leitlinie AHA/ACC 2016', '2024': 'Leitlinie ACC/AHA 2024' },
   settings,
   volumeCurve: 'Volumenkurve am Knöchel',
   curves,
-  method: methodSentence(settings),
-  byDefault: 'als Vorgabe',
+  ...methodWords(settings, 'als Vorgabe'),
   methods: 'Methode und Grenzen',
   cuffs:
     'Keine Manschette über einer arteriovenösen Fistel oder einem Shunt, an einem Arm mit Lymphödem oder nach Lymphknotenausräumung, an einem Bein mit Verdacht auf tiefe Venenthrombose. Über einem Bypass oder Stent und bei distalem Bypass erst die örtliche Regel klären; bei Ulkus, Verbrennung, Fraktur oder starkem Schmerz die Manschette anderswo anlegen oder an der Zehe messen. Bei akut ischämischer Extremität den Anruf nie wegen einer Druckmessung aufschieben.',

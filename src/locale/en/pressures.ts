@@ -20,7 +20,7 @@ import type {
 } from '../../pressures/index.js';
 import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
 import { threatNames } from '../citations.js';
-import { indexWords, methodSentence, type MethodWords, pressureNumbers } from '../pressure-numbers.js';
+import { indexWords, type MethodWords, methodWords, pressureNumbers } from '../pressure-numbers.js';
 import { render, type Renderings } from '../render.js';
 import { together } from '../terms.js';
 import { anatomy } from './anatomy.js';
@@ -244,7 +244,6 @@ export const pressures = {
   kinds,
   bands,
   noPressure,
-  why: 'Why no number',
   whyFor: (field: string) => `No number for ${field.toLowerCase()}: why`,
   measured: 'Measured',
   legs: 'Ankle and toe',
@@ -271,7 +270,6 @@ export const pressures = {
   /** Beside every index while both arms may be obstructed. */
   bothArms: (found: readonly ArmsDoubt[], unit: PressureUnit) =>
     `Both arm arteries may be diseased (${list(found.map((doubt) => render(doubts(unit), doubt)))}): every index may then read too high. Absolute ankle and toe pressures and waveforms do not depend on the arms.`,
-  missing: (wanted: readonly Wanted[]) => `Not measured: ${list(wanted.map(place))}.`,
   segment: (finding: SegmentFinding, unit: PressureUnit) =>
     `${sentence(side(finding.side))}: ${render(segments(unit), finding)}; ${points(finding.levels)}.`,
   arm: (finding: ArmFinding, unit: PressureUnit) =>
@@ -286,13 +284,11 @@ export const pressures = {
     `${field}: “${typed}” was not taken. Expected a number from 0 to ${highest} ${units[unit]}, 0 where no signal is heard.`,
   refusedArms:
     'Both arms at 0: nothing could be divided by them. Expected a pressure above 0 in at least one arm.',
-  standards: { '2016': '2016 AHA/ACC guideline', '2024': '2024 ACC/AHA guideline' },
   /** Choices where sources disagree, in the order in which they are offered. */
   settings,
   volumeCurve: 'Volume curve at the ankle',
   curves,
-  method: methodSentence(settings),
-  byDefault: 'by default',
+  ...methodWords(settings, 'by default'),
   methods: 'Method and limits',
   /** Before the first cuff. */
   cuffs:

@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map/elements/limb-pressures/define';
 import type { LimbPressures } from 'pulse-map/elements/limb-pressures';
-import type { Pressures } from 'pulse-map/core';
+import type { PressuresPart } from 'pulse-map/core/tables';
 import { click, focused, press, setViewport, type } from '../../tools/real-input.js';
 import { drawn, field } from '../tools/limbs.js';
 import { eventsOf } from '../tools/map.js';
@@ -9,7 +9,7 @@ import { byRole, everything, readableText } from '../tools/perceive.js';
 
 before(() => setViewport({ width: 1000, height: 900 }));
 
-async function open(value?: Pressures): Promise<{ form: HTMLFormElement; control: LimbPressures }> {
+async function open(value?: PressuresPart): Promise<{ form: HTMLFormElement; control: LimbPressures }> {
   const form = await fixture<HTMLFormElement>(
     html`<form lang="en"><limb-pressures name="pressures" .value=${value}></limb-pressures></form>`,
   );
@@ -134,8 +134,8 @@ describe('limb-pressures', () => {
     expect(control.value?.brachial).to.deep.equal({ right: 140 });
   });
 
-  it('lets the method be changed where sources disagree', async () => {
-    const { control } = await open({
+  it('lets the method be changed where sources disagree, and keeps it in the record', async () => {
+    const { form, control } = await open({
       brachial: { right: 100, left: 100 },
       'posterior-tibial': { right: 120 },
       'dorsalis-pedis': { right: 80 },
@@ -146,10 +146,56 @@ describe('limb-pressures', () => {
     ) as HTMLElement;
     await click(methods);
     await drawn(control);
-    field<HTMLSelectElement>(control, 'Ankle artery divided').focus();
-    await press('ArrowDown');
+    const events = eventsOf(form);
+    const list = field<HTMLSelectElement>(control, 'Ankle artery divided');
+    expect(list.selectedOptions[0]?.label).to.equal('The higher one (by default)');
+    list.focus();
+    await press('ArrowDown', 'ArrowDown');
     await drawn(control);
     expect(readableText(control)).to.include('0.80 R, abnormal');
+    expect(control.value?.method).to.deep.equal({ ankle: 'lower' });
+    expect(JSON.parse(String(new FormData(form).get('pressures'))).method).to.deep.equal({ ankle: 'lower' });
+    expect(events, 'one step for each choice passed').to.deep.equal({ input: 2, change: 2 });
+    await press('ArrowUp', 'ArrowUp');
+    await drawn(control);
+    expect(control.value?.method, 'the default again').to.equal(undefined);
+  });
+
+  it('bars the methods where nothing may be changed, and those the page decides', async () => {
+    const { control } = await open({
+      brachial: { right: 100 },
+      'posterior-tibial': { right: 120 },
+      'dorsalis-pedis': { right: 80 },
+      method: { ankle: 'higher' },
+    });
+    const unfold = async (): Promise<void> => {
+      for (const fold of everything(control)) if (fold instanceof HTMLDetailsElement) fold.open = true;
+      await drawn(control);
+    };
+    const list = (label: string) => field<HTMLSelectElement>(control, label);
+    control.settings = { ankle: 'lower' };
+    await unfold();
+    expect(list('Ankle artery divided').disabled, 'decided by the page').to.equal(true);
+    expect(list('Ankle artery divided').value).to.equal('lower');
+    expect(readableText(control)).to.include('0.80 R, abnormal');
+    expect(list('Threatened limb by').disabled).to.equal(false);
+    control.settings = {};
+    control.readOnly = true;
+    await unfold();
+    for (const field of control.renderRoot.querySelectorAll<HTMLSelectElement>(
+      '.methods select, .curves select',
+    ))
+      expect(field.disabled, field.labels?.[0]?.textContent ?? '').to.equal(true);
+  });
+
+  it('records the shape of the volume curve at each ankle', async () => {
+    const { control } = await open();
+    await click(everything(control).find((e) => e.textContent?.trim() === 'Thigh and calf') as HTMLElement);
+    const list = field<HTMLSelectElement>(control, 'Volume curve at the ankle, left');
+    list.focus();
+    await press('f');
+    await drawn(control);
+    expect(control.value).to.deep.equal({ volumeCurve: { left: 'flat' } });
   });
 
   it('draws each leg from arm to toe, and says the same in words', async () => {

@@ -17,7 +17,10 @@ const GOOD: Pathway = {
     'stroke-now': { page: 'https://example.org/stroke?from=map' },
     any: { telephone: '2222' },
   },
-  settings: { triage: { acute: { now: 7 }, chronicNumbness: 'now' } },
+  settings: {
+    triage: { acute: { now: 7 }, chronicNumbness: 'now' },
+    pressures: { threat: 'parc-2015', arm: 'mean' },
+  },
 };
 
 describe('the pathway of a page', () => {
@@ -55,6 +58,8 @@ describe('the pathway of a page', () => {
     ['a limit below nothing', { settings: { triage: { refillOver: -1 } } }, /number from 0/],
     ['a limit that is none', { settings: { triage: { refilOver: 3 } } }, /settings\.triage\.refilOver/],
     ['a choice that is none', { settings: { triage: { dryGangrene: 'never' } } }, /today or soon/],
+    ['a criterion that is none', { settings: { pressures: { threat: 'parc' } } }, /threat: .*parc-2015/],
+    ['a method that is none', { settings: { pressures: { cuff: '12' } } }, /pressures\.cuff: .*standard/],
     ['a name that is empty', { name: ' ' }, /^name: found " "/],
     ['a text', 'call me', /^pathway: found "call me"/],
     ['a list', [1], /^pathway/],

@@ -1,0 +1,30 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Examination } from '../../examination/index.js';
+import type { PartId } from '../../locale/en/whole.js';
+import type { PartMessages } from '../../locale/parts.js';
+import { PARTS, recordedIn } from './parts.js';
+
+export interface ContentsView {
+  readonly examination: Examination;
+  readonly words: PartMessages['whole'];
+  readonly disabled: boolean;
+  readonly open: (part: PartId) => void;
+}
+
+/** The row of buttons that opens the parts, each with the number of its entries. */
+export function renderContents({ examination, words, disabled, open }: ContentsView): TemplateResult {
+  return html`<nav part="contents" aria-label=${words.contents}>
+    ${PARTS.map((part) => {
+      const recorded = recordedIn(part, examination);
+      return html`<button
+        type="button"
+        class="button tab ${recorded ? 'has' : ''}"
+        aria-label=${part === 'summary' ? words.parts.summary : words.part(part, recorded)}
+        ?disabled=${disabled}
+        @click=${() => open(part)}
+      >
+        ${words.parts[part]} ${recorded ? html`<span class="count">${recorded}</span>` : nothing}
+      </button>`;
+    })}
+  </nav>`;
+}
