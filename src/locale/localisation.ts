@@ -61,6 +61,7 @@ export interface LocalisationTable {
   pulseOf(site: SiteId): string;
   /** Findings; none has to begin with a large letter. */
   readonly findings: {
+    pulse(pulse: string, grade: string): string;
     doppler(at: string, signal: string): string;
     readonly thrill: About;
     bruit(at: string, bruit: string): string;
@@ -174,7 +175,7 @@ export function localisationFrom(
   const artery = (id: ArteryId): string => anatomy.arteries[id];
 
   const findings: Renderings<FindingId, string, 'kind'> = {
-    pulse: ({ place: at, grade }) => `${w.pulse(at)} ${examination.grades[grade]}`,
+    pulse: ({ place: at, grade }) => w.findings.pulse(w.pulse(at), examination.grades[grade]),
     doppler: ({ place: at, signal }) => w.findings.doppler(place(at), examination.dopplers[signal]),
     thrill: ({ place: at }) => w.findings.thrill(place(at)),
     bruit: ({ place: at, bruit }) =>

@@ -1,6 +1,8 @@
 import { type LocalisationTable, localisationFrom } from '../localisation.js';
+import { inRegisters } from '../terms.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
+import { plainLocalisation } from './localisation-plain.js';
 import { speech } from './phrases.js';
 import { skinLevels } from './skin-levels.js';
 
@@ -38,6 +40,7 @@ const table: LocalisationTable = {
   pulse: (place) => `${anatomy.place(place)} pulse`,
   pulseOf: (site) => `${anatomy.sites[site]} pulse`,
   findings: {
+    pulse: (pulse, grade) => `${pulse} ${grade}`,
     doppler: (at, signal) => `${at} Doppler: ${signal}`,
     thrill: (at) => `${at} thrill`,
     bruit: (at, bruit) => `${at} ${bruit}`,
@@ -173,4 +176,9 @@ const table: LocalisationTable = {
 };
 
 /** Words of the belief network's answers. */
-export const localisation = localisationFrom(table, { anatomy, examination, skinLevels, speech });
+export const localisation = localisationFrom(inRegisters(table, plainLocalisation), {
+  anatomy,
+  examination,
+  skinLevels,
+  speech,
+});
