@@ -77,7 +77,10 @@ export { type PressureReading, readPressures } from './pressures/index.js';
 export { type BedsideReading, readBedside } from './bedside/index.js';
 export {
   type Contact,
+  DEFAULT_TRIAGE_SETTINGS,
   type FlagSettings,
+  OPEN_CHOICES,
+  type OpenChoice,
   type Pathway,
   readPathway,
   type RedFlag,
@@ -85,6 +88,8 @@ export {
   setLimbOnset,
   triage,
   type Triage,
+  type TriageChoices,
+  type TriageSettings,
 } from './triage/index.js';
 export { type LegStages, stageArm, stageLeg } from './staging/index.js';
 export {
