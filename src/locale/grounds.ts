@@ -56,6 +56,8 @@ type Phrased = Extract<
   | 'false-aneurysm-signs'
   | 'mechanism'
   | 'graft-infection-signs'
+  | 'thrombosis-signs'
+  | 'volume-curve'
   | 'own-class'
   | 'own-fontaine'
   | 'own-rutherford'
@@ -205,6 +207,8 @@ export function groundsFrom(
     graft: ({ kind, artery, side, pulse }) =>
       commas(word(kind), anatomy.vessel({ artery, side }), pulse && w.graftPulse[pulse]),
     'graft-infection-signs': signs,
+    'thrombosis-signs': signs,
+    'volume-curve': ({ shape }) => w.with['volume-curve'](word(shape)),
     access: ({ signs: of }) => `${w.access}${said(of)}`,
     device: ({ kind }) => word(kind),
     'cold-injury': ({ hours }) => (hours === undefined ? w.coldInjury : w.coldInjuryAgo(decimal(hours))),

@@ -7,6 +7,7 @@ import type {
   GraftRoute,
   InjurySign,
   SymptomElsewhere,
+  ThrombosisSign,
 } from '../examination/index.js';
 import { wordFor } from './words.js';
 
@@ -27,6 +28,7 @@ export interface SignWords {
   readonly devices: Of<ArterialDevice>;
   readonly graft: Of<GraftInfectionSign>;
   readonly routes: Of<GraftRoute>;
+  readonly thrombosis: Of<ThrombosisSign>;
 }
 
 /**
@@ -65,5 +67,12 @@ export function signWords(word: (value: string) => string): SignWords {
     devices: of('arterial-line', 'radial-catheter', 'femoral-sheath'),
     graft: of('sinus', 'discharge', 'redness', 'exposed', 'bleeding'),
     routes: of('axillo-femoral', 'cross-over'),
+    thrombosis: of(
+      'whole-limb-swollen',
+      'calf-wider',
+      'one-sided-pitting',
+      'tender-along-veins',
+      'surface-veins',
+    ),
   };
 }

@@ -154,9 +154,12 @@ interface ThreatLimits {
   readonly tcpo2?: Limit;
   readonly index?: Limit;
 }
-interface ThreatCriterion {
+/** A published criterion of limb threat. */
+export interface ThreatCriterion {
   readonly restPain: ThreatLimits;
   readonly tissueLoss: ThreatLimits;
+  /** A flat volume curve belongs to it too. */
+  readonly flatCurve?: true;
   readonly source: string;
 }
 
@@ -166,11 +169,13 @@ function both(limits: ThreatLimits, source: string): ThreatCriterion {
 
 /** Absolute pressures that support a threatened limb, with rest pain and with tissue loss, in mmHg. */
 export const THREAT_CRITERIA = {
-  // A flat pulse volume waveform belongs to it too.
-  'gvg-2019': both(
-    { ankle: below(50), toe: below(30), tcpo2: below(30), index: below(0.4) },
-    `${PRESSURE_SOURCES.gvg2019} (figures from memory; toe and oxygen pressure also in ${PRESSURE_SOURCES.ghirardini2024})`,
-  ),
+  'gvg-2019': {
+    ...both(
+      { ankle: below(50), toe: below(30), tcpo2: below(30), index: below(0.4) },
+      `${PRESSURE_SOURCES.gvg2019} (figures from memory; toe and oxygen pressure also in ${PRESSURE_SOURCES.ghirardini2024})`,
+    ),
+    flatCurve: true,
+  },
   'parc-2015': {
     restPain: { ankle: below(50), toe: below(30), tcpo2: below(20) },
     tissueLoss: { ankle: below(70), toe: below(50), tcpo2: below(40) },

@@ -1,5 +1,5 @@
 import type { PressureSite } from '../examination/index.js';
-import { limbThreats } from '../pressures/index.js';
+import { limbThreats, THREAT_CRITERIA, type ThreatCriterion } from '../pressures/index.js';
 import { ankleOf, type Disease, diseaseOf } from './disease.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
@@ -17,7 +17,9 @@ export function threatGrounds(
 ): Ground[] {
   const { side } = state.limb;
   const { incompressible } = ankleOf(examination, side, pressures);
-  return limbThreats(examination.pressures ?? {}, side, tissueLoss, pressures).map(
+  const criterion: ThreatCriterion = THREAT_CRITERIA[pressures.threat];
+  const flat = criterion.flatCurve && examination.pressures?.volumeCurve?.[side] === 'flat';
+  const limits = limbThreats(examination.pressures ?? {}, side, tissueLoss, pressures).map(
     ({ measure, value, limit, site }): Ground => ({
       code: 'threat',
       measure,
@@ -26,6 +28,7 @@ export function threatGrounds(
       ...(incompressible && site && { artery: site as PressureSite }),
     }),
   );
+  return [...limits, ...given(flat, { code: 'volume-curve', shape: 'flat' } as const)];
 }
 
 interface Leg {

@@ -1,5 +1,5 @@
 import { type Side } from '../anatomy/index.js';
-import { type Examination, pulseAt } from '../examination/index.js';
+import { type Examination, pulseAt, type VolumeCurve } from '../examination/index.js';
 import { armsDoubt, indexOf, mmHgAt, type PressureSettings } from '../pressures/index.js';
 import { END_SITES, type LimbFacts } from './facts.js';
 import { hasGraftAt } from './grafts.js';
@@ -10,6 +10,9 @@ import { TRIAGE_SOURCES } from './sources.js';
 /** Whether arterial disease of a leg is proven, probable by the pulses, shown not to be there, or not tested. */
 export const DISEASE_STATES = ['proven', 'probable', 'untested', 'not-shown'] as const;
 export type DiseaseState = (typeof DISEASE_STATES)[number];
+
+/** Volume curves at the ankle that prove disease; one that only lost its notch may be one of stiff arteries. Common practice, no source. */
+const DISEASED_CURVES: readonly (VolumeCurve | undefined)[] = ['rounded', 'flat'];
 
 /** Limits that prove or exclude disease: indices, and mmHg at ankle, toe and skin. */
 export const DISEASE_LIMITS = {
@@ -55,6 +58,7 @@ export function diseaseOf(examination: Examination, facts: LimbFacts, settings: 
   const ankle = ankleOf(examination, side, settings).chosen?.mmHg;
   const toe = mmHgAt(pressures.toe, side);
   const tcpo2 = pressures.tcpo2?.[side];
+  const curve = pressures.volumeCurve?.[side];
   const signals = END_SITES.leg.flatMap((site) => pulseAt(examination, { site, side })?.doppler ?? []);
   const poor =
     signals.length > 0 && signals.every((signal) => signal === 'monophasic' || signal === 'absent');
@@ -73,6 +77,7 @@ export function diseaseOf(examination: Examination, facts: LimbFacts, settings: 
       ? [{ code: 'toe-pressure', mmHg: toe, limit: limits.toeBelow } as const]
       : []),
     ...(tcpo2 !== undefined && tcpo2 < limits.tcpo2Below ? [{ code: 'tcpo2', mmHg: tcpo2 } as const] : []),
+    ...(curve && DISEASED_CURVES.includes(curve) ? [{ code: 'volume-curve', shape: curve } as const] : []),
     ...given(poor && flow.silent, { code: 'arterial', value: 'inaudible' } as const),
   ];
   if (because.length || poor || graft) return { state: 'proven', because };
@@ -94,6 +99,6 @@ export function diseaseOf(examination: Examination, facts: LimbFacts, settings: 
     contextOf(examination).diabetes === false;
   const byToe =
     !doubted && toe !== undefined && toe >= limits.normalToeFrom && (toeIndex ?? 0) > limits.toeIndexTo;
-  const shown = flow.bothEndsNormal && (byIndex || byToe);
+  const shown = flow.bothEndsNormal && (curve === undefined || curve === 'normal') && (byIndex || byToe);
   return { state: shown ? 'not-shown' : 'untested', because: [] };
 }

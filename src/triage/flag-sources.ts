@@ -42,7 +42,7 @@ const BEHIND: Readonly<Record<FlagCode, readonly SourceId[]>> = {
   'deep-infection': ['infection'],
   'diabetic-foot-active': ['nice19'],
   tia: ['nice128'],
-  'chronic-limb-threat': ['gvg2019', 'guideline2024'],
+  'chronic-limb-threat': ['gvg2019', 'guideline2024', 'vsgbi2019'],
   'foot-ulcer-unproven': ['woundStrategy', 'nice168', 'practice'],
   'ulnar-artery-hand': ['hypothenar'],
   'threatening-pressure': ['gvg2019'],

@@ -110,10 +110,17 @@ export interface RedFlag {
   readonly flowWithin?: readonly [from: number, to: number];
   /** Hours from the onset to the examination. */
   readonly sinceOnset?: number;
+  /** The clock behind an urgency of days, by local pathway. */
+  readonly clock?: FlagClock;
 }
 
+/** Days that a pathway allows: until flow is restored, or until a service sees the patient. */
+export type FlagClock =
+  | { readonly code: 'days-to-flow'; readonly inHospital: number; readonly atHome: number }
+  | { readonly code: 'working-days'; readonly days: number };
+
 /** A flag without what follows from its code. */
-export type Raised = Omit<RedFlag, 'whom' | 'ask'> & { readonly ask?: readonly QuestionCode[] };
+export type Raised = Omit<RedFlag, 'whom' | 'ask' | 'clock'> & { readonly ask?: readonly QuestionCode[] };
 
 /** All a table reads: the record, its limbs weighed, and the choices. */
 export interface Case {
@@ -123,4 +130,13 @@ export interface Case {
   readonly pressures: PressureSettings;
 }
 
-export const raise = (flag: Raised): RedFlag => ({ ...flag, whom: FLAGS[flag.code], ask: flag.ask ?? [] });
+function clockOf({ code, urgency }: Raised, { clocks }: TriageSettings): FlagClock | undefined {
+  if (code === 'diabetic-foot-active') return { code: 'working-days', days: clocks.footWorkingDays };
+  if (code !== 'chronic-limb-threat' || urgency !== 'soon') return undefined;
+  return { code: 'days-to-flow', inHospital: clocks.inHospital, atHome: clocks.atHome };
+}
+
+export function raise(flag: Raised, settings: TriageSettings): RedFlag {
+  const clock = clockOf(flag, settings);
+  return { ...flag, whom: FLAGS[flag.code], ask: flag.ask ?? [], ...(clock && { clock }) };
+}

@@ -13,7 +13,7 @@ import { injuryFlags } from './injury.js';
 import { limbStates, type LimbState } from './limb.js';
 import { limbQuestions, type Question, QUESTION_CODES } from './questions.js';
 import { skinFlags } from './skin.js';
-import { type TriageChoices, triageSettings } from './settings.js';
+import { type TriageChoices, type TriageSettings, triageSettings } from './settings.js';
 import { mostUrgent, type Urgent, URGENCIES, urgencyRank } from './urgency.js';
 
 /** Choices that flags depend on; what is left out is the default, see `OPEN_CHOICES`. */
@@ -35,9 +35,9 @@ const keyOf = ({ code, limb }: { code: string; limb?: { kind: string; side: stri
   `${code} ${limb?.side ?? ''} ${limb?.kind ?? ''}`;
 
 /** Flags of the same kind for the same limb are one: the more urgent, with what raised each. */
-function merged(flags: readonly Raised[]): RedFlag[] {
+function merged(flags: readonly Raised[], settings: TriageSettings): RedFlag[] {
   const found = new Map<string, RedFlag>();
-  for (const next of flags.map(raise)) {
+  for (const next of flags.map((flag) => raise(flag, settings))) {
     const key = keyOf(next);
     const before = found.get(key);
     if (!before) {
@@ -47,8 +47,9 @@ function merged(flags: readonly Raised[]): RedFlag[] {
     const [first, second] =
       urgencyRank(next.urgency) > urgencyRank(before.urgency) ? [next, before] : [before, next];
     const seen = new Set(first.because.map((ground) => JSON.stringify(ground)));
+    const { clock: _slower, ...rest } = second;
     found.set(key, {
-      ...second,
+      ...rest,
       ...first,
       because: [...first.because, ...second.because.filter((ground) => !seen.has(JSON.stringify(ground)))],
       ask: QUESTION_CODES.filter((code) => first.ask.includes(code) || second.ask.includes(code)),
@@ -94,12 +95,13 @@ export function triage(examination: Examination, choices: FlagSettings = {}): Tr
     ...chronicFlags(known),
   ];
   const flagged = ofLimbs.some(({ limb, urgency }) => limb && urgency !== 'soon');
-  const flags = merged([
+  const raised = [
     ...ofLimbs,
     ...aneurysmFlags(known),
     ...dissectionFlags(known, flagged),
     ...elsewhereFlags(known),
-  ]).sort(
+  ];
+  const flags = merged(raised, settings).sort(
     (a, b) =>
       URGENCIES.indexOf(a.urgency) - URGENCIES.indexOf(b.urgency) ||
       FLAG_CODES.indexOf(a.code) - FLAG_CODES.indexOf(b.code),

@@ -26,7 +26,9 @@ import type {
   GraftInfectionSign,
   InjurySign,
   SymptomElsewhere,
+  ThrombosisSign,
   UlcerCause,
+  VolumeCurve,
 } from '../examination/index.js';
 import type { InspectionFacts, StagedLimb } from './record.js';
 
@@ -48,6 +50,8 @@ export type Ground =
   | { readonly code: 'temperature'; readonly value: NonNullable<LimbInspection['temperature']> }
   | { readonly code: 'muscle'; readonly value: NonNullable<InspectionFacts['muscle']> }
   | { readonly code: 'oedema'; readonly value: NonNullable<LimbInspection['oedema']> }
+  | { readonly code: 'thrombosis-signs'; readonly signs: readonly ThrombosisSign[] }
+  | { readonly code: 'volume-curve'; readonly shape: VolumeCurve }
   | { readonly code: 'refill'; readonly seconds: number; readonly limit: number }
   | {
       readonly code: 'ulcer';

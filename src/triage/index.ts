@@ -1,7 +1,17 @@
 export * from './acute-class.js';
 export * from './change.js';
 export * from './disease.js';
-export { FLAG_CODES, FLAGS, type FlagClass, type FlagCode, type RedFlag, type Team, TEAMS } from './flag.js';
+export * from './cuffs.js';
+export {
+  FLAG_CODES,
+  FLAGS,
+  type FlagClass,
+  type FlagClock,
+  type FlagCode,
+  type RedFlag,
+  type Team,
+  TEAMS,
+} from './flag.js';
 export * from './facts.js';
 export * from './flag-sources.js';
 export * from './flags.js';

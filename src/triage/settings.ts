@@ -85,6 +85,16 @@ export interface TriageSettings {
   readonly diabeticUlcer: 'any-disease' | 'severe-disease';
   /** Hours after a cold injury until which it is seen at once and the same day. */
   readonly coldInjury: { readonly now: number; readonly today: number };
+  /** The clocks behind the urgencies that are not an hour's, by local pathway. Source: VSGBI 2019 (referral to flow); NICE NG19 (working day). */
+  readonly clocks: {
+    /** Days from referral to restored flow for chronic limb threat: of a patient in hospital, and of one at home. */
+    readonly inHospital: number;
+    readonly atHome: number;
+    /** Working days until the diabetic foot service sees an active foot. */
+    readonly footWorkingDays: number;
+  };
+  /** What is said of a cuff over a graft or stent, or above a distal bypass. */
+  readonly graftCuff: 'ask-first' | 'no-cuff' | 'allowed';
   readonly infection: {
     /** Local signs that make an infection. */
     readonly signs: number;
@@ -99,6 +109,7 @@ export interface TriageSettings {
   };
 }
 
+/** The tables as they are, where neither a pathway nor a caller chose otherwise. Units as in {@link TriageSettings}. */
 export const DEFAULT_TRIAGE_SETTINGS: TriageSettings = {
   points: {
     colour: { ischaemic: 4, fixed: 8, whenEndsNormal: 1 },
@@ -140,11 +151,14 @@ export const DEFAULT_TRIAGE_SETTINGS: TriageSettings = {
   dryGangrene: 'today',
   diabeticUlcer: 'any-disease',
   coldInjury: { now: 24, today: 72 },
+  clocks: { inHospital: 5, atHome: 14, footWorkingDays: 1 },
+  graftCuff: 'ask-first',
   infection: { signs: 2, rednessOver: 0.5, moderateFrom: 2, atModerate: 'moderate', systemic: 2 },
 };
 
 /** Choices of one's own, as deep as wanted. */
 export type DeepPartial<T> = { readonly [K in keyof T]?: T[K] extends object ? DeepPartial<T[K]> : T[K] };
+/** Settings of one's own, as deep as wanted; what is left out is the default. */
 export type TriageChoices = DeepPartial<TriageSettings>;
 
 function filled<T extends object>(defaults: T, choices: DeepPartial<T>): T {
@@ -187,6 +201,10 @@ export const OPEN_CHOICES: readonly OpenChoice[] = [
   { setting: 'injury.reducedAlone', otherwise: ['today'] },
   { setting: 'diabeticUlcer', otherwise: ['severe-disease'] },
   { setting: 'pulselessAlone', otherwise: ['today'] },
+  { setting: 'graftCuff', otherwise: ['no-cuff', 'allowed'] },
+  { setting: 'clocks.inHospital', otherwise: [2, 7] },
+  { setting: 'clocks.atHome', otherwise: [7, 28] },
+  { setting: 'clocks.footWorkingDays', otherwise: [2] },
   { setting: 'acuteClass.restPain', otherwise: ['ignored', 'at-least-IIb'] },
   { setting: 'acuteClass.tender', otherwise: ['IIb'] },
 ];

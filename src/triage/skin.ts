@@ -1,4 +1,4 @@
-import type { Digit } from '../examination/index.js';
+import type { Digit, ThrombosisSign } from '../examination/index.js';
 import { releasedArtery } from '../bedside/index.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
@@ -14,20 +14,32 @@ export function digitsIn({ facts: { inspection } }: LimbState, state: string): D
   return entries.filter(([, found]) => found === state).map(([digit]) => digit);
 }
 
-/** Swollen and blue: veins closed to the last. Source: emergency teaching pages. A swollen calf without it is another pathway. */
+/** Signs of a deep vein thrombosis that say that the limb is swollen. */
+const SWOLLEN: readonly ThrombosisSign[] = ['whole-limb-swollen', 'calf-wider', 'one-sided-pitting'];
+
+/**
+ * Swollen and blue: veins closed to the last. With pain, a deficit, gangrene or signs of ischaemia it threatens the limb at once. Source:
+ * emergency teaching pages. A swollen calf without the colour is another pathway.
+ */
 function phlegmasia(state: LimbState): Raised[] {
-  const { limb, facts, onset, began } = state;
-  const { colour, oedema, muscle } = facts.inspection;
+  const { limb, facts, onset, began, points } = state;
+  const { colour, oedema, muscle, gangrene, gangreneExtent, thrombosisSigns = [] } = facts.inspection;
   const { symptom, suddenPain } = facts.history;
-  if (onset === 'chronic' || !oedema || oedema === 'none') return [];
+  const oedematous = oedema !== undefined && oedema !== 'none';
+  if (onset === 'chronic' || !(oedematous || thrombosisSigns.some((sign) => SWOLLEN.includes(sign))))
+    return [];
   const blue = BLUE.includes(colour ?? '');
   const hurts = symptom === 'rest-pain' || suddenPain || began.newComplaint;
   const hard = muscle === 'tender' || muscle === 'tense' || muscle === 'rigid';
-  const urgent = hurts || hard || hasDeficit(state);
+  const dead = gangrene !== undefined && gangrene !== 'none';
+  const ischaemic = points.flow >= 4 || points.temperature >= 4 || points.veins > 0 || points.capillary > 0;
+  const urgent = hurts || hard || dead || ischaemic || hasDeficit(state);
   if (!blue && !(colour === 'pale' && urgent)) return [];
   const because: Ground[] = [
     ...(colour ? [{ code: 'colour', value: colour } as const] : []),
-    { code: 'oedema', value: oedema },
+    ...(oedematous ? [{ code: 'oedema', value: oedema } as const] : []),
+    ...given(thrombosisSigns.length, { code: 'thrombosis-signs', signs: thrombosisSigns } as const),
+    ...(dead ? [{ code: 'gangrene', kind: gangrene, extent: gangreneExtent } as const] : []),
     ...limbGrounds(state).filter(({ code }) => code !== 'colour'),
   ];
   return [{ code: 'phlegmasia', urgency: urgent ? 'now' : 'today', limb, because }];

@@ -33,6 +33,8 @@ export const TRIAGE_SOURCES = {
     'Conte MS et al., Global Vascular Guidelines on CLTI, J Vasc Surg 2019;69(6S):3S-125S, doi:10.1016/j.jvs.2019.02.016',
   guideline2024: 'Gornik HL et al., Circulation 2024;149:e1313-e1410, doi:10.1161/CIR.0000000000001251',
   iwgdf2019: 'IWGDF 2019, peripheral artery disease',
+  vsgbi2019: 'VSGBI 2019, peripheral arterial disease quality improvement framework (by audit abstracts)',
+  cuffs: 'ankle-brachial index teaching and laboratory pages, cautions; who may cuff a graft: local rule',
   woundStrategy: 'National Wound Care Strategy, lower limb',
   infection: 'IDSA/IWGDF 2012, infection table; IWGDF/IDSA 2023',
   practice: 'common practice, no source',

@@ -20,6 +20,12 @@ const SAMPLES: { readonly [C in GroundCode]: readonly Sample<C>[] } = {
   temperature: [{ value: 'cool' }, { value: 'cold' }],
   muscle: [{ value: 'tender' }, { value: 'tense' }, { value: 'rigid' }],
   oedema: [{ value: 'pitting' }, { value: 'firm' }],
+  'thrombosis-signs': [
+    {
+      signs: ['whole-limb-swollen', 'calf-wider', 'one-sided-pitting', 'tender-along-veins', 'surface-veins'],
+    },
+  ],
+  'volume-curve': [{ shape: 'normal' }, { shape: 'notch-lost' }, { shape: 'rounded' }, { shape: 'flat' }],
   refill: [{ seconds: 6, limit: 4.5 }],
   ulcer: [
     { depth: 'none' },

@@ -21,7 +21,15 @@ import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples
 import type { SchemeId } from '../../src/locale/en/staging.js';
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
-import { FLAG_CODES, FLAGS, QUESTION_CODES, type RedFlag, redFlags } from '../../src/triage/index.js';
+import {
+  CUFF_CAUTIONS,
+  CUFF_RULES,
+  FLAG_CODES,
+  FLAGS,
+  QUESTION_CODES,
+  type RedFlag,
+  redFlags,
+} from '../../src/triage/index.js';
 import {
   CIRCULATION_STATEMENTS,
   CONTEXT_STATEMENTS,
@@ -41,6 +49,7 @@ const threats = (['ankle', 'toe', 'tcpo2', 'index'] as const).map((measure) => (
   limit: 50,
   inclusive: measure === 'toe',
 }));
+const LEG = { kind: 'leg', side: 'left' } as const;
 const DOUBTS: readonly ArmsDoubt[] = [
   { code: 'ankle-above-low-arms', side: 'left', index: 1.41, below: 100 },
   { code: 'arms-apart', mmHg: 30 },
@@ -137,7 +146,13 @@ export const PART_SAMPLES: Samples<PartMessages> = {
   },
   flags: {
     heading: one(flagged),
-    when: one(flagged),
+    when: one([
+      ...flagged,
+      ...[1, 2].map((days): RedFlag => ({
+        ...(flagged[0] as RedFlag),
+        clock: { code: 'working-days', days },
+      })),
+    ]),
     action: one(flagged),
     ground: one(GROUNDS),
     because: one([...flagged, ...redFlags(WHOLE)]),
@@ -148,6 +163,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       { atLeast: 'IIb', atMost: 'IIb' },
     ] as const),
     since: one([1, 6.5]),
+    target: one([{ code: 'days-to-flow', inHospital: 5, atHome: 14 }] as const),
     cite: one(['Mills 2014 (from memory)', 'common practice, no source', 'safety rule of these tables']),
     hours: one([
       [0, 6],
@@ -197,6 +213,10 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     ),
     oneArm: SIDE,
     incompressible: SIDE,
+    cuff: one([
+      ...CUFF_CAUTIONS.map((code) => ({ limb: LEG, code, rule: 'no-cuff' as const })),
+      ...CUFF_RULES.map((rule) => ({ limb: LEG, code: 'graft' as const, rule })),
+    ]),
     bothArms: two([DOUBTS.slice(0, 1), DOUBTS], UNITS),
     segment: two(
       pressures.flatMap(({ reading }) => reading.segments),

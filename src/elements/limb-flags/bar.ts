@@ -99,6 +99,7 @@ function flag(of: RedFlag, view: BarView): TemplateResult {
     <p class="act">${words.action(of)} ${words.bar.byPathway(pathway.name)}</p>
     <p><span class="when">${words.when(of)}</span> ${words.because(of)}</p>
     ${of.flowWithin ? html`<p>${words.hours(of.flowWithin)}</p>` : nothing}
+    ${of.clock?.code === 'days-to-flow' ? html`<p>${words.target(of.clock)}</p>` : nothing}
     ${
       of.class || of.sinceOnset !== undefined
         ? html`<p>

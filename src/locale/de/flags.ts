@@ -160,7 +160,7 @@ const actions: Record<FlagCode, string> = {
     'Gefäßteam, nach dem örtlichen Pfad: nach der Quelle suchen (Aorta, A. poplitea, Herz).',
   'deep-infection':
     'Beurteilung am selben Tag nach dem örtlichen chirurgischen Pfad; sofort einweisen, wenn Extremität oder Leben bedroht ist.',
-  'diabetic-foot-active': 'Innerhalb eines Werktags an die Fußambulanz überweisen, nach dem örtlichen Pfad.',
+  'diabetic-foot-active': 'In dieser Zeit an die Fußambulanz überweisen, nach dem örtlichen Pfad.',
   tia: 'Beurteilung am selben Tag, nach dem örtlichen TIA-Pfad.',
   'chronic-limb-threat': 'Dringende gefäßmedizinische Überweisung, nach dem örtlichen Pfad.',
   'foot-ulcer-unproven':
@@ -184,8 +184,12 @@ export const flags: FlagWords = {
   questions,
   urgencies,
   /** When a flag is to be seen: the diabetic foot service counts working days. */
-  when: ({ code, urgency }: RedFlag) =>
-    code === 'diabetic-foot-active' ? 'Binnen 1 Werktag' : urgencies[urgency],
+  when: ({ clock, urgency }: RedFlag) =>
+    clock?.code === 'working-days'
+      ? `Binnen ${clock.days} ${clock.days === 1 ? 'Werktag' : 'Werktagen'}`
+      : urgencies[urgency],
+  target: ({ inHospital, atHome }) =>
+    `Übliches Ziel von der Überweisung bis zur Revaskularisation: ${inHospital} Tage stationär, ${atHome} Tage ambulant.`,
   heading: (flag: RedFlag) =>
     `${names[flag.code]}${inHeading(flag)}${
       flag.limb ? `: ${anatomy.limbs[`${flag.limb.side} ${flag.limb.kind}`]}` : ''

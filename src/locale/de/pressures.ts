@@ -18,6 +18,7 @@ import type {
   Wanted,
 } from '../../pressures/index.js';
 import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
+import type { CuffCautionCode, CuffRule } from '../../triage/index.js';
 import { threatNames } from '../citations.js';
 import type { PressureWords } from '../en/pressures.js';
 import { indexWords, type MethodWords, methodWords, pressureNumbers } from '../pressure-numbers.js';
@@ -151,6 +152,22 @@ const doubts = (unit: PressureUnit): Renderings<ArmsDoubt> => ({
     `beide Armdrücke unter ${withUnit(below, unit)} trotz erfasster Hypertonie`,
   'below-recorded': ({ mmHg }) => `Blutdruck mit ${withUnit(mmHg, unit)} erfasst`,
 });
+
+const cuffReasons: Record<CuffCautionCode, string> = {
+  acute: 'akut ischämisch',
+  access: 'Dialyseshunt',
+  thrombosis: 'Zeichen einer tiefen Venenthrombose',
+  graft: 'Bypass oder Stent',
+  wound: 'Wunde',
+  infection: 'Infektionszeichen',
+  pain: 'starker Schmerz',
+};
+const cuffRules: Record<CuffRule, string> = {
+  'call-first': 'den Anruf nie wegen einer Druckmessung aufschieben',
+  'no-cuff': 'keine Manschette an dieser Extremität',
+  'ask-first': 'vor einer Manschette die örtliche Regel klären; stattdessen Zehendruck oder Kurvenform',
+  elsewhere: 'keine Manschette darüber; anderswo anlegen oder an der Zehe messen',
+};
 
 const settings: MethodWords = {
   standard: {
@@ -300,6 +317,8 @@ export const pressures: PressureWords = {
   methods: 'Methode und Grenzen',
   cuffs:
     'Keine Manschette über einer arteriovenösen Fistel oder einem Shunt, an einem Arm mit Lymphödem oder nach Lymphknotenausräumung, an einem Bein mit Verdacht auf tiefe Venenthrombose. Über einem Bypass oder Stent und bei distalem Bypass erst die örtliche Regel klären; bei Ulkus, Verbrennung, Fraktur oder starkem Schmerz die Manschette anderswo anlegen oder an der Zehe messen. Bei akut ischämischer Extremität den Anruf nie wegen einer Druckmessung aufschieben.',
+  cuff: ({ limb: { kind, side: of }, code, rule }) =>
+    `${sentence(anatomy.limbs[`${of} ${kind}`])}, ${cuffReasons[code]}: ${cuffRules[rule]}.`,
   technique:
     'Rückenlage, 5 bis 10 Minuten Ruhe, Fersen gestützt, Raum 19 bis 22 °C, 2 Stunden nicht geraucht; Manschette mindestens 40 % des Umfangs breit; Dopplersonde 8 bis 10 MHz. Reihenfolge: rechter Arm, rechts Tibialis posterior, rechts Dorsalis pedis, links Tibialis posterior, links Dorsalis pedis, linker Arm; den ersten Arm wiederholen.',
   caution:

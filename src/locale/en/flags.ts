@@ -1,6 +1,7 @@
 import type { MissingCode } from '../../staging/index.js';
 import {
   type FlagClass,
+  type FlagClock,
   type FlagCode,
   type QuestionCode,
   type RedFlag,
@@ -156,7 +157,7 @@ const actions: Record<FlagCode, string> = {
     'Vascular team, by your local pathway: look for the source (aorta, popliteal artery, heart).',
   'deep-infection':
     'Same-day assessment by your local surgical pathway; refer immediately if limb or life is at risk.',
-  'diabetic-foot-active': 'Refer to the diabetic foot service within 1 working day, by your local pathway.',
+  'diabetic-foot-active': 'Refer to the diabetic foot service in that time, by your local pathway.',
   tia: 'Same-day assessment, by your local TIA pathway.',
   'chronic-limb-threat': 'Urgent vascular referral, by your local pathway.',
   'foot-ulcer-unproven':
@@ -165,6 +166,7 @@ const actions: Record<FlagCode, string> = {
   'threatening-pressure': 'Vascular referral, by your local pathway.',
 };
 
+type FlowTarget = Extract<FlagClock, { readonly code: 'days-to-flow' }>;
 const urgencies: Record<Urgency, string> = { now: 'Now', today: 'Today', soon: 'Within days' };
 
 const interval = ({ atLeast, atMost }: FlagClass): string =>
@@ -180,8 +182,13 @@ export const flags = {
   questions,
   urgencies,
   /** When a flag is to be seen: the diabetic foot service counts working days. */
-  when: ({ code, urgency }: RedFlag) =>
-    code === 'diabetic-foot-active' ? 'Within 1 working day' : urgencies[urgency],
+  when: ({ clock, urgency }: RedFlag) =>
+    clock?.code === 'working-days'
+      ? `Within ${clock.days} working ${clock.days === 1 ? 'day' : 'days'}`
+      : urgencies[urgency],
+  /** The clock behind an urgency of days. */
+  target: ({ inHospital, atHome }: FlowTarget) =>
+    `Usual target from referral to revascularisation: ${inHospital} days in hospital, ${atHome} days at home.`,
   heading: (flag: RedFlag) =>
     `${names[flag.code]}${inHeading(flag)}${
       flag.limb ? `: ${anatomy.limbs[`${flag.limb.side} ${flag.limb.kind}`]}` : ''

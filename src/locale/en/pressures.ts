@@ -19,6 +19,7 @@ import type {
   Wanted,
 } from '../../pressures/index.js';
 import { type ExerciseChange, exerciseChanges, type PressureStatement } from '../../statements/index.js';
+import type { CuffCaution, CuffCautionCode, CuffRule } from '../../triage/index.js';
 import { threatNames } from '../citations.js';
 import { indexWords, type MethodWords, methodWords, pressureNumbers } from '../pressure-numbers.js';
 import { render, type Renderings } from '../render.js';
@@ -147,6 +148,22 @@ const doubts = (unit: PressureUnit): Renderings<ArmsDoubt> => ({
     `both arms below ${withUnit(below, unit)} although hypertension is recorded`,
   'below-recorded': ({ mmHg }) => `blood pressure recorded as ${withUnit(mmHg, unit)}`,
 });
+
+const cuffReasons: Record<CuffCautionCode, string> = {
+  acute: 'acutely ischaemic',
+  access: 'dialysis access',
+  thrombosis: 'signs of deep vein thrombosis',
+  graft: 'graft or stent',
+  wound: 'wound',
+  infection: 'signs of infection',
+  pain: 'severe pain',
+};
+const cuffRules: Record<CuffRule, string> = {
+  'call-first': 'never delay the call for a pressure',
+  'no-cuff': 'no cuff on this limb',
+  'ask-first': 'ask your local rule before a cuff; toe pressure or waveform instead',
+  elsewhere: 'no cuff over it; cuff elsewhere or measure the toe',
+};
 
 const settings: MethodWords = {
   standard: {
@@ -293,6 +310,9 @@ export const pressures = {
   /** Before the first cuff. */
   cuffs:
     'No cuff over an arteriovenous fistula or access graft, a lymphoedema or node-clearance arm, or a leg with suspected deep vein thrombosis. Over a bypass or stent, or beyond a distal bypass, ask your local rule first; near an ulcer, burn, fracture or great pain, cuff elsewhere or measure the toe. Never delay the call for an acutely ischaemic limb for a pressure.',
+  /** A caution for the cuffs of one limb, by what is recorded. */
+  cuff: ({ limb: { kind, side: of }, code, rule }: CuffCaution) =>
+    `${sentence(anatomy.limbs[`${of} ${kind}`])}, ${cuffReasons[code]}: ${cuffRules[rule]}.`,
   technique:
     'Supine, rested 5 to 10 minutes, heels supported, room 19 to 22 °C, no smoking for 2 hours; cuff width at least 40% of the circumference; Doppler probe 8 to 10 MHz. Order: right arm, right posterior tibial, right dorsalis pedis, left posterior tibial, left dorsalis pedis, left arm; repeat the first arm.',
   caution:

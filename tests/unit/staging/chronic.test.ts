@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { redFlags } from '../../../src/triage/index.js';
 import {
   emptyExamination,
   type Examination,
@@ -244,5 +245,36 @@ describe('limb threat in a disease that is not atherosclerosis', () => {
     expect(rutherford.notes).toContain('not-atherosclerotic');
     const { context: _context, ...other } = examination;
     expect(stageLeg(other, 'left').fontaine.notes).not.toContain('not-atherosclerotic');
+  });
+});
+
+describe('the volume curve at the ankle', () => {
+  const leg = (shape: 'normal' | 'notch-lost' | 'rounded' | 'flat'): Examination => ({
+    ...emptyExamination(),
+    context: { diabetes: false },
+    history: { leg: { left: { symptom: 'rest-pain' } } },
+    onset: 'chronic',
+    inspection: { leg: { left: { ulcer: 'none', gangrene: 'none' } } },
+    pressures: { volumeCurve: { left: shape } },
+  });
+
+  // Rounded or flat: common practice, no source; flat is a limit of the Global Vascular Guidelines 2019 (from memory).
+  it.each([
+    ['normal', 'untested', []],
+    ['notch-lost', 'untested', []],
+    ['rounded', 'proven', ['rounded']],
+    ['flat', 'proven', ['flat']],
+  ] as const)('%s: disease %s', (shape, disease, shapes) => {
+    const record = leg(shape);
+    expect(stageLeg(record, 'left').fontaine.disease).toBe(disease);
+    const [flag] = redFlags(record);
+    const curves = flag?.because.flatMap((ground) => (ground.code === 'volume-curve' ? [ground.shape] : []));
+    expect([...new Set(curves)]).toEqual(shapes);
+  });
+
+  it('that is flat is in the range of limb threat by the Global Vascular Guidelines alone', () => {
+    const { history: _history, ...painless } = leg('flat');
+    expect(redFlags(painless).map(({ code }) => code)).toEqual(['threatening-pressure']);
+    expect(redFlags({ ...painless, method: { threat: 'parc-2015' } })).toEqual([]);
   });
 });

@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest';
+import { emptyExamination, type Examination } from '../../../src/examination/index.js';
+import { cuffCautions, type TriageChoices } from '../../../src/triage/index.js';
+
+const told = (parts: object, choices?: TriageChoices) =>
+  cuffCautions({ ...emptyExamination(), ...parts } as unknown as Examination, choices).map(
+    ({ limb, code, rule }) => `${limb.side} ${limb.kind} ${code} ${rule}`,
+  );
+const graft = {
+  context: { revascularisations: [{ artery: 'superficial-femoral', side: 'left', kind: 'bypass' }] },
+};
+const leg = (inspection: object) => ({ inspection: { leg: { right: inspection } } });
+
+/* Teaching and laboratory pages; who may cuff a graft: local rule. */
+describe('what stands against a cuff', () => {
+  it.each<[string, object, string[]]>([
+    ['nothing recorded', {}, []],
+    ['fistula', { context: { access: [{ side: 'left', kind: 'fistula' }] } }, ['left arm access no-cuff']],
+    ['thrombosis', leg({ thrombosisSigns: ['calf-wider'] }), ['right leg thrombosis no-cuff']],
+    ['signs looked for and not there', leg({ thrombosisSigns: [] }), []],
+    ['graft', graft, ['left leg graft ask-first']],
+    ['ulcer', leg({ ulcer: 'shallow' }), ['right leg wound elsewhere']],
+    ['toe gangrene', leg({ digits: { second: 'gangrene' } }), ['right leg wound elsewhere']],
+    ['no ulcer', leg({ ulcer: 'none', gangrene: 'none' }), []],
+    ['infection', leg({ infection: ['redness', 'warmth'] }), ['right leg infection elsewhere']],
+    [
+      'great pain',
+      leg({ painOutOfProportion: true }),
+      ['right leg pain elsewhere'],
+    ],
+    ['acute', leg({ colour: 'pale', temperature: 'cold' }), ['right leg acute call-first']],
+  ])('%s', (_title, parts, expected) => {
+    expect(told(parts)).toEqual(expected);
+  });
+
+  it('a graft by the rule of the house', () => {
+    expect(told(graft, { graftCuff: 'no-cuff' })).toEqual(['left leg graft no-cuff']);
+    expect(told(graft, { graftCuff: 'allowed' })).toEqual([]);
+  });
+});
