@@ -18,6 +18,7 @@ export { LimbStaging } from './elements/limb-staging/element.js';
 export { LimbStopwatch } from './elements/limb-stopwatch/element.js';
 export { PulseMap } from './elements/pulse-map/element.js';
 export { PulseReading } from './elements/pulse-reading/element.js';
-export { OpenPlaceEvent } from './elements/pulse-reading/events.js';
+export { OpenPlaceEvent, ReadingChangeEvent } from './elements/pulse-reading/events.js';
 export { RecordElement } from './elements/common/record-element.js';
+export { type RecordAct, RecordEvent } from './elements/common/record-event.js';
 export { RecordChangeEvent, RecordStore } from './elements/common/record-store.js';

@@ -1,4 +1,5 @@
 export * from './carried.js';
+export * from './changes.js';
 export * from './edits.js';
 export * from './faults.js';
 export * from './fields.js';

@@ -200,6 +200,7 @@ const EXPECTATIONS: readonly Expectation[] = [
 ];
 
 export const MAP_SAMPLES: Samples<Messages> = {
+  form: { toState: one([['xyz'], ['xa', 'xb', 'xc', 'xd', 'xe', 'xf']]) },
   anatomy: {
     place: PLACE,
     vessel: one(VESSELS),

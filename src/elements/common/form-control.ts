@@ -1,11 +1,23 @@
-import { LitElement } from 'lit';
+import { LitElement, type PropertyValues } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Fault } from '../../examination/index.js';
+import { FormNotes } from './form-notes.js';
 import { LANG, LanguageController } from './language.js';
+
+/** Words for `:state(…)` in a host's style sheet. */
+type StateName = 'invalid' | 'user-invalid' | 'readonly' | 'empty' | 'drawing';
 
 /**
  * Base of every form control: what it shares with an `<input>` (name, states, form, validity). Subclasses define the
  * value and how it is parsed and reset.
+ *
+ * @slot hint - A sentence of the page on what to enter, above the control.
+ * @slot error - A sentence of the page on what is wrong, such as a server's answer; it stands in place of the control's own.
+ * @csspart notes - Hint and error.
+ * @cssState invalid - The form would refuse the value.
+ * @cssState user-invalid - It has refused it, and says so in the control.
+ * @cssState readonly - The value is shown and cannot be changed.
+ * @cssState empty - Nothing is recorded.
  */
 export abstract class FormControl extends LitElement {
   static readonly formAssociated = true;
@@ -24,7 +36,19 @@ export abstract class FormControl extends LitElement {
   @state() protected formDisabled = false;
 
   protected readonly internals = this.attachInternals();
+  readonly #notes = new FormNotes();
+  #custom = '';
+  /** Whether a form, or code, has asked for the value and was refused since it was valid last. */
+  #refused = false;
   protected readonly language = new LanguageController(this);
+
+  constructor() {
+    super();
+    this.addEventListener('invalid', () => {
+      this.#refused = true;
+      this.#showValidity();
+    });
+  }
 
   static override get observedAttributes(): string[] {
     return [...super.observedAttributes, 'value'];
@@ -67,6 +91,14 @@ export abstract class FormControl extends LitElement {
     return this.internals.reportValidity();
   }
 
+  /**
+   * Makes the control invalid with a sentence of the page's own, such as a server's or a study's; an empty one takes it back.
+   */
+  setCustomValidity(message: string): void {
+    this.#custom = message;
+    this.checkEntry();
+  }
+
   formDisabledCallback(disabled: boolean): void {
     // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
     this.formDisabled = disabled;
@@ -75,5 +107,53 @@ export abstract class FormControl extends LitElement {
   /** Whether a person may change the value. */
   protected get editable(): boolean {
     return !this.disabled && !this.formDisabled && !this.readOnly;
+  }
+
+  /** Works out anew what the form would refuse, and hands it to `validate`. */
+  protected abstract checkEntry(): void;
+
+  /** Whether nothing is recorded. */
+  protected abstract get empty(): boolean;
+
+  /**
+   * Tells the form what is wrong with the value; nothing where there are no flags.
+   * @param anchor what the form focuses
+   */
+  protected validate(flags: ValidityStateFlags = {}, message = '', anchor?: HTMLElement): void {
+    const all = this.#custom ? { ...flags, customError: true } : flags;
+    if (Object.keys(all).length) this.internals.setValidity(all, this.#custom || message, anchor);
+    else this.internals.setValidity({});
+    if (this.internals.validity.valid) this.#refused = false;
+    this.#showValidity();
+  }
+
+  /** Sets a word that a style sheet of the page can ask for. */
+  protected setState(name: StateName, on: boolean): void {
+    // A browser may know no such words, or only dashed ones: it then shows the control without them.
+    try {
+      this.internals.states[on ? 'add' : 'delete'](name);
+    } catch {
+      return;
+    }
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const root = super.createRenderRoot();
+    root.prepend(this.#notes.element);
+    return root;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    this.setState('readonly', this.readOnly);
+  }
+
+  #showValidity(): void {
+    const { valid } = this.internals.validity;
+    this.setState('invalid', !valid);
+    this.setState('user-invalid', this.#refused);
+    this.setState('empty', this.empty);
+    this.internals.ariaInvalid = this.#refused ? 'true' : null;
+    this.#notes.message = this.#refused ? this.validationMessage : '';
   }
 }

@@ -339,10 +339,17 @@ export abstract class PartElement<T extends object> extends FormControl {
   #sync(): void {
     const text = textOf(this.#held, (value) => (value ? JSON.stringify(value) : ''));
     this.internals.setFormValue(text, text);
+    this.checkEntry();
+  }
+
+  protected override get empty(): boolean {
+    return this.#held.state === 'readable' && this.#held.value === undefined;
+  }
+
+  protected override checkEntry(): void {
     const refusal = this.visit?.refusal ?? [...this.refusals.values()][0];
     const message = isLost(this.#held) ? this.mapWords.form.lost : refusal?.sentence;
     const anchor = this.renderRoot?.querySelector<HTMLElement>('input, button, select') ?? undefined;
-    if (message) this.internals.setValidity({ badInput: true }, message, anchor);
-    else this.internals.setValidity({});
+    this.validate(message ? { badInput: true } : {}, message, anchor);
   }
 }

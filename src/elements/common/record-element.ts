@@ -1,12 +1,22 @@
 import type { PropertyValues, TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { emptyExamination, type Examination, type Fault, isEmptyRecord } from '../../examination/index.js';
+import { type Place, PULSE_SITE_IDS, type PulseSiteId } from '../../anatomy/index.js';
+import {
+  emptyExamination,
+  type Examination,
+  type Fault,
+  isEmptyRecord,
+  unstatedPlaces,
+} from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { FormControl } from './form-control.js';
 import type { Later } from './later.js';
+import { memoizeLast } from './memoize-last.js';
 import { faultsIn, hold, isLost, type RecordReader, sameHeld } from './record-value.js';
+import { RecordEvent } from './record-event.js';
 import { type RecordChangeEvent, RecordStore } from './record-store.js';
 import { RovingToolbar } from './roving-toolbar.js';
+import { warnOfAttribute } from './unknown-attribute.js';
 import { UnreadNotice } from './unread-notice.js';
 
 /**
@@ -27,6 +37,11 @@ export type RecordState = 'empty' | 'readable' | 'waiting' | 'sealed';
 export abstract class RecordElement extends FormControl {
   /** At least one finding must be recorded before the form can be submitted. */
   @property({ type: Boolean, reflect: true }) required = false;
+  /**
+   * Pulse sites that must be stated (felt, not felt, or not examined and why) before the form can be submitted: ids set apart by
+   * blanks, each for both sides.
+   */
+  @property() require = '';
   /** Accessible name where no `<label>` gives one. */
   @property() label = '';
   @state() protected labelText = '';
@@ -43,7 +58,9 @@ export abstract class RecordElement extends FormControl {
     },
     retry: () => this.#await(),
   });
-  readonly #onRecord = (event: Event): void => this.#recordChanged((event as RecordChangeEvent).tells);
+  readonly #onRecord = (event: Event): void => this.#recordChanged(event as RecordChangeEvent);
+  /** The record as the last event of each type left it. */
+  #told: Record<'input' | 'change', Examination> = { input: BLANK, change: BLANK };
 
   constructor() {
     super();
@@ -63,7 +80,7 @@ export abstract class RecordElement extends FormControl {
     this.#store = store;
     store.addEventListener('record-change', this.#onRecord);
     this.#await();
-    this.#recordChanged([]);
+    this.#recordChanged();
   }
 
   /** What the control holds. */
@@ -110,8 +127,9 @@ export abstract class RecordElement extends FormControl {
     const root = super.createRenderRoot();
     // Fields within would let their own input events out, which are none of the control's.
     root.addEventListener('input', stopPropagation);
+    const notes = [...root.children].filter((child) => child.matches('.form-notes'));
     // What a server put there in the meantime goes.
-    root.replaceChildren(this.#anchor());
+    root.replaceChildren(this.#anchor(), ...notes);
     this.renderOptions.renderBefore = null;
     return root;
   }
@@ -155,6 +173,20 @@ export abstract class RecordElement extends FormControl {
   protected get ownsRecord(): boolean {
     return this.#store === this.#own;
   }
+
+  /** The places that `require` asks for and nothing is stated of yet. */
+  get missing(): readonly Place<PulseSiteId>[] {
+    const sites = this.#required(this.require);
+    return sites.length ? unstatedPlaces(this.examination).filter(({ site }) => sites.includes(site)) : [];
+  }
+
+  readonly #required = memoizeLast((require: string): readonly PulseSiteId[] => {
+    const ids = require.split(/\s+/).filter(Boolean);
+    const known = ids.filter((id): id is PulseSiteId => (PULSE_SITE_IDS as readonly string[]).includes(id));
+    if (known.length < ids.length)
+      warnOfAttribute(this, 'require', PULSE_SITE_IDS, 'only the sites among them are asked for');
+    return known;
+  });
 
   /** Called when another record was taken from code, so that nothing of the one before stays on the screen. */
   protected taken(): void {
@@ -260,31 +292,48 @@ export abstract class RecordElement extends FormControl {
     });
   }
 
-  #recordChanged(tells: RecordChangeEvent['tells']): void {
+  #recordChanged(event?: RecordChangeEvent): void {
+    const { examination } = this;
+    const tells = event?.tells ?? [];
     if (tells.length) this.#dirty = true;
-    // A value set before the element was known comes while its class is still being made.
-    else if (this.hasUpdated) this.taken();
+    else {
+      this.#told = { input: examination, change: examination };
+      // A value set before the element was known comes while its class is still being made.
+      if (this.hasUpdated) this.taken();
+    }
     this.#syncForm();
     this.requestUpdate('examination');
-    if (tells.includes('input')) this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
-    if (tells.includes('change')) this.dispatchEvent(new Event('change', { bubbles: true }));
+    for (const type of tells) {
+      const before = this.#told[type];
+      this.#told[type] = examination;
+      this.dispatchEvent(new RecordEvent(type, event?.act ?? 'edit', before, examination));
+    }
   }
 
   /** Listeners may read the form synchronously, so value and validity are set before any event. */
   #syncForm(): void {
     const { value } = this;
     this.internals.setFormValue(value, value);
-    const { form: words } = this.words;
+    this.internals.ariaRequired = this.required || this.require ? 'true' : null;
+    this.checkEntry();
+  }
+
+  protected override get empty(): boolean {
+    return this.value === '';
+  }
+
+  protected override checkEntry(): void {
+    const { form, anatomy } = this.words;
     const anchor = this.#anchored;
-    if (isLost(this.#store.held)) {
-      this.internals.setValidity({ badInput: true }, words.lost, anchor);
-    } else if (this.required && !value) {
-      this.internals.setValidity({ valueMissing: true }, words.required, anchor);
-    } else {
-      this.internals.setValidity({});
-    }
+    if (isLost(this.#store.held)) this.validate({ badInput: true }, form.lost, anchor);
+    else if (this.required && this.empty) this.validate({ valueMissing: true }, form.required, anchor);
+    else if (this.#store.held.state === 'readable' && this.missing.length)
+      this.validate({ valueMissing: true }, form.toState(this.missing.map(anatomy.place)), anchor);
+    else this.validate();
   }
 }
+
+const BLANK = emptyExamination();
 
 function stopPropagation(event: Event): void {
   event.stopPropagation();

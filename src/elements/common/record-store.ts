@@ -10,6 +10,7 @@ import {
   undo,
 } from '../../examination/index.js';
 import { alreadyRead } from './given-record.js';
+import type { RecordAct } from './record-event.js';
 import { type Held, readable, type Reader, reread, sameHeld, textOf } from './record-value.js';
 
 /** A field that a person is typing in: all its edits are one step. */
@@ -89,18 +90,18 @@ export class RecordStore extends EventTarget {
 
   undo(): boolean {
     this.settle();
-    return this.#move(undo(this.#history), ['input', 'change']);
+    return this.#move(undo(this.#history), ['input', 'change'], 'undo');
   }
 
   redo(): boolean {
     this.settle();
-    return this.#move(redo(this.#history), ['input', 'change']);
+    return this.#move(redo(this.#history), ['input', 'change'], 'redo');
   }
 
   /** Begins an empty record in place of a sealed one, as one step that can be undone. */
   startNew(): boolean {
     if (this.held.state !== 'sealed') return false;
-    return this.#move(record(this.#history, readable(emptyExamination())), ['input', 'change']);
+    return this.#move(record(this.#history, readable(emptyExamination())), ['input', 'change'], 'new-record');
   }
 
   /** Starts anew from what did not come from a person's act; there is nothing to undo then. */
@@ -120,10 +121,10 @@ export class RecordStore extends EventTarget {
     if (this.held.state === 'waiting') this.take(reread(this.held, reader));
   }
 
-  #move(next: History<Held<Examination>>, tells: readonly Told[]): boolean {
+  #move(next: History<Held<Examination>>, tells: readonly Told[], act: RecordAct = 'edit'): boolean {
     if (next === this.#history) return false;
     this.#history = next;
-    this.dispatchEvent(new RecordChangeEvent(tells));
+    this.dispatchEvent(new RecordChangeEvent(tells, act));
     return true;
   }
 }
@@ -133,7 +134,10 @@ type Told = 'input' | 'change';
 /** Tells that the record in a {@link RecordStore} changed. */
 export class RecordChangeEvent extends Event {
   /** @param tells which events a form control passes on: none for a change by code, `input` alone while a person types */
-  constructor(readonly tells: readonly Told[]) {
+  constructor(
+    readonly tells: readonly Told[],
+    readonly act: RecordAct = 'edit',
+  ) {
     super('record-change');
   }
 

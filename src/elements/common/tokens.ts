@@ -1,5 +1,6 @@
 import { css, unsafeCSS } from 'lit';
 import { FORCED, PALETTE, type Token } from '../../drawing/palette.js';
+import { formNotesStyles } from './form-notes.js';
 
 const tokens = Object.keys(PALETTE) as Token[];
 
@@ -64,6 +65,7 @@ export const tokenStyles = css`
 
 /** Buttons, fields and text that every element of the library shares. */
 export const controlStyles = css`
+  ${formNotesStyles}
   *,
   ::before,
   ::after {

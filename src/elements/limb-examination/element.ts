@@ -63,8 +63,9 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
  *
  * @tag limb-examination
  * @attr value - The record as JSON; what a form reset returns to.
- * @fires input - A person changed the record.
- * @fires change - A person changed the record.
+ * @fires {RecordEvent} input - A person changed the record, or a letter of it; `differences` says what.
+ * @fires {RecordEvent} change - A person changed the record by one act; `differences` says what.
+ * @slot tools - Buttons of the page, at the end of the row of tools.
  * @csspart contents - The row of buttons that opens the parts.
  * @csspart part - One part.
  * @csspart summary - Everything recorded, in sentences.
@@ -157,6 +158,7 @@ export class LimbExamination extends RecordElement {
             open: (part) => void this.openPart(part),
           })}
           <span class="undo">
+            <slot name="tools"></slot>
             <button
               type="button"
               class="button icon"

@@ -19,7 +19,7 @@ import { unknownNote } from '../common/unknown-note.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import type { LimbFlags } from '../limb-flags/element.js';
-import type { OpenPlaceEvent } from '../pulse-reading/events.js';
+import type { OpenPlaceEvent, ReadingChangeEvent } from '../pulse-reading/events.js';
 import { reader } from '../pulse-reading/reader.js';
 import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
@@ -59,8 +59,11 @@ const NAMED = 760;
  *
  * @tag pulse-map
  * @attr value - The record as JSON; what a form reset returns to.
- * @fires input - A person changed the record.
- * @fires change - A person changed the record.
+ * @fires {RecordEvent} input - A person changed the record, or a letter of it; `differences` says what.
+ * @fires {RecordEvent} change - A person changed the record by one act; `differences` says what.
+ * @fires {ReadingChangeEvent} reading-change - What is shown of where the arteries are occluded has changed; `event.sentences` are its headlines.
+ * @slot tools - Buttons of the page, at the end of the row of tools.
+ * @cssState drawing - A person draws on the skin of the figure.
  * @csspart figure - The drawing.
  * @csspart body - The body of the drawing.
  * @csspart artery - Its arteries, by depth.
@@ -176,6 +179,15 @@ export class PulseMap extends RecordElement {
     return drawPNG(this.#picture(options), inRange('scale', scale, Number.MIN_VALUE, 8));
   }
 
+  /**
+   * Where the arteries are occluded, as the map's own panel shows it: data, and its headlines in words; nothing while nothing is
+   * recorded, without the panel, or before the engine is there. `reading-change` tells of a new one.
+   */
+  get reading(): Pick<ReadingChangeEvent, 'reading' | 'sentences'> {
+    const { reading, sentences = [] } = this.renderRoot?.querySelector('pulse-reading') ?? {};
+    return { reading, sentences };
+  }
+
   /** Whether something is shown that needs the later chunk. */
   get #showsLater(): boolean {
     return this.#asksForLater || this.recordState !== 'empty' || (this.compare !== null && !this.#earlier);
@@ -242,6 +254,11 @@ export class PulseMap extends RecordElement {
     addStyles(this.renderRoot, later.part.laterStyles);
     reader.part ??= later.part.limbs;
     (this.constructor as typeof PulseMap).defineFlags(later.part.LimbFlags);
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    this.setState('drawing', this.#skin.on);
   }
 
   protected override render(): TemplateResult {

@@ -289,6 +289,7 @@ function renderToolbar(view: ToolbarView, acts: Toolbar): TemplateResult {
       }
       ${narrow ? nothing : displayChoice(view, acts)}
       ${view.wide ? html`${scaleChoice(view, acts)}${viewChoice(view, acts)}` : nothing}
+      <slot name="tools"></slot>
       ${narrow ? nothing : helpButton(view, acts)} ${view.wide ? nothing : moreButton(view, acts)}
     </div>
     ${

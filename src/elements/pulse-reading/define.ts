@@ -3,4 +3,4 @@ import { PulseReading } from './element.js';
 if (!customElements.get('pulse-reading')) customElements.define('pulse-reading', PulseReading);
 
 export { PulseReading };
-export { OpenPlaceEvent } from './events.js';
+export { OpenPlaceEvent, ReadingChangeEvent } from './events.js';

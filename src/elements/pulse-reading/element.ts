@@ -1,14 +1,15 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { placeFromKey } from '../../anatomy/index.js';
 import { emptyExamination, type Examination, isEmptyRecord } from '../../examination/index.js';
-import { type ActKind, readByRule } from '../../localisation/index.js';
+import { type ActKind, readByRule, type Reading } from '../../localisation/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
 import { ruleLeads } from '../../statements/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
+import { ReadingChangeEvent } from './events.js';
 import { openButton } from './open-button.js';
 import { reader } from './reader.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -20,7 +21,8 @@ import { readingStyles } from './styles.js';
  * how firm it all is.
  *
  * @tag pulse-reading
- * @fires open-place - A person wants to see or fill in a site; `event.place` names it.
+ * @fires {ReadingChangeEvent} reading-change - The reading shown has changed; `event.sentences` are its headlines.
+ * @fires {OpenPlaceEvent} open-place - A person wants to see or fill in a site; `event.place` names it.
  * @csspart lead - The sentence of a limb.
  */
 export class PulseReading extends LitElement {
@@ -48,6 +50,36 @@ export class PulseReading extends LitElement {
     const held = this.#given.held(this.examination);
     return held.state === 'waiting' || (held.state === 'readable' && !isEmptyRecord(held.value));
   });
+
+  #shown = '';
+
+  /** Both voices on the record as data; `undefined` while nothing is recorded or the engine is not there yet. */
+  get reading(): Reading | undefined {
+    const held = this.#given.held(this.examination);
+    if (held.state !== 'readable' || isEmptyRecord(held.value)) return undefined;
+    return reader.part?.readExamination(held.value, this.#earlier);
+  }
+
+  /** The headlines as they are shown, limb by limb; none while nothing is recorded. */
+  get sentences(): readonly string[] {
+    if (!this.reading) return [];
+    const leads = this.renderRoot.querySelectorAll('[part~="lead"]');
+    return [...leads].map((lead) => lead.textContent?.replace(/\s+/g, ' ').trim() ?? '');
+  }
+
+  get #earlier(): Examination | undefined {
+    const before = this.earlier ? this.#before.held(this.earlier) : undefined;
+    return before?.state === 'readable' ? before.value : undefined;
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    const { sentences } = this;
+    const shown = sentences.join('\n');
+    if (shown === this.#shown) return;
+    this.#shown = shown;
+    this.dispatchEvent(new ReadingChangeEvent(this.reading, sentences));
+  }
 
   /** If there is something to read, the first paint shows the whole reading. */
   protected override scheduleUpdate(): void | Promise<void> {
@@ -89,10 +121,9 @@ export class PulseReading extends LitElement {
       </section>`;
     addStyles(this.renderRoot, reader.part.limbStyles);
     const toggleNumbers = (): void => void (this.numbers = !this.numbers);
-    const before = this.earlier ? this.#before.held(this.earlier) : undefined;
     return reader.part.renderLimbs({
       examination,
-      earlier: before?.state === 'readable' ? before.value : undefined,
+      earlier: this.#earlier,
       can: this.can,
       numbers,
       brief,

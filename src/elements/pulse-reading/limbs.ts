@@ -36,7 +36,7 @@ import {
   occludedSection,
 } from './sections.js';
 
-export { drawnRecord, parseExaminationText };
+export { drawnRecord, parseExaminationText, readExamination };
 
 export const limbStyles = [glyphStyles, limbLineStyles];
 

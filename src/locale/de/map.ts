@@ -11,6 +11,8 @@ import { SITES } from './sites.js';
 /** What a control says when the form cannot take it. */
 export const form: FormWords = {
   required: 'Mindestens einen Befund erfassen.',
+  toState: (places) =>
+    `Noch anzugeben: ${places.slice(0, 4).join(', ')}${places.length > 4 ? ` und ${places.length - 4} weitere` : ''}.`,
   sealed:
     'Dieser Eintrag stammt aus einer Version, die hier nicht angezeigt werden kann. Er bleibt genau so, wie er ist.',
   lost: 'Was für diesen Eintrag übergeben wurde, lässt sich weder lesen noch aufbewahren. Nichts davon wird gezeigt oder gesendet.',

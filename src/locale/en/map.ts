@@ -18,6 +18,9 @@ import { SITES } from './sites.js';
 /** What a control says when the form cannot take it. */
 export const form = {
   required: 'Record at least one finding.',
+  /** The page asks for these places. */
+  toState: (places: readonly string[]) =>
+    `Still to be stated: ${places.slice(0, 4).join(', ')}${places.length > 4 ? ` and ${places.length - 4} more` : ''}.`,
   /** In place of an entry that is kept and cannot be read. */
   sealed: 'This entry was made by a version that cannot be shown here. It stays exactly as it is.',
   /** In place of something of which nothing can be kept. */
