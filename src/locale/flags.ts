@@ -1,4 +1,5 @@
-import { flags as english, type FlagWords } from './en/flags.js';
+import { flags as english } from './en/flags.js';
+import type { FlagWords } from './flag-words.js';
 import { registeredFor } from './languages.js';
 import { inVoice, type Register } from './terms.js';
 import { voiceFor } from './voice.js';

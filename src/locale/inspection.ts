@@ -16,7 +16,7 @@ import type { InspectionStatement } from '../statements/index.js';
 import { render, type Renderings } from './render.js';
 import type { SignWords } from './sign-words.js';
 import { together } from './terms.js';
-import { type Choice, type Of, type Word, wordsFrom, type YesNo } from './words.js';
+import { type Choice, type Of, without, type YesNo } from './words.js';
 
 /** Where the skin of a limb changes from warm to cold. */
 type SkinLevel = NonNullable<(LegInspection | ArmInspection)['temperatureLevel']>;
@@ -26,18 +26,18 @@ type Around = (word: string) => string;
 
 /** The words of inspection and touch. */
 export interface InspectionTable {
-  readonly title: Word;
-  readonly skin: Word;
-  readonly wounds: Word;
-  readonly nerves: Word;
-  readonly rest: Word;
+  readonly title: string;
+  readonly skin: string;
+  readonly wounds: string;
+  readonly nerves: string;
+  readonly rest: string;
   readonly colour: Choice<Value<'colour'>>;
   readonly temperature: Choice<Value<'temperature'>>;
-  readonly temperatureLevel: Word;
+  readonly temperatureLevel: string;
   readonly levels: Of<SkinLevel>;
-  readonly refill: Word;
+  readonly refill: string;
   readonly refillSaid: Readonly<Record<RefillReading['code'], (limit: string) => string>>;
-  readonly refillHow: Word;
+  readonly refillHow: string;
   readonly hair: Choice<Value<'hair'>>;
   readonly nails: Choice<Value<'nails'>>;
   readonly muscle: Choice<Value<'muscle'>>;
@@ -48,16 +48,16 @@ export interface InspectionTable {
   readonly ulcers: Of<UlcerDepth>;
   readonly ulcerPlace: Choice<Value<'ulcerPlace'>>;
   readonly ulcerCause: Choice<Value<'ulcerCause'>>;
-  readonly ulcerSize: Word;
+  readonly ulcerSize: string;
   readonly gangrene: Choice<Value<'gangrene'>>;
   readonly gangreneExtent: Choice<GangreneExtent>;
   /** Shorter words for the buttons, by kind of limb. */
   readonly legExtents: Of<GangreneExtent>;
   readonly armExtents: Of<'digits' | 'forefoot' | 'above-foot'>;
   readonly infection: Choice<InfectionSign>;
-  readonly noInfection: Word;
-  readonly rednessCm: Word;
-  readonly deepInfection: Word;
+  readonly noInfection: string;
+  readonly rednessCm: string;
+  readonly deepInfection: string;
   readonly systemic: Choice<SystemicSign>;
   readonly systemicShort: Of<SystemicSign>;
   readonly movement: Choice<Value<'movement'>>;
@@ -66,33 +66,33 @@ export interface InspectionTable {
   readonly legSensations: Of<Sensation>;
   readonly armSensations: Of<Sensation>;
   readonly venousDoppler: Choice<Value<'venousDoppler'>>;
-  readonly probeToBone: Word;
-  readonly charcot: Word;
+  readonly probeToBone: string;
+  readonly charcot: string;
   readonly yesNo: YesNo;
-  readonly deficit: Word;
-  readonly deficitKnown: Word;
+  readonly deficit: string;
+  readonly deficitKnown: string;
   readonly filament: Choice<Value<'monofilament'>>;
   readonly compartmentOf: Of<'leg' | 'arm'>;
-  readonly stretchPain: Word;
-  readonly outOfProportion: Word;
-  readonly flow: Word;
-  readonly reperfused: Word;
-  readonly injurySigns: Word;
-  readonly falseAneurysm: Word;
+  readonly stretchPain: string;
+  readonly outOfProportion: string;
+  readonly flow: string;
+  readonly reperfused: string;
+  readonly injurySigns: string;
+  readonly falseAneurysm: string;
   readonly digitsOf: Of<'leg' | 'arm'>;
   /** Digits of either limb. */
   readonly digit: Of<Digit>;
   readonly toes: Of<Digit>;
   readonly fingers: Of<Digit>;
   readonly digitStates: Of<DigitState>;
-  readonly veins: Word;
-  readonly varices: Word;
-  readonly pigment: Word;
+  readonly veins: string;
+  readonly varices: string;
+  readonly pigment: string;
   readonly thrombosis: Choice<ThrombosisSign>;
-  readonly couldNotExamine: Word;
-  readonly note: Word;
+  readonly couldNotExamine: string;
+  readonly note: string;
   /** What stands in place of an empty list. */
-  readonly none: Word;
+  readonly none: string;
   /** What was found, as a phrase. */
   readonly said: {
     readonly colour: Around;
@@ -112,11 +112,11 @@ export interface InspectionTable {
     readonly systemic: Around;
     readonly probeToBone: YesNo;
     readonly charcotSuspected: YesNo;
-    readonly deficitKnown: Word;
+    readonly deficitKnown: string;
     readonly monofilament: Around;
     readonly stretchPain: YesNo;
     readonly painOutOfProportion: YesNo;
-    readonly reperfused: Word;
+    readonly reperfused: string;
     readonly injurySigns: Around;
     readonly falseAneurysmSigns: Around;
     readonly varices: YesNo;
@@ -139,8 +139,8 @@ interface Lent {
 
 /** The words of inspection and touch, for controls and for what is said of a record. */
 export function inspectionFrom(table: InspectionTable, { examination, recorded, decimal }: Lent) {
-  const { said: phrases, refillSaid, ...labels } = table;
-  const [words, said] = [wordsFrom(labels), wordsFrom(phrases)];
+  const words = without(table, 'said', 'refillSaid');
+  const { said, refillSaid } = table;
   const ifSo = (is: { yes: string; no: string }, value: boolean): string => (value ? is.yes : is.no);
   const signs = <K extends string>(values: readonly K[], of: Readonly<Record<K, string>>): string =>
     values.map((value) => of[value]).join(', ') || words.none;

@@ -18,8 +18,8 @@ import {
   summaryStatements,
 } from '../../src/statements/index.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
-import type { SchemeId } from '../../src/locale/en/staging.js';
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
+import type { SchemeId } from '../../src/locale/staging.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
 import {
   CUFF_CAUTIONS,
@@ -251,6 +251,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
   },
   staging: {
     stage: stages,
+    meaning: stages,
     open: candidates,
     between: two(ACUTE_CLASSES.slice(0, 2), ACUTE_CLASSES.slice(2)),
     timing: one(ACUTE_CLASSES),

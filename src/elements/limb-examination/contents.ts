@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Examination } from '../../examination/index.js';
-import type { PartId } from '../../locale/en/whole.js';
+import type { PartId } from '../../locale/whole.js';
 import type { PartMessages } from '../../locale/parts.js';
 import { PARTS, recordedIn } from './parts.js';
 

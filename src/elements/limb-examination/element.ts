@@ -11,7 +11,7 @@ import {
   unknownFields,
 } from '../../examination/index.js';
 import type { ActKind } from '../../localisation/index.js';
-import type { PartId } from '../../locale/en/whole.js';
+import type { PartId } from '../../locale/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import type { FlagSettings, Pathway } from '../../triage/index.js';
 import type { BedsideTest } from '../bedside-test/element.js';

@@ -6,7 +6,7 @@ import {
   type PressuresPart,
   putBack,
 } from '../../examination/index.js';
-import type { PartId } from '../../locale/en/whole.js';
+import type { PartId } from '../../locale/whole.js';
 import type { HistoryPart } from '../limb-history/element.js';
 
 /** The parts in the order of the bedside. */

@@ -17,7 +17,7 @@ import {
   WIFI_GRADES,
   WIFI_STAGES,
 } from '../../examination/index.js';
-import type { SchemeId } from '../../locale/en/staging.js';
+import type { SchemeId } from '../../locale/staging.js';
 import {
   type AcuteStage,
   type Derived,
@@ -214,7 +214,7 @@ export class LimbStaging extends PartElement<Staging> {
     const shown = overrule?.stage ?? stage;
     const line =
       shown !== undefined
-        ? words.meanings[scheme][shown]
+        ? words.meaning(scheme, shown)
         : candidates.length
           ? words.open(scheme, candidates)
           : words.nothing;

@@ -1,89 +1,22 @@
-import type { LimbHistory, RiskFactor, Rhythm, Severity, Symptom } from '../../examination/index.js';
-import type { CirculationStatement, HistoryStatement, LimbHistoryStatement } from '../../statements/index.js';
-import type { HistoryWords } from '../en/history.js';
-import { render, type Renderings } from '../render.js';
-import { clockTime } from '../phrases.js';
+import { historyFrom, type HistoryTable } from '../history.js';
+import { inRegisters } from '../terms.js';
+import { yesNo } from '../words.js';
 import { signs } from './grounds.js';
-import { capitalised, decimal, sentence } from './phrases.js';
-import { terms } from './terms.js';
+import { plainHistory } from './history-plain.js';
+import { decimal } from './phrases.js';
 
-const symptoms: Record<Symptom, string> = {
-  none: 'keine Beschwerden',
-  get claudication() {
-    return terms.claudication;
-  },
-  'rest-pain': 'Ruheschmerz',
-  'tissue-loss': 'Gewebeverlust',
-};
-
-const severities: Record<Severity, string> = { mild: 'leicht', moderate: 'mäßig', severe: 'schwer' };
-const onsets: Record<NonNullable<LimbHistory['onset']>, string> = {
-  sudden: 'plötzlicher Beginn',
-  gradual: 'allmählicher Beginn',
-  unknown: 'Beginn nicht bekannt',
-};
-
-const rhythms: Record<Rhythm, string> = {
-  regular: 'regelmäßig',
-  'atrial-fibrillation': 'Vorhofflimmern',
-  'other-irregular': 'anders unregelmäßig',
-};
-
-const risks: Record<RiskFactor, string> = {
-  hypertension: 'Bluthochdruck',
-  'high-cholesterol': 'hohes Cholesterin',
-  'kidney-disease': 'Nierenerkrankung',
-  'coronary-disease': 'koronare Herzkrankheit',
-  'recent-heart-attack': 'kürzlicher Herzinfarkt',
-  'heart-valve-disease': 'Herzklappenerkrankung',
-  stroke: 'Schlaganfall oder TIA',
-  'earlier-embolus': 'frühere Embolie',
-  'known-aneurysm': 'bekanntes Aneurysma',
-  'clotting-tendency': 'Thromboseneigung',
-  'anticoagulant-stopped': 'Gerinnungshemmer abgesetzt',
-  'connective-tissue-disease': 'Bindegewebserkrankung',
-  'family-history': 'familiäre Belastung',
-};
-const limb: Renderings<LimbHistoryStatement> = {
-  suddenPain: 'plötzlicher Schmerz',
-  newComplaint: 'neu aufgetreten',
-  onsetAt: ({ value }) => `begann am ${clockTime(value, 'de-DE')}`,
-  coldFingers: 'Finger werden anfallsweise weiß oder kalt',
-  dizzyOnUse: 'Schwindel oder Schwäche bei Gebrauch des Arms',
-  symptom: ({ value }) => symptoms[value],
-  severity: ({ value }) => `nach ärztlichem Urteil ${severities[value]}`,
-  distance: ({ value }) => `schmerzfreie Gehstrecke ${decimal(value)} m`,
-  onset: ({ value }) => onsets[value],
-  hours: ({ hours }) => `seit ${decimal(hours)} ${hours === 1 ? 'Stunde' : 'Stunden'}`,
-  days: ({ days }) => `seit ${days} Tagen`,
-  note: ({ value }) => `Notiz: ${value}`,
-};
-
-const circulation: Renderings<CirculationStatement> = {
-  shock: ({ value }) => (value ? 'im Schock' : 'kein Schock'),
-  'blood-pressure': ({ systolic, diastolic }) =>
-    `Blutdruck ${systolic ?? 'nicht angegeben'} zu ${diastolic ?? 'nicht angegeben'} mmHg`,
-  heartRate: ({ value }) => `Herzfrequenz ${decimal(value)} pro Minute`,
-};
-
-const whole: Renderings<HistoryStatement> = {
-  elsewhere: ({ symptoms: named }) => `andernorts: ${named.map((one) => signs.elsewhere[one]).join(', ')}`,
-  'nothing-elsewhere': 'keine Beschwerden andernorts',
-  rhythm: ({ value }) => `Herzrhythmus: ${rhythms[value]}`,
-  risks: ({ risks: named }) => `Risikofaktoren: ${named.map((risk) => risks[risk]).join(', ')}`,
-  'no-risks': 'keine Risikofaktoren genannt',
-  operations: ({ value }) => `frühere Eingriffe: ${value}`,
-};
-
-export const history: HistoryWords = {
+const trade: HistoryTable = {
   title: 'Anamnese',
   symptom: 'Beschwerden',
-  symptoms,
+  symptoms: {
+    none: 'keine Beschwerden',
+    claudication: 'Claudicatio',
+    'rest-pain': 'Ruheschmerz',
+    'tissue-loss': 'Gewebeverlust',
+  },
   symptomOptions: {
     none: 'Keine',
-    get claudication() {
-      return sentence(terms.claudication);
-    },
+    claudication: 'Claudicatio',
     'rest-pain': 'Ruheschmerz',
     'tissue-loss': 'Gewebeverlust',
   },
@@ -100,13 +33,11 @@ export const history: HistoryWords = {
   },
   noRisks: 'Keiner davon',
   distance: 'Geht ohne Schmerz',
-  metres: 'm',
   severity: 'Schwere nach Ihrem Urteil',
-  severities,
+  severities: { mild: 'leicht', moderate: 'mäßig', severe: 'schwer' },
   began: 'Begann',
   beganOptions: { sudden: 'Plötzlich', gradual: 'Allmählich', unknown: 'Nicht zu sagen' },
   hours: 'Stunden seither',
-  hoursUnit: 'h',
   newSigns: { suddenPain: 'Plötzlicher Schmerz', newComplaint: 'Neu aufgetreten' },
   exactly: 'Plötzlich, neu, Uhrzeit',
   newSign: 'Plötzlich oder neu',
@@ -116,21 +47,63 @@ export const history: HistoryWords = {
   armSign: 'Bei Gebrauch und anfallsweise',
   armSigns: { coldFingers: 'Anfallsweise kalte Finger', dizzyOnUse: 'Schwindel bei Gebrauch des Arms' },
   elsewhere: 'Beschwerden andernorts',
-  elsewhereOptions: capitalised(signs.elsewhere),
   circulationTitle: 'Kreislauf',
   shock: 'Schock',
   bloodPressure: { systolic: 'Systolisch', diastolic: 'Diastolisch' },
   heartRate: 'Herzfrequenz',
-  aMinute: '/min',
   rhythm: 'Herzrhythmus',
-  rhythms,
+  rhythms: {
+    regular: 'regelmäßig',
+    'atrial-fibrillation': 'Vorhofflimmern',
+    'other-irregular': 'anders unregelmäßig',
+  },
   risks: 'Risikofaktoren',
-  riskOptions: capitalised(risks),
+  riskNames: {
+    hypertension: 'Bluthochdruck',
+    'high-cholesterol': 'hohes Cholesterin',
+    'kidney-disease': 'Nierenerkrankung',
+    'coronary-disease': 'koronare Herzkrankheit',
+    'recent-heart-attack': 'kürzlicher Herzinfarkt',
+    'heart-valve-disease': 'Herzklappenerkrankung',
+    stroke: 'Schlaganfall oder TIA',
+    'earlier-embolus': 'frühere Embolie',
+    'known-aneurysm': 'bekanntes Aneurysma',
+    'clotting-tendency': 'Thromboseneigung',
+    'anticoagulant-stopped': 'Gerinnungshemmer abgesetzt',
+    'connective-tissue-disease': 'Bindegewebserkrankung',
+    'family-history': 'familiäre Belastung',
+  },
   operations: 'Frühere Eingriffe',
   note: 'Notiz',
   onset: 'Beginn der jetzigen Beschwerden',
   arm: 'Arme',
-  limb: (statement) => render(limb, statement),
-  circulation: (statement) => render(circulation, statement),
-  whole: (statement) => render(whole, statement),
+  said: {
+    suddenPain: 'plötzlicher Schmerz',
+    newComplaint: 'neu aufgetreten',
+    onsetAt: (is) => `begann am ${is}`,
+    coldFingers: 'Finger werden anfallsweise weiß oder kalt',
+    dizzyOnUse: 'Schwindel oder Schwäche bei Gebrauch des Arms',
+    severity: (is) => `nach ärztlichem Urteil ${is}`,
+    distance: (is) => `schmerzfreie Gehstrecke ${is} m`,
+    onset: {
+      sudden: 'plötzlicher Beginn',
+      gradual: 'allmählicher Beginn',
+      unknown: 'Beginn nicht bekannt',
+    },
+    hours: (hours, one) => `seit ${hours} ${one ? 'Stunde' : 'Stunden'}`,
+    days: (days) => `seit ${days} Tagen`,
+    note: (is) => `Notiz: ${is}`,
+    shock: yesNo('im Schock', 'kein Schock'),
+    bloodPressure: (systolic, diastolic) => `Blutdruck ${systolic} zu ${diastolic} mmHg`,
+    notStated: 'nicht angegeben',
+    heartRate: (is) => `Herzfrequenz ${is} pro Minute`,
+    elsewhere: (is) => `andernorts: ${is}`,
+    nothingElsewhere: 'keine Beschwerden andernorts',
+    rhythm: (is) => `Herzrhythmus: ${is}`,
+    risks: (is) => `Risikofaktoren: ${is}`,
+    noRisks: 'keine Risikofaktoren genannt',
+    operations: (is) => `frühere Eingriffe: ${is}`,
+  },
 };
+
+export const history = historyFrom(inRegisters(trade, plainHistory), { dates: 'de-DE', signs, decimal });

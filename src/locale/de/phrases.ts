@@ -15,3 +15,6 @@ const SAID_OF_SOURCES: readonly (readonly [string, string])[] = [
 ];
 export const cited = (source: string): string =>
   SAID_OF_SOURCES.reduce((text, [english, german]) => text.replace(english, german), source);
+
+/** "IIa bis IIb". */
+export const range = (from: string, to: string): string => `${from} bis ${to}`;

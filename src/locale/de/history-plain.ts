@@ -1,0 +1,8 @@
+import type { HistoryTable } from '../history.js';
+import type { Otherwise } from '../terms.js';
+
+/** History, for a reader who is no clinician. */
+export const plainHistory: Otherwise<HistoryTable> = {
+  symptoms: { claudication: 'Schmerz beim Gehen' },
+  symptomOptions: { claudication: 'Schmerz beim Gehen' },
+};
