@@ -23,11 +23,7 @@ describe('what stands against a cuff', () => {
     ['toe gangrene', leg({ digits: { second: 'gangrene' } }), ['right leg wound elsewhere']],
     ['no ulcer', leg({ ulcer: 'none', gangrene: 'none' }), []],
     ['infection', leg({ infection: ['redness', 'warmth'] }), ['right leg infection elsewhere']],
-    [
-      'great pain',
-      leg({ painOutOfProportion: true }),
-      ['right leg pain elsewhere'],
-    ],
+    ['great pain', leg({ painOutOfProportion: true }), ['right leg pain elsewhere']],
     ['acute', leg({ colour: 'pale', temperature: 'cold' }), ['right leg acute call-first']],
   ])('%s', (_title, parts, expected) => {
     expect(told(parts)).toEqual(expected);

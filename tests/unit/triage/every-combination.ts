@@ -154,16 +154,20 @@ const ONSET_LEVELS = factored(
       .join(),
 ).levels;
 
-/** Odometer over scales: calls back with the index of each. */
-function each(sizes: readonly number[], visit: (at: readonly number[]) => void): number {
+/** Odometer over scales, the first the fastest: calls back with the index of each, and with the number of the combination. */
+function each(sizes: readonly number[], visit: (at: readonly number[], combination: number) => void): number {
   const at = sizes.map(() => 0);
-  for (let count = 1; ; count++) {
-    visit(at);
+  for (let count = 0; ;) {
+    visit(at, count++);
     let place = 0;
     while (place < sizes.length && ++(at[place] as number) === sizes[place]) at[place++] = 0;
     if (place === sizes.length) return count;
   }
 }
+
+/** By how much the number of a combination grows with each level of each scale. */
+const stridesOf = (sizes: readonly number[]): number[] =>
+  sizes.map((_size, place) => sizes.slice(0, place).reduce((a, b) => a * b, 1));
 
 /** Every flow that two end arteries and two above them make, with the worsening steps between them. */
 function flowsOf(kind: 'leg' | 'arm'): Scale<FlowFacts> & { readonly raw: number } {
@@ -210,9 +214,9 @@ function circulations(kind: 'leg' | 'arm') {
   const sizes = scales.map(({ levels }) => levels.length);
   const list: Circulation[] = [];
   const ids = new Map<string, number>();
-  const code = (at: readonly number[]) => at.reduce((sum, value, i) => sum * (sizes[i] as number) + value, 0);
+  const strides = stridesOf(sizes);
   const found: number[] = [];
-  each(sizes, (at) => {
+  each(sizes, (at, combination) => {
     const [colour, temperature, refill, veins, stream] = at as [number, number, number, number, number];
     const inspection = {
       colour: COLOUR.levels[colour],
@@ -234,19 +238,22 @@ function circulations(kind: 'leg' | 'arm') {
     ].join();
     const id = ids.get(key) ?? list.push({ flow, inspection, worse: new Set() }) - 1;
     ids.set(key, id);
-    found[code(at)] = id;
+    found[combination] = id;
   });
-  each(sizes, (at) => {
-    const from = found[code(at)] as number;
+  each(sizes, (at, combination) => {
+    const from = found[combination] as number;
     scales.forEach(({ worse }, i) => {
       for (const level of worse[at[i] as number] ?? []) {
-        const to = found[code(at.with(i, level))] as number;
+        const to = found[combination + (level - (at[i] as number)) * (strides[i] as number)] as number;
         if (to !== from) list[from]?.worse.add(to);
       }
     });
   });
   return { list, combinations: flows.raw * skin.reduce((count, { levels }) => count * levels.length, 1) };
 }
+
+/** No urgency yet. */
+const UNKNOWN = 255;
 
 /** What was counted, and every step that lowered the urgency. */
 export interface Counted {
@@ -262,11 +269,13 @@ export interface Counted {
 export function countEveryCombination(kind: 'leg' | 'arm'): Counted {
   const { list, combinations } = circulations(kind);
   const sizes = [list.length, ...REST.map(({ levels }) => levels.length), ONSET_LEVELS.length];
-  const code = (at: readonly number[]) => at.reduce((sum, value, i) => sum * (sizes[i] as number) + value, 0);
+  const strides = stridesOf(sizes);
   const others = kind === 'arm' ? [false, true] : [false];
   const counted: Counted = { combinations: 0, visited: 0, steps: 0, withoutOnset: 0, lowered: [] };
   for (const otherEndsNormal of others) {
     const urgencies = new Uint8Array(sizes.reduce((a, b) => a * b, 1));
+    const blank = urgencies.length / ONSET_LEVELS.length;
+    const withoutOnset = new Uint8Array(blank * 4).fill(UNKNOWN);
     const stated = (at: readonly number[], onset: OnsetLevel, complaint?: HistoryFacts) => {
       const [c, f, p, m, t] = at as [number, number, number, number, number];
       const { flow, inspection } = list[c] as Circulation;
@@ -285,10 +294,10 @@ export function countEveryCombination(kind: 'leg' | 'arm'): Counted {
       const weighed = weigh(facts, onset.whole ? { onset: onset.whole } : {}, otherEndsNormal, settings);
       return { weighed, urgency: urgencyRank(limbUrgency(weighed, settings)) };
     };
-    counted.visited += each(sizes, (at) => {
+    counted.visited += each(sizes, (at, combination) => {
       const onset = ONSET_LEVELS[at[5] as number] as OnsetLevel;
       const { weighed, urgency } = stated(at, onset);
-      urgencies[code(at)] = urgency;
+      urgencies[combination] = urgency;
       if (weighed.sum < settings.acute.now) return;
       counted.withoutOnset += 1;
       // Entering the onset wrote what is new, so that taking the time away leaves it.
@@ -297,17 +306,20 @@ export function countEveryCombination(kind: 'leg' | 'arm'): Counted {
         ...(weighed.began.newComplaint && { newComplaint: true as const }),
       };
       const sudden = weighed.suddenPain ? { suddenPain: true as const } : {};
-      if (stated(at, { history: {} }, { ...told, ...sudden }).urgency < urgency) {
-        counted.lowered.push(`without onset: ${at.join()}`);
-      }
+      // The onset is the last scale, so that what is left of the number without it tells the rest.
+      const rest =
+        (combination % blank) * 4 + (weighed.began.newComplaint ? 2 : 0) + (weighed.suddenPain ? 1 : 0);
+      const known = withoutOnset[rest] as number;
+      const after = known === UNKNOWN ? stated(at, { history: {} }, { ...told, ...sudden }).urgency : known;
+      withoutOnset[rest] = after;
+      if (after < urgency) counted.lowered.push(`without onset: ${at.join()}`);
     });
-    each(sizes, (at) => {
-      const from = urgencies[code(at)] as number;
+    each(sizes, (at, combination) => {
+      const from = urgencies[combination] as number;
       const step = (place: number, level: number) => {
         counted.steps += 1;
-        const next = [...at];
-        next[place] = level;
-        if ((urgencies[code(next)] as number) < from) counted.lowered.push(`${at.join()} to ${next.join()}`);
+        const to = combination + (level - (at[place] as number)) * (strides[place] as number);
+        if ((urgencies[to] as number) < from) counted.lowered.push(`${at.join()}: ${place} to ${level}`);
       };
       for (const worse of (list[at[0] as number] as Circulation).worse) step(0, worse);
       REST.forEach(({ worse }, i) =>

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { emptyExamination, type Examination, fieldAt, patchAt } from '../../../src/examination/index.js';
+import { OPEN_CHOICES, type TriageChoices } from '../../../src/triage/index.js';
 
 /** Any of some values, or nothing. */
 const one = <const T>(...values: readonly T[]) => fc.option(fc.constantFrom(...values), { nil: undefined });
@@ -29,6 +30,10 @@ const limbInspection = fc.record({
   movement: one('normal', 'weak', 'paralysed'),
   muscle: one('normal', 'tender', 'tense', 'rigid'),
   oedema: one('none', 'pitting'),
+  thrombosisSigns: any('whole-limb-swollen', 'tender-along-veins'),
+  painOutOfProportion: one(true, false),
+  deficitKnown: yes,
+  probeToBone: one(true, false),
   ulcer: one('none', 'shallow', 'deep', 'extensive'),
   gangrene: one('none', 'dry', 'wet'),
   ulcerCause: one('arterial', 'venous', 'mixed', 'unknown'),
@@ -74,6 +79,7 @@ export const anyRecord: fc.Arbitrary<Examination> = fc
       brachial: fc.record({ left: one(100, 150), right: one(100, 150) }),
       'posterior-tibial': sides(fc.constantFrom(0, 40, 80, 140)),
       toe: sides(fc.constantFrom(20, 45, 110)),
+      volumeCurve: sides(fc.constantFrom('normal', 'rounded', 'flat')),
     }),
     context: fc.record({
       diabetes: one(true, false),
@@ -94,6 +100,16 @@ export const anyRecord: fc.Arbitrary<Examination> = fc
   })
   .map((parts) => ({ ...emptyExamination(), ...(compact(parts) as object) }) as unknown as Examination);
 
+/** Some of the choices that the sources leave open, each by default or otherwise. */
+export const anyChoices: fc.Arbitrary<TriageChoices> = fc
+  .tuple(...OPEN_CHOICES.map(({ otherwise }) => one(...otherwise)))
+  .map((values) =>
+    values.reduce<object>((choices, value, i) => {
+      const path = OPEN_CHOICES[i]?.setting.split('.') ?? [];
+      return value === undefined ? choices : (patchAt(choices, path, value) ?? choices);
+    }, {}),
+  );
+
 /** Fields of a limb's part from best to worst; nothing recorded is worsened by any of the bad ones. */
 const SCALES: readonly (readonly [
   part: string,
@@ -109,6 +125,8 @@ const SCALES: readonly (readonly [
   ['inspection', 'movement', ['normal', 'weak', 'paralysed'], 1],
   ['inspection', 'muscle', ['normal', 'tender', 'tense', 'rigid'], 1],
   ['inspection', 'stretchPain', [false, true], 1],
+  ['inspection', 'painOutOfProportion', [false, true], 1],
+  ['inspection', 'probeToBone', [false, true], 1],
   ['history', 'suddenPain', [undefined, true], 1],
   ['history', 'newComplaint', [undefined, true], 1],
 ];
