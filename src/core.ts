@@ -3,11 +3,7 @@
  * parts that the readings are made of stand in `pulse-map/core/tables`.
  */
 export {
-  type Laterality,
   type Limb,
-  limbKey,
-  type LimbKey,
-  LIMBS,
   LISTENING_PLACES,
   type Place,
   placeFromKey,
@@ -16,7 +12,6 @@ export {
   PLACES,
   PULSE_PLACES,
   type Side,
-  type SiteId,
 } from './anatomy/index.js';
 export {
   addMark,
@@ -24,9 +19,6 @@ export {
   type BedsideTestId,
   type Bruit,
   bruitAt,
-  type BruitFinding,
-  type Carried,
-  changeMark,
   clearLimb,
   clearPlace,
   type Context,
@@ -34,7 +26,6 @@ export {
   EditError,
   emptyExamination,
   type Examination,
-  type Expectation,
   type Fault,
   fillFromOtherSide,
   FORMAT,
@@ -43,14 +34,10 @@ export {
   GRADES,
   type Inspection,
   isEmptyRecord,
-  isHeard,
   isLocked,
   isStated,
-  LONGEST_TEXT,
   type Mark,
   type MarkKind,
-  moveMark,
-  type NewMark,
   parseExamination,
   parseExaminationText,
   type ParseOptions,
@@ -61,14 +48,12 @@ export {
   type PulseFinding,
   type Reason,
   REASONS,
-  type RecordPath,
   removeMarks,
   restNormal,
   type ScaleId,
   setBruit,
   setFields,
   setPulse,
-  skinMarks,
   type Staging,
   unknownFields,
   unstatedPlaces,
@@ -77,10 +62,9 @@ export { type PressureReading, readPressures } from './pressures/index.js';
 export { type BedsideReading, readBedside } from './bedside/index.js';
 export {
   type Contact,
-  DEFAULT_TRIAGE_SETTINGS,
   type FlagSettings,
+  DEFAULT_TRIAGE_SETTINGS,
   OPEN_CHOICES,
-  type OpenChoice,
   type Pathway,
   readPathway,
   type RedFlag,
@@ -88,7 +72,6 @@ export {
   setLimbOnset,
   triage,
   type Triage,
-  type TriageChoices,
   type TriageSettings,
 } from './triage/index.js';
 export { type LegStages, stageArm, stageLeg } from './staging/index.js';
@@ -100,7 +83,7 @@ export {
   type Reading,
   type RuleReading,
 } from './localisation/index.js';
-export { limbLead, ruleLeads, type SummaryPartStatement, summaryStatements } from './statements/index.js';
+export { limbLead, ruleLeads, summaryStatements } from './statements/index.js';
 export {
   LANGUAGES,
   type LanguageTag,

@@ -33,7 +33,7 @@ describe('pulse-map/core', () => {
     expect(entry).not.toMatch(/export \*/);
     const names = named.map(({ name }) => name);
     expect(names.length).toBeGreaterThanOrEqual(60);
-    expect(names.length).toBeLessThanOrEqual(110);
+    expect(names.length).toBeLessThanOrEqual(90);
     expect(new Set(names).size).toBe(names.length);
     for (const name of Object.keys(core)) expect(names).toContain(name);
   });
