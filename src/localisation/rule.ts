@@ -6,13 +6,13 @@ import {
   LIMBS,
   type Piece,
   pieceAbove,
-  piecesTo,
   type Place,
   placeKey,
   PULSE_PLACES,
   stationsOf,
 } from '../anatomy/index.js';
 import { type Examination, type Grade, pulseAt } from '../examination/index.js';
+import { numberOf, passes, together, WAYS_TO } from './ways.js';
 import type { LimbRule, PulsePlace, RuleContradiction, RuleLesion, RuleReading } from './rule-types.js';
 
 export type { LimbRule, PulsePlace, RuleContradiction, RuleLesion, RuleReading } from './rule-types.js';
@@ -30,36 +30,37 @@ function strengthAt(examination: Examination, place: Place): number | undefined 
   return grade && STRENGTH[grade];
 }
 
-function wayTo(place: PulsePlace): readonly Piece[] {
-  return piecesTo(pieceAbove(place));
+/** Strength by number of the place, `NaN` where it was not graded. */
+function strengthsOf(examination: Examination): Float64Array {
+  return Float64Array.from(PULSE_PLACES, (place) => strengthAt(examination, place) ?? NaN);
 }
 
-/** The places anywhere in the body whose pulse is stronger than `limit`, save those fed through `below`. */
-function openPlaces(examination: Examination, below: readonly PulsePlace[], limit: number): PulsePlace[] {
-  const gates = below.map((place) => pieceAbove(place));
-  return PULSE_PLACES.filter((place) => {
-    if ((strengthAt(examination, place) ?? -1) <= limit) return false;
-    const way = wayTo(place);
-    return !gates.some((gate) => way.includes(gate));
-  });
+/** The numbers of the places anywhere in the body whose pulse is stronger than `limit`, save those fed through `below`. */
+function openPlaces(strengths: Float64Array, below: readonly number[], limit: number): number[] {
+  const open: number[] = [];
+  for (let i = 0; i < strengths.length; i++) {
+    if (strengths[i]! > limit && !below.some((gate) => passes(i, gate))) open.push(i);
+  }
+  return open;
 }
 
-/** The open place that shows most of these ways open, beyond `depth`; of equals the one nearest to the heart. */
+/** The open place that shows most of the ways to these places open, beyond `depth`; of equals the one nearest to the heart. */
 function closestWitness(
-  open: readonly PulsePlace[],
-  ways: readonly (readonly Piece[])[],
+  open: readonly number[],
+  below: readonly number[],
   depth: number,
 ): PulsePlace | undefined {
-  let best: { place: PulsePlace; depth: number; length: number } | undefined;
-  for (const place of open) {
-    const way = wayTo(place);
-    const shown = Math.max(...ways.map((own) => own.filter((piece) => way.includes(piece)).length));
-    if (shown <= depth) continue;
-    if (!best || shown > best.depth || (shown === best.depth && way.length < best.length)) {
-      best = { place, depth: shown, length: way.length };
-    }
+  let best = -1;
+  let most = depth;
+  for (const i of open) {
+    let shown = 0;
+    for (const own of below) shown = Math.max(shown, together(i, own));
+    const nearer = best >= 0 && shown === most && WAYS_TO[i]!.length < WAYS_TO[best]!.length;
+    if (!(shown > most || nearer)) continue;
+    best = i;
+    most = shown;
   }
-  return best?.place;
+  return PULSE_PLACES[best];
 }
 
 interface Found {
@@ -73,28 +74,32 @@ interface Found {
   readonly single: boolean;
 }
 
-function lesion(examination: Examination, { kind: limbKind }: Limb, found: Found): Draft {
+function lesion(strengths: Float64Array, { kind: limbKind }: Limb, found: Found): Draft {
   const { kind, above, below } = found;
-  const open = openPlaces(examination, below, STRENGTH_BEYOND[kind]);
-  const ways = below.map(wayTo);
-  const aboveWay = above ? wayTo(above) : [];
-  const openPieces = new Set([...aboveWay, ...open.flatMap(wayTo)]);
-  const witness = closestWitness(open, ways, aboveWay.length);
-  const between = [...new Set(ways.flat())].filter((piece) => !openPieces.has(piece));
+  const ends = below.map(numberOf);
+  const open = openPlaces(strengths, ends, STRENGTH_BEYOND[kind]);
+  const felt = above ? numberOf(above) : -1;
+  const witness = closestWitness(open, ends, felt < 0 ? 0 : WAYS_TO[felt]!.length);
+  const between = new Set<Piece>();
+  for (const end of ends) {
+    let shown = felt < 0 ? 0 : together(end, felt);
+    for (const i of open) shown = Math.max(shown, together(end, i));
+    for (const piece of WAYS_TO[end]!.slice(shown)) between.add(piece);
+  }
   return {
     kind,
     ...(above && { above }),
     ...(witness && { witness }),
     below,
-    pieces: between.map((piece) => piece.key),
-    levels: [...new Set(between.map((piece) => levelOf(piece.artery, limbKind)))],
-    unstated: [...found.passed.filter((place) => between.includes(pieceAbove(place))), ...found.blank],
+    pieces: Array.from(between, (piece) => piece.key),
+    levels: [...new Set(Array.from(between, (piece) => levelOf(piece.artery, limbKind)))],
+    unstated: [...found.passed.filter((place) => between.has(pieceAbove(place))), ...found.blank],
     ...(found.single && { singleArtery: true as const }),
   };
 }
 
 /** Walks one limb from the trunk outward. */
-function readLimb(examination: Examination, limb: Limb): DraftLimb {
+function readLimb(strengths: Float64Array, limb: Limb): DraftLimb {
   let lesions: Draft[] = [];
   const contradictions: RuleContradiction[] = [];
   const unstated: PulsePlace[] = [];
@@ -111,20 +116,20 @@ function readLimb(examination: Examination, limb: Limb): DraftLimb {
   ): void => {
     const kind = strength === STRENGTH.absent ? 'block' : 'narrowing';
     const above = running > strength ? last : undefined;
-    lesions.push(lesion(examination, limb, { kind, above, below, passed, blank, single }));
+    lesions.push(lesion(strengths, limb, { kind, above, below, passed, blank, single }));
   };
 
   for (const station of stationsOf(limb)) {
-    const stated = station.filter((place) => strengthAt(examination, place) !== undefined);
+    const stated = station.filter((place) => strengths[numberOf(place)]! >= 0);
     const blank = station.filter((place) => !stated.includes(place));
     unstated.push(...blank);
     if (stated.length === 0) {
       passed.push(...blank);
       continue;
     }
-    const strengths = stated.map((place) => strengthAt(examination, place) as number);
-    const strongest = Math.max(...strengths);
-    const leader = stated[strengths.indexOf(strongest)] as PulsePlace;
+    const found = stated.map((place) => strengths[numberOf(place)]!);
+    const strongest = Math.max(...found);
+    const leader = stated[found.indexOf(strongest)] as PulsePlace;
     if (strongest < running) add(strongest, stated, blank);
     if (strongest > running && last) {
       contradictions.push({ weaker: last, stronger: leader });
@@ -135,7 +140,7 @@ function readLimb(examination: Examination, limb: Limb): DraftLimb {
       );
     }
     for (const [i, place] of stated.entries()) {
-      const strength = strengths[i] as number;
+      const strength = found[i]!;
       if (strength < strongest) add(strength, [place], [], true);
     }
     running = strongest;
@@ -176,7 +181,8 @@ function shared(
  * Common practice, no source.
  */
 export function readByRule(examination: Examination): RuleReading {
-  const drafts = LIMBS.map((limb) => readLimb(examination, limb));
+  const strengths = strengthsOf(examination);
+  const drafts = LIMBS.map((limb) => readLimb(strengths, limb));
   return Object.fromEntries(
     drafts.map((draft) => [
       limbKey(draft.limb),

@@ -4,30 +4,24 @@ import {
   type LimbKey,
   LIMBS,
   LISTENING_PLACES,
+  type ListeningSiteId,
   type Place,
+  placeKey,
   PULSE_PLACES,
   type PulseSiteId,
   type Side,
   SIDES,
 } from '../../anatomy/index.js';
-import { bruitAt, type Examination, isStated, pulseAt } from '../../examination/index.js';
+import { bruitAt, DOPPLER_SIGNALS, type Examination, isStated, pulseAt } from '../../examination/index.js';
 import { takenAt } from './evidence.js';
-import { type Feet } from './feet.js';
-import {
-  acrossEnd,
-  endPieces,
-  type Finding,
-  heardPiece,
-  isMute,
-  limbsAt,
-  pulsePiece,
-  stretchPiece,
-} from './finding.js';
+import { type Feet, feetName } from './feet.js';
+import { acrossEnd, type Finding, heardPiece, isMute, limbsAt, pulsePiece, stretchPiece } from './finding.js';
 import { bandsOf, bruit, byStrength, type Likelihood, palpation } from './likelihoods.js';
+import { kept } from './kept.js';
 import { lostPieces } from './model.js';
 import type { Factor } from './propagate.js';
 import { piecesOfStretch } from './tree.js';
-import type { ByStrength, Tables } from './types.js';
+import type { Pain, Tables } from './types.js';
 
 /** Something that could be done next. */
 export type ActId =
@@ -79,147 +73,142 @@ function rest(given: readonly Likelihood[]): Likelihood {
   };
 }
 
-/** The pulse reports; bounding counts with normal, since it says nearly the same of the arteries above. */
-function felt(
-  place: Place<PulseSiteId>,
-  examination: Examination,
-  tables: Tables,
-  feet: readonly Feet[],
-): Factor[][] {
-  const piece = pulsePiece(place);
-  const taken = takenAt(place, examination, tables);
-  const weak = GRADES.slice(0, 2).map((grade) => palpation(place.site, grade, tables, feet, taken));
-  return [...weak, rest(weak)].map((likelihood) => [{ piece, ...likelihood }]);
+function actOf(
+  id: ActId,
+  limbs: readonly LimbKey[],
+  outcomes: readonly (readonly Factor[])[],
+  exhaustive = true,
+): Act {
+  const pieces = [...new Set(outcomes.flatMap((one) => one.map(({ piece }) => piece)))];
+  return { id, limbs, pieces, outcomes, exhaustive };
 }
 
-class Acts {
-  readonly list: Act[] = [];
-  readonly #lost: Set<number>;
-  constructor(
-    readonly examination: Examination,
-    readonly findings: readonly Finding[],
-    readonly tables: Tables,
-    readonly feet: readonly Feet[],
-    readonly wanted: ReadonlySet<LimbKey>,
-  ) {
-    this.#lost = lostPieces(examination.context);
-  }
+/** The pulse reports; bounding counts with normal, since it says nearly the same of the arteries above. */
+function feeling(place: Place<PulseSiteId>, tables: Tables, feet: readonly Feet[], taken: number): Act {
+  const piece = pulsePiece(place);
+  const weak = GRADES.slice(0, 2).map((grade) => palpation(place.site, grade, tables, feet, taken));
+  const outcomes = [...weak, rest(weak)].map((likelihood) => [{ piece, ...likelihood }]);
+  return actOf({ kind: 'feel', place }, limbsAt(place), outcomes);
+}
 
-  add(
-    id: ActId,
-    limbs: readonly LimbKey[],
-    outcomes: readonly (readonly Factor[])[],
-    exhaustive = true,
-  ): void {
-    const pieces = [...new Set(outcomes.flatMap((one) => one.map(({ piece }) => piece)))];
-    if (!limbs.some((limb) => this.wanted.has(limb)) || pieces.some((i) => this.#lost.has(i))) return;
-    this.list.push({ id, limbs, pieces, outcomes, exhaustive });
-  }
+function sounding(place: Place<PulseSiteId>, { doppler }: Tables): Act {
+  const piece = pulsePiece(place);
+  return actOf(
+    { kind: 'doppler', place },
+    limbsAt(place),
+    DOPPLER_SIGNALS.map((signal) => [{ piece, ...byStrength(doppler[signal]) }]),
+  );
+}
 
-  has(holds: (id: Finding['id']) => boolean): boolean {
-    return this.findings.some(({ id }) => holds(id));
-  }
+function listening(place: Place<ListeningSiteId>, tables: Tables): Act {
+  const piece = heardPiece(place, tables);
+  const silent = bruit(place.site, 'none', tables);
+  return actOf(
+    { kind: 'listen', place },
+    limbsAt(place),
+    [silent, rest([silent])].map((one) => [{ piece, ...one }]),
+  );
+}
 
-  pulses(): void {
-    const { examination, tables } = this;
-    for (const place of PULSE_PLACES) {
-      const found = pulseAt(examination, place);
-      if (isMute(place, examination.context)) continue;
-      if (!isStated(found)) {
-        this.add({ kind: 'feel', place }, limbsAt(place), felt(place, examination, tables, this.feet));
-      }
-      const weak = found?.grade === 'absent' || found?.grade === 'reduced';
-      if (!weak || found.doppler || !/tibial|pedis|radial|ulnar/.test(place.site)) continue;
-      const piece = pulsePiece(place);
-      this.add(
-        { kind: 'doppler', place },
-        limbsAt(place),
-        Object.entries(tables.doppler).flatMap(([signal, values]) =>
-          signal === 'source' ? [] : [[{ piece, ...byStrength(values as ByStrength) }]],
-        ),
-      );
+const LIMITS = { ankle: [0.4, 0.9], toe: [0.3, 0.7] } as const;
+
+function measuring(cuff: 'ankle' | 'toe', side: Side, tables: Tables): Act {
+  const leg = { side, kind: 'leg' } as const;
+  return actOf(
+    { kind: `${cuff}-pressure`, side },
+    [limbKey(leg)],
+    bandsOf(cuff, LIMITS[cuff], tables).map((band) => acrossEnd(leg, band)),
+    false,
+  );
+}
+
+function comparingArms(tables: Tables): Act {
+  const pieces = SIDES.map((side) => pulsePiece({ site: 'brachial', side }));
+  const bands = bandsOf('arm', [0.7, 0.9], tables);
+  const best = bands.at(-1)!;
+  // The higher arm is the reference, so what is told is which side is lower and how far.
+  const pairs = bands.flatMap((band) =>
+    band === best
+      ? [[best, best]]
+      : [
+          [band, best],
+          [best, band],
+        ],
+  );
+  return actOf(
+    { kind: 'arm-pressures' },
+    ['right arm', 'left arm'],
+    pairs.map((pair) => pair.map((own, j) => ({ piece: pieces[j]!, ...own }))),
+    false,
+  );
+}
+
+function timing({ delay }: Tables): Act {
+  const [piece] = piecesOfStretch('suprarenal-aorta');
+  return actOf(
+    { kind: 'delay', of: 'radio-femoral' },
+    ['right leg', 'left leg'],
+    [delay.later, delay.none].map((values) => [{ piece: piece!, ...byStrength(values) }]),
+  );
+}
+
+function askingPain(limb: Limb & { kind: 'leg' | 'arm' }, { claudication }: Tables): Act {
+  const table = claudication[limb.kind] as Readonly<Record<string, Pain>>;
+  const outcomes = PAIN_ACTS[limb.kind].map((muscle) => {
+    const { at, pain } = table[muscle]!;
+    return [{ piece: stretchPiece(at, limb.side), ...byStrength(pain) }];
+  });
+  return actOf({ kind: 'pain-level', limb }, [limbKey(limb)], outcomes, false);
+}
+
+/** The acts on a record that are open, each kept with the tables unless the record itself bends it. */
+function* openActs(
+  examination: Examination,
+  findings: readonly Finding[],
+  tables: Tables,
+  feet: readonly Feet[],
+): Generator<Act> {
+  const { context, delays } = examination;
+  const has = (holds: (id: Finding['id']) => boolean): boolean => findings.some(({ id }) => holds(id));
+  for (const place of PULSE_PLACES) {
+    const found = pulseAt(examination, place);
+    if (isMute(place, context)) continue;
+    const key = placeKey(place);
+    if (!isStated(found)) {
+      const taken = takenAt(place, examination, tables);
+      const make = (): Act => feeling(place, tables, feet, taken);
+      yield taken > 0 ? make() : kept(tables, `feel ${key} ${feetName(feet)}`, make);
     }
+    const weak = found?.grade === 'absent' || found?.grade === 'reduced';
+    if (!weak || found.doppler || !/tibial|pedis|radial|ulnar/.test(place.site)) continue;
+    yield kept(tables, `doppler ${key}`, () => sounding(place, tables));
   }
-
-  bruits(): void {
-    for (const place of LISTENING_PLACES) {
-      const found = bruitAt(this.examination, place);
-      if (found?.bruit || found?.couldNotExamine) continue;
-      const piece = heardPiece(place, this.tables);
-      const silent = bruit(place.site, 'none', this.tables);
-      this.add(
-        { kind: 'listen', place },
-        limbsAt(place),
-        [silent, rest([silent])].map((one) => [{ piece, ...one }]),
-      );
-    }
+  for (const place of LISTENING_PLACES) {
+    const found = bruitAt(examination, place);
+    if (found?.bruit || found?.couldNotExamine) continue;
+    yield kept(tables, `listen ${placeKey(place)}`, () => listening(place, tables));
   }
-
-  pressures(): void {
-    for (const side of SIDES) {
-      const leg = { side, kind: 'leg' } as const;
-      const known = this.has(
-        (id) =>
-          (id.kind === 'ankle-index' && id.side === side) ||
-          ((id.kind === 'index' || id.kind === 'incompressible') &&
-            id.place.side === side &&
-            /tibial|pedis/.test(id.place.site)),
-      );
-      const spread = (cuff: 'ankle' | 'toe'): Factor[][] =>
-        bandsOf(cuff, cuff === 'ankle' ? [0.4, 0.9] : [0.3, 0.7], this.tables).map((band) =>
-          acrossEnd(leg, band),
-        );
-      if (!known) this.add({ kind: 'ankle-pressure', side }, [limbKey(leg)], spread('ankle'), false);
-      const digit = this.has((id) => id.kind === 'digit-index' && limbKey(id.limb) === limbKey(leg));
-      if (known && !digit) this.add({ kind: 'toe-pressure', side }, [limbKey(leg)], spread('toe'), false);
-    }
-    const measured = this.has((id) => id.kind === 'index' && id.place.site === 'brachial');
-    if (measured) return;
-    const pieces = SIDES.map((side) => pulsePiece({ site: 'brachial', side }));
-    const bands = bandsOf('arm', [0.7, 0.9], this.tables);
-    const best = bands.at(-1)!;
-    // The higher arm is the reference, so what is told is which side is lower and how far.
-    const pairs = bands.flatMap((band, i) =>
-      i === bands.length - 1
-        ? [[best, best]]
-        : [
-            [band, best],
-            [best, band],
-          ],
+  for (const side of SIDES) {
+    const known = has(
+      (id) =>
+        (id.kind === 'ankle-index' && id.side === side) ||
+        ((id.kind === 'index' || id.kind === 'incompressible') &&
+          id.place.side === side &&
+          /tibial|pedis/.test(id.place.site)),
     );
-    this.add(
-      { kind: 'arm-pressures' },
-      ['right arm', 'left arm'],
-      pairs.map((pair) => pair.map((own, j) => ({ piece: pieces[j]!, ...own }))),
-      false,
-    );
+    const digit = has((id) => id.kind === 'digit-index' && id.limb.kind === 'leg' && id.limb.side === side);
+    if (known && digit) continue;
+    const cuff = known ? 'toe' : 'ankle';
+    yield kept(tables, `${cuff} ${side}`, () => measuring(cuff, side, tables));
   }
-
-  told(): void {
-    const { delays, context } = this.examination;
-    const { delay, claudication } = this.tables;
-    const late = (pieces: readonly number[]): Factor[][] =>
-      [delay.later, delay.none].map((values) => pieces.map((piece) => ({ piece, ...byStrength(values) })));
-    if (!delays?.radioFemoral) {
-      this.add(
-        { kind: 'delay', of: 'radio-femoral' },
-        ['right leg', 'left leg'],
-        late([piecesOfStretch('suprarenal-aorta')[0]!]),
-      );
-    }
-    for (const limb of LIMBS) {
-      if (limb.kind === 'head') continue;
-      const { side, kind } = limb;
-      const known = kind === 'leg' ? context?.legClaudication?.[side] : context?.armClaudication?.[side];
-      if (known) continue;
-      const outcomes = PAIN_ACTS[kind].map((muscle) => {
-        const { at, pain } = (claudication[kind] as Record<string, (typeof claudication.leg)['none']>)[
-          muscle
-        ]!;
-        return [{ piece: stretchPiece(at, side), ...byStrength(pain) }];
-      });
-      this.add({ kind: 'pain-level', limb }, [limbKey(limb)], outcomes, false);
-    }
+  if (!has((id) => id.kind === 'index' && id.place.site === 'brachial')) {
+    yield kept(tables, 'arms', () => comparingArms(tables));
+  }
+  if (!delays?.radioFemoral) yield kept(tables, 'radio-femoral', () => timing(tables));
+  for (const { side, kind } of LIMBS) {
+    if (kind === 'head') continue;
+    const known = kind === 'leg' ? context?.legClaudication?.[side] : context?.armClaudication?.[side];
+    if (!known) yield kept(tables, `pain ${side} ${kind}`, () => askingPain({ side, kind }, tables));
   }
 }
 
@@ -231,15 +220,9 @@ export function actsLeft(
   feet: readonly Feet[],
   wanted: ReadonlySet<LimbKey>,
 ): readonly Act[] {
-  const acts = new Acts(examination, findings, tables, feet, wanted);
-  acts.pulses();
-  acts.bruits();
-  acts.pressures();
-  acts.told();
-  return acts.list;
-}
-
-/** Whether a limb still has an end at which something can be measured. */
-export function hasEnd(limb: Limb, lost: ReadonlySet<number>): boolean {
-  return !endPieces(limb).some((piece) => lost.has(piece));
+  if (wanted.size === 0) return [];
+  const lost = lostPieces(examination.context);
+  return [...openActs(examination, findings, tables, feet)].filter(
+    ({ limbs, pieces }) => limbs.some((limb) => wanted.has(limb)) && !pieces.some((piece) => lost.has(piece)),
+  );
 }

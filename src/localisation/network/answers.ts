@@ -8,7 +8,7 @@ import {
   PIECES,
   vesselKey,
 } from '../../anatomy/index.js';
-import { beginnings } from './begin.js';
+import { beginnings, beginningsByColumn } from './begin.js';
 import type { Propagation } from './propagate.js';
 import { type Way, WAYS } from './tree.js';
 
@@ -79,6 +79,11 @@ export function levelProbabilities(
   into: Float64Array = new Float64Array(levels.length + 1),
 ): Float64Array {
   return beginnings(net, way.order, levelAt, into);
+}
+
+/** The levels of every live column by itself, one column after the other, as joint probabilities with the findings. */
+export function levelsByColumn(net: Propagation, { way, levelAt, levels }: AnswerKey): Float64Array {
+  return beginningsByColumn(net, way.order, levelAt, levels.length + 1);
 }
 
 export function indexOfLargest(values: ArrayLike<number>): number {

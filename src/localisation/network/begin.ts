@@ -14,28 +14,52 @@ export function beginnings(
   bucket: readonly number[],
   into: Float64Array,
 ): Float64Array {
-  const { columns, live, model, clear, shut, slot, sound, up, base, wide } = net;
-  const last = into.length - 1;
   into.fill(0);
-  let sum = 0;
-  for (let q = 0; q < live.length; q++) {
-    const c = live[q]!;
-    const weight = net.weightOf(c);
-    const root = net.at(0, c);
-    const own = base[c]!;
-    let rest = weight * up[root * 6]!;
-    sum += rest;
-    for (let j = 0; j < order.length; j++) {
-      const piece = order[j]!;
-      const k = slot[piece]! * columns + (wide[piece] ? c : own);
-      into[bucket[j]!]! += rest * shut[k]!;
-      rest *= clear[k]!;
-    }
-    // A cause that has struck for sure leaves out the case of every piece being patent.
-    const sane = model.struck[model.cause[c]!] ? Math.min(rest, weight * sound[root]!) : 0;
-    into[last]! += rest - sane;
-    sum -= sane;
-  }
-  for (let j = 0; j <= last; j++) into[j]! /= sum;
+  for (let q = 0; q < net.live.length; q++) add(net, order, bucket, net.live[q]!, into, 0, into.length);
+  return toOne(into);
+}
+
+/** The same of every live column by itself, one after the other, as joint probabilities with the findings. */
+export function beginningsByColumn(
+  net: Propagation,
+  order: readonly number[],
+  bucket: readonly number[],
+  buckets: number,
+): Float64Array {
+  const into = new Float64Array(net.live.length * buckets);
+  net.live.forEach((c, q) => add(net, order, bucket, c, into, q * buckets, buckets));
   return into;
+}
+
+/** Scales numbers so that they sum to one. */
+export function toOne(values: Float64Array): Float64Array {
+  let sum = 0;
+  for (let j = 0; j < values.length; j++) sum += values[j]!;
+  for (let j = 0; j < values.length; j++) values[j]! /= sum;
+  return values;
+}
+
+function add(
+  net: Propagation,
+  order: readonly number[],
+  bucket: readonly number[],
+  c: number,
+  into: Float64Array,
+  from: number,
+  buckets: number,
+): void {
+  const { columns, model, clear, shut, slot, sound, up, base, wide } = net;
+  const weight = net.weightOf(c);
+  const root = net.at(0, c);
+  const own = base[c]!;
+  let rest = weight * up[root * 6]!;
+  for (let j = 0; j < order.length; j++) {
+    const piece = order[j]!;
+    const k = slot[piece]! * columns + (wide[piece] ? c : own);
+    into[from + bucket[j]!]! += rest * shut[k]!;
+    rest *= clear[k]!;
+  }
+  // A cause that has struck for sure leaves out the case of every piece being patent.
+  const sane = model.struck[model.cause[c]!] ? Math.min(rest, weight * sound[root]!) : 0;
+  into[from + buckets - 1]! += rest - sane;
 }

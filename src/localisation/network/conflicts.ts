@@ -1,5 +1,5 @@
 import type { Finding, FindingId } from './finding.js';
-import type { Factor, Propagation } from './propagate.js';
+import type { Propagation } from './propagate.js';
 
 /** Two findings that can hardly both be right: the first is the less expected, given all others. */
 export interface Conflict {
@@ -16,6 +16,10 @@ const RELIEF = 4;
 /** An index is a density; a reading within this width counts as the same. */
 const INDEX_WIDTH = 0.1;
 
+/** Whether a finding can be taken out again by division: no state is impossible under it. */
+const divides = ({ factors }: Finding): boolean =>
+  factors.every(({ by }) => by.every((values) => Array.prototype.every.call(values, (value) => value > 0)));
+
 /** Messages with some findings left out. */
 export function without<T>(
   net: Propagation,
@@ -23,21 +27,21 @@ export function without<T>(
   left: readonly Finding[],
   look: () => T,
 ): T {
-  const pieces = [...new Set(left.flatMap(({ factors }) => factors.map(({ piece }) => piece)))];
-  return net.whatIf(
-    pieces,
-    () => {
-      for (const piece of pieces) {
-        const rest: Factor[] = [];
-        for (const f of findings) {
-          if (left.includes(f)) continue;
-          for (const factor of f.factors) if (factor.piece === piece) rest.push(factor);
-        }
-        net.replace(piece, rest);
-      }
-    },
-    look,
-  );
+  const out = left.flatMap(({ factors }) => factors);
+  const pieces = [...new Set(out.map(({ piece }) => piece))];
+  const change = (): void => {
+    if (left.every(divides)) {
+      for (const factor of out) net.multiply(factor, -1);
+      return;
+    }
+    const rest = findings.filter((finding) => !left.includes(finding)).flatMap(({ factors }) => factors);
+    for (const piece of pieces)
+      net.replace(
+        piece,
+        rest.filter((factor) => factor.piece === piece),
+      );
+  };
+  return net.whatIf(pieces, change, look);
 }
 
 const width = ({ id }: Finding): number => (/index/.test(id.kind) ? INDEX_WIDTH : 1);
@@ -59,9 +63,9 @@ export function conflictsOf(
     .slice(0, MOST);
   return unexpected.flatMap(({ finding, probability }): Conflict[] => {
     let best: { partner: Finding; relieved: number } | undefined;
-    for (const partner of findings) {
+    for (const [i, partner] of findings.entries()) {
       if (partner === finding || !partner.limbs.some((limb) => finding.limbs.includes(limb))) continue;
-      const given = without(net, findings, [partner], () => net.total());
+      const given = totals[i]!;
       const neither = without(net, findings, [partner, finding], () => net.total());
       const relieved = (given / neither) * width(finding);
       if (relieved > (best?.relieved ?? probability * RELIEF)) best = { partner, relieved };

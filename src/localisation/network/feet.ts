@@ -42,6 +42,11 @@ export function feetOf(examination: Examination, { hardToFeel }: Tables): readon
   ];
 }
 
+/** Which arteries a set of states tells apart. */
+export function feetName([state]: readonly Feet[]): string {
+  return state ? HARD_SITES.filter((site) => state[site]).join() : '';
+}
+
 /** Rows of a palpation table in one state: the table itself is the mean of both. */
 export function rowIn(
   site: HardSite,

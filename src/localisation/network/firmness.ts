@@ -1,7 +1,6 @@
 import { PIECES, type PulseSiteId } from '../../anatomy/index.js';
-import { type AnswerKey, indexOfLargest, levelProbabilities } from './answers.js';
+import { type AnswerKey, indexOfLargest, levelProbabilities, levelsByColumn } from './answers.js';
 import type { Finding } from './finding.js';
-import { tempered } from './likelihoods.js';
 import type { Propagation } from './propagate.js';
 import { CAUSES, type Cause } from './types.js';
 
@@ -32,33 +31,12 @@ export interface Firmness {
   readonly least: number;
 }
 
-interface Trial {
-  readonly assumption: Assumption;
-  readonly pieces: readonly number[];
-  readonly change: (factor: number) => void | (() => void);
-}
-
 const FACTORS = [0.5, 2] as const;
 /** No probability of disease is pushed above this. */
 const CEILING = 0.95;
 /** How many ways of varying everything at once are tried, and by how much. */
 const JOINT = 6;
 const SPREAD = 1.7;
-
-function causeTrials({ model, live }: Propagation): Trial[] {
-  const causes = [...new Set(live.map((column) => model.cause[column]!))];
-  return causes.map((c) => ({
-    assumption: { kind: 'cause', cause: CAUSES[c]! },
-    pieces: [],
-    change: (factor) => {
-      const before = model.weight.slice();
-      model.cause.forEach((cause, column) => {
-        if (cause === c) model.weight[column]! *= factor;
-      });
-      return () => model.weight.set(before);
-    },
-  }));
-}
 
 function assumptionOf({ id }: Finding): Assumption {
   switch (id.kind) {
@@ -100,60 +78,39 @@ function groupsOf(findings: readonly Finding[]): Group[] {
   return [...groups.values()];
 }
 
-const piecesOfFindings = (findings: readonly Finding[]): number[] => [
-  ...new Set(findings.flatMap(({ factors }) => factors.map(({ piece }) => piece))),
-];
-
-function findingTrials(net: Propagation, findings: readonly Finding[], groups: readonly Group[]): Trial[] {
-  return groups.map(({ assumption, members }) => {
-    const pieces = piecesOfFindings(members);
-    return {
-      assumption,
-      pieces,
-      change: (power) => {
-        for (const piece of pieces) {
-          net.replace(
-            piece,
-            findings.flatMap((finding) =>
-              finding.factors.flatMap((factor) =>
-                factor.piece !== piece
-                  ? []
-                  : members.includes(finding)
-                    ? [{ piece, ...tempered(factor, power) }]
-                    : [factor],
-              ),
-            ),
-          );
-        }
-      },
-    };
-  });
-}
-
 /** Whether an assumption is raised or lowered in one joint variation: a fixed pattern, so that the same record reads the same. */
 function turn(variation: number, assumption: number): number {
   const bits = ((variation + 1) * 0x9e3779b1 + assumption * 0x85ebca6b) >>> 0;
   return (((bits ^ (bits >>> 15)) * 0x2c1b3c6d) >>> 29) & 1 ? SPREAD : 1 / SPREAD;
 }
 
-/** Varies causes and the disease of every artery together, on the pieces that findings bear on. */
-function jointTrial(
+/**
+ * Looks at the network with causes and the disease of every artery varied together, on the pieces that findings bear on.
+ * @param live the causes that are reckoned with
+ */
+function varied<T>(
   net: Propagation,
   pieces: readonly number[],
+  live: readonly number[],
   variation: number,
-): Pick<Trial, 'pieces' | 'change'> {
+  look: () => T,
+): T {
   const { model, causes, allPatent } = net;
-  const { narrowed, blocked } = model;
-  return {
+  const { narrowed, blocked, weight } = model;
+  const kept = [weight.slice(), allPatent.slice()] as const;
+  const before = new Float64Array(2 * pieces.length * live.length);
+  return net.whatIf(
     pieces,
-    change: () => {
-      const kept = [model.weight.slice(), narrowed.slice(), blocked.slice(), allPatent.slice()] as const;
-      model.cause.forEach((cause, column) => (model.weight[column]! *= turn(variation, cause)));
+    () => {
+      model.cause.forEach((cause, column) => (weight[column]! *= turn(variation, cause)));
+      let at = 0;
       for (const i of pieces) {
         const by = turn(variation, 100 + 7 * ARTERY[i]!);
-        for (let c = 0; c < causes; c++) {
+        for (const c of live) {
           const k = i * causes + c;
           const sum = narrowed[k]! + blocked[k]!;
+          before[at++] = narrowed[k]!;
+          before[at++] = blocked[k]!;
           if (sum === 0) continue;
           const to = Math.min(sum * by, CEILING) / sum;
           narrowed[k]! *= to;
@@ -162,13 +119,19 @@ function jointTrial(
         }
       }
       return () => {
-        model.weight.set(kept[0]);
-        narrowed.set(kept[1]);
-        blocked.set(kept[2]);
-        allPatent.set(kept[3]);
+        weight.set(kept[0]);
+        allPatent.set(kept[1]);
+        at = 0;
+        for (const i of pieces) {
+          for (const c of live) {
+            narrowed[i * causes + c] = before[at++]!;
+            blocked[i * causes + c] = before[at++]!;
+          }
+        }
       };
     },
-  };
+    look,
+  );
 }
 
 const NAMES = [...new Set(PIECES.map(({ artery }) => artery))];
@@ -184,36 +147,51 @@ export function firmnessOf(
   keys: readonly AnswerKey[],
   firsts: readonly number[],
 ): Firmness[] {
+  if (keys.length === 0) return [];
   const overturned: Overturn[][] = keys.map(() => []);
   const held = keys.map(() => 0);
   const least = keys.map(() => 1);
   const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
-  const look = (): Float64Array[] => keys.map((key, i) => levelProbabilities(net, key, scratch[i]));
-  if (keys.length === 0) return [];
-  for (const { assumption, pieces, change } of [
-    ...causeTrials(net),
-    ...findingTrials(net, findings, groupsOf(findings)),
-  ]) {
+  const tryOut = (assumption: Assumption, factor: 0.5 | 2): void =>
+    scratch.forEach((probabilities, i) => {
+      const level = indexOfLargest(probabilities);
+      if (level !== firsts[i]) overturned[i]!.push({ assumption, factor, level });
+    });
+  const look = (): void => keys.forEach((key, i) => levelProbabilities(net, key, scratch[i]));
+
+  // Weights of causes leave all messages as they are.
+  const { model, live } = net;
+  const causes = [...new Set(live.map((column) => model.cause[column]!))];
+  const byColumn = keys.map((key) => levelsByColumn(net, key));
+  for (const cause of causes) {
     for (const factor of FACTORS) {
-      net
-        .whatIf(pieces, () => change(factor), look)
-        .forEach((probabilities, i) => {
-          const level = indexOfLargest(probabilities);
-          if (level !== firsts[i]) overturned[i]!.push({ assumption, factor, level });
+      scratch.forEach((into, i) => {
+        into.fill(0);
+        live.forEach((column, q) => {
+          const by = model.cause[column] === cause ? factor : 1;
+          for (let k = 0; k < into.length; k++) into[k]! += by * byColumn[i]![q * into.length + k]!;
         });
+      });
+      tryOut({ kind: 'cause', cause: CAUSES[cause]! }, factor);
+    }
+  }
+  for (const { assumption, members } of groupsOf(findings)) {
+    const own = members.flatMap(({ factors }) => factors);
+    const pieces = [...new Set(own.map(({ piece }) => piece))];
+    for (const factor of FACTORS) {
+      net.whatIf(pieces, () => own.forEach((one) => net.multiply(one, factor - 1)), look);
+      tryOut(assumption, factor);
     }
   }
   const { active } = net;
   const found = Array.from(active.keys()).filter((i) => active[i]);
   for (let variation = 0; variation < JOINT; variation++) {
-    const { pieces, change } = jointTrial(net, found, variation);
-    net
-      .whatIf(pieces, () => change(1), look)
-      .forEach((probabilities, i) => {
-        const own = probabilities[firsts[i]!]!;
-        least[i] = Math.min(least[i]!, own);
-        if (indexOfLargest(probabilities) === firsts[i]) held[i]!++;
-      });
+    varied(net, found, causes, variation, look);
+    scratch.forEach((probabilities, i) => {
+      const own = probabilities[firsts[i]!]!;
+      least[i] = Math.min(least[i]!, own);
+      if (indexOfLargest(probabilities) === firsts[i]) held[i]!++;
+    });
   }
   return keys.map((_, i) => ({ overturned: overturned[i]!, held: held[i]!, tried: JOINT, least: least[i]! }));
 }

@@ -1,6 +1,7 @@
 import type { ListeningSiteId, PulseSiteId } from '../../anatomy/index.js';
 import type { Bruit, Grade } from '../../examination/index.js';
-import { type Feet, rowIn } from './feet.js';
+import { type Feet, feetName, rowIn } from './feet.js';
+import { kept } from './kept.js';
 import type { Factor } from './propagate.js';
 import {
   type Bell,
@@ -57,6 +58,19 @@ export function palpation(
   tables: Tables,
   feet: readonly Feet[] = [],
   taken = 0,
+): Likelihood {
+  if (taken > 0) return palpated(site, grade, tables, feet, taken);
+  return kept(tables, `${site} ${grade} ${isHardSite(site) ? feetName(feet) : ''}`, () =>
+    palpated(site, grade, tables, feet, 0),
+  );
+}
+
+function palpated(
+  site: PulseSiteId,
+  grade: Grade,
+  tables: Tables,
+  feet: readonly Feet[],
+  taken: number,
 ): Likelihood {
   const table = tables.palpation[site];
   const nerve = table.peripheral ? 'peripheral' : 'central';

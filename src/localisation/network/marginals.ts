@@ -8,16 +8,23 @@ interface Marginals {
   readonly blocked: Float64Array;
 }
 
+/** What reaches the beginning of each piece, for a column and for those that share its messages. */
+let own = new Float64Array(0);
+let shared = new Float64Array(0);
+
 /** The second pass: probability that each piece is narrowed and blocked, given all findings. */
 export function marginals(net: Propagation): Marginals {
   const { model, causes, n, up, active, wide, base } = net;
   const into = { narrowed: new Float64Array(n), blocked: new Float64Array(n) };
   const total = net.total();
-  const own = new Float64Array(n * S);
-  const shared = new Float64Array(n * S);
+  if (own.length < n * S) {
+    own = new Float64Array(n * S);
+    shared = new Float64Array(n * S);
+  }
   const byCause = new Float64Array(causes);
   for (const first of net.firsts) {
     shared.fill(0);
+    own.fill(0);
     for (const c of net.live) {
       if (base[c] !== first) continue;
       const weight = net.weightOf(c) / total;

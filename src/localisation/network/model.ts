@@ -190,8 +190,11 @@ const CUT: Record<string, readonly StretchKey[]> = {
   shoulder: ['axillary distal'],
 };
 
+const NONE_LOST: ReadonlySet<number> = new Set();
+
 /** The pieces that an amputation took, by the record's context. */
-export function lostPieces(context: Context | undefined): Set<number> {
+export function lostPieces(context: Context | undefined): ReadonlySet<number> {
+  if (!context?.legAmputation && !context?.armAmputation) return NONE_LOST;
   const lost = new Set<number>();
   for (const side of SIDES) {
     for (const level of [context?.legAmputation?.[side], context?.armAmputation?.[side]]) {

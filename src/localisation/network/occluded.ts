@@ -28,9 +28,6 @@ export interface Blame {
   readonly bothReduced: number;
 }
 
-/** Columns with less of the belief than this are left out. */
-const LEAST = 1e-3;
-
 /** Most pieces on a limb's way. */
 const LONGEST = 40;
 /** How the ends may be: any, not absent, normal. What was found beyond each piece, seen from its end and its beginning. */
@@ -151,8 +148,9 @@ const FALLS = new Float64Array(LONGEST);
 /**
  * The piece to blame for what is weak at a limb's end, with its probability.
  * @param fork the limb's way
+ * @param least columns with less of the belief than this are left out
  */
-export function blame(net: Propagation, { trunk, branches }: Fork): Blame {
+export function blame(net: Propagation, { trunk, branches }: Fork, least = 0): Blame {
   const order = [...trunk, ...branches.flat()];
   const onPath = new Uint8Array(net.n);
   for (const piece of order) onPath[piece] = 1;
@@ -169,7 +167,7 @@ export function blame(net: Propagation, { trunk, branches }: Fork): Blame {
   for (let q = 0; q < net.live.length; q++) {
     const c = net.live[q]!;
     const joint = net.joint(c);
-    if (!(joint >= LEAST * all)) continue;
+    if (!(joint > least * all)) continue;
     total += joint;
     const weight = net.weightOf(c);
     fillBeside(net, order, onPath, c);

@@ -1,3 +1,5 @@
+import { Room } from './room.js';
+
 /*
  * Exact inference on a tree of arteries, two passes of messages, summed over what is common to the whole patient: a cause,
  * and a way in which findings are to be read (low flow, feet hard to feel). A column is one of each.
@@ -78,12 +80,12 @@ export class Propagation {
   readonly columns: number;
   readonly readings: number;
   /** Likelihood of what was found beyond each piece, by cause and state at the piece's beginning; at `slot`. */
-  up: Float64Array;
+  readonly up: Float64Array;
   /** Shares of that, at a normal silent beginning, with the piece patent, and not patent; at `slot`. */
-  clear: Float64Array;
-  shut: Float64Array;
+  readonly clear: Float64Array;
+  readonly shut: Float64Array;
   /** Likelihood of what was found beyond each piece together with every piece from it on being patent; at `slot`. */
-  sound: Float64Array;
+  readonly sound: Float64Array;
   /** Where each piece's messages stand: at its own index, or in a what-if at its index in a second half. */
   readonly slot: Uint16Array;
   /** Prior probability of every piece being patent, by cause. */
@@ -99,15 +101,20 @@ export class Propagation {
   /** Pieces with a finding by sound on them or beyond them. */
   readonly #loud: Uint8Array;
   /** Likelihood of what was found at each piece's end, by reading and state. */
-  local: Float64Array;
+  readonly local: Float64Array;
   readonly #localSlot: Uint16Array;
   readonly #stamp: Uint32Array;
   #tick = 0;
+  #inWhatIf = false;
+  /** Pieces that came to be active, or loud, in a what-if. */
+  readonly #roused: number[] = [];
+  readonly #loudened: number[] = [];
 
   constructor(
     readonly model: Model,
     factors: readonly Factor[] = [],
     earlier?: Earlier,
+    readonly room: Room = new Room(),
   ) {
     const n = model.parent.length;
     const causes = model.struck.length;
@@ -116,18 +123,20 @@ export class Propagation {
     this.causes = causes;
     this.columns = columns;
     this.readings = Math.max(...model.reading) + 1;
-    this.up = new Float64Array(n * columns * S).fill(1);
-    this.clear = new Float64Array(n * columns);
-    this.shut = new Float64Array(n * columns);
-    this.sound = new Float64Array(n * columns);
+    room.let(this, n * columns, S, n * this.readings * S);
+    this.up = room.up;
+    this.clear = room.clear;
+    this.shut = room.shut;
+    this.sound = room.sound;
+    this.local = room.local;
     this.active = new Uint8Array(n);
     this.#loud = new Uint8Array(n);
     this.live = Array.from({ length: columns }, (_, c) => c);
     this.base = model.shared?.base ?? this.live;
     this.wide = model.shared?.wide ?? new Uint8Array(n);
     this.firsts = model.shared ? [...new Set(this.base)] : this.live;
-    this.local = new Float64Array(n * this.readings * S).fill(1);
-    this.slot = Uint16Array.from({ length: n }, (_, i) => i);
+    this.slot = new Uint16Array(n);
+    for (let i = 0; i < n; i++) this.slot[i] = i;
     this.#localSlot = this.slot.slice();
     this.#stamp = new Uint32Array(n);
     this.allPatent = earlier ? earlier.net.allPatent.slice() : allPatentOf(model);
@@ -136,6 +145,11 @@ export class Propagation {
       if (earlier && !this.wide[i]) this.#take(i, earlier);
       else this.#refresh(i);
     }
+  }
+
+  /** Whether its arrays hold another network by now. */
+  get stale(): boolean {
+    return this.room.tenant !== this;
   }
 
   /** Where the messages of a piece stand for a column; times the states for those by state. */
@@ -154,25 +168,54 @@ export class Propagation {
     }
   }
 
-  /** Takes a finding in, inside `whatIf`. */
-  multiply({ piece, by }: Factor): void {
-    const at = this.#localSlot[piece]! * this.readings * S;
+  /**
+   * Takes a finding in, inside `whatIf`.
+   * @param power how often: -1 takes it out again, 0.5 more counts half as much again; a likelihood of 0 stays 0
+   */
+  multiply({ piece, by }: Factor, power = 1): void {
+    if (this.#inWhatIf) this.#ownLocal(piece);
+    const { local, readings } = this;
+    const at = this.#localSlot[piece]! * readings * S;
     let loud = false;
-    for (let t = 0; t < this.readings; t++) {
+    for (let t = 0; t < readings; t++) {
       const values = by[t] ?? by[0]!;
-      for (let x = 0; x < S; x++) this.local[at + t * S + x]! *= values[x]!;
+      const to = at + t * S;
+      if (power === 1) for (let x = 0; x < S; x++) local[to + x]! *= values[x]!;
+      else
+        for (let x = 0; x < S; x++) {
+          const value = values[x]!;
+          if (value > 0) local[to + x]! *= power === -1 ? 1 / value : value ** power;
+        }
       loud ||= values[0] !== values[3] || values[1] !== values[4] || values[2] !== values[5];
     }
-    for (let i = piece; i >= 0 && !this.active[i]; i = this.model.parent[i]!) this.active[i] = 1;
-    if (loud) for (let i = piece; i >= 0 && !this.#loud[i]; i = this.model.parent[i]!) this.#loud[i] = 1;
+    const { active, model } = this;
+    for (let i = piece; i >= 0 && !active[i]; i = model.parent[i]!) {
+      active[i] = 1;
+      this.#roused.push(i);
+    }
+    if (!loud) return;
+    for (let i = piece; i >= 0 && !this.#loud[i]; i = model.parent[i]!) {
+      this.#loud[i] = 1;
+      this.#loudened.push(i);
+    }
   }
 
   /** Replaces what was found at the end of a piece, inside `whatIf`. */
   replace(piece: number, factors: readonly Factor[]): void {
     const size = this.readings * S;
+    this.#ownLocal(piece);
     const at = this.#localSlot[piece]! * size;
     this.local.fill(1, at, at + size);
     for (const factor of factors) this.multiply(factor);
+  }
+
+  /** What was found at a piece, in the room of the what-if. */
+  #ownLocal(piece: number): void {
+    const { n, local, readings } = this;
+    if (this.#localSlot[piece] === piece + n) return;
+    const size = readings * S;
+    local.copyWithin((piece + n) * size, piece * size, (piece + 1) * size);
+    this.#localSlot[piece] = piece + n;
   }
 
   /**
@@ -193,24 +236,21 @@ export class Propagation {
    * @param change changes findings by `multiply` and `replace`, or the model, which it puts back by the act it returns
    */
   whatIf<T>(pieces: readonly number[], change: () => void | (() => void), look: () => T): T {
-    if (this.clear.length === this.n * this.columns) this.#makeRoom();
     const { n, slot, model } = this;
-    const size = this.readings * S;
-    const active = this.active.slice();
-    const loud = this.#loud.slice();
-    this.#tick++;
+    const stamp = this.#stamp;
+    const tick = ++this.#tick;
+    this.#roused.length = 0;
+    this.#loudened.length = 0;
+    this.#inWhatIf = true;
     let highest = -1;
     for (let j = 0; j < pieces.length; j++) {
       const piece = pieces[j]!;
       if (piece > highest) highest = piece;
-      this.local.copyWithin((piece + n) * size, piece * size, (piece + 1) * size);
-      this.#localSlot[piece] = piece + n;
-      for (let i = piece; i >= 0 && this.#stamp[i] !== this.#tick; i = model.parent[i]!)
-        this.#stamp[i] = this.#tick;
+      for (let i = piece; i >= 0 && stamp[i] !== tick; i = model.parent[i]!) stamp[i] = tick;
     }
     const back = change();
     for (let i = highest; i >= 0; i--) {
-      if (this.#stamp[i] !== this.#tick) continue;
+      if (stamp[i] !== tick) continue;
       slot[i] = i + n;
       this.#refresh(i);
     }
@@ -218,23 +258,10 @@ export class Propagation {
     back?.();
     for (let i = highest; i >= 0; i--) slot[i] = i;
     for (let j = 0; j < pieces.length; j++) this.#localSlot[pieces[j]!] = pieces[j]!;
-    this.active.set(active);
-    this.#loud.set(loud);
+    for (const i of this.#roused) this.active[i] = 0;
+    for (const i of this.#loudened) this.#loud[i] = 0;
+    this.#inWhatIf = false;
     return seen;
-  }
-
-  /** Room for the messages of a what-if, in a second half of each array. */
-  #makeRoom(): void {
-    const twice = (of: Float64Array): Float64Array => {
-      const wide = new Float64Array(2 * of.length);
-      wide.set(of);
-      return wide;
-    };
-    this.up = twice(this.up);
-    this.clear = twice(this.clear);
-    this.shut = twice(this.shut);
-    this.sound = twice(this.sound);
-    this.local = twice(this.local);
   }
 
   #refresh(i: number): void {
@@ -319,6 +346,12 @@ export class Propagation {
       up[at] = whole;
       up[at + 1] = p * e1 + rest1;
       up[at + 2] = p * e2 + rest2;
+      if (!loud) {
+        up[at + 3] = whole;
+        up[at + 4] = up[at + 1]!;
+        up[at + 5] = up[at + 2]!;
+        continue;
+      }
       up[at + 3] = stays * m0 + fades * e0 + rest0;
       up[at + 4] = stays * m1 + fades * e1 + rest1;
       up[at + 5] = stays * m2 + fades * e2 + rest2;

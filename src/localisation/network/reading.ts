@@ -29,6 +29,7 @@ import { acuteShare } from './onset.js';
 import { type Model, Propagation } from './propagate.js';
 import { rankActs } from './rank.js';
 import type { Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
+import { Room } from './room.js';
 import { mostProbableStory } from './story.js';
 import { occludedOf } from './stretch.js';
 import { TABLES } from './tables.js';
@@ -59,6 +60,8 @@ const LEAST_KEPT = 2e-4;
 const LIGHTEST = 0.02;
 /** A limb is in question from this probability on that its pulse is weak. */
 const IN_QUESTION = 0.25;
+/** More than what the columns hold that are left out where a stretch is looked for. */
+const LEFT_OUT = 0.02;
 /** A lesion beside the first is told from this probability on. */
 const LEAST_FURTHER = 0.4;
 const MOST_FURTHER = 2;
@@ -83,12 +86,12 @@ function lazily<T extends object, K extends string, V>(target: T, key: K, make: 
 }
 
 function limbReading(
-  net: Propagation,
+  current: () => Propagation,
   key: AnswerKey,
   examined: boolean,
   examination: Examination,
 ): LimbReading {
-  const probabilities = answerProbabilities(net, key);
+  const probabilities = answerProbabilities(current(), key);
   const answers = key.answers
     .map((answer, i) => ({ ...answer, probability: probabilities[i]! }))
     .sort((a, b) => b.probability - a.probability);
@@ -107,8 +110,11 @@ function limbReading(
     ...(best.probability > nothing && { first: best }),
     notExcluded: notExcluded(examination, { side, kind }),
   };
-  const reading = lazily(plain, 'occluded', () => occludedOf(net, key, weakEnds(examination, side, kind)));
+  const reading = lazily(plain, 'occluded', () =>
+    occludedOf(current(), key, weakEnds(examination, side, kind)),
+  );
   return lazily(reading, 'headline', () => {
+    if (nothing > 0.5 + LEFT_OUT) return undefined;
     const [entry] = reading.occluded.entries;
     return entry && entry.probability > reading.occluded.open ? entry : undefined;
   });
@@ -193,21 +199,26 @@ function causeShares(net: Propagation): Record<Cause, number> {
   return Object.fromEntries(CAUSES.map((cause, c) => [cause, shares[c]!])) as Record<Cause, number>;
 }
 
+/** The rooms of the latest reading; what an older one is still asked for is worked out once more. */
+const ROOMS = [new Room(), new Room()] as const;
+
 /** The network with the findings in it; columns that hold next to nothing are not divided by the states of the feet. */
 function propagate(model: Model, feet: readonly Feet[], findings: readonly Finding[]): Propagation {
   const factors = findings.flatMap((finding) => finding.factors);
-  const plain = new Propagation(model, factors);
+  const plain = new Propagation(model, factors, undefined, ROOMS[0]);
   const total = plain.total();
   if (feet.length === 0 || !(total > 0)) return plain;
   const { model: divided, column } = withFeet(model, feet, (c) => {
     const share = plain.joint(c) / total;
     return share >= LEAST_DIVIDED ? 'divide' : share >= LEAST_KEPT ? 'keep' : 'drop';
   });
-  return new Propagation(divided, factors, { net: plain, column });
+  return new Propagation(divided, factors, { net: plain, column }, ROOMS[1]);
 }
 
 /** Lesions beside the one that takes the pulse away: where disease begins above it, and what is likely closed beyond. */
-function furtherOf({ answers, occluded }: LimbReading, pieces: Pieces): Further[] {
+function furtherOf(limb: LimbReading, pieces: Pieces): Further[] {
+  if (limb.nothing > 0.5 + LEFT_OUT) return [];
+  const { answers, occluded } = limb;
   const [entry] = occluded.entries;
   if (!entry || occluded.open > 0.5) return [];
   const own = new Set(entry.pieces);
@@ -267,7 +278,9 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   const feet = feetOf(examination, tables);
   const findings = findingsOf(examination, tables, options.pressures, feet, options.earlier);
   if (findings.length === 0) return { status: 'nothing-examined' };
-  const net = propagate(modelOf(examination, tables, options.earlier), feet, findings);
+  const model = modelOf(examination, tables, options.earlier);
+  let net = propagate(model, feet, findings);
+  const current = (): Propagation => (net.stale ? (net = propagate(model, feet, findings)) : net);
   if (!(net.total() > 0)) {
     const conflicting = findings.filter((finding) =>
       without(net, findings, [finding], () => net.total() > 0),
@@ -281,7 +294,7 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   const limbs = {} as Record<LimbKey, LimbReading>;
   for (const key of ANSWER_KEYS) {
     // Of a limb that was not examined it is seldom asked.
-    const own = (): LimbReading => limbReading(net, key, examined.has(key.limb), examination);
+    const own = (): LimbReading => limbReading(current, key, examined.has(key.limb), examination);
     if (examined.has(key.limb)) limbs[key.limb] = own();
     else lazily(limbs, key.limb, own);
   }
@@ -293,17 +306,21 @@ export function localise(examination: Examination, options: NetworkOptions = {})
     acute: acuteShare(examination, tables, options.earlier),
     ...(settle && { settle }),
   };
-  const withPieces = lazily(plain, 'pieces', () => piecesOf(net));
-  const reading = lazily(withPieces, 'story', () => storyOf(net, examined, limbs, withPieces.pieces));
+  const withPieces = lazily(plain, 'pieces', () => piecesOf(current()));
+  const reading = lazily(withPieces, 'story', () => storyOf(current(), examined, limbs, withPieces.pieces));
   if (options.detail === 'posterior') return Object.assign(reading, { detail: {}, conflicts: [], next: [] });
 
   const known = reading.pieces;
   const told = reading.story;
   const keys = ANSWER_KEYS.filter((key) => examined.has(key.limb));
+  const asked = keys.filter(
+    ({ limb }) =>
+      // With every artery open the pulses are normal.
+      1 - limbs[limb].nothing + LEFT_OUT > IN_QUESTION && 1 - limbs[limb].occluded.open > IN_QUESTION,
+  );
   net.focus(LEAST_BELIEF);
   const levels = keys.map((key) => levelProbabilities(net, key));
   const firsts = levels.map(indexOfLargest);
-  const asked = keys.filter(({ limb }) => 1 - limbs[limb].occluded.open > IN_QUESTION);
   const askedFirsts = asked.map((key) => firsts[keys.indexOf(key)]!);
   const { weights, totals } = evidenceFor(net, findings, asked, askedFirsts);
   const conflicts = conflictsOf(net, findings, totals);

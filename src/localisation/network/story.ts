@@ -41,7 +41,7 @@ export function mostProbableStory(
   const { model, columns, n } = net;
   const total = net.total();
   const best = { cause: 0, states: new Uint8Array(n), probability: -1 };
-  const plan = new Plan(n);
+  if (plan.child.length < n * S * 2) plan = new Plan(n);
   const belief = Array.from({ length: columns }, (_, c) => net.joint(c) / total);
   // A story cannot be more probable than its cause: the likelier causes first, and the rest not at all.
   const causesByBelief = belief.map((_, c) => c).sort((a, b) => belief[b]! - belief[a]!);
@@ -57,6 +57,9 @@ export function mostProbableStory(
   }
   return best;
 }
+
+/** Room for the plan of one story after another. */
+let plan = new Plan(0);
 
 /** Fills in the best values of a piece for each state at its beginning, without and with a lesion asked for. */
 function planPiece(net: Propagation, i: number, c: number, plan: Plan, mustBeIll: boolean): void {

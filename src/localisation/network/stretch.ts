@@ -36,6 +36,8 @@ export interface Occluded {
   readonly stretch: WeightedStretch;
 }
 
+/** Columns with less of the belief than this are left out. */
+const LEAST = 4e-3;
 /** Share of what is not open that a stretch has to hold. */
 const MOST = 0.8;
 
@@ -95,7 +97,7 @@ interface Draft {
 export function occludedOf(net: Propagation, key: AnswerKey, bothWeak: boolean): Occluded {
   const { limb } = key.way;
   const fork = examinedPart(net, key.way.fork);
-  const { absent, reduced, bothAbsent, bothReduced } = blame(net, fork);
+  const { absent, reduced, bothAbsent, bothReduced } = blame(net, fork, LEAST);
   const order = [...fork.trunk, ...fork.branches.flat()];
   const kind = limb.split(' ')[1] as LimbKind;
   let drafts: Draft[] = key.answers.map(({ pieces, artery, level }) => ({

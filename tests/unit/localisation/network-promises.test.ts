@@ -128,3 +128,28 @@ describe('The question that settles absent pulses without arterial disease', () 
     expect(settlingQuestion(record)).toBe(question);
   });
 });
+
+describe('What a reading says', () => {
+  it('does not depend on readings made since, though it is worked out when asked for', () => {
+    fc.assert(
+      fc.property(records, records, (record, other) => {
+        const told = structuredClone(read(record));
+        const reading = read(record);
+        read(other);
+        expect(structuredClone(reading)).toEqual(told);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('is the same of every limb, whether all of it was asked for or the posterior alone', () => {
+    fc.assert(
+      fc.property(records, (record) => {
+        const posterior = localise(record, { detail: 'posterior' });
+        if (posterior.status !== 'read') throw new Error(posterior.status);
+        expect(structuredClone(read(record).limbs)).toEqual(structuredClone(posterior.limbs));
+      }),
+      { numRuns: 25 },
+    );
+  });
+});
