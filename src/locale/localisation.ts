@@ -43,7 +43,7 @@ type Of<K extends string> = Readonly<Record<K, string>>;
 /** Gets the words for what a sentence is about, and returns the sentence; `at` is a place, `of` a limb. */
 type About = (about: string) => string;
 type Delay = Extract<FindingId, { kind: 'delay' }>;
-type NamedActKind = Exclude<ActId['kind'], 'feel' | 'delay'>;
+export type NamedActKind = Exclude<ActId['kind'], 'feel' | 'delay'>;
 
 /** The words and sentences in which a language tells the answers of the belief network. */
 export interface LocalisationTable {
@@ -159,7 +159,7 @@ interface Around {
   readonly speech: Speech;
 }
 
-interface NamedAct {
+export interface NamedAct {
   readonly name: string;
   readonly why: string;
 }
