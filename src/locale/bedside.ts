@@ -82,8 +82,11 @@ export interface BedsideTable {
   readonly upTo: string;
   share(percent: string): string;
   fromTo(least: string, most: string): string;
-  rate(share: string, people: RatePeople, outcome: string): string;
-  rates(people: RatePeople, ranges: string): string;
+  /** As they stand after a share of them, and at the head of several rates. */
+  readonly people: Readonly<Record<RatePeople, string>>;
+  readonly among: Readonly<Record<RatePeople, string>>;
+  rate(share: string, people: string, outcome: string): string;
+  rates(among: string, ranges: string): string;
   readonly found: Readonly<Record<Accuracy['of'], string>>;
   readonly cleared: Readonly<Record<Accuracy['of'], string>>;
   sensitivity(share: string, of: string): string;
@@ -221,12 +224,12 @@ export function bedsideFrom<L extends object>(
     rate: (figure: FalsePositives) =>
       `${w.rate(
         sentence(`${upTo(figure.bound)}${w.share(decimal(figure.percent))}`),
-        figure.people,
+        w.people[figure.people],
         w.outcomes[figure.outcome],
       )}${provided(figure)}`,
     /** The published rates in some people in one sentence; where sources differ, from the least to the most. */
     ratesInShort: (ranges: readonly RateRange[]) =>
-      w.rates(ranges[0]?.people ?? 'healthy', list(ranges.map(range))),
+      w.rates(w.among[ranges[0]?.people ?? 'healthy'], list(ranges.map(range))),
     accuracy: ({ of, sensitivity, specificity, condition }: Accuracy) =>
       `${w.sensitivity(percent(sensitivity), w.found[of])}, ${w.specificity(percent(specificity), w.cleared[of])}${provided({ condition })}.`,
     otherSide: (side: string, said: string) => `${sentence(side)}: ${said}`,

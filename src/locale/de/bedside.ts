@@ -1,22 +1,14 @@
-import type { RatePeople } from '../../bedside/index.js';
 import { bedsideFrom, type BedsideTable } from '../bedside.js';
-import type { BedsideLabels, BedsideWords } from '../en/bedside.js';
+import type { BedsideWords } from '../en/bedside.js';
+import { inRegisters } from '../terms.js';
 import { anatomy } from './anatomy.js';
-import { bedsideHow as how } from './bedside-how.js';
+import { bedsideHow } from './bedside-how.js';
+import { plainHow } from './bedside-how-plain.js';
+import { bedsideLabels } from './bedside-labels.js';
+import { plainBedside, plainBedsideLabels } from './bedside-plain.js';
 import * as readings from './bedside-readings.js';
 import { examination } from './examination.js';
-import { decimal, sentence, speech } from './phrases.js';
-
-const of: Record<RatePeople, string> = {
-  healthy: 'der Gesunden',
-  'transradial-access': 'der Patienten vor transradialem Zugang',
-  'carpal-tunnel': 'der Menschen mit Karpaltunnelsyndrom',
-};
-const among: Record<RatePeople, string> = {
-  healthy: 'Gesunden',
-  'transradial-access': 'Patienten vor transradialem Zugang',
-  'carpal-tunnel': 'Menschen mit Karpaltunnelsyndrom',
-};
+import { speech } from './phrases.js';
 
 const table: BedsideTable = {
   // What so many percent of people do; the verb agrees with "%" in the plural.
@@ -34,8 +26,18 @@ const table: BedsideTable = {
   upTo: 'höchstens ',
   share: (percent) => `${percent} %`,
   fromTo: (least, most) => `${least} bis ${most}`,
-  rate: (share, people, outcome) => `${share} ${of[people]} ${outcome}`,
-  rates: (people, ranges) => `Von ${among[people]}: ${ranges}.`,
+  people: {
+    healthy: 'der Gesunden',
+    'transradial-access': 'der Patienten vor transradialem Zugang',
+    'carpal-tunnel': 'der Menschen mit Karpaltunnelsyndrom',
+  },
+  among: {
+    healthy: 'Gesunden',
+    'transradial-access': 'Patienten vor transradialem Zugang',
+    'carpal-tunnel': 'Menschen mit Karpaltunnelsyndrom',
+  },
+  rate: (share, people, outcome) => `${share} ${people} ${outcome}`,
+  rates: (among, ranges) => `Von ${among}: ${ranges}.`,
   found: {
     'arterial-disease': 'Menschen mit arterieller Erkrankung',
     'inadequate-collateral': 'Hände mit plethysmographisch unzureichendem Kollateralfluss',
@@ -79,134 +81,14 @@ const table: BedsideTable = {
   usual: (limit) => `Üblich, ${limit}`,
 };
 
-const labels: BedsideLabels = {
-  title: 'Klinische Tests',
-  sides: 'Seite',
-  steps: 'Durchführung',
-  notDone: 'Nicht durchgeführt, und warum',
-  done: 'Doch durchgeführt',
-  note: 'Notiz',
-  limit: 'Verwendete Grenze',
-  rates: 'Veröffentlichte Häufigkeiten',
-  clear: 'Diesen Test leeren',
-  correct: 'Von Hand berichtigen',
-  correctSide: (what, side) => `${what} berichtigen, ${side}`,
-  again: 'Noch einmal',
-  start: 'Start',
-  stop: 'Stopp',
-  lap: 'Runde',
-  notDoneWhy: 'Warum',
-  wasDone: 'Durchgeführt',
-  reset: 'Zurücksetzen',
-  seconds: 'Sekunden',
-  keys: 'Läuft weiter, während der Bildschirm ruht.',
-  timer: 'Stoppuhr',
-  laps: 'Runden',
-  time: 'Zeit in Sekunden',
-  refusedTime: (typed, highest, unit) =>
-    `„${typed}“ wurde nicht übernommen. Erwartet wird eine Zahl von 0 bis ${decimal(highest)} ${unit}.`,
-  elevation: {
-    figure: (side, angle) => `Bein ${side} von der Seite, um ${decimal(angle)} Grad angehoben`,
-    angle: 'Winkel',
-    handle: (side) => `Winkel des Beins ${side}`,
-    degrees: (angle) => `${decimal(angle)} Grad`,
-    raise: 'Um 5 Grad heben',
-    lower: 'Um 5 Grad senken',
-    drag: 'Das Bein ziehen oder die Pfeiltasten verwenden',
-    pale: 'Hier blass geworden',
-    paleAgain: 'Blässe neu festhalten',
-    kept: 'Farbe behalten',
-    paleMark: 'Blass',
-    raised: 'gehoben',
-    start: 'Bein ist oben: Start',
-    sensor: 'Mit dem Telefon am Schienbein messen',
-    sensorOn: 'Das Telefon bestimmt den Winkel; längs auf das Schienbein legen',
-    sensorOff: 'Telefon nicht mehr verwenden',
-    sensorRefused:
-      'Der Sensor des Telefons darf hier nicht verwendet werden. Den Winkel von Hand einstellen.',
-    sensorMissing: 'Dieses Gerät liefert keinen Winkel. Von Hand einstellen.',
-    range: 'Ein ischämisches Bein wird im dicken Teil des Bogens blass.',
+export const bedside: BedsideWords = bedsideFrom(
+  inRegisters(bedsideLabels, plainBedsideLabels),
+  inRegisters(table, plainBedside),
+  {
+    anatomy,
+    examination,
+    speech,
+    how: inRegisters(bedsideHow, plainHow),
+    readings,
   },
-  colourReturn: {
-    start: 'Fuß ist unten: Start',
-    stop: 'Wieder rosig',
-    never: 'Noch blass',
-    label: 'seit dem Senken',
-  },
-  rubor: { start: 'Füße hängen: Start', red: 'Düster rot', none: 'Keine Rötung' },
-  venous: {
-    start: 'Fuß ist unten: Start',
-    stop: 'Vene ist gefüllt',
-    never: 'Noch leer',
-    incompetent: 'Insuffiziente Venen',
-  },
-  hand: {
-    method: 'Form des Tests',
-    methods: { modified: 'Modifiziert', original: 'Ursprünglich' },
-    fist: (seconds) => `${decimal(seconds)} s Faust, dann öffnen.`,
-    released: { radial: 'Radialis freigegeben', ulnar: 'Ulnaris freigegeben' },
-    figure: (side, name) => `Handfläche ${side}, ${name} freigegeben`,
-    start: 'Freigeben: Start',
-    stop: 'Farbe ist zurück',
-    never: 'Bleibt weiß',
-    within: (limit) => `Handfläche rosig innerhalb von ${decimal(limit)} s`,
-    beyond: (limit) => `Über ${decimal(limit)} s`,
-    stillPale: 'noch blass',
-    white: 'Handfläche bleibt weiß',
-    tracing: 'Plethysmographie (Barbeau)',
-    barbeau: 'Radialis abgedrückt',
-    barbeauReverse: 'Ulnaris abgedrückt',
-    classes: {
-      A: 'A, nicht gedämpft',
-      B: 'B, gedämpft',
-      C: 'C, verschwunden, in 2 min zurück',
-      D: 'D, 2 min verschwunden',
-    },
-  },
-  cold: {
-    start: 'Aus dem Wasser: Start',
-    warm: 'Wieder warm',
-    since: 'seit die Hand aus dem Wasser ist',
-    usual: (celsius, seconds) => `Üblich: ${decimal(celsius)} °C für ${decimal(seconds)} s.`,
-    water: 'Wasser',
-    immersed: 'Zeit im Wasser',
-    phases: { white: 'Weiß', blue: 'Blau', red: 'Rot' },
-    noChange: 'Kein Farbwechsel',
-    rewarm: 'Wieder warm nach',
-  },
-  position: {
-    before: 'Puls vorher',
-    during: 'Puls in der Stellung',
-    symptoms: 'Beschwerden',
-    none: 'Keine',
-    hold: (seconds) => `${decimal(seconds)} s halten`,
-    start: 'In Stellung: Start',
-  },
-  stress: {
-    start: 'Arme oben: Start',
-    stop: 'Hier beenden',
-    left: (text, of) => `noch ${text} von ${of}`,
-    leftOf: (of) => `übrig von ${of}`,
-    ready: 'Bereit',
-    said: 'Ja',
-    up: 'Arm blieb oben',
-    beat: { open: 'Öffnen', close: 'Schließen' },
-    pace: (seconds) => `ein Wechsel alle ${decimal(seconds)} s`,
-    soundOff: 'Ton aus',
-    soundOn: 'Ton an',
-    felt: 'Bisher gespürt',
-    feltAt: (symptom, side) => `${sentence(symptom)}, ${side}`,
-    mark: '+',
-    nothing: 'Nichts gespürt',
-    why: 'Beendet wegen',
-    over: 'Drei Minuten sind um.',
-  },
-};
-
-export const bedside: BedsideWords = bedsideFrom(labels, table, {
-  anatomy,
-  examination,
-  speech,
-  how,
-  readings,
-});
+);

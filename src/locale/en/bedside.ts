@@ -1,12 +1,15 @@
-import type { RatePeople } from '../../bedside/index.js';
 import { bedsideFrom, type BedsideTable } from '../bedside.js';
+import { inRegisters } from '../terms.js';
 import { anatomy } from './anatomy.js';
-import { bedsideHow as how } from './bedside-how.js';
+import { bedsideHow } from './bedside-how.js';
+import { plainHow } from './bedside-how-plain.js';
+import { bedsideLabels } from './bedside-labels.js';
+import { plainBedside, plainBedsideLabels } from './bedside-plain.js';
 import * as readings from './bedside-readings.js';
 import { examination } from './examination.js';
-import { sentence, speech } from './phrases.js';
+import { speech } from './phrases.js';
 
-const people: Record<RatePeople, string> = {
+const people = {
   healthy: 'healthy people',
   'transradial-access': 'patients before transradial access',
   'carpal-tunnel': 'people with carpal tunnel syndrome',
@@ -27,8 +30,10 @@ const table: BedsideTable = {
   upTo: 'at most ',
   share: (percent) => `${percent}%`,
   fromTo: (least, most) => `${least} to ${most}`,
-  rate: (share, among, outcome) => `${share} of ${people[among]} ${outcome}`,
-  rates: (among, ranges) => `Of ${people[among]} ${ranges}.`,
+  people,
+  among: people,
+  rate: (share, of, outcome) => `${share} of ${of} ${outcome}`,
+  rates: (among, ranges) => `Of ${among} ${ranges}.`,
   found: {
     'arterial-disease': 'people with arterial disease',
     'inadequate-collateral': 'hands with inadequate collateral flow by plethysmography',
@@ -72,130 +77,9 @@ const table: BedsideTable = {
   usual: (limit) => `Usual, ${limit}`,
 };
 
-/** Labels of the controls of the tests. */
-const labels = {
-  title: 'Bedside tests',
-  sides: 'Side',
-  steps: 'How it is done',
-  notDone: 'Not done, and why',
-  done: 'Done after all',
-  note: 'Note',
-  limit: 'Limit used',
-  rates: 'Published rates',
-  clear: 'Clear this test',
-  correct: 'Correct by hand',
-  correctSide: (what: string, side: string) => `Correct ${what}, ${side}`,
-  again: 'Again',
-  start: 'Start',
-  stop: 'Stop',
-  lap: 'Lap',
-  notDoneWhy: 'Why',
-  wasDone: 'Done',
-  reset: 'Reset',
-  seconds: 'seconds',
-  keys: 'Keeps time while the screen is off.',
-  timer: 'Stopwatch',
-  laps: 'Laps',
-  time: 'Time in seconds',
-  refusedTime: (typed: string, highest: number, unit: string) =>
-    `“${typed}” was not taken. Expected a number from 0 to ${highest} ${unit}.`,
-  elevation: {
-    figure: (side: string, angle: number) => `${sentence(side)} leg in profile, raised to ${angle} degrees`,
-    angle: 'Angle',
-    handle: (side: string) => `Angle of the ${side} leg`,
-    degrees: (angle: number) => `${angle} degrees`,
-    raise: 'Raise by 5 degrees',
-    lower: 'Lower by 5 degrees',
-    drag: 'Drag the leg, or use the arrow keys',
-    pale: 'Turned pale here',
-    paleAgain: 'Mark pallor again',
-    kept: 'Kept its colour',
-    paleMark: 'Pale',
-    raised: 'raised',
-    start: 'Leg is up: start',
-    sensor: 'Set by the phone on the shin',
-    sensorOn: 'Phone sets the angle; lay it along the shin',
-    sensorOff: 'Stop using the phone',
-    sensorRefused: 'The phone’s sensor may not be used here. Set the angle by hand.',
-    sensorMissing: 'This device gives no angle. Set it by hand.',
-    range: 'An ischaemic leg pales in the thick part of the arc.',
-  },
-  colourReturn: {
-    start: 'Foot is down: start',
-    stop: 'Pink again',
-    never: 'Still pale',
-    label: 'since lowering',
-  },
-  rubor: { start: 'Feet hang: start', red: 'Dusky red', none: 'No redness' },
-  venous: {
-    start: 'Foot is down: start',
-    stop: 'Vein is full',
-    never: 'Still empty',
-    incompetent: 'Incompetent veins',
-  },
-  hand: {
-    method: 'Form of the test',
-    methods: { modified: 'Modified', original: 'Original' },
-    fist: (seconds: number) => `Fist for ${seconds} s, then open.`,
-    released: { radial: 'Radial artery released', ulnar: 'Ulnar artery released' },
-    figure: (side: string, name: string) => `${sentence(side)} palm, ${name} artery released`,
-    start: 'Released: start',
-    stop: 'Colour is back',
-    never: 'Stays white',
-    within: (limit: number) => `Palm pink within ${limit} s`,
-    beyond: (limit: number) => `Beyond ${limit} s`,
-    stillPale: 'still pale',
-    white: 'Palm stays white',
-    tracing: 'Plethysmography (Barbeau)',
-    barbeau: 'Radial pressed',
-    barbeauReverse: 'Ulnar pressed',
-    classes: {
-      A: 'A, not damped',
-      B: 'B, damped',
-      C: 'C, lost, back within 2 min',
-      D: 'D, lost for 2 min',
-    },
-  },
-  cold: {
-    start: 'Out of the water: start',
-    warm: 'Warm again',
-    since: 'since the hand came out of the water',
-    usual: (celsius: number, seconds: number) => `Usual: ${celsius} °C for ${seconds} s.`,
-    water: 'Water',
-    immersed: 'Time in the water',
-    phases: { white: 'White', blue: 'Blue', red: 'Red' },
-    noChange: 'No change of colour',
-    rewarm: 'Warm again after',
-  },
-  position: {
-    before: 'Pulse before',
-    during: 'Pulse in position',
-    symptoms: 'Symptoms',
-    none: 'None',
-    hold: (seconds: number) => `Hold for ${seconds} s`,
-    start: 'In position: start',
-  },
-  stress: {
-    start: 'Arms up: start',
-    stop: 'Stop here',
-    left: (text: string, of: string) => `${text} left of ${of}`,
-    leftOf: (of: string) => `left of ${of}`,
-    ready: 'Ready',
-    said: 'Yes',
-    up: 'Arm stayed up',
-    beat: { open: 'Open', close: 'Close' },
-    pace: (seconds: number) => `one cycle every ${seconds} s`,
-    soundOff: 'Sound off',
-    soundOn: 'Sound on',
-    felt: 'Felt so far',
-    feltAt: (symptom: string, side: string) => `${sentence(symptom)}, ${side}`,
-    mark: '+',
-    nothing: 'Nothing felt',
-    why: 'Stopped because of',
-    over: 'Three minutes are over.',
-  },
-};
-export type BedsideLabels = typeof labels;
-
-export const bedside = bedsideFrom(labels, table, { anatomy, examination, speech, how, readings });
+export const bedside = bedsideFrom(
+  inRegisters(bedsideLabels, plainBedsideLabels),
+  inRegisters(table, plainBedside),
+  { anatomy, examination, speech, how: inRegisters(bedsideHow, plainHow), readings },
+);
 export type BedsideWords = typeof bedside;
