@@ -8,7 +8,12 @@ import type {
   WifiStage,
 } from '../examination/index.js';
 import type { PressureSettings } from '../pressures/index.js';
-import { isAcutelyIschaemic, type TriageChoices, triageSettings } from '../triage/index.js';
+import {
+  type CompressionChoices,
+  isAcutelyIschaemic,
+  type TriageChoices,
+  triageSettings,
+} from '../triage/index.js';
 import { type AcuteStage, acuteStageOf } from './acute.js';
 import {
   type ChronicSettings,
@@ -36,12 +41,15 @@ import {
 export interface StagingSettings extends ChronicSettings, WifiSettings {
   readonly pressures: Partial<PressureSettings>;
   readonly triage: TriageChoices;
+  /** Limits of compression, beside the stages. */
+  readonly compression: CompressionChoices;
 }
 export const DEFAULT_STAGING_SETTINGS: StagingSettings = {
   ...DEFAULT_CHRONIC_SETTINGS,
   ...DEFAULT_WIFI_SETTINGS,
   pressures: {},
   triage: {},
+  compression: {},
 };
 
 /** Every stage of one leg, derived from the record or set by the clinician. */

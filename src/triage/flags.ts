@@ -3,6 +3,7 @@ import { type PressureSettings, methodOf } from '../pressures/index.js';
 import { accessFlags } from './access.js';
 import { acuteFlags } from './acute-flags.js';
 import { aneurysmFlags } from './aneurysms.js';
+import type { CompressionChoices } from './compression-limits.js';
 import { chronicFlags, woundQuestions } from './chronic.js';
 import { dissectionFlags } from './dissection.js';
 import { elsewhereFlags, markQuestions } from './elsewhere.js';
@@ -20,6 +21,8 @@ import { mostUrgent, type Urgent, URGENCIES, urgencyRank } from './urgency.js';
 export interface FlagSettings {
   readonly triage?: TriageChoices;
   readonly pressures?: Partial<PressureSettings>;
+  /** Limits of compression, which no flag depends on. */
+  readonly compression?: CompressionChoices;
 }
 
 /** What a record calls for: flags, questions, the state of each limb, and the highest urgency. */

@@ -1,5 +1,7 @@
 export * from './acute-class.js';
 export * from './change.js';
+export * from './compression.js';
+export * from './compression-limits.js';
 export * from './disease.js';
 export * from './cuffs.js';
 export {

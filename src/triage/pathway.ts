@@ -1,4 +1,5 @@
 import { METHODS } from '../examination/index.js';
+import { DEFAULT_COMPRESSION_LIMITS } from './compression-limits.js';
 import { FLAG_CODES, type FlagCode, type RedFlag, type Team, TEAMS } from './flag.js';
 import type { FlagSettings } from './flags.js';
 import { DEFAULT_TRIAGE_SETTINGS, OPEN_CHOICES, triageSettings } from './settings.js';
@@ -30,6 +31,7 @@ export interface ReadPathway {
 }
 
 const LONGEST_NAME = 120;
+const SETTINGS = 'triage, pressures or compression';
 const TELEPHONE = /^\+?[0-9][0-9 ().\-/]{1,30}$/;
 const PAGE = /^https:\/\/[^\s"'<>\\@]+$/i;
 
@@ -121,16 +123,23 @@ class Reader {
 
   settings(input: unknown): FlagSettings | undefined {
     if (input === undefined) return undefined;
-    if (!isFields(input)) return this.fault('settings', input, 'an object with triage or pressures');
-    const { triage, pressures, ...others } = input;
-    for (const [key, value] of Object.entries(others))
-      this.fault(`settings.${key}`, value, 'triage or pressures');
+    if (!isFields(input)) return this.fault('settings', input, `an object with ${SETTINGS}`);
+    const { triage, pressures, compression, ...others } = input;
+    for (const [key, value] of Object.entries(others)) this.fault(`settings.${key}`, value, SETTINGS);
     const own =
       triage === undefined
         ? undefined
         : this.choices('settings.triage', triage, DEFAULT_TRIAGE_SETTINGS as unknown as Fields);
     const methods = pressures === undefined ? undefined : this.methods(pressures);
-    return { ...(own && { triage: own }), ...(methods && { pressures: methods }) } as FlagSettings;
+    const limits =
+      compression === undefined
+        ? undefined
+        : this.choices('settings.compression', compression, { ...DEFAULT_COMPRESSION_LIMITS });
+    return {
+      ...(own && { triage: own }),
+      ...(methods && { pressures: methods }),
+      ...(limits && { compression: limits }),
+    } as FlagSettings;
   }
 
   /** The methods and limits of pressures that have a published name. */
@@ -192,10 +201,13 @@ export function telephoneLink(telephone: string): string {
 /** The limits of a pathway with a page's own choices, which go before them. */
 export function withPathway<S extends FlagSettings>(own: FlagSettings | undefined, settings: S): S {
   if (!own) return settings;
-  const { triage, pressures } = own;
+  const { triage, pressures, compression } = own;
   return {
     ...settings,
     ...((triage ?? settings.triage) && { triage: triageSettings(triage, settings.triage) }),
     ...((pressures ?? settings.pressures) && { pressures: { ...pressures, ...settings.pressures } }),
+    ...((compression ?? settings.compression) && {
+      compression: { ...compression, ...settings.compression },
+    }),
   };
 }

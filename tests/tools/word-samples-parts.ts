@@ -24,12 +24,14 @@ import { MISSING_CODES } from '../../src/staging/index.js';
 import {
   CUFF_CAUTIONS,
   CUFF_RULES,
+  COMPRESSION_VERDICTS,
   FLAG_CODES,
   FLAGS,
   QUESTION_CODES,
   type RedFlag,
   redFlags,
 } from '../../src/triage/index.js';
+import { COMPRESSED } from './compression-samples.js';
 import {
   CIRCULATION_STATEMENTS,
   CONTEXT_STATEMENTS,
@@ -248,6 +250,10 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     methodsUsed: one([
       methodStatements({ ankle: 'lower', arm: 'mean' }).map((method, i) => ({ method, byDefault: i > 0 })),
     ]),
+  },
+  compression: {
+    verdict: one(COMPRESSION_VERDICTS),
+    lines: one(COMPRESSED),
   },
   staging: {
     stage: stages,

@@ -29,7 +29,14 @@ import {
 } from '../../staging/index.js';
 import { methodOf } from '../../pressures/index.js';
 import { sourcesOf, usedMethods } from '../../statements/index.js';
-import { type Pathway, withPathway } from '../../triage/index.js';
+import {
+  asksCompression,
+  COMPRESSION_SOURCES,
+  type CompressionReading,
+  type Pathway,
+  readCompression,
+  withPathway,
+} from '../../triage/index.js';
 import { selectField, textField } from '../common/fields.js';
 import { GivenRecord } from '../common/given-record.js';
 import { Later } from '../common/later.js';
@@ -71,6 +78,7 @@ const READER = Later.ready({ parseExaminationText });
  * @fires input - A person set or took back a stage.
  * @fires change - A person set or took back a stage.
  * @csspart scheme - One scheme of one limb.
+ * @csspart compression - Whether compression of a leg is within the limits.
  */
 export class LimbStaging extends PartElement<Staging> {
   static override styles = [
@@ -116,7 +124,7 @@ export class LimbStaging extends PartElement<Staging> {
       ({ side, stage }) => stage.applies !== 'no' || stage.overrule || this.unknownAt(['arm', side]),
     );
     return html`<div class="limbs">
-        ${SIDES.map((side) => this.#leg(stageLeg(record, side, choices)))}
+        ${SIDES.map((side) => this.#leg(stageLeg(record, side, choices), readCompression(record, side, choices)))}
         ${arms.map(
           ({ side, stage }) =>
             html`<section class="limb">
@@ -141,7 +149,7 @@ export class LimbStaging extends PartElement<Staging> {
     return this.words.staging.sentence(this.mapWords.anatomy.limbs[`${side} ${kind}`]);
   }
 
-  #leg(stages: LegStages): TemplateResult {
+  #leg(stages: LegStages, compression: CompressionReading): TemplateResult {
     const { staging: words } = this.words;
     const { side, wifi } = stages;
     const grades = [
@@ -174,7 +182,26 @@ export class LimbStaging extends PartElement<Staging> {
                 <div class="grades">${grades}</div>
               </details>`
       }
+      ${asksCompression(compression) ? this.#compression(compression) : nothing}
     </section>`;
+  }
+
+  /** Whether the arteries and the rest of the leg allow compression; asked where the veins are diseased. */
+  #compression(reading: CompressionReading): TemplateResult {
+    const { compression: words, flags } = this.words;
+    const lines = words.lines(reading);
+    return html`<div
+      part="compression"
+      class="scheme"
+      role="group"
+      aria-label="${words.title}, ${this.#limb('leg', reading.side)}"
+    >
+      <h4>${words.title}</h4>
+      <p class="stage">
+        <span><b>${words.verdict(reading.verdict)}</b></span>
+      </p>
+      ${lines.map((line) => html`<p class="hint">${line}</p>`)} ${sourcesMark(COMPRESSION_SOURCES, flags)}
+    </div>`;
   }
 
   #chronicLines(stage: LegStages['fontaine'] | LegStages['rutherford']): string[] {

@@ -35,6 +35,7 @@ export const RISK_FACTORS = [
   'coronary-disease',
   'recent-heart-attack',
   'heart-valve-disease',
+  'heart-failure',
   'stroke',
   'earlier-embolus',
   'known-aneurysm',

@@ -65,6 +65,7 @@ const trade: HistoryTable = {
     'coronary-disease': 'koronare Herzkrankheit',
     'recent-heart-attack': 'kürzlicher Herzinfarkt',
     'heart-valve-disease': 'Herzklappenerkrankung',
+    'heart-failure': 'Herzinsuffizienz',
     stroke: 'Schlaganfall oder TIA',
     'earlier-embolus': 'frühere Embolie',
     'known-aneurysm': 'bekanntes Aneurysma',

@@ -1,5 +1,6 @@
 import type { PartMessages } from '../languages.js';
 import { bedside } from './bedside.js';
+import { compression } from './compression.js';
 import { context } from './context.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
@@ -11,6 +12,7 @@ import { whole } from './whole.js';
 /** German words of the examination around the pulses. */
 export const deParts: PartMessages = {
   bedside,
+  compression,
   context,
   flags,
   history,

@@ -64,6 +64,7 @@ const trade: HistoryTable = {
     'coronary-disease': 'coronary disease',
     'recent-heart-attack': 'recent heart attack',
     'heart-valve-disease': 'heart valve disease',
+    'heart-failure': 'heart failure',
     stroke: 'stroke or passing stroke',
     'earlier-embolus': 'earlier embolus',
     'known-aneurysm': 'known aneurysm',

@@ -1,4 +1,5 @@
 import { bedside } from './bedside.js';
+import { compression } from './compression.js';
 import { context } from './context.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
@@ -8,4 +9,14 @@ import { staging } from './staging.js';
 import { whole } from './whole.js';
 
 /** English words of history, inspection, tests, pressures, stages and flags. */
-export const enParts = { bedside, context, flags, history, inspection, pressures, staging, whole };
+export const enParts = {
+  bedside,
+  compression,
+  context,
+  flags,
+  history,
+  inspection,
+  pressures,
+  staging,
+  whole,
+};
