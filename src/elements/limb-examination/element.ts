@@ -280,6 +280,7 @@ export class LimbExamination extends RecordElement {
           .readOnly=${readOnly}
           ?disabled=${barred}
           .settings=${this.#choices.pressures ?? {}}
+          .triage=${this.#choices.triage ?? {}}
           .examination=${examination}
           .value=${pressuresPart(examination)}
           ${this.#entered<LimbPressures>(({ recorded }) => ofPressuresPart(recorded))}

@@ -25,6 +25,7 @@ import {
   readPressures,
 } from '../../pressures/index.js';
 import { sidesWithTissueLoss } from '../../staging/index.js';
+import { cuffCautions, type TriageChoices } from '../../triage/index.js';
 import { pressureNotes, pressureVerdicts, sourcesOf } from '../../statements/index.js';
 import { choices, optionsOf } from '../common/choices.js';
 import { numberField, refusalLine, selectField, textField } from '../common/fields.js';
@@ -35,6 +36,7 @@ import { partStyles } from '../common/part-styles.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
+import { cuffCautionsNote } from './cautions.js';
 import { cellStyles, pressureCell } from './cells.js';
 import { methodFields, methodLine, type MethodView } from './method.js';
 import { plotStyles, renderPlot } from './plot.js';
@@ -82,6 +84,9 @@ export class LimbPressures extends PartElement<PressuresPart> {
     return pressuresPartSchema;
   }
 
+  /** Choices of the pathway that cautions about cuffs depend on, such as who may cuff a graft. */
+  @property({ attribute: false }) triage: TriageChoices = {};
+
   /** The reading of the pressures by the methods in force. */
   get reading(): PressureReading {
     const { method, ...pressures } = this.recorded ?? {};
@@ -111,16 +116,21 @@ export class LimbPressures extends PartElement<PressuresPart> {
           true,
         )}
       </div>
-      <div role="note" class="cautions">
-        <p>${words.cuffs}</p>
-        <p class="hint">${words.technique}</p>
-      </div>
+      ${cuffCautionsNote(words, cuffCautions(this.#record, this.triage))}
       <div class="grid">
         ${this.#table(MAIN, reading)} ${this.#indices(reading)} ${renderPlot(plot, this.#unit, this.words)}
       </div>
       ${this.#refused()} ${this.#findings(reading)}
       ${this.#fold(words.segments, SEGMENTS, reading, this.#curves())}
       ${this.#fold(words.arms, ARMS, reading)} ${this.#exercise(reading)} ${this.#methods()}
+      ${textField({
+        label: this.words.bedside.note,
+        value: this.recorded?.note,
+        longest: LONGEST_TEXT,
+        disabled: !this.editable,
+        typing: this.typing,
+        set: (note) => this.edit(['note'], note),
+      })}
     `;
   }
 

@@ -1,5 +1,6 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map/elements/limb-pressures/define';
+import { emptyExamination } from '../../../src/examination/index.js';
 import type { LimbPressures } from 'pulse-map/elements/limb-pressures';
 import type { PressuresPart } from 'pulse-map/core/tables';
 import { click, focused, press, setViewport, type } from '../../tools/real-input.js';
@@ -239,5 +240,43 @@ describe('limb-pressures', () => {
     await drawn(control);
     expect(new FormData(form).has('p')).to.equal(false);
     expect(field(control, 'Great toe, right').disabled).to.equal(true);
+  });
+
+  it('warns of the cuffs that this patient’s record speaks against, above the first field', async () => {
+    const { control } = await open();
+    const cautions = () => readableText(byRole(control, 'note'));
+    expect(cautions()).not.to.match(/Left (arm|leg),/);
+    control.examination = {
+      ...emptyExamination(),
+      context: {
+        access: [{ side: 'left', kind: 'fistula' }],
+        revascularisations: [{ artery: 'popliteal', side: 'left', kind: 'bypass' }],
+      },
+    };
+    await drawn(control);
+    expect(cautions()).to.include('Left arm, dialysis access: no cuff on this limb.');
+    expect(cautions()).to.include('Left leg, graft or stent: ask your local rule before a cuff');
+    control.triage = { graftCuff: 'allowed' };
+    await drawn(control);
+    expect(cautions()).not.to.include('graft or stent: ask');
+    const first = field(control, 'Arm, right');
+    const note = byRole(control, 'note');
+    expect(note.compareDocumentPosition(first) & Node.DOCUMENT_POSITION_FOLLOWING).to.be.above(0);
+  });
+
+  it('warns beside the index that both arms may be diseased', async () => {
+    const { control } = await open();
+    await enter(control, 'Arm, right', '90');
+    await enter(control, 'Arm, left', '92');
+    await enter(control, 'Posterior tibial, left', '130');
+    expect(readableText(control)).to.match(/Both arm arteries may be diseased \(left ABPI 1\.41/);
+    await enter(control, 'Arm, right', '128');
+    expect(readableText(control)).not.to.include('left ABPI 1.41');
+  });
+
+  it('takes a note in the examiner’s own words', async () => {
+    const { control } = await open();
+    await enter(control, 'Note', 'cuff slipped once');
+    expect(control.value).to.deep.equal({ note: 'cuff slipped once' });
   });
 });

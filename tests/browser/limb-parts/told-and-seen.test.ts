@@ -185,7 +185,9 @@ describe('capillary refill', () => {
     const control = await fixture<LimbInspectionElement>(html`<limb-inspection lang="en"></limb-inspection>`);
     control.value = { leg: { left: { refill: 4 } } };
     await drawn(control);
-    expect(readableText(control)).to.include('over 2 s and over 2.9 s, the 95% limit of healthy people of this age');
+    expect(readableText(control)).to.include(
+      'over 2 s and over 2.9 s, the 95% limit of healthy people of this age',
+    );
     control.age = '60-79';
     await drawn(control);
     expect(readableText(control)).to.include(

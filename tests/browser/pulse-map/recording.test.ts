@@ -199,6 +199,10 @@ describe('on a phone', () => {
     expect(gradeAt(map, 'left dorsalis-pedis')).to.equal('normal');
     for (const unseen of ['left radial', 'right carotid', 'right femoral'])
       expect(gradeAt(map, unseen), unseen).to.equal(undefined);
+    await hand.click(byRole(map, 'button', 'Undo'));
+    for (const taken of ['left dorsalis-pedis', 'left posterior-tibial'])
+      expect(gradeAt(map, taken), `${taken}, by one step of undo`).to.equal(undefined);
+    expect(gradeAt(map, 'left popliteal')).to.equal('normal');
   });
 });
 
