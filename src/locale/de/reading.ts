@@ -1,14 +1,18 @@
-import { limbKey } from '../../anatomy/index.js';
-import type { ReadingWords } from '../en/reading.js';
+import { readingFrom, type ReadingTable } from '../reading.js';
+import { inRegisters, type Otherwise } from '../terms.js';
 import { anatomy } from './anatomy.js';
-import { percent, sentence } from './phrases.js';
+import { speech } from './phrases.js';
 
-/** Words around the answers of both voices. */
-export const reading: ReadingWords = {
-  limbTitle: (limb) => sentence(anatomy.limbs[limbKey(limb)]),
-  percent,
-  open: (place) => `${anatomy.place(place)} öffnen`,
-  elsewhere: 'Andere Stelle',
-  noBlock: (probability) => `Kein Verschluss erkennbar: ${percent(probability)}.`,
-  levelsOf: (limb) => `${sentence(anatomy.limbs[limb])}, nach Etagen`,
+const table: ReadingTable = {
+  titles: { elsewhere: 'Andere Stelle' },
+  open: (place) => `${place} öffnen`,
+  noBlock: (percent) => `Kein Verschluss erkennbar: ${percent}.`,
+  levelsOf: (limb) => `${limb}, nach Etagen`,
 };
+
+const plain: Otherwise<ReadingTable> = {
+  noBlock: (percent) => `Kein Verschluss gefunden: ${percent}.`,
+  levelsOf: (limb) => `${limb}, nach Abschnitt`,
+};
+
+export const reading = readingFrom(inRegisters(table, plain), anatomy, speech);

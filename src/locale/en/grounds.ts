@@ -1,5 +1,7 @@
 import { groundsFrom, type GroundTable } from '../grounds.js';
+import { inRegisters } from '../terms.js';
 import { anatomy } from './anatomy.js';
+import { plainGrounds } from './grounds-plain.js';
 import { speech } from './phrases.js';
 import { terms } from './terms.js';
 
@@ -220,4 +222,9 @@ const table: GroundTable = {
 const sided = (name: string, side: 'left' | 'right'): string => `${anatomy.sides[side]} ${name}`;
 
 /** What a stage or a flag rests on, and the words of signs for controls and summary. */
-export const { signs, ground: groundWords } = groundsFrom(table, { anatomy, sided, speech, terms });
+export const { signs, ground: groundWords } = groundsFrom(inRegisters(table, plainGrounds), {
+  anatomy,
+  sided,
+  speech,
+  terms,
+});

@@ -1,15 +1,19 @@
-import { type Limb, limbKey, type LimbKey, type Place } from '../../anatomy/index.js';
+import { readingFrom, type ReadingTable } from '../reading.js';
+import { inRegisters, type Otherwise } from '../terms.js';
 import { anatomy } from './anatomy.js';
-import { percent, sentence } from './phrases.js';
+import { speech } from './phrases.js';
 
-/** Words around the answers of both voices. */
-export const reading = {
-  limbTitle: (limb: Limb) => sentence(anatomy.limbs[limbKey(limb)]),
-  percent,
-  open: (place: Place) => `Open ${anatomy.place(place)}`,
-  elsewhere: 'Other site',
-  /** How probable it is that nothing is wrong in a limb. */
-  noBlock: (probability: number) => `No occlusive lesion suggested: ${percent(probability)}.`,
-  levelsOf: (limb: LimbKey) => `${sentence(anatomy.limbs[limb])}, by arterial level`,
+const table: ReadingTable = {
+  titles: { elsewhere: 'Other site' },
+  open: (place) => `Open ${place}`,
+  noBlock: (percent) => `No occlusive lesion suggested: ${percent}.`,
+  levelsOf: (limb) => `${limb}, by arterial level`,
 };
-export type ReadingWords = typeof reading;
+
+const plain: Otherwise<ReadingTable> = {
+  titles: { elsewhere: 'Another place' },
+  noBlock: (percent) => `No blockage found so far: ${percent}.`,
+  levelsOf: (limb) => `${limb}, by part of the limb`,
+};
+
+export const reading = readingFrom(inRegisters(table, plain), anatomy, speech);
