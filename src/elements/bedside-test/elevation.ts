@@ -97,8 +97,12 @@ function figure(host: BedsideHost<'elevation'>, gauge: AngleGauge, drag: LegDrag
   const handle = handleAt(angle);
   const end = onRay(angle, LEG_ARC);
   const label = onRay(marked ?? 0, LEG_ARC + 40);
-  return html`<svg class="leg-figure" viewBox="0 -14 ${LEG_BOX.width} ${LEG_BOX.height + 14}">
-    <title>${words.figure(side, angle)}</title>
+  return html`<svg
+    class="leg-figure"
+    role="img"
+    aria-label=${words.figure(side, angle)}
+    viewBox="0 -14 ${LEG_BOX.width} ${LEG_BOX.height + 14}"
+  >
     <path class="couch" d="M6 286H308"></path>
     <path class="arc" d=${arcPath(0, 90)}></path>
     <path class="range" d=${arcPath(ISCHAEMIC_ANGLES.from, ISCHAEMIC_ANGLES.to)}></path>

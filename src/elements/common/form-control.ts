@@ -3,6 +3,7 @@ import { property, state } from 'lit/decorators.js';
 import type { Fault } from '../../examination/index.js';
 import { FormNotes } from './form-notes.js';
 import { LANG, LanguageController } from './language.js';
+import { ownRoot } from './own-root.js';
 
 /** Words for `:state(…)` in a host's style sheet. */
 type StateName = 'invalid' | 'user-invalid' | 'readonly' | 'empty' | 'drawing';
@@ -36,7 +37,8 @@ export abstract class FormControl extends LitElement {
   @state() protected formDisabled = false;
 
   protected readonly internals = this.attachInternals();
-  readonly #notes = new FormNotes();
+  /** Made with the shadow tree, which a server has none of. */
+  #notes: FormNotes | undefined;
   #custom = '';
   /** Whether a form, or code, has asked for the value and was refused since it was valid last. */
   #refused = false;
@@ -138,8 +140,10 @@ export abstract class FormControl extends LitElement {
   }
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
-    const root = super.createRenderRoot();
+    const root = ownRoot(this, super.createRenderRoot());
+    this.#notes ??= new FormNotes();
     root.prepend(this.#notes.element);
+    this.#showValidity();
     return root;
   }
 
@@ -154,6 +158,6 @@ export abstract class FormControl extends LitElement {
     this.setState('user-invalid', this.#refused);
     this.setState('empty', this.empty);
     this.internals.ariaInvalid = this.#refused ? 'true' : null;
-    this.#notes.message = this.#refused ? this.validationMessage : '';
+    if (this.#notes) this.#notes.message = this.#refused ? this.validationMessage : '';
   }
 }

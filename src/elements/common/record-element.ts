@@ -127,10 +127,7 @@ export abstract class RecordElement extends FormControl {
     const root = super.createRenderRoot();
     // Fields within would let their own input events out, which are none of the control's.
     root.addEventListener('input', stopPropagation);
-    const notes = [...root.children].filter((child) => child.matches('.form-notes'));
-    // What a server put there in the meantime goes.
-    root.replaceChildren(this.#anchor(), ...notes);
-    this.renderOptions.renderBefore = null;
+    root.prepend(this.#anchor());
     return root;
   }
 

@@ -15,6 +15,7 @@ import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { Later } from '../common/later.js';
 import { sourcesStyles } from '../common/sources-mark.js';
+import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { onsetQuestions, renderBar } from './bar.js';
@@ -107,6 +108,10 @@ export class LimbFlags extends LitElement {
     this.#next = undefined;
     if (this.#counts && this.isConnected)
       this.#next = setTimeout(() => this.requestUpdate(), MINUTE - (clock.now() % MINUTE));
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return ownRoot(this, super.createRenderRoot());
   }
 
   protected override render(): TemplateResult {

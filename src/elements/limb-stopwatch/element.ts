@@ -6,6 +6,7 @@ import { numberField } from '../common/fields.js';
 import { LANG, LanguageController } from '../common/language.js';
 import type { Refusal, Typing } from '../common/typing.js';
 import { partStyles } from '../common/part-styles.js';
+import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { clockText, WatchController } from './watch-controller.js';
 
@@ -164,6 +165,10 @@ export class LimbStopwatch extends LitElement {
       this.#watch.reset(this.countdown === undefined ? undefined : this.countdown * 1000);
     }
     if (changed.has('keep')) this.#watch.key = this.keep && `limb-stopwatch:${this.keep}`;
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return ownRoot(this, super.createRenderRoot());
   }
 
   protected override render(): TemplateResult {

@@ -19,11 +19,14 @@ export const COLUMNS = [
   { from: 2400, high: 1300, grow: 1.3 },
   { from: 3200, high: 1900, grow: 1.8 },
 ] as const;
+/** Height of the window in px; 0 on a server, which has none. */
+export const windowHeight = (): number => globalThis.innerHeight ?? 0;
+
 /** Unscaled width of the reading beside the figure, in px. */
 export const READING_WIDTH = 388;
 
 function columnAt(width: number): (typeof COLUMNS)[number] | undefined {
-  return COLUMNS.findLast(({ from, high }) => width >= from && window.innerHeight >= high);
+  return COLUMNS.findLast(({ from, high }) => width >= from && windowHeight() >= high);
 }
 
 /** Width taken by the reading beside the figure, in px; 0 where it is below. */

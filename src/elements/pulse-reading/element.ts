@@ -12,6 +12,7 @@ import { addStyles } from '../common/more-styles.js';
 import { ReadingChangeEvent } from './events.js';
 import { openButton } from './open-button.js';
 import { reader } from './reader.js';
+import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { readingStyles } from './styles.js';
 
@@ -95,6 +96,10 @@ export class PulseReading extends LitElement {
     await missing;
     this.requestUpdate();
     return super.getUpdateComplete();
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return ownRoot(this, super.createRenderRoot());
   }
 
   protected override render(): TemplateResult {

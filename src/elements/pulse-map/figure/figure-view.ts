@@ -15,6 +15,7 @@ import { type Examination, remembered, type ScaleStep } from '../../../examinati
 import type { Messages } from '../../../locale/index.js';
 import { memoizeLast } from '../../common/memoize-last.js';
 import { reader } from '../../pulse-reading/reader.js';
+import { windowHeight } from '../crops.js';
 import type { FigureView } from './render.js';
 import { type Painting, type SiteView, siteView } from './site-view.js';
 
@@ -22,7 +23,7 @@ import { type Painting, type SiteView, siteView } from './site-view.js';
 const TALL = 860;
 /** Maximum height of the figure in px; it grows with a tall screen, such as one on a wall. */
 function tallest(around: number): number {
-  return Math.max(TALL, window.innerHeight - around);
+  return Math.max(TALL, windowHeight() - around);
 }
 
 /** From this size in both directions, in px, the whole figure is scaled up, names and glyphs included, to be read from a distance. */

@@ -1,0 +1,46 @@
+// Every element renders on a server, into declarative shadow DOM, by Lit's own renderer (`@lit-labs/ssr`).
+import { render } from '@lit-labs/ssr';
+import { collectResult } from '@lit-labs/ssr/lib/render-result.js';
+import { html, type StaticValue, unsafeStatic } from 'lit/static-html.js';
+import { describe, expect, it } from 'vitest';
+import '../../../src/index.js';
+
+const TAGS = [
+  'pulse-map',
+  'limb-examination',
+  'pulse-reading',
+  'limb-flags',
+  'limb-history',
+  'limb-inspection',
+  'limb-context',
+  'limb-pressures',
+  'limb-staging',
+  'bedside-test',
+  'limb-stopwatch',
+];
+
+const rendered = (tag: StaticValue): Promise<string> =>
+  collectResult(render(html`<${tag} name="limbs" lang="en" label="Limbs"></${tag}>`));
+
+describe('on a server', () => {
+  it('every element of the package is tried', async () => {
+    const { readdirSync } = await import('node:fs');
+    const folders = readdirSync(new URL('../../../src/elements/', import.meta.url)).filter((name) =>
+      name.includes('-'),
+    );
+    expect([...TAGS].sort()).toEqual(folders.sort());
+  });
+
+  it.each(TAGS)('<%s> renders its words into a shadow tree', async (tag) => {
+    const page = await rendered(unsafeStatic(tag));
+    expect(page).toMatch(new RegExp(`^(<!--.*?-->)*<${tag}[^>]*>`));
+    expect(page).toContain('<template shadowroot');
+    const words =
+      page
+        .replace(/<style>.*?<\/style>/gs, '')
+        .replace(/<[^>]*>/g, ' ')
+        .match(/[A-Za-z]{3,}/g) ?? [];
+    if (tag !== 'limb-flags') expect(words.length).toBeGreaterThan(2);
+    expect(page).not.toMatch(/undefined|\[object Object\]/);
+  });
+});
