@@ -16,28 +16,28 @@ export const causeTables: Pick<
 > = {
   causes: {
     none: {
-      weight: { acute: 0.0805, chronic: 0.265 },
+      weight: { acute: 0.068, chronic: 0.2458 },
       lesions: 0.03,
       blocked: { acute: 0.5, chronic: 0.3 },
       sites: FOCAL,
       source: ['haltmayer', 'simel', 'fitted'],
     },
     focal: {
-      weight: { acute: 0.155, chronic: 0.233 },
+      weight: { acute: 0.1572, chronic: 0.2593 },
       lesions: 1,
       blocked: { acute: 0.75, chronic: 0.45 },
       sites: FOCAL,
-      source: ['haltmayer', 'isolated', 'upperLimb', 'judgement'],
+      source: ['haltmayer', 'isolated', 'upperLimb', 'judgement', 'fitted'],
     },
     diffuse: {
-      weight: { acute: 0.08, chronic: 0.257 },
+      weight: { acute: 0.0676, chronic: 0.2383 },
       lesions: 4.5,
       blocked: { acute: 0.6, chronic: 0.45 },
       sites: DIFFUSE,
       source: ['haltmayer', 'isolated', 'upperLimb', 'judgement'],
     },
     distal: {
-      weight: { acute: 0.025, chronic: 0.188 },
+      weight: { acute: 0.0243, chronic: 0.2005 },
       lesions: 7.5,
       blocked: { acute: 0.8, chronic: 0.65 },
       sites: {
@@ -59,10 +59,10 @@ export const causeTables: Pick<
         'deep-palmar-arch': 0.05,
         'superficial-palmar-arch': 0.07,
       },
-      source: ['buerger', 'graziani', 'judgement'],
+      source: ['buerger', 'graziani', 'judgement', 'fitted'],
     },
     vasculitis: {
-      weight: { acute: 0.003, chronic: 0.008 },
+      weight: { acute: 0.0025, chronic: 0.0074 },
       lesions: 4.5,
       blocked: { acute: 0.4, chronic: 0.35 },
       sites: {
@@ -88,7 +88,7 @@ export const causeTables: Pick<
       source: ['takayasu', 'giantCell', 'fitted'],
     },
     embolic: {
-      weight: { acute: 0.424, chronic: 0.01 },
+      weight: { acute: 0.4839, chronic: 0.0125 },
       lesions: 1.1,
       blocked: { acute: 0.85, chronic: 0.85 },
       sites: {
@@ -116,7 +116,7 @@ export const causeTables: Pick<
       source: ['consult', 'landry', 'fitted'],
     },
     injury: {
-      weight: { acute: 0.19, chronic: 0.008 },
+      weight: { acute: 0.1606, chronic: 0.0074 },
       lesions: 1,
       blocked: { acute: 0.65, chronic: 0.6 },
       sites: {
@@ -142,7 +142,7 @@ export const causeTables: Pick<
       source: ['trauma'],
     },
     compression: {
-      weight: { acute: 0.01, chronic: 0.014 },
+      weight: { acute: 0.0085, chronic: 0.013 },
       lesions: 1,
       blocked: { acute: 0.8, chronic: 0.4 },
       sites: {
@@ -159,7 +159,7 @@ export const causeTables: Pick<
       source: ['practice'],
     },
     coarctation: {
-      weight: { acute: 0.001, chronic: 0.004 },
+      weight: { acute: 0.0008, chronic: 0.0037 },
       lesions: 1.2,
       blocked: { acute: 0.08, chronic: 0.08 },
       sites: {
@@ -173,7 +173,7 @@ export const causeTables: Pick<
       source: ['practice', 'fitted'],
     },
     dissection: {
-      weight: { acute: 0.009, chronic: 0.002 },
+      weight: { acute: 0.0076, chronic: 0.0019 },
       lesions: 1.5,
       blocked: { acute: 0.3, chronic: 0.2 },
       sites: {
@@ -190,7 +190,7 @@ export const causeTables: Pick<
       source: ['practice', 'fitted'],
     },
     aneurysm: {
-      weight: { acute: 0.02, chronic: 0.01 },
+      weight: { acute: 0.0169, chronic: 0.0093 },
       lesions: 1.3,
       blocked: { acute: 0.75, chronic: 0.5 },
       sites: {
@@ -212,7 +212,7 @@ export const causeTables: Pick<
       source: ['practice', 'judgement'],
     },
     'low-flow': {
-      weight: { acute: 0.0025, chronic: 0.001 },
+      weight: { acute: 0.0021, chronic: 0.0009 },
       lesions: 0.15,
       blocked: { acute: 0.5, chronic: 0.3 },
       sites: DIFFUSE,
