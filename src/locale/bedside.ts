@@ -5,10 +5,7 @@ import type {
   BedsideReading,
   ColdPhase,
   FalsePositives,
-  IncompleteReading,
   Limits,
-  NotDoneReading,
-  PositionReading,
   RatePeople,
 } from '../bedside/index.js';
 import type { BedsideTestId, OutletSymptom, ScaleneWay, StopReason } from '../examination/index.js';
@@ -19,40 +16,6 @@ import type { ExaminationWords } from './en/examination.js';
 import { paragraph, sentence, type Speech } from './phrases.js';
 import { render, type Renderings } from './render.js';
 import { together } from './terms.js';
-
-/** A reading without a result. */
-export type Without = NotDoneReading | IncompleteReading;
-
-/** What a language makes of every reading of every test. */
-export type BedsideRenderings = {
-  readonly [Id in BedsideTestId]: Renderings<BedsideReading<Id>>;
-};
-
-/** Renders what a result means. */
-export function bedsideReader(
-  readings: BedsideRenderings,
-): <Id extends BedsideTestId>(id: Id, reading: BedsideReading<Id>) => string {
-  return (id, reading) => render(readings[id] as Renderings<PositionReading>, reading as PositionReading);
-}
-
-/** The renderings of a position that was taken up in several ways, from those of one position. */
-export function inWays(
-  position: Renderings<PositionReading>,
-  say: (ways: readonly ScaleneWay[], found: string) => string,
-): Renderings<BedsideReading<'scalene'>> {
-  const without = (reading: Without): string => render(position, reading);
-  const of = (reading: Exclude<BedsideReading<'scalene'>, Without>): string =>
-    say(reading.params.ways, render(position, reading));
-  return {
-    'not-done': without,
-    incomplete: without,
-    'pulse-and-symptoms': of,
-    symptoms: of,
-    'pulse-lost': of,
-    'pulse-reduced': of,
-    negative: of,
-  };
-}
 
 /** The words of one line of the summary. */
 interface LineWords {
@@ -137,7 +100,7 @@ interface BedsideAround {
     readonly symptoms: Readonly<Record<OutletSymptom, string>>;
     readonly ways: Readonly<Record<ScaleneWay, string>>;
     readonly secs: (seconds: number) => string;
-    readonly readingWords: ReturnType<typeof bedsideReader>;
+    readonly readingWords: <Id extends BedsideTestId>(id: Id, reading: BedsideReading<Id>) => string;
   };
 }
 

@@ -5,7 +5,7 @@ import { bedsideHow } from './bedside-how.js';
 import { plainHow } from './bedside-how-plain.js';
 import { bedsideLabels } from './bedside-labels.js';
 import { plainBedside, plainBedsideLabels } from './bedside-plain.js';
-import * as readings from './bedside-readings.js';
+import { readings } from './bedside-readings.js';
 import { examination } from './examination.js';
 import { speech } from './phrases.js';
 
