@@ -12,7 +12,7 @@ import type { BedsideTestId, OutletSymptom, ScaleneWay, StopReason } from '../ex
 import type { BedsideLine, MeasuredStatement, RateRange } from '../statements/index.js';
 import type { AnatomyWords } from './anatomy.js';
 import type { BedsideHow } from './en/bedside-how.js';
-import type { ExaminationWords } from './en/examination.js';
+import type { ExaminationWords } from './examination.js';
 import { paragraph, sentence, type Speech } from './phrases.js';
 import { render, type Renderings } from './render.js';
 import { together } from './terms.js';

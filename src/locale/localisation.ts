@@ -33,7 +33,7 @@ import type {
   VoicesStatement,
 } from '../statements/index.js';
 import type { AnatomyWords } from './anatomy.js';
-import type { ExaminationWords } from './en/examination.js';
+import type { ExaminationWords } from './examination.js';
 import type { skinLevels } from './en/skin-levels.js';
 import { paragraph, sentence, type Speech } from './phrases.js';
 import { render, renderKind, type Renderings } from './render.js';

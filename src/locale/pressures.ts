@@ -30,7 +30,7 @@ import {
 } from '../statements/index.js';
 import type { CuffCaution, CuffCautionCode, CuffRule } from '../triage/index.js';
 import type { AnatomyWords } from './anatomy.js';
-import type { ExaminationWords } from './en/examination.js';
+import type { ExaminationWords } from './examination.js';
 import { paragraph, sentence, type Speech } from './phrases.js';
 import { render, type Renderings } from './render.js';
 import { together } from './terms.js';

@@ -14,7 +14,7 @@ import type {
   Spot,
 } from '../statements/index.js';
 import type { AnatomyWords } from './anatomy.js';
-import type { ExaminationWords } from './en/examination.js';
+import type { ExaminationWords } from './examination.js';
 import { paragraph, sentence, type Speech } from './phrases.js';
 import { render, type Renderings } from './render.js';
 

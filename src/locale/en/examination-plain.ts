@@ -1,0 +1,8 @@
+import type { ExaminationTable } from '../examination.js';
+import type { Otherwise } from '../terms.js';
+
+/** What is recorded at a site, for a reader who is no clinician. */
+export const plainExamination: Otherwise<ExaminationTable> = {
+  reasons: { oedema: 'swelling' },
+  couldNotExamine: 'could not be checked',
+};
