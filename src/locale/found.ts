@@ -1,4 +1,4 @@
-import type { BruitFinding, Grade, PulseFinding, ScaleId } from '../examination/index.js';
+import type { BruitFinding, Grade, PulseFinding, ScaleId, ScaleStep } from '../examination/index.js';
 import {
   earlierStatement,
   type FoundStatement,
@@ -6,22 +6,46 @@ import {
   type ShortStatement,
   shortStatements,
 } from '../statements/index.js';
+import type { ExaminationWords } from './examination.js';
 import { render, type Renderings } from './render.js';
 
-/** The words in which a language says what was found at a site. */
-interface FoundWords {
-  readonly found: Renderings<FoundStatement>;
-  readonly short: Renderings<ShortStatement>;
-  readonly grades: Readonly<Record<Grade, string>>;
-  readonly notExamined: string;
+/** The words in which a language says what was found at a site, beside those of the record. */
+export interface FoundTable {
+  couldNotListen(reason: string): string;
+  readonly bruit: string;
+  readonly thrill: string;
+  readonly doppler: string;
+  note(note: string): string;
   /** What is recorded now, with what was recorded before. */
   was(now: string, before: string): string;
 }
 
 /** Says what was found at a site, in full, in short, and compared with an earlier record. */
-export function foundFrom({ found, short, grades, notExamined, was }: FoundWords) {
+export function foundFrom(table: FoundTable, examination: ExaminationWords) {
+  const { bruits, dopplers, grades, reasons } = examination;
+  const gradeOf = ({ grade, increased }: ScaleStep): string =>
+    increased ? examination.increased : grades[grade];
+  const found: Renderings<FoundStatement> = {
+    step: ({ step }) => examination.step(step),
+    'could-not-feel': ({ reason }) => examination.couldNot(reason),
+    'could-not-listen': ({ reason }) => table.couldNotListen(reasons[reason]),
+    thrill: () => table.thrill,
+    expansile: () => examination.expansile,
+    doppler: ({ signal }) => `${table.doppler} ${dopplers[signal]}`,
+    bruit: ({ bruit }) => bruits[bruit],
+    note: ({ note }) => table.note(note),
+  };
+  const short: Renderings<ShortStatement> = {
+    grade: ({ step }) => gradeOf(step),
+    reason: ({ reason }) => reasons[reason],
+    heard: ({ bruit }) => bruits[bruit],
+    bruit: () => table.bruit,
+    thrill: () => table.thrill,
+    expansile: () => examination.expansile,
+  };
   const shortly = (statement: ShortStatement): string => render(short, statement);
   return {
+    gradeOf,
     found: (statement: FoundStatement) => render(found, statement),
     /** What was found at a place, as one says it: "2, normal; systolic bruit; thrill". */
     findings: (pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string =>
@@ -42,9 +66,9 @@ export function foundFrom({ found, short, grades, notExamined, was }: FoundWords
       heard: BruitFinding | undefined,
       scale: ScaleId,
     ): string => {
-      const is = now || (grade ? grades[grade] : notExamined);
+      const is = now || (grade ? grades[grade] : examination.notExamined);
       const earlier = earlierStatement(before, heard, scale);
-      return earlier ? was(is, shortly(earlier)) : is;
+      return earlier ? table.was(is, shortly(earlier)) : is;
     },
   };
 }

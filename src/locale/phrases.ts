@@ -76,3 +76,9 @@ export function capitalised<K extends string>(words: Readonly<Record<K, string>>
     Object.entries<string>(words).map(([key, word]) => [key, sentence(word)]),
   ) as Record<K, string>;
 }
+
+/** A point of time as a date, as a tag's language writes it; empty when there is none. */
+export function dateIn(tag: string): (time: string | undefined) => string {
+  const shown = new Intl.DateTimeFormat(tag, { day: 'numeric', month: 'long', year: 'numeric' });
+  return (time) => (time ? shown.format(Date.parse(time)) : '');
+}

@@ -1,11 +1,12 @@
 import { type Limb, limbKey, oppositeSide, type Place } from '../../anatomy/index.js';
-import type { ScaleId, ScaleStep } from '../../examination/index.js';
+import type { ScaleId } from '../../examination/index.js';
 import type { FormWords, MapWords } from '../en/map.js';
-import { foundFrom } from '../found.js';
-import { say, termsFrom } from '../terms.js';
+import { foundFrom, type FoundTable } from '../found.js';
+import { inRegisters } from '../terms.js';
 import { anatomy, atLimb } from './anatomy.js';
 import { examination } from './examination.js';
-import { sentence } from './phrases.js';
+import { plainFound, plainMap } from './map-plain.js';
+import { dateIn, sentence } from './phrases.js';
 import { SITES } from './sites.js';
 
 /** What a control says when the form cannot take it. */
@@ -26,41 +27,23 @@ export const form: FormWords = {
   replace: 'Ersetzen',
 };
 
-const gradeOf = ({ grade, increased }: ScaleStep): string =>
-  increased ? examination.increased : examination.grades[grade];
-
-const said = foundFrom({
-  found: {
-    step: ({ step }) => examination.step(step),
-    'could-not-feel': ({ reason }) => examination.couldNot(reason),
-    'could-not-listen': ({ reason }) =>
-      `${say('Auskultation nicht möglich', 'konnte nicht abgehört werden')}: ${examination.reasons[reason]}`,
-    thrill: 'Schwirren',
-    expansile: examination.expansile,
-    doppler: ({ signal }) => `Doppler ${examination.dopplers[signal]}`,
-    bruit: ({ bruit }) => examination.bruits[bruit],
-    note: ({ note }) => `Notiz: ${note}`,
-  },
-  short: {
-    grade: ({ step }) => gradeOf(step),
-    reason: ({ reason }) => examination.reasons[reason],
-    heard: ({ bruit }) => examination.bruits[bruit],
-    bruit: 'Geräusch',
-    thrill: 'Schwirren',
-    expansile: examination.expansile,
-  },
-  grades: examination.grades,
-  notExamined: examination.notExamined,
-  was: (now, before) => `${now}, war ${before}`,
-});
+const { gradeOf, ...said } = foundFrom(
+  inRegisters<FoundTable>(
+    {
+      couldNotListen: (reason) => `Auskultation nicht möglich: ${reason}`,
+      bruit: 'Geräusch',
+      thrill: 'Schwirren',
+      doppler: 'Doppler',
+      note: (note) => `Notiz: ${note}`,
+      was: (now, before) => `${now}, war ${before}`,
+    },
+    plainFound,
+  ),
+  examination,
+);
 
 const onScale = (scale: ScaleId): string =>
   scale === 'words' ? 'Skala in Worten' : `Skala ${examination.scales[scale]}`;
-
-const likely = termsFrom({
-  block: 'Wahrscheinlicher Verschluss',
-  narrowing: { trade: 'Wahrscheinliche Stenose', plain: 'Wahrscheinliche Engstelle' },
-});
 
 const placed = (place: Place): string => sentence(anatomy.place(place));
 
@@ -80,7 +63,7 @@ const views = {
 };
 const portions = { head: 'Kopf und Hals', trunk: 'Bauch' };
 
-export const map: MapWords = {
+const trade: MapWords = {
   figure: 'Arterien des Körpers von vorn; was am Patienten rechts ist, liegt in der Zeichnung links',
   name: 'Pulskarte',
   toolbar: 'Werkzeuge der Pulskarte',
@@ -123,12 +106,8 @@ export const map: MapWords = {
   dopplerWord: (signal) => sentence(examination.dopplers[signal]),
   clear: 'Stelle zurücksetzen',
   next: (place) => `Weiter: ${anatomy.place(place)}`,
-  get notListened() {
-    return say('nicht auskultiert', 'nicht abgehört');
-  },
-  get notListenedWord() {
-    return say('Nicht auskultiert', 'Nicht abgehört');
-  },
+  notListened: 'nicht auskultiert',
+  notListenedWord: 'Nicht auskultiert',
   notExamined: 'Nicht untersucht',
   tableName: 'Pulse und Strömungsgeräusche, vom Rumpf nach außen',
   site: 'Stelle',
@@ -141,16 +120,9 @@ export const map: MapWords = {
   bruitOf: (place) => `${placed(place)}, Geräusch`,
   moreOf: (place) => `${placed(place)}: Schwirren, Doppler, Notiz und mehr`,
   noteOf: (side, note) => (side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`),
-  get sidesDiffer() {
-    return say('seitendifferent', 'Seiten unterschiedlich');
-  },
+  sidesDiffer: 'seitendifferent',
   was: (step) => `war ${step ? examination.step(step) : examination.notExamined}`,
-  when: (time) =>
-    time
-      ? new Intl.DateTimeFormat('de-DE', { day: 'numeric', month: 'long', year: 'numeric' }).format(
-          Date.parse(time),
-        )
-      : '',
+  when: dateIn('de-DE'),
   earlierFinding: (said) => `früher: ${said}`,
   earlier: (when) => `Klein neben jeder Stelle: die frühere Aufzeichnung${when && ` vom ${when}`}.`,
   earlierUnread:
@@ -164,11 +136,10 @@ export const map: MapWords = {
   limbUnchanged: (limb) => `${sentence(atLimb[limbKey(limb)])} gibt es nichts zu ändern`,
   viewLabel: 'Ausschnitt',
   views,
-  collateral: (place) =>
-    `${say('Kollateralen füllen möglicherweise', 'Möglicherweise über Umgehungsgefäße gefüllt')}: ${anatomy.place(place)}`,
+  collateral: (place) => `Kollateralen füllen möglicherweise: ${anatomy.place(place)}`,
   ...said,
   siteLabel: (place, said) => `${placed(place)}: ${said}`,
-  listenAt: (place) => `${placed(place)}, ${say('Auskultation', 'Abhören')}`,
+  listenAt: (place) => `${placed(place)}, Auskultation`,
   recorded: (place, said) => ({ where: placed(place), what: said }),
   cleared: 'geleert',
   nothingTo: (place, what) => ({
@@ -181,9 +152,7 @@ export const map: MapWords = {
   notOnScale: (digit, scale) => `${digit} gibt es nicht auf der ${onScale(scale)}`,
   undone: 'Ein Schritt zurückgenommen',
   redone: 'Ein Schritt wiederhergestellt',
-  get nothingWrongNow() {
-    return `Jetzt kein Verschluss und keine ${say('Stenose', 'Engstelle')} erkennbar`;
-  },
+  nothingWrongNow: 'Jetzt kein Verschluss und keine Stenose erkennbar',
   count: (stated, total, scale) => `${stated} von ${total}, ${onScale(scale)}`,
   empty: 'Noch nichts erfasst. Eine Stelle antippen oder dort die Eingabetaste drücken.',
   onsetAndDelays: 'Beginn und Pulsverzögerung',
@@ -197,14 +166,10 @@ export const map: MapWords = {
   legend: 'Legende',
   caution:
     'Unterstützt das ärztliche Urteil und ist keine Diagnose. Was als Nächstes geschieht, entscheiden der örtliche Behandlungspfad und eine approbierte Fachkraft.',
-  likely,
-  get noPulse() {
-    return say('Kein Puls distal zu erwarten', 'Hier ist kein Puls zu erwarten');
-  },
-  get collaterals() {
-    return say('Mögliche Kollateralen', 'Mögliche Umgehungsgefäße');
-  },
-  lesionMark: (kind, where, percent) => `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
+  likely: { block: 'Wahrscheinlicher Verschluss', narrowing: 'Wahrscheinliche Stenose' },
+  noPulse: 'Kein Puls distal zu erwarten',
+  collaterals: 'Mögliche Kollateralen',
+  lesionMark: (kind, where, percent) => `${map.likely[kind]}: ${where}${percent && `, ${percent}`}`,
   siteTiny: (site) => SITES[site].tiny ?? anatomy.sites[site],
   siteShort: (site) => anatomy.sites[site],
   keys: [
@@ -224,3 +189,5 @@ export const map: MapWords = {
     ['?', 'diese Liste'],
   ],
 };
+
+export const map = inRegisters(trade, plainMap);

@@ -8,11 +8,12 @@ import {
   type SiteId,
 } from '../../anatomy/index.js';
 import type { DopplerSignal, Onset, Portion, Reason, ScaleId, ScaleStep } from '../../examination/index.js';
-import { foundFrom } from '../found.js';
-import { say, termsFrom } from '../terms.js';
+import { foundFrom, type FoundTable } from '../found.js';
+import { inRegisters } from '../terms.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
-import { sentence } from './phrases.js';
+import { plainFound, plainMap } from './map-plain.js';
+import { dateIn, sentence } from './phrases.js';
 import { SITES } from './sites.js';
 
 /** What a control says when the form cannot take it. */
@@ -35,33 +36,20 @@ export const form = {
 };
 export type FormWords = typeof form;
 
-const gradeOf = ({ grade, increased }: ScaleStep): string =>
-  increased ? examination.increased : examination.grades[grade];
-
-const said = foundFrom({
-  found: {
-    step: ({ step }) => examination.step(step),
-    'could-not-feel': ({ reason }) => examination.couldNot(reason),
-    'could-not-listen': ({ reason }) =>
-      `${say('auscultation not possible', 'could not listen here')}: ${examination.reasons[reason]}`,
-    thrill: 'thrill',
-    expansile: examination.expansile,
-    doppler: ({ signal }) => `Doppler ${examination.dopplers[signal]}`,
-    bruit: ({ bruit }) => examination.bruits[bruit],
-    note: ({ note }) => `note: ${note}`,
-  },
-  short: {
-    grade: ({ step }) => gradeOf(step),
-    reason: ({ reason }) => examination.reasons[reason],
-    heard: ({ bruit }) => examination.bruits[bruit],
-    bruit: 'bruit',
-    thrill: 'thrill',
-    expansile: examination.expansile,
-  },
-  grades: examination.grades,
-  notExamined: examination.notExamined,
-  was: (now, before) => `${now}, was ${before}`,
-});
+const { gradeOf, ...said } = foundFrom(
+  inRegisters<FoundTable>(
+    {
+      couldNotListen: (reason) => `auscultation not possible: ${reason}`,
+      bruit: 'bruit',
+      thrill: 'thrill',
+      doppler: 'Doppler',
+      note: (note) => `note: ${note}`,
+      was: (now, before) => `${now}, was ${before}`,
+    },
+    plainFound,
+  ),
+  examination,
+);
 
 const shortName = (site: SiteId): string => SITES[site].short ?? sentence(anatomy.sites[site]);
 
@@ -81,12 +69,7 @@ const views = {
 };
 const portions = { head: 'Head and neck', trunk: 'Abdomen' };
 
-const likely = termsFrom({
-  block: { trade: 'Likely occlusion', plain: 'Likely blockage' },
-  narrowing: { trade: 'Likely stenosis', plain: 'Likely narrowing' },
-});
-
-export const map = {
+const trade = {
   figure: 'Arteries of the body, seen from the front; the patient’s right is on the left of the drawing',
   /** Short name of the control where the page gives it none. */
   name: 'Pulse map',
@@ -132,12 +115,8 @@ export const map = {
   dopplerWord: (signal: DopplerSignal) => sentence(examination.dopplers[signal]),
   clear: 'Clear this site',
   next: (place: Place) => `Next: ${anatomy.place(place)}`,
-  get notListened() {
-    return say('not auscultated', 'not listened');
-  },
-  get notListenedWord() {
-    return say('Not auscultated', 'Not listened');
-  },
+  notListened: 'not auscultated',
+  notListenedWord: 'Not auscultated',
   notExamined: 'Not examined',
   tableName: 'Pulses and bruits, from the trunk outward',
   site: 'Site',
@@ -151,18 +130,11 @@ export const map = {
   moreOf: (place: Place) => `${sentence(anatomy.place(place))}: thrill, Doppler, note and more`,
   noteOf: (side: Laterality, note: string) =>
     side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`,
-  get sidesDiffer() {
-    return say('asymmetrical', 'sides differ');
-  },
+  sidesDiffer: 'asymmetrical',
   /** What an earlier record held: "was 2, normal". */
   was: (step: ScaleStep | undefined) => `was ${step ? examination.step(step) : examination.notExamined}`,
   /** A point of time as a date; empty when there is none. */
-  when: (time: string | undefined) =>
-    time
-      ? new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }).format(
-          Date.parse(time),
-        )
-      : '',
+  when: dateIn('en-GB'),
   earlierFinding: (said: string) => `earlier: ${said}`,
   earlier: (when: string) => `Small beside each site: the earlier record${when && `, ${when}`}.`,
   earlierUnread:
@@ -177,32 +149,23 @@ export const map = {
   limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}`,
   viewLabel: 'View',
   views,
-  collateral: (place: Place) =>
-    `${say('Collaterals may reconstitute', 'Natural detours may fill')} the ${anatomy.place(place)}`,
+  collateral: (place: Place) => `Collaterals may reconstitute the ${anatomy.place(place)}`,
   ...said,
   /** A site with what is recorded there, as its button is called. */
   siteLabel: (place: Place, said: string) => `${sentence(anatomy.place(place))}: ${said}`,
-  listenAt: (place: Place) => `${sentence(anatomy.place(place))}, ${say('auscultation', 'listening')}`,
+  listenAt: (place: Place) => `${sentence(anatomy.place(place))}, auscultation`,
   recorded: (place: Place, said: string) => ({ where: sentence(anatomy.place(place)), what: said }),
   cleared: 'cleared',
   /** Why a key had no effect at a site. */
   nothingTo: (place: Place, what: 'feel' | 'hear') => ({
     where: sentence(anatomy.place(place)),
-    what:
-      what === 'feel'
-        ? say(
-            'is for auscultation only; there is no pulse to grade',
-            'is only listened at; there is no pulse to feel',
-          )
-        : say('is for palpation only', 'is only felt, not listened at'),
+    what: what === 'feel' ? 'is for auscultation only; there is no pulse to grade' : 'is for palpation only',
   }),
   notOnScale: (digit: number, scale: ScaleId) => `${digit} is not on the scale ${examination.scales[scale]}`,
   undone: 'One step taken back',
   redone: 'One step taken again',
   /** Said when the last thing wrong was taken back. */
-  get nothingWrongNow() {
-    return say('No occlusive lesion suggested now', 'No blockage or narrowing found now');
-  },
+  nothingWrongNow: 'No occlusive lesion suggested now',
   count: (stated: number, total: number, scale: ScaleId) =>
     `${stated} of ${total}, scale ${examination.scales[scale]}`,
   empty: 'Nothing recorded yet. Tap a site, or press Enter on it.',
@@ -218,16 +181,12 @@ export const map = {
   caution:
     'Supports a clinician’s judgement; it is not a diagnosis. Your local pathway and a licensed clinician decide what happens next.',
   /** What is drawn on the arteries, for the legend of a picture. */
-  likely,
-  get noPulse() {
-    return say('No pulse expected distally', 'No pulse expected here');
-  },
-  get collaterals() {
-    return say('Possible collaterals', 'Possible natural detours');
-  },
+  likely: { block: 'Likely occlusion', narrowing: 'Likely stenosis' },
+  noPulse: 'No pulse expected distally',
+  collaterals: 'Possible collaterals',
   /** Title of a mark on the figure. */
   lesionMark: (kind: 'block' | 'narrowing', where: string, percent: string) =>
-    `${likely[kind]}: ${where}${percent && `, ${percent}`}`,
+    `${map.likely[kind]}: ${where}${percent && `, ${percent}`}`,
   /** Site names where there is least room. */
   siteTiny: (site: SiteId) => SITES[site].tiny ?? shortName(site),
   siteShort: shortName,
@@ -248,4 +207,6 @@ export const map = {
     ['?', 'this list'],
   ] as readonly (readonly [string, string])[],
 };
-export type MapWords = typeof map;
+/** The words of the map. */
+export type MapWords = typeof trade;
+export const map: MapWords = inRegisters(trade, plainMap);
