@@ -11,10 +11,10 @@ import {
   loadingPage,
   missingPage,
   patientPage,
-  type PatientRow,
   patientsPage,
   visitPage,
 } from './pages.js';
+import type { PatientRow } from './patient-list.js';
 import { hashOf, type Route, routeOf } from './routes.js';
 import { type Draft, draftKey, type Patient, type Visit } from './types.js';
 import './visit-form.js';

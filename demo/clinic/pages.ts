@@ -1,17 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
+import './patient-list.js';
 import { examinationControl } from './examination.js';
 import { flagLine, flagOf } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
+import type { PatientRow } from './patient-list.js';
 import { hashOf } from './routes.js';
-import { type Draft, EXAMINATION_NAME, type Patient, type Visit } from './types.js';
-
-export interface PatientRow {
-  readonly patient: Patient;
-  readonly visits: readonly Visit[];
-  readonly draft: Draft | undefined;
-}
+import { EXAMINATION_NAME, type Patient, type Visit } from './types.js';
 
 /** Where the reader is, from the list inward. */
 function trail(...steps: readonly { readonly text: string; readonly href: string }[]): TemplateResult {
@@ -42,24 +38,7 @@ export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
     </p>
     ${
       rows.length
-        ? html`<ul class="rows">
-            ${rows.map(
-              ({ patient, visits, draft }) =>
-                html`<li class=${visits[0] && flagOf(visits[0]) ? 'hot' : ''}>
-                  <a class="row" href=${hashOf({ page: 'patient', patientId: patient.id })}>
-                    <span class="name">${patient.name}</span>
-                    <span class="second">${patient.number}, born ${day(patient.born)}</span>
-                    <span>${patient.summary}</span>
-                    <span class="second">
-                      ${visits[0] ? `Last seen ${day(visits[0].fields['date'])}` : 'Not seen yet'}${
-                        draft ? ' · visit unfinished' : nothing
-                      }
-                    </span>
-                    ${flagLine(visits[0])}
-                  </a>
-                </li>`,
-            )}
-          </ul>`
+        ? html`<patient-list .rows=${rows}></patient-list>`
         : html`<p class="empty">
             No patients. The page “About this demonstration” puts the invented ones back.
           </p>`

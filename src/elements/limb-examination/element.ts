@@ -10,7 +10,6 @@ import {
   setFields,
   unknownFields,
 } from '../../examination/index.js';
-import type { ActKind } from '../../localisation/index.js';
 import type { PartId } from '../../locale/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import type { FlagSettings, Pathway } from '../../triage/index.js';
@@ -31,25 +30,20 @@ import { unreadStyles } from '../common/unread-notice.js';
 import { pathwayOf } from '../common/pathway.js';
 import { renderContents } from './contents.js';
 import { partEvents } from './part-events.js';
-import { HistorySlice, ofPressuresPart, PARTS, pressuresPart, recordedIn, withUnknown } from './parts.js';
+import {
+  HistorySlice,
+  ofPressuresPart,
+  PARTS,
+  pressuresPart,
+  RECORDED,
+  recordedIn,
+  withUnknown,
+} from './parts.js';
 import { examinationStyles } from './styles.js';
 import { renderSummary } from './summary.js';
 
 /** The parts check what they edit, so that what reads a record is there from the start. */
 const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
-
-/** What its parts record. */
-const RECORDED: readonly ActKind[] = [
-  'feel',
-  'listen',
-  'delay',
-  'onset',
-  'doppler',
-  'pain-level',
-  'ankle-pressure',
-  'toe-pressure',
-  'arm-pressures',
-];
 
 const NO_CHOICES: FlagSettings = {};
 

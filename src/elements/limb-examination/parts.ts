@@ -6,6 +6,7 @@ import {
   type PressuresPart,
   putBack,
 } from '../../examination/index.js';
+import type { ActKind } from '../../localisation/index.js';
 import type { PartId } from '../../locale/whole.js';
 import type { HistoryPart } from '../limb-history/element.js';
 
@@ -18,6 +19,19 @@ export const PARTS: readonly PartId[] = [
   'pressures',
   'staging',
   'summary',
+];
+
+/** What its parts record. */
+export const RECORDED: readonly ActKind[] = [
+  'feel',
+  'listen',
+  'delay',
+  'onset',
+  'doppler',
+  'pain-level',
+  'ankle-pressure',
+  'toe-pressure',
+  'arm-pressures',
 ];
 
 function leaves(value: unknown): number {
