@@ -124,20 +124,6 @@ describe('the clinic’s record', () => {
     expect(order & Node.DOCUMENT_POSITION_FOLLOWING).to.be.above(0);
   });
 
-  it('finds a patient by what a visit recorded, and the visit with the words', async () => {
-    await mount('#/');
-    await shows('Patients');
-    await click(field('Search names, findings, flags'));
-    await type('acute LEFT nothing-of-the-kind');
-    await until(() => /No patient and no visit/.test(app.textContent ?? ''), 'no patient found');
-    field('Search names, findings, flags').select();
-    await type('Acute ischaemia right');
-    await until(() => all('a.row', /./).length === 1, 'one patient found');
-    expect(one('a.row', /./).textContent).to.match(/Okafor/);
-    await click(app.querySelector<HTMLAnchorElement>('a.found') as HTMLAnchorElement);
-    await until(() => heading().startsWith('Visit of'), 'the visit found');
-  });
-
   it('takes a visit from the list to the form, through a reload, to the saved visit and its deletion', async () => {
     await mount('#/');
     await shows('Patients');
