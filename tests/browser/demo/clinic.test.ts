@@ -5,14 +5,11 @@ import { click, emulate, focused, press, setViewport, type } from '../../tools/r
 import { settled } from '../tools/map.js';
 import { namedIn, oneIn } from '../tools/named.js';
 import { until } from '../tools/until.js';
-
 let app: HTMLElementTagNameMap['clinic-app'];
 let database: string;
 let made = 0;
 const names = new Set<string>();
-
 const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
-
 const all = (selector: string, name: string | RegExp) => namedIn(app, selector, name);
 const one = <E extends Element>(selector: string, name: string | RegExp) => oneIn<E>(app, selector, name);
 const button = (name: string | RegExp) => one<HTMLButtonElement>('button', name);
