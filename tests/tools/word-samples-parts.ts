@@ -39,6 +39,7 @@ import {
   INSPECTION_STATEMENTS,
   LIMB_HISTORY_STATEMENTS,
 } from './field-samples.js';
+import { ALL_SOURCES } from './all-sources.js';
 import { GROUNDS } from './ground-samples.js';
 import { BEDSIDE, PRESSURES, WHOLE } from './word-records.js';
 
@@ -166,7 +167,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     ] as const),
     since: one([1, 6.5]),
     target: one([{ code: 'days-to-flow', inHospital: 5, atHome: 14 }] as const),
-    cite: one(['Mills 2014 (from memory)', 'common practice, no source', 'safety rule of these tables']),
+    cite: one(ALL_SOURCES),
     hours: one([
       [0, 6],
       [6, 24],

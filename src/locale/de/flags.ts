@@ -2,7 +2,8 @@ import { flagWordsFrom } from '../flag-words.js';
 import { anatomy } from './anatomy.js';
 import { flagBar } from './flag-bar.js';
 import { groundWords } from './grounds.js';
-import { cited, decimal, list, range } from './phrases.js';
+import { cited } from './citations.js';
+import { decimal, list, range } from './phrases.js';
 
 export const flags = flagWordsFrom(
   {

@@ -4,6 +4,7 @@ import { type Examination, restNormal, setBruit, setPulse } from '../../../src/e
 import { readByRule } from '../../../src/localisation/index.js';
 import { de } from '../../../src/locale/de/register.js';
 import { lesionReasons, limbHistoryStatements, ruleLeads } from '../../../src/statements/index.js';
+import { ALL_SOURCES } from '../../tools/all-sources.js';
 import { examined, FOOT, graded, outwardFrom, place } from '../../tools/examinations.js';
 
 // The terms are those of German vascular medicine (Becken-, Oberschenkel-, Unterschenkeletage; supra- and infragenual;
@@ -118,5 +119,26 @@ describe('the other parts in German', () => {
     ).toBe(
       'Links: Abfall um 6,7 kPa zwischen Oberschenkel oben und Wade, bedeutsam; spricht für die Oberschenkeletage.',
     );
+  });
+});
+
+describe('sources in German', () => {
+  // What is said of a source; names of works, journals and guidelines stay as they are printed.
+  const SAID_IN_ENGLISH =
+    /\b(text(book)?s?|teaching|pages?|reviews?|reports?|series|chapter|summary|summarised|memory|practice|variant|form|against|restat\w+|rule|tables? \d|points|limits?|content|figures|distances|convention|after|lower end|guidance|secondary|named|also in|minutes|stiff|toe|from \d)\b/;
+  /** Titles that are printed so. */
+  const PRINTED =
+    /Introduction to the Symptoms and Signs of Surgical Disease|Global Vascular Guidelines on CLTI/g;
+
+  it('are cited as printed, and what is said of them is German', () => {
+    const said = ALL_SOURCES.filter((source) => SAID_IN_ENGLISH.test(source));
+    expect(said.length).toBeGreaterThan(20);
+    const left = ALL_SOURCES.map(de.flags.cite).filter((source) =>
+      SAID_IN_ENGLISH.test(source.replace(PRINTED, '')),
+    );
+    expect(left).toEqual([]);
+    // Nothing is lost: every figure of a source is cited.
+    const digits = (text: string): string => (text.match(/\d+/g) ?? []).join();
+    for (const source of ALL_SOURCES) expect(digits(de.flags.cite(source))).toBe(digits(source));
   });
 });
