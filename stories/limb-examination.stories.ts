@@ -2,7 +2,7 @@ import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html, type TemplateResult } from 'lit';
 import 'pulse-map';
 import { emptyExamination, type Examination } from 'pulse-map/core';
-import { chronic, threatened } from './limb-records.js';
+import { chronic, laterRecord, laterWords, threatened } from './limb-records.js';
 
 interface Args {
   examination: Examination;
@@ -34,6 +34,22 @@ export const Chronic: Story = { args: { examination: chronic } };
 
 /** Shown, not to be changed. */
 export const ReadOnly: Story = { args: { examination: chronic, readonly: true } };
+
+/** A record of a later version: one sentence, nothing to enter, and the text is submitted as it came. */
+export const Sealed: Story = {
+  render: () =>
+    html`<div style="padding: 16px">
+      <limb-examination .value=${laterRecord}></limb-examination>
+    </div>`,
+};
+
+/** Words of a later version in known fields: each is kept and locked where it stands, everything else can be edited. */
+export const Locked: Story = {
+  render: () =>
+    html`<div style="padding: 16px">
+      <limb-examination .value=${JSON.stringify(laterWords)}></limb-examination>
+    </div>`,
+};
 
 /** In a form: one value, one reset. */
 export const InAForm: Story = {

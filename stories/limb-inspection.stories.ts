@@ -1,7 +1,7 @@
 import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html, type TemplateResult } from 'lit';
 import 'pulse-map';
-import { chronic, threatened } from './limb-records.js';
+import { chronic, laterWords, threatened } from './limb-records.js';
 
 interface Args {
   value: object | undefined;
@@ -34,3 +34,9 @@ export const Ulcer: Story = { args: { value: chronic.inspection } };
 
 /** Not to be changed, and not submitted. */
 export const Disabled: Story = { args: { value: chronic.inspection, disabled: true } };
+
+/** Words of a later version: told where they stand, kept, and not to be changed; the rest can be. */
+export const Locked: Story = { args: { value: laterWords.inspection } };
+
+/** A value of a form that this version cannot read at all. */
+export const Sealed: Story = { args: { value: { leg: 'left' } } };

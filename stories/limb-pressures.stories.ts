@@ -1,7 +1,7 @@
 import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html, type TemplateResult } from 'lit';
 import 'pulse-map';
-import { chronic } from './limb-records.js';
+import { chronic, laterWords } from './limb-records.js';
 
 interface Args {
   value: object | undefined;
@@ -45,6 +45,20 @@ export const Segments: Story = {
       'high-thigh': { right: 150, left: 148 },
       calf: { right: 146, left: 96 },
       'posterior-tibial': { right: 150, left: 90 },
+    },
+  },
+};
+
+/** A reason of a later version in place of a toe pressure: kept and locked, and no index is worked out from it. */
+export const Locked: Story = { args: { value: laterWords.pressures } };
+
+/** A criterion chosen for the record, and the shape of a volume curve. */
+export const Methods: Story = {
+  args: {
+    value: {
+      ...chronic.pressures,
+      volumeCurve: { right: 'rounded', left: 'normal' },
+      method: { threat: 'parc-2015', ankle: 'lower' },
     },
   },
 };

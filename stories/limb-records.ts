@@ -93,6 +93,46 @@ export const chronic: Examination = {
   },
 };
 
+/** An invented patient with diseased veins: arteries well on the left, and not known on the right. */
+export const venous: Examination = {
+  ...emptyExamination(),
+  onset: 'chronic',
+  context: { diabetes: false },
+  history: { risks: ['hypertension'] },
+  inspection: {
+    leg: {
+      right: { varices: true, oedema: 'pitting', ulcer: 'shallow', ulcerPlace: 'shin', ulcerCause: 'venous' },
+      left: { varices: true, pigment: true, sensation: 'normal', thrombosisSigns: [] },
+    },
+  },
+  pressures: { brachial: { right: 140, left: 138 }, 'dorsalis-pedis': { left: 133 } },
+};
+
+/*
+ * As a later version would write it: words in known fields that this version does not know, and a whole record of another form.
+ * Typed as what a host hands over, since the types know neither.
+ */
+
+/** A colour and a pressure recorded in words of a later version, among findings that can be read. */
+export const laterWords = {
+  ...chronic,
+  pulses: {
+    femoral: { left: { grade: 'normal' }, right: { grade: 'normal' } },
+    popliteal: { left: { grade: 'bounding-hard' }, right: { grade: 'reduced' } },
+    'dorsalis-pedis': { left: { grade: 'absent' }, right: { couldNotExamine: 'exoskeleton' } },
+  },
+  inspection: {
+    leg: {
+      right: { ...chronic.inspection?.leg?.right, colour: 'marbled' },
+      left: { ...chronic.inspection?.leg?.left, temperature: 'icy' },
+    },
+  },
+  pressures: { ...chronic.pressures, toe: { right: 'probe-lost', left: 84 } },
+};
+
+/** A record of the next major version, as text. */
+export const laterRecord = JSON.stringify({ format: 'pulse-map/2', limbs: [] });
+
 /** An invented patient whose left hand tingles when the arm is up. */
 export const armTests: Examination = {
   ...emptyExamination(),

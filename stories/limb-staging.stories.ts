@@ -2,7 +2,7 @@ import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html, type TemplateResult } from 'lit';
 import 'pulse-map';
 import { emptyExamination, type Examination } from 'pulse-map/core';
-import { chronic, threatened } from './limb-records.js';
+import { chronic, threatened, venous } from './limb-records.js';
 
 interface Args {
   examination: Examination;
@@ -30,3 +30,6 @@ export const AcuteClass: Story = { args: { examination: threatened } };
 
 /** A wound, all three grades, and a category the clinician set against the derived one. */
 export const Overruled: Story = { args: { examination: chronic } };
+
+/** Diseased veins: whether compression is within the limits, and what must be known first. */
+export const Compression: Story = { args: { examination: venous } };

@@ -109,6 +109,22 @@ export const ReadOnly: Story = { args: { value: of(oneBlock), readonly: true } }
 /** Neither changed nor submitted. */
 export const Disabled: Story = { args: { value: of(oneBlock), disabled: true } };
 
+/** A grade in words of a later version: kept, locked at its site, and never shown as not examined. */
+export const Locked: Story = {
+  args: {
+    value: JSON.stringify({
+      format: 'pulse-map/1',
+      scale: '0-3',
+      pulses: {
+        femoral: { left: { grade: 'normal' }, right: { grade: 'normal' } },
+        popliteal: { left: { grade: 'bounding-hard' } },
+        'dorsalis-pedis': { left: { grade: 'absent' } },
+        'posterior-tibial': { left: { couldNotExamine: 'exoskeleton' } },
+      },
+    }),
+  },
+};
+
 /** A record of a later version stays as it is and is submitted unchanged; nothing can be entered over it by accident. */
 export const Unreadable: Story = { args: { value: '{"format":"pulse-map/2","scale":"0-3"}' } };
 

@@ -22,6 +22,7 @@ const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
   ComparedWithEarlier: /Occlusion between left femoral and left popliteal/,
   ReadOnly: /Occlusion between left femoral and left popliteal/,
   Disabled: /Occlusion between left femoral and left popliteal/,
+  Locked: /recorded in a way this version does not know/,
   Unreadable: /made by a version that cannot be shown here/,
   Dark: /Occlusion between left femoral and left popliteal/,
   LectureHall: /Occlusion between left femoral and left popliteal/,

@@ -41,6 +41,17 @@ export const partStyles = css`
     white-space: normal;
     text-align: start;
   }
+  /* In place of a control whose value is kept and locked. */
+  .unknown {
+    display: inline-block;
+    box-sizing: border-box;
+    min-block-size: 44px;
+    padding: 11px 12px;
+    border: 1px dashed var(--_edge);
+    border-radius: 6px;
+    font-size: 14px;
+    line-height: 20px;
+  }
   .solid {
     background: var(--_ink);
     border-color: var(--_ink);

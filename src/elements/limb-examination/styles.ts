@@ -7,6 +7,9 @@ export const examinationStyles = css`
     border-radius: 12px;
     background: var(--_paper);
   }
+  .unread {
+    border-radius: 11px;
+  }
   .head {
     position: sticky;
     z-index: 3;

@@ -247,7 +247,7 @@ export class LimbPressures extends PartElement<PressuresPart> {
     const letter = this.words.whole.letters[side];
     if (!index) return html`<dd><b class="none">–</b><span>${letter}</span></dd>`;
     return html`<dd>
-      <b>${index.value === undefined ? '–' : this.words.whole.number(index.value, 2)}</b>
+      ${index.value === undefined ? html`<b class="none">–</b>` : html`<b>${this.words.whole.number(index.value, 2)}</b>`}
       <span class=${odd ? 'odd' : ''}>${index.band ? `${letter}, ${words.band(index)}` : letter}</span>
     </dd>`;
   }

@@ -49,6 +49,7 @@ export const pressureStyles = css`
     font-weight: 600;
   }
   .indices .none {
+    min-inline-size: 1.2em;
     color: var(--_mute);
     font-weight: 400;
   }
@@ -97,7 +98,7 @@ export const pressureStyles = css`
   }
   @container (min-width: 860px) {
     .grid {
-      grid-template-columns: minmax(0, 380px) 184px minmax(0, 1fr);
+      grid-template-columns: minmax(0, 380px) 216px minmax(0, 1fr);
       column-gap: 28px;
     }
     .plot {

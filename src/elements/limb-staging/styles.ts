@@ -16,6 +16,11 @@ export const stagingStyles = css`
   h3 {
     margin-block-end: 8px;
   }
+  .verdict {
+    font-size: 16px;
+    line-height: 22px;
+    font-weight: 600;
+  }
   .stage {
     display: flex;
     flex-wrap: wrap;

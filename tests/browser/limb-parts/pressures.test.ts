@@ -1,7 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map/elements/limb-pressures/define';
-import { emptyExamination } from '../../../src/examination/index.js';
 import type { LimbPressures } from 'pulse-map/elements/limb-pressures';
+import { emptyExamination } from 'pulse-map/core';
 import type { PressuresPart } from 'pulse-map/core/tables';
 import { click, focused, press, setViewport, type } from '../../tools/real-input.js';
 import { drawn, field } from '../tools/limbs.js';

@@ -47,7 +47,14 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   [
     'inspection',
     inspection as never,
-    { Empty: /Colour/, AcuteLeg: /Changes at/, Ulcer: /Redness reaches/, Disabled: /Redness reaches/ },
+    {
+      Empty: /Colour/,
+      AcuteLeg: /Changes at/,
+      Ulcer: /Redness reaches/,
+      Disabled: /Redness reaches/,
+      Locked: /recorded in a way this version does not know/,
+      Sealed: /made by a version that cannot be shown here/,
+    },
   ],
   [
     'pressures',
@@ -58,6 +65,8 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
       OneArmMissing: /Right brachial pressure not recorded/,
       InKilopascal: /14\.6|kPa/,
       Segments: /points to the femoro-popliteal level/,
+      Locked: /recorded in a way this version does not know/,
+      Methods: /Threatened limb by: PARC 2015\./,
     },
   ],
   [
@@ -67,6 +76,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
       Empty: /Not enough recorded to tell/,
       AcuteClass: /IIb immediately threatened/,
       Overruled: /Yours: 6 .* Derived: 5/,
+      Compression: /Not known: not enough recorded to compress.*Within the limits for full compression/,
     },
   ],
   [
@@ -108,6 +118,8 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
       Threatened: /limb may be threatened \(Rutherford IIb\): left leg/,
       Chronic: /History 9 entries|History/,
       ReadOnly: /History/,
+      Sealed: /made by a version that cannot be shown here/,
+      Locked: /holds 5 entries of a later version/,
       InAForm: /Submit/,
     },
   ],
