@@ -109,6 +109,8 @@ export interface LocalisationTable {
   /** Why such a question is asked. */
   readonly asks: Of<SettlingQuestion>;
   readonly natures: Of<Nature>;
+  /** Why what a red flag asks comes first. */
+  readonly flagAsks: string;
   readonly enough: string;
   readonly enoughWhy: string;
   readonly agree: string;
@@ -301,6 +303,7 @@ export function localisationFrom(
     weight: ({ way, odds }: EvidenceStatement) => `${w.ways[way]}, ${w.odds[way]} ${decimal(odds, 1)}`,
     finding,
     next: (statement: NextStatement) => render(nexts, statement),
+    flagAsks: () => w.flagAsks,
     act,
     firm: ({ code, hangsOn, held, tried, limb: of, ungraded }: FirmStatement) =>
       paragraph([

@@ -1,6 +1,7 @@
 export * from './bedside.js';
 export * from './circulation.js';
 export * from './context.js';
+export * from './flag-questions.js';
 export * from './found.js';
 export * from './history.js';
 export * from './inspection.js';

@@ -272,6 +272,7 @@ export const MAP_SAMPLES: Samples<Messages> = {
       })),
       { code: 'enough' },
     ]),
+    flagAsks: [[]],
     firm: one<FirmStatement>([
       ...three(
         ['firm', 'fairly-firm', 'not-firm'] as const,

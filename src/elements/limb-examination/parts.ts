@@ -27,6 +27,7 @@ export const RECORDED: readonly ActKind[] = [
   'listen',
   'delay',
   'onset',
+  'inspect',
   'doppler',
   'pain-level',
   'ankle-pressure',

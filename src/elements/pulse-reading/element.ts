@@ -133,6 +133,7 @@ export class PulseReading extends LitElement {
       numbers,
       brief,
       words,
+      flagWords: reader.part.flagWordsFor(this.#language.tag, this.#language.register),
       toggleNumbers,
     });
   }

@@ -10,6 +10,7 @@ import {
   readExamination,
   whereaboutsOf,
 } from '../../localisation/index.js';
+import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
 import type { Messages } from '../../locale/index.js';
 import {
   everywhereLead,
@@ -36,7 +37,7 @@ import {
   occludedSection,
 } from './sections.js';
 
-export { drawnRecord, parseExaminationText, readExamination };
+export { drawnRecord, flagWordsFor, parseExaminationText, readExamination };
 
 export const limbStyles = [glyphStyles, limbLineStyles];
 
@@ -45,6 +46,8 @@ export interface LimbsView {
   readonly brief: boolean;
   readonly numbers: boolean;
   readonly words: Messages;
+  /** Words of the red flags, whose questions come first in what to do next. */
+  readonly flagWords: FlagWords;
   /** An earlier record of the same patient. */
   readonly earlier?: Examination | undefined;
   /** The kinds of act that the form around can record; all where not given, none where it only shows. */
@@ -79,8 +82,7 @@ function limbs(reading: Reading, view: LimbsView): TemplateResult {
   ${others(all, talking, network, words)}
   ${
     network
-      ? html`${natureSection(network, words)} ${conflictSection(network, words)}
-        ${nextSection(network, view.can, words)}`
+      ? html`${natureSection(network, words)} ${conflictSection(network, words)} ${nextSection(network, view)}`
       : nothing
   }
   ${network ? numbers(network, talking, view) : nothing}`;

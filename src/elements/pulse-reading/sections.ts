@@ -1,13 +1,17 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { limbKey, type LimbKey } from '../../anatomy/index.js';
+import { limbKey, type LimbKey, type Place } from '../../anatomy/index.js';
+import type { Examination } from '../../examination/index.js';
 import type { ActKind, LimbDetail, LimbReading, LimbRule, Whereabouts } from '../../localisation/index.js';
+import type { FlagWords } from '../../locale/flags.js';
 import type { Messages } from '../../locale/index.js';
+import { sentence } from '../../locale/phrases.js';
 import {
   beginsStatements,
   causeStatements,
   evidenceStatements,
   firmStatement,
   furtherStatements,
+  flagQuestions,
   nextStatements,
   occludedStatements,
   natureStatements,
@@ -187,16 +191,42 @@ export function firmSection(detail: LimbDetail, rule: LimbRule, { localisation }
   </div>`;
 }
 
+interface NextView {
+  readonly examination: Examination;
+  readonly can?: readonly ActKind[] | undefined;
+  readonly words: Messages;
+  readonly flagWords: FlagWords;
+}
+
+/** What to do next, with a button where a site has to be opened for it. */
+function ask(
+  { name, why, place }: { name: string; why: string; place?: Place | undefined },
+  { localisation, anatomy }: Messages,
+): TemplateResult {
+  return html`<section class="next">
+    <h4>${localisation.nextHeading}</h4>
+    <div class="ask">
+      <p><b>${name}</b><span class="hint">${why}</span></p>
+      ${place ? openButton(place, `${localisation.openNow}: ${anatomy.place(place)}`, localisation.openNow) : nothing}
+    </div>
+  </section>`;
+}
+
 /**
- * What to do next, or that nothing left at the bedside would change much.
+ * What to do next: first what a red flag asks, then what localises best, or at the bedside would change much.
  * @param can the kinds of act that the form around can record; a form that only shows asks for nothing
  */
 export function nextSection(
   network: ReadNetwork,
-  can: readonly ActKind[] | undefined,
-  words: Messages,
+  { examination, can, words, flagWords }: NextView,
 ): TemplateResult | typeof nothing {
   if (can?.length === 0) return nothing;
+  const [asked] = flagQuestions(examination, network, can);
+  if (asked) {
+    const question = flagWords.questions[asked.code];
+    const name = asked.limb ? `${sentence(words.anatomy.limbs[limbKey(asked.limb)])}: ${question}` : question;
+    return ask({ name, why: words.localisation.flagAsks() }, words);
+  }
   const next = can ? network.next.filter(({ act }) => can.includes(act.kind)) : network.next;
   // What only another form can record is still left at the bedside.
   if (!next.length && network.next.length && !network.settle) return nothing;
@@ -204,13 +234,7 @@ export function nextSection(
   if (!told) return nothing;
   const { name, why } = words.localisation.next(told);
   const place = told.code === 'act' && 'place' in told.act ? told.act.place : undefined;
-  return html`<section class="next">
-    <h4>${words.localisation.nextHeading}</h4>
-    <div class="ask">
-      <p><b>${name}</b><span class="hint">${why}</span></p>
-      ${place ? openButton(place, `${words.localisation.openNow}: ${words.anatomy.place(place)}`, words.localisation.openNow) : nothing}
-    </div>
-  </section>`;
+  return ask({ name, why, place }, words);
 }
 
 /** All probabilities as numbers. */

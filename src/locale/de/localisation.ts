@@ -143,6 +143,7 @@ const table: LocalisationTable = {
     'low-flow': 'geringer Fluss oder Vasokonstriktion',
     none: 'keine Arterienerkrankung',
   },
+  flagAsks: 'Davon hängt ein Warnzeichen ab.',
   enough: 'Am Krankenbett ist nichts mehr zu finden, das viel daran ändert',
   enoughWhy: 'Bildgebung nach örtlichem Vorgehen.',
   agree: 'Pulsregel und Wahrscheinlichkeitsmodell stimmen überein.',

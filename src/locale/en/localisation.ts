@@ -138,6 +138,7 @@ const table: LocalisationTable = {
     'low-flow': 'low flow or vasoconstriction',
     none: 'no arterial disease',
   },
+  flagAsks: 'A red flag depends on this.',
   enough: 'Nothing left at the bedside would change this much',
   enoughWhy: 'Imaging by local pathway.',
   agree: 'Pulse rule and probability model agree.',

@@ -32,10 +32,11 @@ export type ActId =
   | { readonly kind: 'delay'; readonly of: 'radio-radial' | 'radio-femoral' }
   | { readonly kind: 'pain-level'; readonly limb: Limb }
   | { readonly kind: 'onset' };
-export type ActKind = ActId['kind'];
+/** The kinds of act; `inspect` stands for what is asked and seen and answers a red flag only. */
+export type ActKind = ActId['kind'] | 'inspect';
 
 /** What an act costs in time and trouble, in nats of what it must tell to be worth it. Judgement, no source. */
-export const COST: Readonly<Record<ActKind, number>> = {
+export const COST: Readonly<Record<ActId['kind'], number>> = {
   onset: 0.005,
   'pain-level': 0.01,
   feel: 0.01,

@@ -251,13 +251,18 @@ export function modelOf(examination: Examination, tables: Tables, earlier?: Exam
   const { context } = examination;
   // Most edits of a record are findings, which leave the model as it was.
   const name = JSON.stringify([acute, Array.from(weight), aneurysms, context]);
-  if (last?.name !== name || last.tables !== tables) {
-    last = { name, tables, model: built(context, tables, acute, weight, aneurysms) };
+  let found = LATEST.find((one) => one.name === name && one.tables === tables);
+  if (!found) {
+    found = { name, tables, model: built(context, tables, acute, weight, aneurysms) };
+    LATEST.unshift(found);
+    LATEST.length = Math.min(LATEST.length, KEPT);
   }
-  return last.model;
+  return found.model;
 }
 
-let last: { readonly name: string; readonly tables: Tables; readonly model: Model } | undefined;
+/** The latest models: of the record as it stands, and as if its onset were known. */
+const KEPT = 6;
+const LATEST: { readonly name: string; readonly tables: Tables; readonly model: Model }[] = [];
 
 function built(
   context: Context | undefined,

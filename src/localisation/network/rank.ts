@@ -21,6 +21,13 @@ export interface Ranked {
 /** Below this worth, in nats, nothing at the bedside would change much. Judgement, no source. */
 const FLOOR = 0.01;
 
+/** Puts an act among others where its gain is worth its cost. */
+export function withAct(acts: readonly NextAct[], act: ActId, gain: number): readonly NextAct[] {
+  const worth = gain - COST[act.kind];
+  if (worth < FLOOR) return acts;
+  return [...acts, { act, gain, worth }].sort((a, b) => b.worth - a.worth);
+}
+
 const sumOf = (of: readonly Float64Array[]): number => of.reduce((total, one) => total + entropy(one), 0);
 
 /**

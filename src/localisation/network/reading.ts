@@ -26,8 +26,9 @@ import { type Firmness, firmnessOf } from './firmness.js';
 import { marginals } from './marginals.js';
 import { modelOf } from './model.js';
 import { acuteShare } from './onset.js';
+import { onsetGain } from './onset-act.js';
 import { type Model, Propagation } from './propagate.js';
-import { rankActs } from './rank.js';
+import { rankActs, withAct } from './rank.js';
 import type { Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
 import { Room } from './room.js';
 import { mostProbableStory } from './story.js';
@@ -200,7 +201,7 @@ function causeShares(net: Propagation): Record<Cause, number> {
 }
 
 /** The rooms of the latest reading; what an older one is still asked for is worked out once more. */
-const ROOMS = [new Room(), new Room()] as const;
+const ROOMS = [new Room(), new Room(), new Room()] as const;
 
 /** The network with the findings in it; columns that hold next to nothing are not divided by the states of the feet. */
 function propagate(model: Model, feet: readonly Feet[], findings: readonly Finding[]): Propagation {
@@ -333,6 +334,11 @@ export function localise(examination: Examination, options: NetworkOptions = {})
     options.can,
   );
   net.focus(0);
+  const asksOnset = !examination.onset && asked.length > 0 && (options.can?.includes('onset') ?? true);
+  const factors = asksOnset ? findings.flatMap((finding) => finding.factors) : [];
+  const ifKnown = (onset: 'acute' | 'chronic'): Propagation =>
+    new Propagation(modelOf({ ...examination, onset }, tables), factors, undefined, ROOMS[2]);
+  const next = asksOnset ? withAct(acts, { kind: 'onset' }, onsetGain(plain.acute, ifKnown, asked)) : acts;
   const detail = Object.fromEntries(
     keys.map((key, i): [LimbKey, LimbDetail] => {
       const at = asked.indexOf(key);
@@ -355,7 +361,7 @@ export function localise(examination: Examination, options: NetworkOptions = {})
       ];
     }),
   ) as Partial<Record<LimbKey, LimbDetail>>;
-  return { ...plain, pieces: known, story: told, detail, conflicts, next: acts };
+  return { ...plain, pieces: known, story: told, detail, conflicts, next };
 }
 
 function piecesOf(net: Propagation): Pieces {

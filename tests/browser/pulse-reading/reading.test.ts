@@ -69,6 +69,41 @@ describe('pulse-reading', () => {
     expect(text(element)).not.to.match(/auscultate|ankle pressure/);
   });
 
+  it('asks first what a red flag depends on, where the form around can record it', async () => {
+    const threatened: Examination = {
+      ...setPulse(records.oneBlock, { site: 'femoral', side: 'left' }, { grade: 'normal' }),
+      inspection: { leg: { left: { sensation: 'lost', temperature: 'cold' } } },
+    };
+    delete (threatened as { onset?: unknown }).onset;
+    const element = await reading(threatened);
+    const next = (): string =>
+      element.shadowRoot?.querySelector('.next')?.textContent?.replace(/\s+/g, ' ') ?? '';
+    expect(next()).to.include('Left leg: When did it begin').and.to.include('A red flag depends on this.');
+    element.can = ['feel'];
+    await element.updateComplete;
+    expect(next()).not.to.include('When did it begin');
+  });
+
+  it('takes an earlier record for what is new in this one', async () => {
+    const before = ['femoral', 'popliteal'].reduce(
+      (record, site) => setPulse(record, { site, side: 'left' } as never, { grade: 'normal' }),
+      emptyExamination(),
+    );
+    const record = setPulse(before, { site: 'popliteal', side: 'left' }, { grade: 'absent' });
+    const element = await reading(record, true);
+    const alone = localise(record);
+    const beside = localise(record, { earlier: before });
+    if (alone.status !== 'read' || beside.status !== 'read') throw new Error('not read');
+    expect(beside.acute).to.be.greaterThan(alone.acute);
+    const shown = text(element);
+    element.earlier = before;
+    await element.updateComplete;
+    expect(text(element)).not.to.equal(shown);
+    const { reading: told } = element;
+    if (told?.network.status !== 'read') throw new Error('not read');
+    expect(told.network.acute).to.equal(beside.acute);
+  });
+
   it('says when rule and probabilities disagree, and what to check again', async () => {
     const element = await reading(records.contradiction);
     expect(text(element)).to.include('Pulse rule and probability model disagree.');
