@@ -144,7 +144,9 @@ describe('the words of stages and flags', () => {
     expect(threatened && flags.heading(threatened)).toBe(
       'Acute limb ischaemia likely, limb may be threatened (Rutherford IIb): right leg',
     );
-    expect(threatened && flags.because(threatened)).toBe('Absent: right femoral pulse and power weak.');
+    expect(threatened && flags.because(threatened)).toBe(
+      'Acute onset, absent: right femoral pulse and power weak.',
+    );
     expect(flags.caution).toMatch(/not a diagnosis/);
   });
 
