@@ -128,6 +128,13 @@ function ownStage({ examination }: Case, { limb }: LimbState): Ground[] {
   ];
 }
 
+/**
+ * A leg that is warm and pink with both foot pulses full, in a person known not to be diabetic: pain at rest is then no sign of limb
+ * threat, which asks for disease shown. Source: Global Vascular Guidelines 2019.
+ */
+const isWell = ({ examination }: Case, { shownNormal, bothEndsNormal }: LimbState): boolean =>
+  shownNormal && bothEndsNormal && contextOf(examination).diabetes === false;
+
 function ofLeg(known: Case, state: LimbState): Raised[] {
   const { limb, facts, onset } = state;
   const wounds = woundsOf(facts);
@@ -142,7 +149,7 @@ function ofLeg(known: Case, state: LimbState): Raised[] {
   const threats = threatGrounds(known, state, wounds.ulcer || wounds.gangrene || wounds.toldOnly);
   const flags: Raised[] = [...foot, ...wound];
   const hasThreat = wound.some(({ code }) => code === 'chronic-limb-threat');
-  if (pain && onset === 'chronic' && disease.state !== 'not-shown' && !hasThreat) {
+  if (pain && onset === 'chronic' && disease.state !== 'not-shown' && !hasThreat && !isWell(known, state)) {
     flags.push({
       code: 'chronic-limb-threat',
       urgency: 'soon',
@@ -163,7 +170,7 @@ export function chronicFlags(known: Case): Raised[] {
   return known.limbs.filter(({ limb }) => limb.kind === 'leg').flatMap((state) => ofLeg(known, state));
 }
 
-/** Questions a wound calls for although nobody need be called yet. */
+/** Questions that a wound, or pain at rest of years, calls for although nobody need be called yet. */
 export function woundQuestions(
   known: Case,
 ): { readonly code: QuestionCode; readonly limb: LimbState['limb'] }[] {
@@ -171,12 +178,17 @@ export function woundQuestions(
     .filter(({ limb }) => limb.kind === 'leg')
     .flatMap((state) => {
       const wounds = woundsOf(state.facts);
-      if (!wounds.ulcer && !wounds.gangrene && !wounds.toldOnly) return [];
+      const pain = state.facts.history.symptom === 'rest-pain' && state.onset === 'chronic';
+      const wounded = wounds.ulcer || wounds.gangrene || wounds.toldOnly;
+      if (!wounded && !pain) return [];
       const disease = diseaseOf(known.examination, state.facts, known.pressures);
       const { diabetes } = contextOf(known.examination);
       return [
         ...given(disease.state === 'untested', { code: 'pad-tests', limb: state.limb } as const),
-        ...given(wounds.onFoot && diabetes === undefined, { code: 'diabetes', limb: state.limb } as const),
+        ...given((pain || wounds.onFoot) && diabetes === undefined, {
+          code: 'diabetes',
+          limb: state.limb,
+        } as const),
       ];
     });
 }

@@ -41,6 +41,8 @@ function acuteUrgency(w: Weighed, settings: TriageSettings): Urgent {
     return onlyWeak && w.onset === 'unknown' ? settings.weaknessWithPulses : 'now';
   }
   if (w.fingersOnly) return 'soon';
+  const onlyNumb = w.shownNormal && w.feeling === 'digits' && sum === points.feeling;
+  if (onlyNumb && w.onset === 'unknown') return settings.numbnessWithPulses;
   if (sum >= settings.acute.today || points.feeling > 0 || points.complaint > 0) return 'today';
   if (w.pulselessAlone && settings.pulselessAlone === 'today') return 'today';
   return w.shownNormal && w.suddenPain ? settings.suddenPainShownNormal : 'none';

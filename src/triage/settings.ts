@@ -50,6 +50,8 @@ export interface TriageSettings {
   readonly chronicNumbness: 'today' | 'now';
   /** Weakness of unknown onset where both end arteries are normal. */
   readonly weaknessWithPulses: 'now' | 'today';
+  /** Numb toes or fingers of unknown onset in a limb that is warm and pink with a full pulse, nothing else: neuropathy, or not. */
+  readonly numbnessWithPulses: 'today' | 'soon' | 'none';
   /** A limb without a pulse, of unknown onset, and nothing else. */
   readonly pulselessAlone: 'ask' | 'today';
   /** Sudden pain in a limb whose circulation is shown to be normal. */
@@ -139,6 +141,7 @@ export const DEFAULT_TRIAGE_SETTINGS: TriageSettings = {
   ask: { onset: 4, all: 6 },
   chronicNumbness: 'today',
   weaknessWithPulses: 'now',
+  numbnessWithPulses: 'today',
   pulselessAlone: 'ask',
   suddenPainShownNormal: 'none',
   acuteClass: { restPain: 'opens-IIa', tender: 'IIa' },
@@ -193,6 +196,7 @@ export const OPEN_CHOICES: readonly OpenChoice[] = [
   { setting: 'dryGangrene', otherwise: ['soon'] },
   { setting: 'infection.atModerate', otherwise: ['mild'] },
   { setting: 'weaknessWithPulses', otherwise: ['today'] },
+  { setting: 'numbnessWithPulses', otherwise: ['soon', 'none'] },
   { setting: 'radialAfterCatheter', otherwise: ['none'] },
   { setting: 'refillOver', otherwise: [2, 3, 5] },
   { setting: 'poplitealAneurysm', otherwise: ['today', 'now'] },

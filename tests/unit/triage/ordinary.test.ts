@@ -69,9 +69,9 @@ const PATIENTS: [string, Examination, blank: Urgent, years: Urgent, hours: Urgen
   ['rest pain, nothing examined', of(told({ symptom: 'rest-pain' })), 'today', 'soon', 'today'],
   [
     'rest pain, warm and pink with pulses',
-    of({ pulses: FULL, ...seen(WELL), ...told({ symptom: 'rest-pain' }) }),
+    of({ context: { diabetes: false }, pulses: FULL, ...seen(WELL), ...told({ symptom: 'rest-pain' }) }),
     'none',
-    'soon',
+    'none',
     'none',
   ],
   ['cold and pulseless', of({ pulses: GONE, ...seen({ temperature: 'cold' }) }), 'now', 'soon', 'now'],
@@ -159,4 +159,51 @@ describe('twenty ordinary patients', () => {
       expect(questions.some(({ code }) => code === 'onset')).toBe(sum >= 4);
     },
   );
+});
+
+describe('pain at rest of years in a leg that is warm and pink with full pulses', () => {
+  const pain = { onset: 'chronic', pulses: FULL, ...seen(WELL), ...told({ symptom: 'rest-pain' }) };
+
+  // Global Vascular Guidelines 2019: limb threat asks for disease shown; stiff arteries of diabetes hide it.
+  it('is a referral while diabetes is not excluded, and asks for it', () => {
+    for (const context of [undefined, { diabetes: true }])
+      expect(triage(of({ ...pain, ...(context && { context }) })).urgency).toBe('soon');
+    expect(triage(of(pain)).questions.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['pad-tests', 'diabetes']),
+    );
+  });
+
+  it('is none without diabetes, and asks for a measurement', () => {
+    const read = triage(of({ ...pain, context: { diabetes: false } }));
+    expect(read.urgency).toBe('none');
+    expect(read.questions.map(({ code }) => code)).toContain('pad-tests');
+  });
+
+  it('is one again with any sign against the circulation', () => {
+    const signs = [
+      { temperature: 'cool' },
+      { colour: 'pale' },
+      { refill: 6 },
+      { venousDoppler: 'inaudible' },
+    ];
+    for (const sign of signs)
+      expect(
+        triage(of({ ...pain, context: { diabetes: false }, ...seen({ ...WELL, ...sign }) })).urgency,
+        JSON.stringify(sign),
+      ).not.toBe('none');
+  });
+});
+
+describe('numb toes with full pulses', () => {
+  const numb = of({ pulses: FULL, ...seen({ ...WELL, sensation: 'digits' }) });
+
+  it.each([
+    [undefined, 'today'],
+    ['soon', 'soon'],
+    ['none', 'none'],
+  ] as const)('by the choice %s: %s', (numbnessWithPulses, urgency) => {
+    expect(triage(numb, { triage: numbnessWithPulses ? { numbnessWithPulses } : {} }).urgency).toBe(urgency);
+    const known = of({ pulses: FULL, ...seen({ ...WELL, sensation: 'digits', deficitKnown: true }) });
+    expect(triage(known).urgency).toBe('none');
+  });
 });
