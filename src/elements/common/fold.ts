@@ -45,7 +45,7 @@ const onceOpen = directive(OnceOpen);
  * @param part its part and class, when it has one of its own
  */
 export function fold(summary: string, open: boolean, content: Content, part = ''): TemplateResult {
-  return html`<details class="also ${part}" part=${part || nothing} ?open=${open || noChange}>
+  return html`<details class="also fold ${part}" part=${part || nothing} ?open=${open || noChange}>
     <summary>${summary}</summary>
     ${onceOpen(content)}
   </details>`;
