@@ -42,10 +42,15 @@ const onceOpen = directive(OnceOpen);
 /**
  * A `<details>` whose content is rendered only once it has been opened.
  * @param open forces it open; otherwise the user's choice stays
- * @param part its part and class, when it has one of its own
+ * @param as its part, which is a class as well, and a further class, where it has them
  */
-export function fold(summary: string, open: boolean, content: Content, part = ''): TemplateResult {
-  return html`<details class="also fold ${part}" part=${part || nothing} ?open=${open || noChange}>
+export function fold(
+  summary: string,
+  open: boolean,
+  content: Content,
+  { part = '', look = '' } = {},
+): TemplateResult {
+  return html`<details class="also ${part} ${look}" part=${part || nothing} ?open=${open || noChange}>
     <summary>${summary}</summary>
     ${onceOpen(content)}
   </details>`;

@@ -289,6 +289,7 @@ export class LimbHistoryElement extends SidedPart<HistoryPart> {
           ${pressure('systolic')} ${pressure('diastolic')}
           ${this.number(['circulation', 'heartRate'], words.heartRate, words.aMinute, HIGHEST_HEART_RATE)}
         </div>`,
+      { look: 'fold' },
     );
   }
 
