@@ -12,7 +12,7 @@ import type {
   Urgency,
 } from '../triage/index.js';
 import { sentence } from './phrases.js';
-import { together } from './terms.js';
+import { say, together } from './terms.js';
 import { type Of, without } from './words.js';
 
 /** Flags that ask for the very act of another flag. */
@@ -151,9 +151,11 @@ export function flagWordsFrom(table: FlagTable, bar: FlagBarWords, lent: Lent) {
     target: ({ inHospital, atHome }: FlowTarget): string => table.target(inHospital, atHome),
     heading: (flag: RedFlag): string => {
       const open = namedClass(flag);
-      return `${table.names[flag.code]}${open ? ` (${rutherford(open)})` : ''}${
-        flag.limb ? `: ${limbName(flag.limb, lent.anatomy)}` : ''
-      }`;
+      const name = `${table.names[flag.code]}${open ? ` (${rutherford(open)})` : ''}`;
+      if (!flag.limb) return sentence(name);
+      const limb = limbName(flag.limb, lent.anatomy);
+      // The trade names the disease first, anyone else the limb.
+      return say(`${name}: ${limb}`, `${sentence(limb)}: ${name}`);
     },
     action: ({ code }: RedFlag): string =>
       table.actions[code in SAME_ACT ? SAME_ACT[code as keyof typeof SAME_ACT] : (code as ActCode)],
