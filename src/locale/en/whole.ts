@@ -1,4 +1,5 @@
-import { wholeFrom } from '../whole.js';
+import { inRegisters } from '../terms.js';
+import { wholeFrom, type WholeTable } from '../whole.js';
 import { anatomy } from './anatomy.js';
 import { bedside } from './bedside.js';
 import { context } from './context.js';
@@ -9,36 +10,47 @@ import { map } from './map.js';
 import { decimal } from './phrases.js';
 import { pressures } from './pressures.js';
 import { staging } from './staging.js';
+import { plainWhole } from './whole-plain.js';
 
-export const whole = wholeFrom(
-  {
-    name: 'Limb examination',
-    parts: {
-      history: 'History',
-      inspection: 'Inspection and touch',
-      pulses: 'Pulses and bruits',
-      bedside: 'Bedside tests',
-      pressures: 'Pressures',
-      staging: 'Stages',
-      summary: 'Summary',
-    },
-    toolbar: 'Examination tools',
-    undo: 'Undo',
-    redo: 'Redo',
-    contents: 'Parts of the examination',
-    count: (recorded) => (recorded === 1 ? '1 entry' : `${recorded} entries`),
-    nothingYet: 'nothing yet',
-    open: (part) => `Open ${part.toLowerCase()}`,
-    keys: 'Ctrl and Down or Up go to the next or previous part; Ctrl Z undoes.',
-    legs: 'Legs',
-    arms: 'Arms',
-    limb: 'Limb',
-    right: 'Right',
-    left: 'Left',
-    notStated: 'Not stated',
-    nothing: 'Nothing recorded yet.',
-    point: '.',
-    onset: (onset) => `onset ${onset}`,
+const trade: WholeTable = {
+  name: 'Limb examination',
+  parts: {
+    history: 'History',
+    inspection: 'Inspection and touch',
+    pulses: 'Pulses and bruits',
+    bedside: 'Bedside tests',
+    pressures: 'Pressures',
+    staging: 'Stages',
+    summary: 'Summary',
   },
-  { anatomy, bedside, context, examination, history, inspection, map, pressures, staging, decimal },
-);
+  toolbar: 'Examination tools',
+  undo: 'Undo',
+  redo: 'Redo',
+  contents: 'Parts of the examination',
+  count: (recorded) => (recorded === 1 ? '1 entry' : `${recorded} entries`),
+  nothingYet: 'nothing yet',
+  open: (part) => `Open ${part.toLowerCase()}`,
+  keys: 'Ctrl and Down or Up go to the next or previous part; Ctrl Z undoes.',
+  legs: 'Legs',
+  arms: 'Arms',
+  limb: 'Limb',
+  right: 'Right',
+  left: 'Left',
+  notStated: 'Not stated',
+  nothing: 'Nothing recorded yet.',
+  point: '.',
+  onset: (onset) => `onset ${onset}`,
+};
+
+export const whole = wholeFrom(inRegisters(trade, plainWhole), {
+  anatomy,
+  bedside,
+  context,
+  examination,
+  history,
+  inspection,
+  map,
+  pressures,
+  staging,
+  decimal,
+});
