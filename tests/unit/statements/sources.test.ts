@@ -44,6 +44,9 @@ describe('the sources of a verdict', () => {
     expect(told({ toe: { left: 40 } }).join()).not.toContain('laboratory');
     expect(told({ toe: { left: 40 } }, { threat: 'parc-2015' }).join()).toContain('PARC');
     expect(told({ toe: { left: 40 } }).join()).not.toContain('PARC');
+    const both = { brachial: { left: 90 }, 'posterior-tibial': { left: 130 } };
+    expect(told(both).join()).toContain('both arms lowered');
+    expect(told({ brachial: { left: 90 } }).join()).not.toContain('both arms lowered');
     expect(DEFAULT_PRESSURE_SETTINGS.threat).not.toBe('parc-2015');
   });
 
@@ -51,7 +54,7 @@ describe('the sources of a verdict', () => {
     const locale = new URL('../../../src/locale/', import.meta.url);
     for (const path of readdirSync(locale, { recursive: true, encoding: 'utf8' })) {
       // German tells what is said of sources behind the mark.
-      if (!path.endsWith('.ts') || path === 'de/phrases.ts') continue;
+      if (!path.endsWith('.ts') || path === 'de/citations.ts') continue;
       const code = readFileSync(new URL(path, locale), 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '');
       expect(code, path).not.toMatch(/from memory|no source|aus dem Gedächtnis|ohne Quelle/);
     }
