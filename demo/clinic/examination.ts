@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import type { LimbExamination } from 'pulse-map/elements/limb-examination';
 import { PATHWAY } from './flag-line.js';
 import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
@@ -18,6 +19,8 @@ export class ExaminationField extends LitElement {
   @property({ attribute: false }) value = '';
   @property({ attribute: false }) extent: Extent = 'pulses';
   @property({ type: Boolean }) readOnly = false;
+  /** What stood in the parts and could not be taken yet, as a draft kept it. */
+  @property({ attribute: false }) unfinished: unknown;
   @state() private chosen: Extent | undefined;
 
   readonly #handleLanguage = (): void => this.requestUpdate();
@@ -57,6 +60,7 @@ export class ExaminationField extends LitElement {
               .pathway=${PATHWAY}
               ?readonly=${readOnly}
               .value=${value}
+              .unfinished=${this.unfinished as LimbExamination['unfinished']}
             ></limb-examination>`
           : html`<pulse-map
               lang=${language}
@@ -105,10 +109,12 @@ if (!customElements.get('examination-field')) customElements.define('examination
 export function examinationControl(
   fields: Readonly<Record<string, string>>,
   readOnly: boolean,
+  unfinished?: unknown,
 ): TemplateResult {
   return html`<examination-field
     .value=${fields[EXAMINATION_NAME] ?? ''}
     .extent=${extentOf(fields)}
     .readOnly=${readOnly}
+    .unfinished=${unfinished}
   ></examination-field>`;
 }

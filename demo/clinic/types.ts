@@ -37,6 +37,8 @@ export interface Draft {
   readonly key: string;
   readonly patientId: string;
   readonly fields: VisitFields;
+  /** What stood in the examination and could not be taken yet, as the element told it. */
+  readonly unfinished?: unknown;
   readonly keptAt: string;
 }
 

@@ -23,12 +23,24 @@ function newId(): string {
     .join('');
 }
 
-/** The text fields of a form by name. */
-function fieldsOf(form: HTMLFormElement): VisitFields {
+/** The text fields of a form by name. A date or number that is half typed in reads as empty; what it held before stands. */
+function fieldsOf(form: HTMLFormElement, before: VisitFields = {}): VisitFields {
   const entries = [...new FormData(form)].filter(
     (entry): entry is [string, string] => typeof entry[1] === 'string',
   );
-  return Object.fromEntries(entries);
+  const half = [...form.elements].filter(
+    (field): field is HTMLInputElement =>
+      field instanceof HTMLInputElement && field.name !== '' && field.validity.badInput,
+  );
+  return {
+    ...Object.fromEntries(entries),
+    ...Object.fromEntries(half.map(({ name }) => [name, before[name] ?? ''])),
+  };
+}
+
+/** What stands in the examination and could not be taken yet. */
+function unfinishedIn(form: HTMLFormElement): unknown {
+  return form.querySelector('limb-examination')?.unfinished;
 }
 
 /** The form of a new visit, or of a visit to amend. Every change is kept as a draft at once. */
@@ -46,6 +58,8 @@ export class VisitForm extends LitElement {
   @state() private generation = 0;
 
   #keeper: DraftKeeper | undefined;
+  /** The fields as they were last kept. */
+  #fields: VisitFields | undefined;
 
   protected override createRenderRoot(): this {
     return this;
@@ -66,11 +80,12 @@ export class VisitForm extends LitElement {
         aria-label=${this.visit ? 'Visit to amend' : 'New visit'}
         @input=${this.#handleChange}
         @change=${this.#handleChange}
+        @unfinished-change=${this.#handleChange}
         @submit=${this.#handleSubmit}
       >
         <div class="fields short">${SHORT.map(control)}</div>
         <div class="fields">${LONG.map(control)}</div>
-        ${examinationControl(fields, false)}
+        ${examinationControl(fields, false, this.draft?.unfinished)}
         <div class="fields">${AFTER.map(control)}</div>
         ${this.#failed()}
         <div class="actions">
@@ -133,10 +148,13 @@ export class VisitForm extends LitElement {
       this.kept = 'keptAt' in outcome ? outcome.keptAt : this.kept;
       this.draftError = 'error' in outcome ? cause(outcome.error) : '';
     });
+    const unfinished = unfinishedIn(form);
+    this.#fields = fieldsOf(form, this.#fields ?? this.draft?.fields ?? this.visit?.fields);
     this.#keeper.keep({
       key: this.#key,
       patientId: this.patient.id,
-      fields: fieldsOf(form),
+      fields: this.#fields,
+      ...(unfinished !== undefined && { unfinished }),
       keptAt: new Date().toISOString(),
     });
   };
@@ -174,6 +192,7 @@ export class VisitForm extends LitElement {
       return;
     }
     this.draft = undefined;
+    this.#fields = undefined;
     this.kept = '';
     this.generation += 1;
     await this.updateComplete;

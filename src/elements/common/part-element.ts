@@ -27,6 +27,7 @@ import {
   textOf,
 } from './record-value.js';
 import type { Refusal, Typing } from './typing.js';
+import { readUnfinished, type Unfinished, UnfinishedChangeEvent } from './unfinished.js';
 import { UnreadNotice } from './unread-notice.js';
 
 /** A field being typed in: what stands in it, what the part held before, and why the text cannot be taken. */
@@ -44,7 +45,8 @@ function frozen<T extends object>(value: T): T | undefined {
 
 /**
  * A form control whose value is one plain part of the record, with the habits of an `<input>`. What it shows is up to the
- * subclass. What is typed is in the value at every key, told by `input`; `change` follows when the field is left.
+ * subclass. What is typed is in the value at every key, told by `input`; `change` follows when the field is left. Text that cannot be taken
+ * stands in `unfinished`, told by `unfinished-change`.
  *
  * A value that cannot be read seals the control as it does a `RecordElement`: nothing but one sentence is shown, entry is
  * locked, and `value` and the form keep what was given.
@@ -82,6 +84,24 @@ export abstract class PartElement<T extends object> extends FormControl {
    */
   get recorded(): T | undefined {
     return this.#split(this.#held).recorded;
+  }
+
+  /**
+   * What was typed and could not be taken, so that it stands in the form and not in `value`; `undefined` where nothing does. A page that
+   * keeps drafts stores it (`unfinished-change`) and sets it again after the value: each text then stands in its field as it was.
+   */
+  get unfinished(): Unfinished | undefined {
+    const { visit } = this;
+    const all = new Map(this.refusals);
+    if (visit?.refusal) all.set(visit.field, visit.refusal);
+    return all.size ? Object.fromEntries(all) : undefined;
+  }
+
+  set unfinished(unfinished: Unfinished | null | undefined) {
+    this.visit = undefined;
+    this.refusals = readUnfinished(unfinished);
+    this.#told = JSON.stringify(this.unfinished);
+    this.#sync();
   }
 
   /** Whether the value could not be read: it is kept and submitted as it came, and nothing can be entered. */
@@ -250,16 +270,27 @@ export abstract class PartElement<T extends object> extends FormControl {
       // A text that is no value must not leave half a number behind: what stood there before the visit stands again.
       if (!taken) this.#put(before, ['input']);
       this.#sync();
+      this.#tellUnfinished();
     },
     leave: (field) => {
       const { visit } = this;
       if (!visit || (field !== undefined && visit.field !== field)) return;
       this.visit = undefined;
       if (visit.refusal) this.refuse(visit.field, visit.refusal);
+      this.#tellUnfinished();
       if (JSON.stringify(visit.before) === JSON.stringify(this.value)) return;
       this.dispatchEvent(new Event('change', { bubbles: true }));
     },
   };
+
+  #told: string | undefined;
+
+  #tellUnfinished(): void {
+    const now = JSON.stringify(this.unfinished);
+    if (now === this.#told) return;
+    this.#told = now;
+    this.dispatchEvent(new UnfinishedChangeEvent());
+  }
 
   /** What was set before the element was known lies on it as a plain property, which would hide the real one. */
   override connectedCallback(): void {

@@ -23,8 +23,10 @@ class Typed extends Directive {
     field.addEventListener('input', (event) => {
       event.stopPropagation();
       const [typing, id, take, complain] = this.#entry as Entry;
-      const { value } = field;
-      typing.type(id, value, take(value), complain && (() => complain(value)));
+      const { value, validity } = field;
+      // A date that is half typed in reads as empty, which must not take away the one before.
+      const taken = validity.badInput ? undefined : take(value);
+      typing.type(id, value, taken, complain && (() => complain(value)));
     });
     // Enter tells of a change without leaving; a field whose text was set by code meanwhile is left without one.
     for (const type of ['change', 'blur']) {

@@ -1,7 +1,5 @@
-import { html, noChange, nothing, type TemplateResult } from 'lit';
+import { html, noChange, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
-import { SIDES } from '../../anatomy/index.js';
-import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../bedside/index.js';
 import {
   type BedsideTestId,
   type Examination,
@@ -41,6 +39,8 @@ import {
 } from './parts.js';
 import { examinationStyles } from './styles.js';
 import { renderSummary } from './summary.js';
+import { renderTests } from './tests.js';
+import { handOut, opensFor, type UnfinishedParts, unfinishedIn } from './unfinished.js';
 
 /** The parts check what they edit, so that what reads a record is there from the start. */
 const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
@@ -84,6 +84,7 @@ export class LimbExamination extends RecordElement {
   /** Parts stay rendered once opened, so that running timers continue. */
   readonly #drawn = new Set<PartId>();
   readonly #history = new HistorySlice();
+  #kept: UnfinishedParts | undefined;
 
   constructor() {
     super();
@@ -105,6 +106,28 @@ export class LimbExamination extends RecordElement {
         body?.querySelector<HTMLElement>('.body button') ?? body?.querySelector<HTMLElement>('.heading');
       first?.focus({ preventScroll: true });
     }
+  }
+
+  /**
+   * What was typed in the parts and could not be taken: it stands in the form and not in the record. A page that keeps drafts stores it
+   * (`unfinished-change`) and sets it again after the value; the parts that hold it then stand open.
+   */
+  get unfinished(): UnfinishedParts | undefined {
+    const drawn = this.renderRoot && unfinishedIn(this.renderRoot);
+    return drawn || this.#kept ? { ...this.#kept, ...drawn } : undefined;
+  }
+
+  set unfinished(unfinished: UnfinishedParts | null | undefined) {
+    this.#kept = unfinished ?? undefined;
+    const { parts, tests } = opensFor(unfinished ?? {});
+    this.opened = new Set([...this.opened, ...parts]);
+    this.openTests = new Set([...this.openTests, ...(tests as BedsideTestId[])]);
+    this.requestUpdate();
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed);
+    if (this.#kept) this.#kept = handOut(this.renderRoot, this.#kept);
   }
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
@@ -266,7 +289,15 @@ export class LimbExamination extends RecordElement {
           .store=${this.store}
         ></pulse-map>`;
       case 'bedside':
-        return this.#tests();
+        return renderTests({
+          examination,
+          words: this.parts,
+          letters: this.words.anatomy.sideLetters,
+          disabled: barred,
+          isOpen: (id) => this.openTests.has(id),
+          toggle: (id) => this.#toggleTest(id),
+          test: (id, open) => this.#test(id, open),
+        });
       case 'pressures':
         return html`<limb-pressures
           .lang=${lang}
@@ -293,38 +324,6 @@ export class LimbExamination extends RecordElement {
       case 'summary':
         return renderSummary(examination, this.parts.whole);
     }
-  }
-
-  #tests(): TemplateResult {
-    const { bedside: words, whole } = this.parts;
-    const { bedside } = this.examination;
-    return html`<div class="tests">
-      ${(['leg', 'arm'] as const).map(
-        (limb) =>
-          html`<h3>${limb === 'leg' ? whole.legs : whole.arms}</h3>
-            ${BEDSIDE_TEST_IDS.filter((id) => BEDSIDE_TESTS[id].limb === limb).map((id) => {
-              const said = SIDES.flatMap((side) => {
-                const reading = readBedside(id, side, bedside);
-                const letter = this.words.anatomy.sideLetters[side];
-                return reading ? [`${letter}: ${words.read(id, reading)}`] : [];
-              });
-              const open = this.openTests.has(id);
-              return html`<div class="test">
-                <button
-                  type="button"
-                  class="heading"
-                  aria-expanded=${open}
-                  ?disabled=${this.barred}
-                  @click=${() => this.#toggleTest(id)}
-                >
-                  ${words.named(id, BEDSIDE_TESTS[id].eponym)}
-                  ${open ? nothing : html`<span class="hint">${said.join(' ')}</span>`}
-                </button>
-                ${open || bedside?.[id] ? this.#test(id, open) : nothing}
-              </div>`;
-            })}`,
-      )}
-    </div>`;
   }
 
   #test(id: BedsideTestId, open: boolean): TemplateResult {

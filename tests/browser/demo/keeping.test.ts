@@ -3,7 +3,8 @@ import { expect } from '@open-wc/testing';
 import { until } from '../tools/until.js';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import '../../../demo/main.js';
-import { click, setViewport, type } from '../../tools/real-input.js';
+import { click, press, setViewport, type } from '../../tools/real-input.js';
+import { drawn, field } from '../tools/limbs.js';
 import { choose, openSite, settled } from '../tools/map.js';
 import { readableText } from '../tools/perceive.js';
 
@@ -104,6 +105,58 @@ describe('what is being typed', () => {
     await until(() => app.querySelector('.notice'), 'the draft is offered');
     await map().updateComplete;
     expect(map().examination.pulses?.femoral?.left?.note).to.equal('Groin scar');
+  });
+});
+
+describe('text that no field can take yet', () => {
+  async function openWhole(): Promise<{ key: string; date: HTMLInputElement }> {
+    const [patient] = await store.patients();
+    await open(`#/patients/${patient?.id}/visits/new`);
+    await until(() => map(), 'the form');
+    const [, extent] = app.querySelectorAll<HTMLInputElement>('input[name=extent]');
+    await click(extent as HTMLElement);
+    await until(() => whole(), 'the whole examination');
+    await drawn(whole());
+    return { key: `new ${patient?.id}`, date: app.querySelector('#field-date') as HTMLInputElement };
+  }
+
+  it('stands in its field again after a reload, beside the value it was to replace', async () => {
+    const { key } = await openWhole();
+    await whole().openPart('pressures');
+    await drawn(whole());
+    field(whole(), 'Arm, right').focus();
+    await type('140');
+    await press('Tab');
+    const typedAgain = async (text: string): Promise<void> => {
+      const arm = field(whole(), 'Arm, right');
+      arm.focus();
+      arm.select();
+      await type(text);
+    };
+    await typedAgain('12x');
+    const kept = async () => JSON.stringify((await store.draft(key))?.unfinished ?? {});
+    await until(async () => (await kept()).includes('12x'), 'the draft');
+    await open(location.hash);
+    await until(() => whole() && app.querySelector('.notice'), 'the draft is offered');
+    await drawn(whole());
+    expect(field(whole(), 'Arm, right').value).to.equal('12x');
+    expect(readableText(whole())).to.include('“12x” was not taken');
+    expect(whole().examination.pressures?.brachial).to.deep.equal({ right: 140 });
+    await typedAgain('120');
+    await until(async () => !(await kept()).includes('12x'), 'the draft without it');
+    expect(whole().examination.pressures?.brachial).to.deep.equal({ right: 120 });
+    expect(whole().unfinished).to.equal(undefined);
+  });
+
+  it('leaves a date as it was while it is being typed anew', async () => {
+    const { key, date } = await openWhole();
+    const before = date.value;
+    expect(before).to.match(/^\d{4}-/);
+    date.focus();
+    await press('Backspace');
+    expect(date.validity.badInput, 'half a date').to.equal(true);
+    await until(async () => (await store.draft(key)) !== undefined, 'the draft');
+    expect((await store.draft(key))?.fields['date']).to.equal(before);
   });
 });
 

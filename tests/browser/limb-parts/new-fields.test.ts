@@ -89,6 +89,22 @@ describe('an acute history', () => {
     expect(left(control)?.onset).to.equal('unknown');
   });
 
+  it('keeps a time on the clock as it was while it is being typed anew', async () => {
+    const control = await open();
+    control.value = { history: { leg: { left: { onsetAt: '2026-05-01T10:00Z', symptom: 'rest-pain' } } } };
+    await drawn(control);
+    unfold(control);
+    await drawn(control);
+    const clock = everything(control).find(
+      (e) => e instanceof HTMLInputElement && e.type === 'datetime-local' && e.value !== '',
+    ) as HTMLInputElement;
+    clock.focus();
+    await press('Backspace');
+    await drawn(control);
+    expect(clock.validity.badInput, 'half a time').to.equal(true);
+    expect(left(control)?.onsetAt).to.equal('2026-05-01T10:00Z');
+  });
+
   it('counts the hours from a time on the clock to the examination, and takes them away with it', async () => {
     const control = await open();
     control.examinedAt = new Date('2026-05-01T14:30').toISOString();
