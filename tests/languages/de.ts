@@ -27,5 +27,12 @@ export const german: LanguageSamples = {
   },
   figure: /^Arterien des Körpers/,
   block: 'Verschluss zwischen Femoralis links und Poplitea links',
+  plain: {
+    trade:
+      /okklu|stenos|palpa|palpier|infrapopliteal|krural|femoro|aortoil|ischäm|Ödem|claudic|phasisch|auskult|systol|distal|proximal|insuffizien|komprimierbar|brachial|radialis|ulnaris|tibial|poplite|femoral|iliac|carotis|pedis|embol|thrombos|aneurysm|gangrän|nekros|ulkus|ulzer|dissektion|vaskulitis|kollateral|läsion|\bABI\b|\bTBI\b|tcpO|rubor|zyanos|plethysm|parästhes|anästhes|hyperton|lymphödem|arterioven|SIRS|hämatom|mediaskler|kontraindiz|suprakond/i,
+    sides: [/\brechts\b|\brecht(e|er|es|en|em)\b/gi, /\blinks\b|\blink(e|er|es|en|em)\b/gi],
+  },
+  notes:
+    /aus dem Gedächtnis|gängige Praxis|ohne Quelle|keine Quelle|Faustregel|(?<!ärztliche |ärztlichem |Ihrem )\bUrteil\b|Ermessen|geraten|unsere (eigene )?Wahl|TODO|FIXME|Platzhalter|noch zu prüfen, ob/i,
   chooser: { leftFemoral: 'Femoralis links', folds: [/^Geräusch$/, /^Nicht beurteilbar/, /^Dopplersignal/] },
 };

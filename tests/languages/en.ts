@@ -19,5 +19,12 @@ export const english: LanguageSamples = {
   },
   figure: /^Arteries of the body/,
   block: 'Occlusion between left femoral and left popliteal',
+  plain: {
+    trade:
+      /\b(occlu|stenos|palpa|infrapopliteal|crural|femoro-|aorto-|isch|oedem|bruit|thrill|claudic|\w*phasic|auscult|(dia)?systol|distal|proximal|incompetent|(in)?compressible|brachial|radial|ulnar|tibial|popliteal|femoral|iliac|carotid|pedis|pedal|embol|thrombos|aneurysm|gangren|necro|ulcer|dissection|vasculitis|collateral|lesion|ABPI|TBPI|TcPO|rubor|pallor|cyano|plethysm|paraesth|anaesth|hypertension|lymphoedema|arteriovenous|SIRS|haematoma|supine|dorsum|calcification|contraindicat)/i,
+    sides: [/\bright\b/gi, /\bleft\b/gi],
+  },
+  notes:
+    /from memory|common practice|no source|rule of thumb|recalled|(?<!clinician’s |your )judgement|our (own )?(choice|guess)|\bguess|TODO|FIXME|placeholder/i,
   chooser: { leftFemoral: 'Left femoral', folds: [/^Bruit$/, /^Could not examine/, /^Doppler signal/] },
 };

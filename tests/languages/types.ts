@@ -22,6 +22,15 @@ export interface LanguageSamples {
   /** How the map's figure is called, and what is said of a left superficial femoral block. */
   readonly figure: RegExp;
   readonly block: string;
+  /** What its plain register must hold: see `plain.test.ts`. */
+  readonly plain: {
+    /** Words of the trade that no plain text holds. */
+    readonly trade: RegExp;
+    /** The patient's sides, however they are declined. */
+    readonly sides: readonly [right: RegExp, left: RegExp];
+  };
+  /** Notes of those who wrote the tables, which no clinician and no patient reads. */
+  readonly notes: RegExp;
   /** Parts of a site's chooser that unfold. */
   readonly chooser: { readonly leftFemoral: string; readonly folds: readonly RegExp[] };
 }

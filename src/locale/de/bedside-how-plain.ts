@@ -101,7 +101,7 @@ export const plainHow: Otherwise<Record<BedsideTestId, BedsideHow>> = {
     name: 'Arbeit mit erhobenen Armen',
     purpose: 'Ob Arbeit mit erhobenen Armen die Beschwerden auslöst.',
     steps: [
-      'Arme zur Seite und nach außen gedreht, Ellenbogen im rechten Winkel.',
+      'Arme zur Seite und nach außen gedreht, Ellenbogen rechtwinklig.',
       'Sie öffnen und schließen beide Hände 3 Minuten lang im Takt.',
       'Jede Beschwerde wird beim ersten Auftreten markiert.',
     ],

@@ -1,5 +1,5 @@
 import { compressionFrom, type CompressionTable, type CompressionWords } from '../compression.js';
-import { inRegisters } from '../terms.js';
+import { inRegisters, type Otherwise } from '../terms.js';
 import { speech } from './phrases.js';
 
 const trade: CompressionTable = {
@@ -55,7 +55,7 @@ const trade: CompressionTable = {
   consensus: 'Nach veröffentlichtem Konsens; der lokale Standard kann abweichen.',
 };
 
-const plain: Partial<CompressionTable> = {
+const plain: Otherwise<CompressionTable> = {
   title: 'Kompressionsstrümpfe oder -verbände',
   verdicts: {
     'within-limits': 'Die Messwerte erlauben volle Kompression; Ihr Behandlungsteam entscheidet',
@@ -67,7 +67,7 @@ const plain: Partial<CompressionTable> = {
     varices: 'Krampfadern',
     pigment: 'brauner Haut',
     oedema: 'Schwellung',
-    ulcer: 'einem Venengeschwür',
+    ulcer: 'einer offenen Wunde durch die Venen',
   },
   asks: {
     'ankle-or-toe': 'der Blutdruck am Knöchel oder an der Zehe',
@@ -82,6 +82,25 @@ const plain: Partial<CompressionTable> = {
     toe: 'Blutdruck an der Zehe',
     tcpo2: 'Sauerstoffdruck der Haut',
   },
+  grounds: {
+    indexWithin: 'Knöchel im Vergleich zum Arm {}, innerhalb von {} bis {}',
+    indexBelow: 'Knöchel im Vergleich zum Arm {}, unter {}',
+    indexAbove: 'Knöchel im Vergleich zum Arm {}, über {} und nicht verlässlich',
+    toeIndexBelow: 'Zehe im Vergleich zum Arm {}, zu niedrig',
+    incompressible: 'eine Schlagader am Knöchel, die zu hart zum Messen ist',
+    armsDoubted: 'mögliche Engstellen beider Arme, sodass der Vergleich zu hoch ausfallen kann',
+    heartFailure: 'Herzschwäche',
+    filament: 'der 10-g-Faden wurde nicht überall gespürt',
+    thrombosis: 'Zeichen eines Gerinnsels in einer tiefen Vene: Das ist zuerst auszuschließen',
+  },
+  feeling: {
+    normal: 'Gefühl normal',
+    digits: 'an den Zehen taub',
+    'beyond-digits': 'über die Zehen hinaus taub',
+    lost: 'kein Gefühl im Fuß',
+  },
+  limits:
+    'Grenzen: volle Kompression, wenn der Knöchel im Vergleich zum Arm {} bis {} erreicht oder die Zehe ab {} mmHg; zuerst fachärztlich bei Knöchel im Vergleich zum Arm unter {}, Knöchel unter {}, Zehe unter {} oder Sauerstoff der Haut unter {} mmHg.',
 };
 
 export const compression: CompressionWords = compressionFrom(inRegisters(trade, plain), speech);

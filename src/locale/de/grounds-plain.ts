@@ -112,7 +112,7 @@ export const plainGrounds: Otherwise<GroundTable> = {
     'radio-radial': 'ein Handgelenkpuls später als der andere',
     'radio-femoral': 'Leistenpuls später als der Handgelenkpuls',
   },
-  aneurysm: 'bekannte Ausbuchtung einer Schlagader',
+  aneurysm: 'bekannte erweiterte Schlagader',
   graftPulse: { present: 'Puls des Bypasses zu tasten', absent: 'Puls des Bypasses nicht zu tasten' },
   access: 'Zugang für die Dialyse (Blutwäsche)',
   coldInjury: 'Erfrierung, Zeit unbekannt',

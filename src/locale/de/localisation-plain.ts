@@ -16,7 +16,7 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
     compression: 'Druck von außen auf eine Schlagader',
     coarctation: 'angeborene Engstelle der Hauptschlagader',
     dissection: 'Einriss in der Wand der Hauptschlagader',
-    aneurysm: 'Ausbuchtung einer Schlagader',
+    aneurysm: 'erweiterte Schlagader',
     'low-flow': 'schwacher Kreislauf oder Kälte',
   },
   between: {
@@ -105,7 +105,7 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
     thrombosis: 'Gerinnsel an Ort und Stelle',
     'chronic-disease': 'lange bestehende Erkrankung der Schlagadern',
     dissection: 'Einriss in der Wand einer Schlagader',
-    aneurysm: 'Ausbuchtung einer Schlagader',
+    aneurysm: 'erweiterte Schlagader',
     vasculitis: 'Entzündung der großen Schlagadern',
     compression: 'Druck von außen auf eine Schlagader',
     coarctation: 'angeborene Engstelle der Hauptschlagader',

@@ -1,18 +1,19 @@
 import type { SkinName } from '../../anatomy/index.js';
 import type { MarkKind } from '../../examination/index.js';
 import type { marks as enMarks } from '../en/marks.js';
+import { termsFrom } from '../terms.js';
 import { list, sentence } from './phrases.js';
 
-const kinds: Record<MarkKind, string> = {
-  ulcer: 'Ulkus',
-  gangrene: 'Gangrän',
+const kinds = termsFrom<MarkKind>({
+  ulcer: { trade: 'Ulkus', plain: 'offene Wunde' },
+  gangrene: { trade: 'Gangrän', plain: 'abgestorbenes Gewebe' },
   pallor: 'Blässe',
   redness: 'Rötung',
   cyanosis: 'Blauverfärbung',
   cold: 'kalt unterhalb dieser Linie',
   scar: 'Narbe',
   amputation: 'Amputationslinie',
-};
+});
 
 /** Kinds where there is least room; each is part of the whole word. */
 const short: Partial<Record<MarkKind, string>> = { cyanosis: 'Blau', cold: 'Kalt', amputation: 'Amputation' };

@@ -13,6 +13,12 @@ export const plainRule: Otherwise<RuleTable> = {
     bounding: 'auffallend kräftig',
   },
   kinds: { block: 'Verschluss', narrowing: 'Engstelle' },
+  beyond: {
+    weakly: (place) => `, dahinter ist der Puls schwach zu tasten: ${anatomy.place(place)}`,
+    'in-full': (place) => `, denn dahinter ist der Puls voll zu tasten: ${anatomy.place(place)}`,
+  },
+  fromHeart: (to) =>
+    `Näher am Herzen ist kein Puls zu tasten: Der Abschnitt reicht vom Herzen bis ${toward(to)}.`,
   noPulseAnywhere:
     'An keiner geprüften Stelle ist ein Puls zu tasten: Zuerst geht es um den ganzen Kreislauf',
   reducedEverywhere:
@@ -20,7 +26,8 @@ export const plainRule: Otherwise<RuleTable> = {
   allFelt: (pulses) => `Alle ${pulses} Pulse zu tasten, keiner schwach: kein Verschluss erkennbar`,
   limbFelt: (limb) => `${limb}: alle Pulse zu tasten, keiner schwach`,
   limbFeltTo: (limb, to, ungraded) =>
-    `${limb}: zu tasten bis ${toward(to)}; ${ungraded} ${ungraded === 1 ? 'Stelle' : 'Stellen'} ohne Grad`,
+    `${limb}: zu tasten bis ${toward(to)}; ${ungraded} ${ungraded === 1 ? 'Stelle' : 'Stellen'} nicht geprüft`,
+  limbUngraded: (limb) => `${limb}: kein Puls geprüft`,
   aortaOnly: 'Bauchschlagader zu tasten, darunter nichts geprüft',
   notExcluded: 'Auch wenn ein Puls zu tasten ist, kann eine Gefäßerkrankung vorliegen',
   missing: {

@@ -8,7 +8,7 @@ const arteries = termsFrom<ArteryId>({
   'aortic-arch': { trade: 'aortic arch', plain: 'arch of the main artery' },
   brachiocephalic: {
     trade: 'brachiocephalic trunk',
-    plain: 'artery to the right arm and the right side of the head',
+    plain: 'shared artery to the arm and the head',
   },
   'common-carotid': { trade: 'common carotid', plain: 'main neck artery' },
   'internal-carotid': { trade: 'internal carotid', plain: 'neck artery to the brain' },

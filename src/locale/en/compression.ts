@@ -1,5 +1,5 @@
 import { compressionFrom, type CompressionTable } from '../compression.js';
-import { inRegisters } from '../terms.js';
+import { inRegisters, type Otherwise } from '../terms.js';
 import { speech } from './phrases.js';
 
 const trade: CompressionTable = {
@@ -50,7 +50,7 @@ const trade: CompressionTable = {
   consensus: 'By published consensus; your local protocol may differ.',
 };
 
-const plain: Partial<CompressionTable> = {
+const plain: Otherwise<CompressionTable> = {
   title: 'Compression stockings or bandages',
   verdicts: {
     'within-limits': 'The measurements allow full compression; the team treating you decides',
@@ -58,7 +58,12 @@ const plain: Partial<CompressionTable> = {
     'not-known': 'Not known yet: more has to be checked before this leg is compressed',
     'advice-first': 'No compression until a specialist has seen this leg',
   },
-  venous: { varices: 'varicose veins', pigment: 'brown skin', oedema: 'swelling', ulcer: 'a vein ulcer' },
+  venous: {
+    varices: 'varicose veins',
+    pigment: 'brown skin',
+    oedema: 'swelling',
+    ulcer: 'a sore from the veins',
+  },
   asks: {
     'ankle-or-toe': 'the blood pressure at the ankle or toe',
     toe: 'the blood pressure at the toe',
@@ -68,6 +73,27 @@ const plain: Partial<CompressionTable> = {
     'heart-failure': 'whether a weak heart causes the swelling',
   },
   measures: { ankle: 'ankle pressure', toe: 'toe pressure', tcpo2: 'skin oxygen pressure' },
+  grounds: {
+    indexWithin: 'ankle compared with arm {}, within {} to {}',
+    indexBelow: 'ankle compared with arm {}, below {}',
+    indexAbove: 'ankle compared with arm {}, above {} and not reliable',
+    toeIndexBelow: 'toe compared with arm {}, too low',
+    incompressible: 'an ankle artery too hard to measure',
+    armsDoubted: 'both arms possibly blocked, so that the comparison may come out too high',
+    graft: 'a bypass or stent in the leg',
+    heartFailure: 'a weak heart',
+    filament: 'the 10 g thread was not felt everywhere',
+    thrombosis: 'signs of a clot in a deep vein: this has to be ruled out first',
+    flags: 'a warning sign of this leg, which comes first',
+  },
+  feeling: {
+    normal: 'feeling normal',
+    digits: 'numb in the toes',
+    'beyond-digits': 'numb beyond the toes',
+    lost: 'no feeling in the foot',
+  },
+  limits:
+    'Limits: full compression with ankle compared with arm {} to {} or toe pressure from {} mmHg; specialist first below ankle compared with arm {}, ankle {}, toe {} or skin oxygen {} mmHg.',
 };
 
 export const compression = compressionFrom(inRegisters(trade, plain), speech);

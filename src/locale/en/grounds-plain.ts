@@ -112,7 +112,7 @@ export const plainGrounds: Otherwise<GroundTable> = {
     'radio-radial': 'one wrist pulse later than the other',
     'radio-femoral': 'groin pulse later than the wrist pulse',
   },
-  aneurysm: 'known ballooning artery',
+  aneurysm: 'known widened artery',
   graftPulse: { present: 'pulse of the bypass felt', absent: 'pulse of the bypass not felt' },
   access: 'access for dialysis (blood washing)',
   coldInjury: 'frostbite, time unknown',

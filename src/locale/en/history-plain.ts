@@ -3,6 +3,35 @@ import type { Otherwise } from '../terms.js';
 
 /** History, for a reader who is no clinician. */
 export const plainHistory: Otherwise<HistoryTable> = {
-  symptoms: { claudication: 'pain on walking' },
-  symptomOptions: { claudication: 'Pain on walking' },
+  title: 'Your story',
+  symptoms: {
+    claudication: 'pain on walking',
+    'rest-pain': 'pain at rest or at night',
+    'tissue-loss': 'wound or dead tissue',
+  },
+  symptomOptions: {
+    claudication: 'Pain on walking',
+    'rest-pain': 'Pain at rest or at night',
+    'tissue-loss': 'Wound or dead tissue',
+  },
+  elsewhere: 'Symptoms in other places',
+  shock: 'Circulation failing (shock)',
+  bloodPressure: { systolic: 'Upper value', diastolic: 'Lower value' },
+  riskNames: {
+    'coronary-disease': 'disease of the heart’s own arteries',
+    'heart-failure': 'weak heart',
+    'earlier-embolus': 'earlier clot that travelled',
+    'known-aneurysm': 'known widened artery',
+    'clotting-tendency': 'blood that clots too easily',
+    'anticoagulant-stopped': 'blood thinner stopped',
+    'family-history': 'such diseases in the family',
+  },
+  onset: 'When the present trouble began',
+  said: {
+    distance: (is) => `walks ${is} m without pain`,
+    onset: { sudden: 'began suddenly', gradual: 'began gradually', unknown: 'not known how it began' },
+    shock: { yes: 'circulation failing (shock)', no: 'circulation not failing (no shock)' },
+    elsewhere: (is) => `in other places: ${is}`,
+    nothingElsewhere: 'no symptoms in other places',
+  },
 };

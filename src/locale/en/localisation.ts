@@ -139,7 +139,7 @@ const table: LocalisationTable = {
     none: 'no arterial disease',
   },
   flagAsks: 'A red flag depends on this.',
-  enough: 'Nothing left at the bedside would change this much',
+  enough: 'Nothing more at the bedside would change this much',
   enoughWhy: 'Imaging by local pathway.',
   agree: 'Pulse rule and probability model agree.',
   disagree: 'Pulse rule and probability model disagree.',

@@ -1,17 +1,18 @@
 import type { SkinName, SkinPlace } from '../../anatomy/index.js';
 import type { MarkKind } from '../../examination/index.js';
+import { termsFrom } from '../terms.js';
 import { list, sentence } from './phrases.js';
 
-const kinds: Record<MarkKind, string> = {
-  ulcer: 'ulcer',
-  gangrene: 'gangrene',
-  pallor: 'pallor',
+const kinds = termsFrom<MarkKind>({
+  ulcer: { trade: 'ulcer', plain: 'sore' },
+  gangrene: { trade: 'gangrene', plain: 'dead tissue' },
+  pallor: { trade: 'pallor', plain: 'paleness' },
   redness: 'redness',
-  cyanosis: 'blue discolouration',
+  cyanosis: { trade: 'blue discolouration', plain: 'blue colour' },
   cold: 'cold below this line',
   scar: 'scar',
-  amputation: 'amputation line',
-};
+  amputation: { trade: 'amputation line', plain: 'line of amputation' },
+});
 
 const regions: Record<SkinName['region'], string> = {
   head: 'head',
