@@ -54,6 +54,8 @@ export interface FlagTable {
   readonly title: string;
   /** In place of the flags of a record that cannot be read. */
   readonly unread: string;
+  /** How many entries of a later version the flags could not weigh. */
+  unchecked(count: number): string;
   /** The mark beside every verdict, and a source as it is cited. */
   readonly sources: string;
   cite(source: string): string;

@@ -28,5 +28,6 @@ export * from './questions.js';
 export type { HistoryFacts, InspectionFacts, OwnStages, StagedKind, StagedLimb } from './record.js';
 export * from './settings.js';
 export * from './sources.js';
+export * from './unchecked.js';
 export * from './urgency.js';
 export * from './wounds.js';

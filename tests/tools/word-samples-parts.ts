@@ -159,6 +159,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     action: one(flagged),
     ground: one(GROUNDS),
     because: one([...flagged, ...redFlags(WHOLE)]),
+    unchecked: COUNTS,
     stillMissing: one(MISSING_CODES.map((code) => [code])),
     ask: one(QUESTION_CODES.map((code) => [code])),
     classOpen: one([

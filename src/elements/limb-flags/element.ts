@@ -8,6 +8,7 @@ import {
   type Pathway,
   triage,
   type Triage,
+  uncheckedWords,
   withPathway,
 } from '../../triage/index.js';
 import { clock } from '../common/clock.js';
@@ -36,7 +37,7 @@ const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs:
  * are, and a link that calls where the pathway of the page says whom. Opened, it says of every flag what to do, by when, what
  * raised it and what to ask next. Before there is a flag, the question when a limb's trouble began stands in it. It shows
  * nothing while nothing is to say, cannot be dismissed, and speaks a short sentence when a flag is raised, worsened or withdrawn.
- * Of a record that cannot be read it says that it was not checked.
+ * Of a record that cannot be read, and of words of a later version in one, it says that they were not checked.
  *
  * @tag limb-flags
  * @csspart banner - The bar and what it opens.
@@ -116,7 +117,7 @@ export class LimbFlags extends LitElement {
 
   protected override render(): TemplateResult {
     return html`<div class="hidden-visually" role="alert">${this.spoken}</div>
-      ${this.#record ? nothing : html`<div class="unread"><p role="status">${this.#words.unread}</p></div>`}
+      ${this.#note()}
       ${renderBar({
         read: this.#read,
         pathway: pathwayOf(this.pathway),
@@ -127,6 +128,15 @@ export class LimbFlags extends LitElement {
           this.open = !this.open;
         },
       })}`;
+  }
+
+  /** What was not checked: the whole record, or words of a later version in it. */
+  #note(): TemplateResult | typeof nothing {
+    const record = this.#record;
+    const unchecked = record ? uncheckedWords(record) : 0;
+    if (record && unchecked === 0) return nothing;
+    const said = record ? this.#words.unchecked(unchecked) : this.#words.unread;
+    return html`<div class="unread"><p role="status">${said}</p></div>`;
   }
 
   get #words(): FlagWords {

@@ -163,6 +163,10 @@ const trade: FlagTable = {
   since: (hours) => `${hours} h vom Beginn bis zur Untersuchung.`,
   title: 'Warnzeichen',
   unread: 'Dieser Befund kann hier nicht gelesen werden. Er wurde nicht auf Warnzeichen geprüft.',
+  unchecked: (count) =>
+    count === 1
+      ? '1 Eintrag einer neueren Version wurde nicht auf Warnzeichen geprüft.'
+      : `${count} Einträge einer neueren Version wurden nicht auf Warnzeichen geprüft.`,
   sources: 'Quellen',
   cite: cited,
   caution:

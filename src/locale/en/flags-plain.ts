@@ -147,6 +147,10 @@ export const plainFlags: Otherwise<FlagTable> = {
   since: (hours) => `${hours} h from the start to the examination.`,
   title: 'Warning signs',
   unread: 'This record cannot be read here. It has not been checked for warning signs.',
+  unchecked: (count) =>
+    count === 1
+      ? '1 entry of a later version has not been checked for warning signs.'
+      : `${count} entries of a later version have not been checked for warning signs.`,
   caution:
     'Raised by what was found; it is not a diagnosis. Your local plan and a licensed clinician decide what happens next.',
 };

@@ -159,6 +159,10 @@ const trade: FlagTable = {
   since: (hours) => `${hours} h from onset to examination.`,
   title: 'Red flags',
   unread: 'This record cannot be read here. It has not been checked for red flags.',
+  unchecked: (count) =>
+    count === 1
+      ? '1 entry of a later version has not been checked for red flags.'
+      : `${count} entries of a later version have not been checked for red flags.`,
   sources: 'Sources',
   cite: (source) => source,
   caution:

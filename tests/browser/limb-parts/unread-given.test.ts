@@ -60,6 +60,26 @@ for (const [what, record] of UNREADABLE) {
   });
 }
 
+it('<limb-flags> on its own says how many words of a later version it could not weigh', async () => {
+  const { control } = await open('limb-flags');
+  const said = async (fields: object): Promise<string[]> => {
+    control.examination = { format: 'pulse-map/1.99', scale: '0-3', ...fields };
+    await drawn(control);
+    return allByRole(control, 'status').map(readableText);
+  };
+  const leg = (found: object) => ({ inspection: { leg: { left: found } } });
+  expect(await said(leg({ colour: 'pale' })), 'every word known').to.deep.equal([]);
+  expect(await said(leg({ colour: 'striped' }))).to.deep.equal([
+    '1 entry of a later version has not been checked for red flags.',
+  ]);
+  expect(await said(leg({ colour: 'striped', movement: 'jerky' }))).to.deep.equal([
+    '2 entries of a later version have not been checked for red flags.',
+  ]);
+  await expect(control).to.be.accessible();
+  // No flag follows from a stage that the clinician set.
+  expect(await said({ staging: { leg: { left: { fontaine: { stage: 'VII' } } } } })).to.deep.equal([]);
+});
+
 it('both read the next record as if nothing had been, also one given as text', async () => {
   for (const tag of ['limb-flags', 'limb-staging']) {
     const { control } = await open(tag);

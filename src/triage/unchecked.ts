@@ -1,0 +1,12 @@
+import type { Examination } from '../examination/index.js';
+
+/** Parts of a record that no flag is read from: stages are the clinician's own verdict. */
+const NOT_READ: readonly (string | number)[] = ['staging'];
+
+/**
+ * How many words of a later version stand where the flags are read from. What they say is not weighed, so that the absence of a
+ * flag says less than usual.
+ */
+export function uncheckedWords({ carried = [] }: Examination): number {
+  return carried.filter(({ path }) => !NOT_READ.includes(path[0] ?? '')).length;
+}
