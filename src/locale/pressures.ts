@@ -85,6 +85,8 @@ export interface PressureTable {
   readonly atMost: With;
   readonly below: With;
   threat(measured: string, limit: string): string;
+  /** A flat volume curve at the ankle, in the range of a threatened limb. */
+  readonly flatCurve: string;
   ankleAboveLowArms(side: string, index: string, below: string): string;
   readonly armsApart: With;
   readonly armPulses: string;
@@ -274,6 +276,7 @@ export function pressuresFrom<L extends object>(
       sentence(pointing(render(arms(unit), finding), finding.levels)),
     exercise,
     threat,
+    flatCurve: (side: Side) => ofSide(side, w.flatCurve),
     plotSummary: (
       side: Side,
       values: readonly (readonly [Station, number])[],

@@ -37,7 +37,7 @@ export function pressureSources(pressures: Pressures, settings: PressureSettings
       ],
     ],
     [pressures.toe, [TOE_LIMITS[settings.toe]]],
-    [ankle ?? pressures.toe ?? pressures.tcpo2, [THREAT_CRITERIA[settings.threat]]],
+    [ankle ?? pressures.toe ?? pressures.tcpo2 ?? pressures.volumeCurve, [THREAT_CRITERIA[settings.threat]]],
     [pressures.brachial, [ARM_DIFFERENCE_LIMITS[settings.armDifference]]],
     [pressures.brachial && (ankle ?? pressures.toe), [ARMS_DOUBT]],
     [

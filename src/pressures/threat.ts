@@ -2,7 +2,7 @@ import type { Side } from '../anatomy/index.js';
 import type { Pressures, PressureSite } from '../examination/index.js';
 import { indexOf, mmHgAt } from './indices.js';
 import type { PressureSettings } from './settings.js';
-import { beyond, type Limit, THREAT_CRITERIA } from './tables.js';
+import { beyond, type Limit, THREAT_CRITERIA, type ThreatCriterion } from './tables.js';
 
 /** One absolute pressure or index beyond a limit for a threatened limb. */
 export interface Threat {
@@ -71,4 +71,10 @@ export function limbThreats(
       },
     ];
   });
+}
+
+/** Whether the volume curve at an ankle is flat, where that belongs to the criterion of limb threat in force. */
+export function isFlatThreat(pressures: Pressures, side: Side, settings: PressureSettings): boolean {
+  const criterion: ThreatCriterion = THREAT_CRITERIA[settings.threat];
+  return criterion.flatCurve === true && pressures.volumeCurve?.[side] === 'flat';
 }

@@ -7,6 +7,7 @@ import {
   type Denominator,
   type ExerciseReading,
   type IndexReading,
+  isFlatThreat,
   limbThreats,
   mmHgAt,
   type PressureChoices,
@@ -20,6 +21,7 @@ import { type MethodStatement, methodStatements } from './pressures.js';
 /** What the pressures of one visit point to. */
 export type PressureVerdict =
   | { readonly code: 'threat'; readonly threat: Threat }
+  | { readonly code: 'flat-curve'; readonly side: Side }
   | { readonly code: 'segment'; readonly finding: SegmentFinding }
   | { readonly code: 'arm'; readonly finding: ArmFinding }
   | { readonly code: 'exercise'; readonly reading: ExerciseReading };
@@ -52,6 +54,10 @@ export function pressureVerdicts(
     ...SIDES.flatMap((side) => limbThreats(pressures, side, tissueLoss.includes(side), reading.settings)).map(
       (threat) => ({ code: 'threat' as const, threat }),
     ),
+    ...SIDES.filter((side) => isFlatThreat(pressures, side, reading.settings)).map((side) => ({
+      code: 'flat-curve' as const,
+      side,
+    })),
     ...reading.segments.map((finding) => ({ code: 'segment' as const, finding })),
     ...reading.arms.map((finding) => ({ code: 'arm' as const, finding })),
     ...reading.exercise.map((exercise) => ({ code: 'exercise' as const, reading: exercise })),

@@ -1,5 +1,5 @@
 import type { PressureSite } from '../examination/index.js';
-import { limbThreats, THREAT_CRITERIA, type ThreatCriterion } from '../pressures/index.js';
+import { isFlatThreat, limbThreats } from '../pressures/index.js';
 import { ankleOf, type Disease, diseaseOf } from './disease.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
@@ -17,8 +17,7 @@ export function threatGrounds(
 ): Ground[] {
   const { side } = state.limb;
   const { incompressible } = ankleOf(examination, side, pressures);
-  const criterion: ThreatCriterion = THREAT_CRITERIA[pressures.threat];
-  const flat = criterion.flatCurve && examination.pressures?.volumeCurve?.[side] === 'flat';
+  const flat = isFlatThreat(examination.pressures ?? {}, side, pressures);
   const limits = limbThreats(examination.pressures ?? {}, side, tissueLoss, pressures).map(
     ({ measure, value, limit, site }): Ground => ({
       code: 'threat',

@@ -235,6 +235,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       UNITS,
     ),
     threat: two(threats, UNITS),
+    flatCurve: SIDE,
     plotSummary: [
       [
         'left',

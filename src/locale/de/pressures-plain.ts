@@ -30,6 +30,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   verdicts: { abnormal: 'passt zu verengten oder verschlossenen Schlagadern' },
   afterExercise: (side) => `${side}, nach dem Gehen`,
   measures: { tcpo2: 'Sauerstoff in der Haut', index: 'Knöchel im Vergleich zum Arm' },
+  flatCurve: 'Pulswelle am Knöchel flach: Arm oder Bein kann gefährdet sein.',
   threat: (measured, limit) => `${measured}, ${limit}: so niedrig, dass Arm oder Bein gefährdet sein kann.`,
   ankleAboveLowArms: (side, index, below) =>
     `Knöchel ${side} im Vergleich zum Arm ${index} bei Armdrücken unter ${below} beidseits`,

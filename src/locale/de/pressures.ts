@@ -68,6 +68,7 @@ const table: PressureTable = {
   },
   atMost: (limit) => `bei oder unter ${limit}`,
   below: (limit) => `unter ${limit}`,
+  flatCurve: 'Volumenkurve am Knöchel flach: im Bereich einer bedrohten Extremität.',
   threat: (measured, limit) => `${measured}, ${limit}: im Bereich einer bedrohten Extremität.`,
   ankleAboveLowArms: (side, index, below) => `ABI ${side} ${index} bei Armdrücken unter ${below} beidseits`,
   armsApart: (by) => `Arme um ${by} verschieden und kein niedriger ABI`,

@@ -41,6 +41,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   },
   afterExercise: (side) => `${side}, after walking`,
   measures: { tcpo2: 'oxygen in the skin', index: 'ankle compared with arm' },
+  flatCurve: 'pulse wave at the ankle flat: the limb may be at risk.',
   threat: (measured, limit) => `${measured}, ${limit}: so low that the limb may be at risk.`,
   ankleAboveLowArms: (side, index, below) =>
     `${side} ankle compared with arm ${index} with both arms below ${below}`,

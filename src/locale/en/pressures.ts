@@ -69,6 +69,7 @@ const table: PressureTable = {
   },
   atMost: (limit) => `at or below ${limit}`,
   below: (limit) => `below ${limit}`,
+  flatCurve: 'volume curve at the ankle flat: in the range of a threatened limb.',
   threat: (measured, limit) => `${measured}, ${limit}: in the range of a threatened limb.`,
   ankleAboveLowArms: (side, index, below) => `${side} ABPI ${index} with both arms below ${below}`,
   armsApart: (by) => `arms ${by} apart and no low ABPI`,

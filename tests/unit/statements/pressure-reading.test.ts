@@ -81,6 +81,13 @@ describe('pressureNotes', () => {
 });
 
 describe('pressureVerdicts', () => {
+  // Global Vascular Guidelines 2019 (from memory); no other criterion offered names it.
+  it('names a flat volume curve by the criterion that it belongs to', () => {
+    const p = { volumeCurve: { left: 'flat', right: 'rounded' } } as const;
+    expect(pressureVerdicts(p, readPressures(p))).toEqual([{ code: 'flat-curve', side: 'left' }]);
+    expect(pressureVerdicts(p, readPressures(p, { threat: 'parc-2015' }))).toEqual([]);
+  });
+
   // PARC 2015: ankle below 50 with rest pain, below 70 with tissue loss.
   it('take the limit for wounds on the side that has one', () => {
     const p: Pressures = { 'posterior-tibial': { right: 60, left: 60 } };
