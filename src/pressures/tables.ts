@@ -1,5 +1,6 @@
 import type { Level } from '../anatomy/index.js';
-import { type Figure, PRESSURE_SOURCES } from './sources.js';
+import * as PRESSURE_SOURCES from './published.js';
+import type { Figure } from './sources.js';
 
 /** A limit and on which side of it a value is abnormal; the value exactly at the limit counts when `inclusive`. */
 export interface Limit {
@@ -8,10 +9,12 @@ export interface Limit {
   readonly inclusive: boolean;
 }
 
+/* @__NO_SIDE_EFFECTS__ */
 function above(value: number, inclusive = false): Limit {
   return { value, side: 'above', inclusive };
 }
 
+/* @__NO_SIDE_EFFECTS__ */
 function below(value: number, inclusive = false): Limit {
   return { value, side: 'below', inclusive };
 }
@@ -163,6 +166,7 @@ export interface ThreatCriterion {
   readonly source: string;
 }
 
+/* @__NO_SIDE_EFFECTS__ */
 function both(limits: ThreatLimits, source: string): ThreatCriterion {
   return { restPain: limits, tissueLoss: limits, source };
 }

@@ -63,6 +63,9 @@ const edits = await parts(
 const read = await parts(
   `import { parseExamination, readExamination } from 'pulse-map/core'; globalThis.use = [parseExamination, readExamination];`,
 );
+const engine = await parts(
+  `import { readExamination } from 'pulse-map/core'; globalThis.use = readExamination;`,
+);
 const stopwatch = await parts(`import 'pulse-map/elements/limb-stopwatch/define';`);
 const slider = await parts(readFileSync(join(root, 'tests/bench/pages/slider.js'), 'utf8'));
 const worldMap = await parts(readFileSync(join(root, 'tests/bench/pages/world-map.js'), 'utf8'));
@@ -76,6 +79,7 @@ const MEASURED = [
   ['all', 'everything, as a single file', all],
   ['edits', 'no page: two edits of a record', edits.first],
   ['read', 'no page: parse a record and read it', read.first],
+  ['engine', '  of it the engine: rule, network, anatomy', engine.first],
   ['stopwatch', 'the stopwatch alone', stopwatch.first],
   ['slider', 'slider of a component library', slider.first],
   ['worldMap', 'world map by d3, with its data', worldMap.first],

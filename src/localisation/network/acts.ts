@@ -163,12 +163,13 @@ function askingPain(limb: Limb & { kind: 'leg' | 'arm' }, { claudication }: Tabl
 }
 
 /** The acts on a record that are open, each kept with the tables unless the record itself bends it. */
-function* openActs(
+function openActs(
   examination: Examination,
   findings: readonly Finding[],
   tables: Tables,
   feet: readonly Feet[],
-): Generator<Act> {
+): Act[] {
+  const open: Act[] = [];
   const { context, delays } = examination;
   const has = (holds: (id: Finding['id']) => boolean): boolean => findings.some(({ id }) => holds(id));
   for (const place of PULSE_PLACES) {
@@ -178,16 +179,16 @@ function* openActs(
     if (!isStated(found)) {
       const taken = takenAt(place, examination, tables);
       const make = (): Act => feeling(place, tables, feet, taken);
-      yield taken > 0 ? make() : kept(tables, `feel ${key} ${feetName(feet)}`, make);
+      open.push(taken > 0 ? make() : kept(tables, `feel ${key} ${feetName(feet)}`, make));
     }
     const weak = found?.grade === 'absent' || found?.grade === 'reduced';
     if (!weak || found.doppler || !/tibial|pedis|radial|ulnar/.test(place.site)) continue;
-    yield kept(tables, `doppler ${key}`, () => sounding(place, tables));
+    open.push(kept(tables, `doppler ${key}`, () => sounding(place, tables)));
   }
   for (const place of LISTENING_PLACES) {
     const found = bruitAt(examination, place);
     if (found?.bruit || found?.couldNotExamine) continue;
-    yield kept(tables, `listen ${placeKey(place)}`, () => listening(place, tables));
+    open.push(kept(tables, `listen ${placeKey(place)}`, () => listening(place, tables)));
   }
   for (const side of SIDES) {
     const known = has(
@@ -200,17 +201,18 @@ function* openActs(
     const digit = has((id) => id.kind === 'digit-index' && id.limb.kind === 'leg' && id.limb.side === side);
     if (known && digit) continue;
     const cuff = known ? 'toe' : 'ankle';
-    yield kept(tables, `${cuff} ${side}`, () => measuring(cuff, side, tables));
+    open.push(kept(tables, `${cuff} ${side}`, () => measuring(cuff, side, tables)));
   }
   if (!has((id) => id.kind === 'index' && id.place.site === 'brachial')) {
-    yield kept(tables, 'arms', () => comparingArms(tables));
+    open.push(kept(tables, 'arms', () => comparingArms(tables)));
   }
-  if (!delays?.radioFemoral) yield kept(tables, 'radio-femoral', () => timing(tables));
+  if (!delays?.radioFemoral) open.push(kept(tables, 'radio-femoral', () => timing(tables)));
   for (const { side, kind } of LIMBS) {
     if (kind === 'head') continue;
     const known = kind === 'leg' ? context?.legClaudication?.[side] : context?.armClaudication?.[side];
-    if (!known) yield kept(tables, `pain ${side} ${kind}`, () => askingPain({ side, kind }, tables));
+    if (!known) open.push(kept(tables, `pain ${side} ${kind}`, () => askingPain({ side, kind }, tables)));
   }
+  return open;
 }
 
 /** Every act not yet done that the record leaves open on limbs in question. */
@@ -223,7 +225,7 @@ export function actsLeft(
 ): readonly Act[] {
   if (wanted.size === 0) return [];
   const lost = lostPieces(examination.context);
-  return [...openActs(examination, findings, tables, feet)].filter(
+  return openActs(examination, findings, tables, feet).filter(
     ({ limbs, pieces }) => limbs.some((limb) => wanted.has(limb)) && !pieces.some((piece) => lost.has(piece)),
   );
 }

@@ -14,6 +14,13 @@ interface Seen extends LimbInspection {
   readonly blueToes?: unknown;
 }
 
+const PULSES_OF = Object.fromEntries(
+  LIMBS.map((limb) => [
+    limbKey(limb),
+    PULSE_PLACES.filter((place) => limbsAt(place).includes(limbKey(limb))),
+  ]),
+) as unknown as Readonly<Record<LimbKey, readonly (typeof PULSE_PLACES)[number][]>>;
+
 const present = (word: string | undefined): boolean => word !== undefined && word !== 'none';
 
 /** What normal pulses leave open, by limb. Common practice, no source. */
@@ -25,9 +32,7 @@ export function notExcluded(examination: Examination, limb: Limb): readonly NotE
   const out: NotExcluded[] = [];
   const wound = present(found?.ulcer) || present(found?.gangrene);
   const blue = found?.blueToes === true || found?.colour === 'blue' || found?.colour === 'mottled';
-  const pulsating = PULSE_PLACES.some(
-    (place) => limbsAt(place).includes(limbKey(limb)) && pulseAt(examination, place)?.expansile,
-  );
+  const pulsating = PULSES_OF[limbKey(limb)].some((place) => pulseAt(examination, place)?.expansile);
   const aneurysm =
     pulsating || history?.risks?.includes('known-aneurysm') || knownAneurysms(examination).length > 0;
   if (blue || aneurysm) out.push('emboli');

@@ -1,4 +1,4 @@
-import { LISTENING_PLACES, type Place, PULSE_PLACES, type Side } from '../../anatomy/index.js';
+import { LISTENING_PLACES, type Place, PULSE_PLACES, type Side, SIDES } from '../../anatomy/index.js';
 import { bruitAt, type Examination, pulseAt } from '../../examination/index.js';
 import { ankleMeasured, cuffs } from './cuffs.js';
 import { type Feet, feetOf } from './feet.js';
@@ -45,6 +45,7 @@ export function findingsOf(
   ): void => {
     out.push({ id, factors: [{ piece, ...likelihood }], limbs: limbsAt(place) });
   };
+  const cuffed = new Set<Place['side']>(SIDES.filter((side) => ankleMeasured(pressures, side)));
   for (const place of PULSE_PLACES) {
     const found = pulseAt(examination, place);
     if (!found || isMute(place, context)) continue;
@@ -54,7 +55,7 @@ export function findingsOf(
       side !== 'midline' && /radial|ulnar|brachial|axillary/.test(site) && hasAccess(examination, side);
     if (found.grade) {
       const likelihood = palpation(site, found.grade, tables, feet, takenAt(place, examination, tables));
-      const outweighed = BELOW_GROIN.has(site) && ankleMeasured(pressures, side as Side);
+      const outweighed = BELOW_GROIN.has(site) && cuffed.has(side);
       const again = earlier !== undefined && pulseAt(earlier, place)?.grade === found.grade;
       const power = (outweighed ? tables.besideCuff.power : 1) * (again ? 1 + tables.earlier.power : 1);
       add(

@@ -57,7 +57,20 @@ const OUT = new Float64Array(S);
  * @param shared where what leaves the pieces of its own is added up
  */
 function descend(
-  { model, causes, columns, readings, n, up, active, local: likelihoods, wide, base, slot }: Propagation,
+  {
+    model,
+    causes,
+    columns,
+    readings,
+    n,
+    up,
+    active,
+    local: likelihoods,
+    wide,
+    base,
+    slot,
+    loud,
+  }: Propagation,
   c: number,
   isWide: number,
   down: Float64Array,
@@ -69,21 +82,24 @@ function descend(
     if (!active[i] || wide[i] !== isWide) continue;
     const local = (i * readings + model.reading[c]!) * S;
     const children = model.children[i]!;
-    for (let x = 0; x < S; x++) END[x] = likelihoods[local + x]!;
+    // Where no sound was listened for, silent and sounding points are alike.
+    const states = loud[i] ? S : S / 2;
+    for (let x = 0; x < states; x++) END[x] = likelihoods[local + x]!;
     for (let j = 0; j < children.length; j++) {
       const child = children[j]!;
       if (!active[child]) continue;
       const u = (slot[child]! * columns + (wide[child] ? c : own)) * S;
-      for (let x = 0; x < S; x++) END[x]! *= up[u + x]!;
+      for (let x = 0; x < states; x++) END[x]! *= up[u + x]!;
     }
-    passDown(model, i, i * causes + model.cause[c]!, down, END, OUT, into);
+    if (states === S) passDown(model, i, i * causes + model.cause[c]!, down, END, OUT, into);
+    else passQuiet(model, i, i * causes + model.cause[c]!, down, into);
     for (let j = 0; j < children.length; j++) {
       const child = children[j]!;
       if (!active[child]) continue;
       const at = child * S;
       const adds = wide[child] !== isWide;
       const target = adds ? shared : down;
-      for (let x = 0; x < S; x++) {
+      for (let x = 0; x < states; x++) {
         let d = OUT[x]! * likelihoods[local + x]!;
         for (let o = 0; o < children.length; o++) {
           const other = children[o]!;
@@ -130,4 +146,37 @@ function passDown(
   }
   narrowed[i]! += ill;
   blocked[i]! += gone;
+}
+
+/** The same where no sound was listened for: silent and sounding together, in the first three states. */
+function passQuiet(
+  model: Model,
+  i: number,
+  k: number,
+  down: Float64Array,
+  { narrowed, blocked }: Marginals,
+): void {
+  const { throughNarrowed: tn, throughBlocked: tb } = model;
+  const pn = model.narrowed[k]!;
+  const pb = model.blocked[k]!;
+  const p = 1 - pn - pb;
+  const row = model.calibre[i]! * 9;
+  const at = i * S;
+  const d0 = down[at]! + down[at + 3]!;
+  const d1 = down[at + 1]! + down[at + 4]!;
+  const d2 = down[at + 2]! + down[at + 5]!;
+  const n0 = pn * d0 * tn[row]!;
+  const n1 = pn * (d0 * tn[row + 1]! + d1 * tn[row + 4]!);
+  const n2 = pn * (d0 * tn[row + 2]! + d1 * tn[row + 5]! + d2 * tn[row + 8]!);
+  const b0 = pb * d0 * tb[row]!;
+  const b1 = pb * (d0 * tb[row + 1]! + d1 * tb[row + 4]!);
+  const b2 = pb * (d0 * tb[row + 2]! + d1 * tb[row + 5]! + d2 * tb[row + 8]!);
+  const e0 = END[0]!;
+  const e1 = END[1]!;
+  const e2 = END[2]!;
+  OUT[0] = p * d0 + n0 + b0;
+  OUT[1] = p * d1 + n1 + b1;
+  OUT[2] = p * d2 + n2 + b2;
+  narrowed[i]! += n0 * e0 + n1 * e1 + n2 * e2;
+  blocked[i]! += b0 * e0 + b1 * e1 + b2 * e2;
 }

@@ -99,7 +99,7 @@ export class Propagation {
   readonly base: readonly number[];
   readonly wide: Uint8Array;
   /** Pieces with a finding by sound on them or beyond them. */
-  readonly #loud: Uint8Array;
+  readonly loud: Uint8Array;
   /** Likelihood of what was found at each piece's end, by reading and state. */
   readonly local: Float64Array;
   readonly #localSlot: Uint16Array;
@@ -130,7 +130,7 @@ export class Propagation {
     this.sound = room.sound;
     this.local = room.local;
     this.active = new Uint8Array(n);
-    this.#loud = new Uint8Array(n);
+    this.loud = new Uint8Array(n);
     this.live = Array.from({ length: columns }, (_, c) => c);
     this.base = model.shared?.base ?? this.live;
     this.wide = model.shared?.wide ?? new Uint8Array(n);
@@ -194,8 +194,8 @@ export class Propagation {
       this.#roused.push(i);
     }
     if (!loud) return;
-    for (let i = piece; i >= 0 && !this.#loud[i]; i = model.parent[i]!) {
-      this.#loud[i] = 1;
+    for (let i = piece; i >= 0 && !this.loud[i]; i = model.parent[i]!) {
+      this.loud[i] = 1;
       this.#loudened.push(i);
     }
   }
@@ -259,7 +259,7 @@ export class Propagation {
     for (let i = highest; i >= 0; i--) slot[i] = i;
     for (let j = 0; j < pieces.length; j++) this.#localSlot[pieces[j]!] = pieces[j]!;
     for (const i of this.#roused) this.active[i] = 0;
-    for (const i of this.#loudened) this.#loud[i] = 0;
+    for (const i of this.#loudened) this.loud[i] = 0;
     this.#inWhatIf = false;
     return seen;
   }
@@ -281,7 +281,7 @@ export class Propagation {
     const local = this.local;
     const own = children[i]!;
     const active = this.active[i] === 1;
-    const loud = this.#loud[i] === 1;
+    const loud = this.loud[i] === 1;
     const row = calibre[i]! * 9;
     const localAt = this.#localSlot[i]! * readings;
     const base = slot[i]! * columns;

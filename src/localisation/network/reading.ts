@@ -23,13 +23,14 @@ import { findingsOf } from './evidence.js';
 import { type Feet, feetOf, withFeet } from './feet.js';
 import type { Finding, PressureEvidence } from './finding.js';
 import { type Firmness, firmnessOf } from './firmness.js';
+import { lazily } from './lazily.js';
 import { marginals } from './marginals.js';
 import { modelOf } from './model.js';
 import { acuteShare } from './onset.js';
 import { onsetGain } from './onset-act.js';
 import { type Model, Propagation } from './propagate.js';
 import { rankActs, withAct } from './rank.js';
-import type { Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
+import type { Answer, Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
 import { Room } from './room.js';
 import { mostProbableStory } from './story.js';
 import { occludedOf } from './stretch.js';
@@ -75,15 +76,14 @@ const NOT_IN_QUESTION: Firmness = { overturned: [], held: 0, tried: 0, least: 1 
 
 type Pieces = (NetworkReading & { status: 'read' })['pieces'];
 
-/** A value worked out when it is first asked for, and kept. */
-function lazily<T extends object, K extends string, V>(target: T, key: K, make: () => V): T & Record<K, V> {
-  let made: { readonly value: V } | undefined;
-  Object.defineProperty(target, key, {
-    enumerable: true,
-    configurable: true,
-    get: () => (made ??= { value: make() }).value,
-  });
-  return target as T & Record<K, V>;
+/** Sorts a few by probability, the largest first; equals keep their order. */
+function sortDown(list: { readonly probability: number }[]): void {
+  for (let i = 1; i < list.length; i++) {
+    const one = list[i]!;
+    let j = i;
+    for (; j > 0 && list[j - 1]!.probability < one.probability; j--) list[j] = list[j - 1]!;
+    list[j] = one;
+  }
 }
 
 function limbReading(
@@ -93,11 +93,15 @@ function limbReading(
   examination: Examination,
 ): LimbReading {
   const probabilities = answerProbabilities(current(), key);
-  const answers = key.answers
-    .map((answer, i) => ({ ...answer, probability: probabilities[i]! }))
-    .sort((a, b) => b.probability - a.probability);
-  const byLevel = new Float64Array(key.levels.length);
-  key.levelOf.forEach((level, i) => (byLevel[level]! += probabilities[i]!));
+  const answers: Answer[] = [];
+  const levels = key.levels.map((level) => ({ level, probability: 0 }));
+  for (let i = 0; i < key.answers.length; i++) {
+    const { pieces, artery, level } = key.answers[i]!;
+    answers.push({ pieces, artery, level, probability: probabilities[i]! });
+    levels[key.levelOf[i]!]!.probability += probabilities[i]!;
+  }
+  sortDown(answers);
+  sortDown(levels);
   const nothing = probabilities.at(-1)!;
   const best = answers[0]!;
   const [side, kind] = key.limb.split(' ') as [Side, LimbKind];
@@ -105,9 +109,7 @@ function limbReading(
     examined,
     answers,
     nothing,
-    levels: key.levels
-      .map((level, i) => ({ level, probability: byLevel[i]! }))
-      .sort((a, b) => b.probability - a.probability),
+    levels,
     ...(best.probability > nothing && { first: best }),
     notExcluded: notExcluded(examination, { side, kind }),
   };
@@ -366,7 +368,9 @@ export function localise(examination: Examination, options: NetworkOptions = {})
 
 function piecesOf(net: Propagation): Pieces {
   const { narrowed, blocked } = marginals(net);
-  return Object.fromEntries(
-    PIECES.map((piece, i) => [piece.key, { narrowed: narrowed[i]!, blocked: blocked[i]! }]),
-  ) as Record<PieceKey, { narrowed: number; blocked: number }>;
+  const pieces = {} as Record<PieceKey, { narrowed: number; blocked: number }>;
+  for (let i = 0; i < PIECES.length; i++) {
+    pieces[PIECES[i]!.key] = { narrowed: narrowed[i]!, blocked: blocked[i]! };
+  }
+  return pieces;
 }

@@ -45,9 +45,15 @@ export function mostProbableStory(
   const belief = Array.from({ length: columns }, (_, c) => net.joint(c) / total);
   // A story cannot be more probable than its cause: the likelier causes first, and the rest not at all.
   const causesByBelief = belief.map((_, c) => c).sort((a, b) => belief[b]! - belief[a]!);
+  let planned = -1;
   for (const c of causesByBelief) {
     if (belief[c]! <= best.probability) break;
-    for (let i = n - 1; i >= 0; i--) if (net.active[i]) planPiece(net, i, c, plan, ill.has(i));
+    // Outside the pieces of its own a column shares its plan with the one before, if they share their messages.
+    const again = net.base[c] === planned;
+    planned = net.base[c]!;
+    for (let i = n - 1; i >= 0; i--) {
+      if (net.active[i] && (net.wide[i] || !again)) planPiece(net, i, c, plan, ill.has(i));
+    }
     const probability = (net.weightOf(c) * plan.value[model.struck[model.cause[c]!] ? 1 : 0]!) / total;
     if (!(probability > best.probability)) continue;
     best.cause = model.cause[c]!;
