@@ -1,5 +1,7 @@
 import { bedsideReadingsFrom, type ReadingsTable } from '../bedside-readings.js';
+import { inRegisters } from '../terms.js';
 import { anatomy } from './anatomy.js';
+import { plainReadings } from './bedside-readings-plain.js';
 import { examination } from './examination.js';
 import { speech } from './phrases.js';
 
@@ -117,4 +119,4 @@ const table: ReadingsTable = {
   },
 };
 
-export const readings = bedsideReadingsFrom(table, { examination, speech });
+export const readings = bedsideReadingsFrom(inRegisters(table, plainReadings), { examination, speech });

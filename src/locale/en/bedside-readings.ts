@@ -1,4 +1,6 @@
 import { bedsideReadingsFrom, type ReadingsTable } from '../bedside-readings.js';
+import { inRegisters } from '../terms.js';
+import { plainReadings } from './bedside-readings-plain.js';
 import { examination } from './examination.js';
 import { sentence, speech } from './phrases.js';
 
@@ -112,4 +114,4 @@ const table: ReadingsTable = {
   },
 };
 
-export const readings = bedsideReadingsFrom(table, { examination, speech });
+export const readings = bedsideReadingsFrom(inRegisters(table, plainReadings), { examination, speech });

@@ -15,7 +15,7 @@ const wordsOf = (tag: string, register: (typeof REGISTERS)[number]): Language =>
 const NO_SPEECH = ['flags › cite', 'examination › fault'];
 
 /** Areas that do not yet speak plainly throughout. */
-const LATER = /^(map|flags|staging|inspection|whole) |^bedside › (read|notes|line)/;
+const LATER = /^(map|whole) /;
 
 /** Every sample in plain words, beside what the trade says for it. */
 const told = (tag: string): Told[] =>
@@ -24,14 +24,14 @@ const told = (tag: string): Told[] =>
   );
 
 /** Numbers, each with its unit. */
-const NUMBER = /\d+(?:[.,]\d+)?(?:[\s\u00a0]?(?:mmHg|kPa|%|°C|°|cm|mm|MHz|min|s|h|m)(?![\p{L}]))?/gu;
+const NUMBER = /\d+(?:[.,]\d+)?(?:[\s\u00a0-]?(?:mmHg|kPa|%|°C|°|cm|mm|MHz|min|s|h|m)(?![\p{L}]))?/gu;
 /** Classes and stages by their signs. */
 const CLASS = /\b(?:III|IIa|IIb|II|IV|I)\b|\b(?:class|Klasse) [A-D]\b/gi;
 
 type Measure = (text: string, what: RegExp) => string;
 const found: Measure = (text, what) =>
   (text.match(what) ?? [])
-    .map((one) => one.toLowerCase())
+    .map((one) => one.toLowerCase().replace(/[\s\u00a0-]/g, ''))
     .sort()
     .join(', ');
 /** How many; a language may decline them. */
