@@ -8,11 +8,19 @@ export interface ContentsView {
   readonly examination: Examination;
   readonly words: PartMessages['whole'];
   readonly disabled: boolean;
+  /** The part that stands under the sticky bar. */
+  readonly current: PartId | undefined;
   readonly open: (part: PartId) => void;
 }
 
 /** The row of buttons that opens the parts, each with the number of its entries. */
-export function renderContents({ examination, words, disabled, open }: ContentsView): TemplateResult {
+export function renderContents({
+  examination,
+  words,
+  disabled,
+  current,
+  open,
+}: ContentsView): TemplateResult {
   return html`<nav part="contents" aria-label=${words.contents}>
     ${PARTS.map((part) => {
       const recorded = recordedIn(part, examination);
@@ -20,6 +28,7 @@ export function renderContents({ examination, words, disabled, open }: ContentsV
         type="button"
         class="button tab ${recorded ? 'has' : ''}"
         aria-label=${part === 'summary' ? words.parts.summary : words.part(part, recorded)}
+        aria-current=${part === current ? 'true' : nothing}
         ?disabled=${disabled}
         @click=${() => open(part)}
       >

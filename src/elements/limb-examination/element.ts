@@ -27,6 +27,7 @@ import { unknownNote } from '../common/unknown-note.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { pathwayOf } from '../common/pathway.js';
 import { renderContents } from './contents.js';
+import { CurrentPart } from './current-part.js';
 import { partEvents } from './part-events.js';
 import {
   HistorySlice,
@@ -84,6 +85,7 @@ export class LimbExamination extends RecordElement {
   /** Parts stay rendered once opened, so that running timers continue. */
   readonly #drawn = new Set<PartId>();
   readonly #history = new HistorySlice();
+  readonly #current = new CurrentPart(this);
   #kept: UnfinishedParts | undefined;
 
   constructor() {
@@ -172,6 +174,7 @@ export class LimbExamination extends RecordElement {
             examination,
             words: words.whole,
             disabled: this.barred,
+            current: this.#current.part,
             open: (part) => void this.openPart(part),
           })}
           <span class="undo">

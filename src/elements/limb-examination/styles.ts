@@ -41,6 +41,10 @@ export const examinationStyles = css`
     padding-inline: 12px;
     font-size: 14px;
   }
+  .tab[aria-current] {
+    border-color: var(--_ink);
+    box-shadow: inset 0 -3px 0 var(--_ink);
+  }
   .tab.has {
     font-weight: 600;
   }
@@ -161,6 +165,10 @@ export const examinationStyles = css`
     }
   }
   @media (forced-colors: active) {
+    .tab[aria-current] {
+      outline: 2px solid Highlight;
+      outline-offset: -3px;
+    }
     .count {
       border: 1px solid CanvasText;
     }
