@@ -7,6 +7,7 @@ import { render, type Renderings } from './render.js';
 export function sayVerdict(words: PressureWords, verdict: PressureVerdict, unit: PressureUnit): string {
   const says: Renderings<PressureVerdict> = {
     threat: ({ threat }) => words.threat(threat, unit),
+    'index-change': ({ change }) => words.indexSince(change),
     'flat-curve': ({ side }) => words.flatCurve(side),
     segment: ({ finding }) => words.segment(finding, unit),
     arm: ({ finding }) => words.arm(finding, unit),

@@ -13,6 +13,7 @@ import {
   type Band,
   type ExerciseReading,
   fromMmHg,
+  type IndexChange,
   type IndexKind,
   type IndexReading,
   type LegStation,
@@ -87,6 +88,8 @@ export interface PressureTable {
   threat(measured: string, limit: string): string;
   /** A flat volume curve at the ankle, in the range of a threatened limb. */
   readonly flatCurve: string;
+  /** A change of the ankle index since the visit before that is real. */
+  indexSince(now: string, before: string, by: string, fell: boolean): string;
   ankleAboveLowArms(side: string, index: string, below: string): string;
   readonly armsApart: With;
   readonly armPulses: string;
@@ -277,6 +280,8 @@ export function pressuresFrom<L extends object>(
     exercise,
     threat,
     flatCurve: (side: Side) => ofSide(side, w.flatCurve),
+    indexSince: ({ side, value, before, by }: IndexChange) =>
+      ofSide(side, w.indexSince(decimal(value, 2), decimal(before, 2), decimal(Math.abs(by), 2), by < 0)),
     plotSummary: (
       side: Side,
       values: readonly (readonly [Station, number])[],

@@ -6,6 +6,8 @@ import {
   type ArmsDoubt,
   type Denominator,
   type ExerciseReading,
+  type IndexChange,
+  indexChanges,
   type IndexReading,
   isFlatThreat,
   limbThreats,
@@ -22,6 +24,7 @@ import { type MethodStatement, methodStatements } from './pressures.js';
 export type PressureVerdict =
   | { readonly code: 'threat'; readonly threat: Threat }
   | { readonly code: 'flat-curve'; readonly side: Side }
+  | { readonly code: 'index-change'; readonly change: IndexChange }
   | { readonly code: 'segment'; readonly finding: SegmentFinding }
   | { readonly code: 'arm'; readonly finding: ArmFinding }
   | { readonly code: 'exercise'; readonly reading: ExerciseReading };
@@ -43,13 +46,16 @@ export interface UsedMethod {
 
 /**
  * What the pressures point to, in the order in which it is told.
+ * @param earlier pressures of the visit before, for what changed since
  * @param tissueLoss sides whose leg has a wound that counts as one of the arteries; most criteria set higher limits then
  */
 export function pressureVerdicts(
   pressures: Pressures,
   reading: PressureReading,
   tissueLoss: readonly Side[] = [],
+  earlier: Pressures = {},
 ): PressureVerdict[] {
+  const changes = indexChanges(earlier, pressures, reading.settings).filter(({ real }) => real);
   return [
     ...SIDES.flatMap((side) => limbThreats(pressures, side, tissueLoss.includes(side), reading.settings)).map(
       (threat) => ({ code: 'threat' as const, threat }),
@@ -58,6 +64,7 @@ export function pressureVerdicts(
       code: 'flat-curve' as const,
       side,
     })),
+    ...changes.map((change) => ({ code: 'index-change' as const, change })),
     ...reading.segments.map((finding) => ({ code: 'segment' as const, finding })),
     ...reading.arms.map((finding) => ({ code: 'arm' as const, finding })),
     ...reading.exercise.map((exercise) => ({ code: 'exercise' as const, reading: exercise })),

@@ -236,6 +236,16 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     ),
     threat: two(threats, UNITS),
     flatCurve: SIDE,
+    indexSince: one(
+      [-0.15, 0.2].map((by) => ({
+        side: 'left' as const,
+        value: 0.8,
+        before: 0.95,
+        by,
+        real: true,
+        limit: 0.15,
+      })),
+    ),
     plotSummary: [
       [
         'left',

@@ -73,6 +73,8 @@ export class LimbExamination extends RecordElement {
    * without it a flag calls "by your local pathway".
    */
   @property({ attribute: false }) pathway: Pathway | undefined;
+  /** The record of the visit before: what changed since is told beside the pressures. */
+  @property({ attribute: false }) earlier: Examination | undefined;
 
   /**
    * Id of the encounter with the patient, never that of the form. With it running watches are kept in the tab over a reload;
@@ -309,6 +311,7 @@ export class LimbExamination extends RecordElement {
           ?disabled=${barred}
           .settings=${this.#choices.pressures ?? {}}
           .triage=${this.#choices.triage ?? {}}
+          .earlier=${this.earlier?.pressures}
           .examination=${examination}
           .value=${pressuresPart(examination)}
           ${this.#entered<LimbPressures>(({ recorded }) => ofPressuresPart(recorded))}

@@ -9,6 +9,7 @@ import {
   parseExaminationText,
   type Pressure,
   PRESSURE_UNITS,
+  type Pressures,
   type PressuresPart,
   pressuresPartSchema,
   type PressureUnit,
@@ -84,6 +85,8 @@ export class LimbPressures extends PartElement<PressuresPart> {
     return pressuresPartSchema;
   }
 
+  /** Pressures of the visit before: an ankle index that changed since is told. */
+  @property({ attribute: false }) earlier: Pressures | undefined;
   /** Choices of the pathway that cautions about cuffs depend on, such as who may cuff a graft. */
   @property({ attribute: false }) triage: TriageChoices = {};
 
@@ -258,7 +261,7 @@ export class LimbPressures extends PartElement<PressuresPart> {
     const { method, ...pressures } = this.recorded ?? {};
     const record = this.#record;
     const wounds = sidesWithTissueLoss(record, { pressures: this.settings });
-    const verdicts = pressureVerdicts(pressures, reading, wounds);
+    const verdicts = pressureVerdicts(pressures, reading, wounds, this.earlier);
     const notes = pressureNotes(record, reading, method, this.settings);
     return html`<div class="findings" aria-live="polite">
         ${verdicts.map((verdict) => html`<p><b>${sayVerdict(words, verdict, this.#unit)}</b></p>`)}

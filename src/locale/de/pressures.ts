@@ -68,6 +68,8 @@ const table: PressureTable = {
   },
   atMost: (limit) => `bei oder unter ${limit}`,
   below: (limit) => `unter ${limit}`,
+  indexSince: (now, before, by, fell) =>
+    `ABI ${now}, beim früheren Besuch ${before}: um ${by} ${fell ? 'gefallen' : 'gestiegen'}, mehr als zwei Messungen von sich aus abweichen.`,
   flatCurve: 'Volumenkurve am Knöchel flach: im Bereich einer bedrohten Extremität.',
   threat: (measured, limit) => `${measured}, ${limit}: im Bereich einer bedrohten Extremität.`,
   ankleAboveLowArms: (side, index, below) => `ABI ${side} ${index} bei Armdrücken unter ${below} beidseits`,

@@ -69,6 +69,8 @@ const table: PressureTable = {
   },
   atMost: (limit) => `at or below ${limit}`,
   below: (limit) => `below ${limit}`,
+  indexSince: (now, before, by, fell) =>
+    `ABPI ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
   flatCurve: 'volume curve at the ankle flat: in the range of a threatened limb.',
   threat: (measured, limit) => `${measured}, ${limit}: in the range of a threatened limb.`,
   ankleAboveLowArms: (side, index, below) => `${side} ABPI ${index} with both arms below ${below}`,

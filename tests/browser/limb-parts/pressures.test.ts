@@ -274,6 +274,16 @@ describe('limb-pressures', () => {
     expect(readableText(control)).not.to.include('left ABPI 1.41');
   });
 
+  it('tells an ankle index that fell since the visit before', async () => {
+    const { control } = await open();
+    control.earlier = { brachial: { right: 140 }, 'posterior-tibial': { left: 133 } };
+    await enter(control, 'Arm, right', '140');
+    await enter(control, 'Posterior tibial, left', '126');
+    expect(readableText(control)).not.to.include('earlier visit');
+    await enter(control, 'Posterior tibial, left', '112');
+    expect(readableText(control)).to.include('Left: ABPI 0.80, 0.95 at the earlier visit: fallen by 0.15');
+  });
+
   it('takes a note in the examiner’s own words', async () => {
     const { control } = await open();
     await enter(control, 'Note', 'cuff slipped once');

@@ -81,6 +81,21 @@ describe('pressureNotes', () => {
 });
 
 describe('pressureVerdicts', () => {
+  // Reporting standards 1997 (from memory): 0.15. What a graft's surveillance watches for.
+  it('tells an ankle index that fell or rose since the visit before, and no smaller change', () => {
+    const at = (ankle: number) => ({
+      brachial: { right: 100, left: 100 },
+      'posterior-tibial': { left: ankle },
+    });
+    const told = (before: number, now: number) =>
+      pressureVerdicts(at(now), readPressures(at(now)), [], at(before)).flatMap((verdict) =>
+        verdict.code === 'index-change' ? [verdict.change.by] : [],
+      );
+    expect(told(95, 80)).toEqual([-0.15]);
+    expect(told(70, 95)).toEqual([0.25]);
+    expect(told(95, 81)).toEqual([]);
+  });
+
   // Global Vascular Guidelines 2019 (from memory); no other criterion offered names it.
   it('names a flat volume curve by the criterion that it belongs to', () => {
     const p = { volumeCurve: { left: 'flat', right: 'rounded' } } as const;
