@@ -112,8 +112,8 @@ export const plainInspection: Otherwise<InspectionTable> = {
   refillSaid: {
     short: () => 'bis 2 s. Mit der anderen Seite vergleichen; sagt wenig über verengte Schlagadern.',
     'over-traditional': (limit) =>
-      `über 2 s, wie bei 95 % der Gesunden dieses Alters (bis ${limit} s). Mit der anderen Seite vergleichen; sagt wenig über verengte Schlagadern.`,
+      `über 2 s, innerhalb der 95-%-Grenze gesunder Menschen dieses Alters (${limit} s). Mit der anderen Seite vergleichen; sagt wenig über verengte Schlagadern.`,
     slow: (limit) =>
-      `über 2 s und länger als bei 95 % der Gesunden dieses Alters (${limit} s). Mit der anderen Seite vergleichen.`,
+      `über 2 s und über ${limit} s, der 95-%-Grenze gesunder Menschen dieses Alters. Mit der anderen Seite vergleichen.`,
   },
 };

@@ -6,11 +6,33 @@ import { sentence } from './phrases.js';
 
 /** What was found at a site, for a reader who is no clinician. */
 export const plainFound: Otherwise<FoundTable> = {
+  bruit: 'Rauschen',
+  doppler: 'Strömungsgeräusch:',
   couldNotListen: (reason) => `konnte nicht abgehört werden: ${reason}`,
 };
 
 /** The words of the map, for a reader who is no clinician. */
 export const plainMap: Otherwise<MapWords> = {
+  bruit: 'Rauschen',
+  bruitOptions: { systolic: 'Bei jedem Herzschlag' },
+  thrill: 'Schwirren',
+  expansile: 'Drückt nach außen',
+  doppler: 'Strömungsgeräusch',
+  couldNotExamine: 'Nicht zu prüfen',
+  tableName: 'Pulse und Rauschen, vom Rumpf nach außen',
+  bruitColumn: (side) => `Rauschen ${anatomy.sides[side]}`,
+  bruitOf: (place) => `${sentence(anatomy.place(place))}, Rauschen`,
+  moreOf: (place) => `${sentence(anatomy.place(place))}: Schwirren, Strömungsgeräusch, Notiz und mehr`,
+  nothingTo: (place, what) => ({
+    where: sentence(anatomy.place(place)),
+    what:
+      what === 'feel'
+        ? 'wird nur abgehört; dort ist kein Puls zu tasten'
+        : 'wird nur getastet, nicht abgehört',
+  }),
+  radioRadial: 'Pulse der Handgelenke im Vergleich',
+  radioFemoral: (side) => `Leiste nach Handgelenk, ${side}`,
+  radioFemoralOptions: { delayed: 'Leiste später' },
   notListened: 'nicht abgehört',
   notListenedWord: 'Nicht abgehört',
   sidesDiffer: 'Seiten unterschiedlich',

@@ -204,7 +204,7 @@ export const plainFlagBar: Otherwise<FlagBarTable> = {
   },
   until: {
     now: (time) => `${time} since it began`,
-    examination: (time) => `${time} from the start to the examination`,
+    examination: (time) => `${time} from start to examination`,
   },
   openPathway: 'Local plan',
   pageOf: (whom) => (whom ? `Local plan: ${whom}` : 'Open the local plan'),

@@ -1,4 +1,4 @@
-import type { Place } from '../../anatomy/index.js';
+import type { Place, Side } from '../../anatomy/index.js';
 import type { FoundTable } from '../found.js';
 import type { Otherwise } from '../terms.js';
 import { anatomy } from './anatomy.js';
@@ -6,11 +6,29 @@ import { sentence } from './phrases.js';
 
 /** What was found at a site, for a reader who is no clinician. */
 export const plainFound: Otherwise<FoundTable> = {
+  bruit: 'whooshing noise',
+  thrill: 'buzzing',
+  doppler: 'blood-flow sound:',
   couldNotListen: (reason) => `could not listen here: ${reason}`,
 };
 
 /** The words of the map, for a reader who is no clinician. */
 export const plainMap = {
+  bruit: 'Whooshing noise',
+  bruitOptions: { systolic: 'With each beat', continuous: 'Continuous' },
+  thrill: 'Buzzing',
+  expansile: 'Swells outwards',
+  doppler: 'Blood-flow sound',
+  couldNotExamine: 'Could not be checked',
+  tableName: 'Pulses and whooshing noises, from the trunk outward',
+  bruitColumn: (side: Side) => `${sentence(anatomy.sides[side])} noise`,
+  bruitOf: (place: Place) => `${sentence(anatomy.place(place))}, whooshing noise`,
+  moreOf: (place: Place) => `${sentence(anatomy.place(place))}: buzzing, blood-flow sound, note and more`,
+  onsetAndDelays: 'Beginning and delays',
+  onset: 'Beginning',
+  radioRadial: 'Wrist pulses compared',
+  radioFemoral: (side: string) => `Groin after wrist, ${side}`,
+  radioFemoralOptions: { delayed: 'Groin later' },
   notListened: 'not listened',
   notListenedWord: 'Not listened',
   sidesDiffer: 'sides differ',
