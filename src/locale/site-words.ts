@@ -1,5 +1,5 @@
 import type { SiteId } from '../anatomy/index.js';
-import { type Term, termsFrom } from './terms.js';
+import { say, type Term, termsFrom } from './terms.js';
 
 /** What a language says of one site. */
 export interface SiteWords {
@@ -12,10 +12,14 @@ export interface SiteWords {
   /** Where and how to examine it. */
   readonly technique: string;
   /** The same for a reader who is no clinician. */
-  readonly plain: { readonly name: string; readonly technique: string };
+  readonly plain: { readonly name: string; readonly technique: string; readonly tiny?: string };
 }
 
 export type SiteTable<More = unknown> = Readonly<Record<SiteId, SiteWords & More>>;
+
+/** The name of a site for the least room, where it has one. */
+export const tinyName = ({ tiny, plain }: SiteWords): string | undefined =>
+  tiny === undefined ? undefined : say(tiny, plain.tiny);
 
 /** The tables by which the rest of a language looks its words up. */
 export function columnsOf(

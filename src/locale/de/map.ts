@@ -2,6 +2,7 @@ import { type Limb, limbKey, oppositeSide, type Place } from '../../anatomy/inde
 import type { ScaleId } from '../../examination/index.js';
 import type { FormWords, MapWords } from '../en/map.js';
 import { foundFrom, type FoundTable } from '../found.js';
+import { tinyName } from '../site-words.js';
 import { inRegisters } from '../terms.js';
 import { anatomy, atLimb } from './anatomy.js';
 import { examination } from './examination.js';
@@ -170,7 +171,7 @@ const trade: MapWords = {
   noPulse: 'Kein Puls distal zu erwarten',
   collaterals: 'Mögliche Kollateralen',
   lesionMark: (kind, where, percent) => `${map.likely[kind]}: ${where}${percent && `, ${percent}`}`,
-  siteTiny: (site) => SITES[site].tiny ?? anatomy.sites[site],
+  siteTiny: (site) => tinyName(SITES[site]) ?? anatomy.sites[site],
   siteShort: (site) => anatomy.sites[site],
   keys: [
     ['Auf, Ab', 'zum Herzen hin, vom Herzen weg'],

@@ -127,7 +127,6 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
   fromHeart: (below) => `somewhere between the heart and the ${below}`,
   lost: { absent: 'Blockage', reduced: 'Narrowing or blockage' },
   conflict: (finding, other) => `${finding} hardly goes with: ${other}. Both should be checked again.`,
-  ways: { for: 'points to it', against: 'points against it' },
   titles: {
     occludedHeading: 'Where the blockage probably is',
     natureHeading: 'Likely cause',

@@ -9,6 +9,7 @@ import {
 } from '../../anatomy/index.js';
 import type { DopplerSignal, Onset, Portion, Reason, ScaleId, ScaleStep } from '../../examination/index.js';
 import { foundFrom, type FoundTable } from '../found.js';
+import { tinyName } from '../site-words.js';
 import { inRegisters } from '../terms.js';
 import { anatomy } from './anatomy.js';
 import { examination } from './examination.js';
@@ -188,7 +189,7 @@ const trade = {
   lesionMark: (kind: 'block' | 'narrowing', where: string, percent: string) =>
     `${map.likely[kind]}: ${where}${percent && `, ${percent}`}`,
   /** Site names where there is least room. */
-  siteTiny: (site: SiteId) => SITES[site].tiny ?? shortName(site),
+  siteTiny: (site: SiteId) => tinyName(SITES[site]) ?? shortName(site),
   siteShort: shortName,
   keys: [
     ['Up, Down', 'towards the heart, away from it'],
