@@ -1,5 +1,5 @@
 import { type Limb, limbKey, LIMBS, type LimbKey } from '../../anatomy/index.js';
-import { type Examination, type LimbInspection, pulseAt } from '../../examination/index.js';
+import { type Examination, pulseAt } from '../../examination/index.js';
 import { PULSE_PLACES } from '../../anatomy/index.js';
 import { limbsAt } from './finding.js';
 import { circulationOf, hasAccess, knownAneurysms } from './newer.js';
@@ -10,16 +10,14 @@ import { circulationOf, hasAccess, knownAneurysms } from './newer.js';
  */
 export type NotExcluded = 'small-arteries' | 'emboli' | 'injury' | 'exertion';
 
-interface Seen extends LimbInspection {
-  readonly blueToes?: unknown;
-}
-
 const PULSES_OF = Object.fromEntries(
   LIMBS.map((limb) => [
     limbKey(limb),
     PULSE_PLACES.filter((place) => limbsAt(place).includes(limbKey(limb))),
   ]),
 ) as unknown as Readonly<Record<LimbKey, readonly (typeof PULSE_PLACES)[number][]>>;
+
+const BLUE = new Set<string>(['blue', 'mottled', 'fixed-mottled']);
 
 const present = (word: string | undefined): boolean => word !== undefined && word !== 'none';
 
@@ -28,10 +26,12 @@ export function notExcluded(examination: Examination, limb: Limb): readonly NotE
   const { inspection, context, pressures, history } = examination;
   const { side, kind } = limb;
   if (kind === 'head') return [];
-  const found = inspection?.[kind]?.[side] as Seen | undefined;
+  const found = inspection?.[kind]?.[side];
+  const digits = new Set<string>(Object.values(found?.digits ?? {}));
   const out: NotExcluded[] = [];
-  const wound = present(found?.ulcer) || present(found?.gangrene);
-  const blue = found?.blueToes === true || found?.colour === 'blue' || found?.colour === 'mottled';
+  const wound =
+    present(found?.ulcer) || present(found?.gangrene) || digits.has('ulcer') || digits.has('gangrene');
+  const blue = BLUE.has(found?.colour ?? '') || digits.has('blue');
   const pulsating = PULSES_OF[limbKey(limb)].some((place) => pulseAt(examination, place)?.expansile);
   const aneurysm =
     pulsating || history?.risks?.includes('known-aneurysm') || knownAneurysms(examination).length > 0;

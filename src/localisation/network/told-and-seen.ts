@@ -59,6 +59,22 @@ export function delays({ delays: found }: Examination, tables: Tables): Finding[
 /** Levels of cold so far out that they tell of the arteries of foot or hand. */
 const END_LEVELS = new Set<SkinLevel>(['forefoot', 'toes', 'hand', 'fingers']);
 
+/** Ulcers that veins make as often: they say nothing of the arteries. Common practice, no source. */
+const ON_THE_LEG = new Set<string>(['shin', 'back-of-leg']);
+/** Skin that branches of the posterior tibial artery feed. Angiosomes of the foot, from memory. */
+const PLANTAR = new Set<string>(['heel', 'sole']);
+
+/** Which arteries of foot or hand a wound speaks against. */
+function woundFed(found: LimbInspection): 'both' | 'posterior-tibial' | undefined {
+  const { ulcer, ulcerPlace = '', gangrene, digits } = found;
+  const open = ulcer !== undefined && ulcer !== 'none' && !ON_THE_LEG.has(ulcerPlace);
+  const dead = gangrene !== undefined && gangrene !== 'none';
+  const digit = Object.values(digits ?? {}).some((state) => state === 'ulcer' || state === 'gangrene');
+  if (dead || digit) return 'both';
+  if (!open) return undefined;
+  return PLANTAR.has(ulcerPlace) ? 'posterior-tibial' : 'both';
+}
+
 interface SeenLimb extends LimbInspection {
   readonly temperatureLevel?: SkinLevel;
 }
@@ -91,8 +107,14 @@ export function seen({ inspection }: Examination, tables: Tables): Finding[] {
         }
         out.push({ id: { kind: 'skin', limb, temperature, ...(level && { level }) }, factors, limbs });
       }
-      if ((found.ulcer && found.ulcer !== 'none') || (found.gangrene && found.gangrene !== 'none')) {
-        out.push({ id: { kind: 'wound', limb }, factors: acrossEnd(limb, byStrength(table.wound)), limbs });
+      const fed = woundFed(found);
+      if (fed) {
+        const wound = byStrength(table.wound);
+        const factors =
+          fed === 'both' || kind === 'arm'
+            ? acrossEnd(limb, wound)
+            : [{ piece: stretchPiece('posterior-tibial proximal', side), ...wound }];
+        out.push({ id: { kind: 'wound', limb }, factors, limbs });
       }
       if (found.sensation === 'beyond-digits' || found.sensation === 'lost') {
         out.push({ id: { kind: 'numbness', limb }, factors: acrossEnd(limb, byStrength(table.numb)), limbs });
