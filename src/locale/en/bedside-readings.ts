@@ -110,7 +110,7 @@ const table: ReadingsTable = {
     symptoms: (symptoms) => `Completed, with ${symptoms}: positive.`,
     fatigueOnly: (time) => `Stopped at ${time} by fatigue alone: indeterminate; the test was not completed.`,
     tooShort: (time, of) => `Stopped at ${time} of ${of} without a symptom: says nothing.`,
-    completed: (time) => `${time} completed without trouble: negative.`,
+    completed: (time) => `${time} completed without symptoms: negative.`,
   },
 };
 

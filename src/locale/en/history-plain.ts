@@ -26,7 +26,7 @@ export const plainHistory: Otherwise<HistoryTable> = {
     'anticoagulant-stopped': 'blood thinner stopped',
     'family-history': 'such diseases in the family',
   },
-  onset: 'When the present trouble began',
+  onset: 'When the present complaint began',
   said: {
     distance: (is) => `walks ${is} m without pain`,
     onset: { sudden: 'began suddenly', gradual: 'began gradually', unknown: 'not known how it began' },

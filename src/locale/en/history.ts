@@ -75,7 +75,7 @@ const trade: HistoryTable = {
   },
   operations: 'Earlier operations',
   note: 'Note',
-  onset: 'Onset of the present trouble',
+  onset: 'Onset of the present complaint',
   arm: 'Arms',
   said: {
     suddenPain: 'sudden pain',

@@ -131,7 +131,7 @@ describe('the whole examination of a threatened leg', () => {
       await hand.click(field(control, label), 'pen');
       await hand.press(...text);
     };
-    await pick('Onset of the present trouble', 'Acute');
+    await pick('Onset of the present complaint', 'Acute');
     await pick('Symptom, left leg', 'Rest pain');
     expect(flagged(control), 'rest pain with an acute onset').to.equal(true);
     await pick('Began, left leg', 'Suddenly');
