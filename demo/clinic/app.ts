@@ -33,6 +33,8 @@ type Page =
       readonly page: 'edit';
       readonly patient: Patient;
       readonly visit: Visit | undefined;
+      /** The visit before. */
+      readonly earlier: Visit | undefined;
       readonly draft: Draft | undefined;
     };
 
@@ -153,6 +155,7 @@ export class ClinicApp extends LitElement {
               .store=${this.#store}
               .patient=${page.patient}
               .visit=${page.visit}
+              .earlier=${page.earlier}
               .draft=${page.draft}
               @visit-saved=${this.#handleSaved}
             ></visit-form>`,
@@ -255,7 +258,11 @@ export class ClinicApp extends LitElement {
       };
     }
     if (route.page === 'edit') {
-      return { page: 'edit', patient, visit, draft: await store.draft(draftKey(patient.id, visit?.id)) };
+      // The latest first: the one after this visit, or the first of all before a new one.
+      const visits = await store.visits(patient.id);
+      const earlier = visits[visit ? visits.findIndex(({ id }) => id === visit.id) + 1 : 0];
+      const draft = await store.draft(draftKey(patient.id, visit?.id));
+      return { page: 'edit', patient, visit, earlier, draft };
     }
     return visit
       ? { page: 'visit', patient, visit }

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { LimbExamination } from 'pulse-map/elements/limb-examination';
+import { type Examination, parseExaminationText } from 'pulse-map/core';
 import { PATHWAY } from './flag-line.js';
 import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
@@ -18,6 +19,8 @@ export class ExaminationField extends LitElement {
   /** The record to start from, as the clinic kept it. */
   @property({ attribute: false }) value = '';
   @property({ attribute: false }) extent: Extent = 'pulses';
+  /** The record of the visit before, as the clinic kept it. */
+  @property({ attribute: false }) earlier = '';
   @property({ type: Boolean }) readOnly = false;
   /** What stood in the parts and could not be taken yet, as a draft kept it. */
   @property({ attribute: false }) unfinished: unknown;
@@ -58,6 +61,7 @@ export class ExaminationField extends LitElement {
               id="examination"
               name=${EXAMINATION_NAME}
               .pathway=${PATHWAY}
+              .earlier=${this.#earlier}
               ?readonly=${readOnly}
               .value=${value}
               .unfinished=${this.unfinished as LimbExamination['unfinished']}
@@ -94,6 +98,12 @@ export class ExaminationField extends LitElement {
     </fieldset>`;
   }
 
+  /** The record of the visit before; none where it cannot be read. */
+  get #earlier(): Examination | undefined {
+    const parsed = this.earlier ? parseExaminationText(this.earlier) : undefined;
+    return parsed?.ok ? parsed.value : undefined;
+  }
+
   /** The other element continues with the current record. */
   #choose(extent: Extent): void {
     const control = this.querySelector<HTMLElement & { value: string }>('#examination');
@@ -110,11 +120,13 @@ export function examinationControl(
   fields: Readonly<Record<string, string>>,
   readOnly: boolean,
   unfinished?: unknown,
+  earlier?: Readonly<Record<string, string>>,
 ): TemplateResult {
   return html`<examination-field
     .value=${fields[EXAMINATION_NAME] ?? ''}
     .extent=${extentOf(fields)}
     .readOnly=${readOnly}
     .unfinished=${unfinished}
+    .earlier=${earlier?.[EXAMINATION_NAME] ?? ''}
   ></examination-field>`;
 }

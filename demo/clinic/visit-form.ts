@@ -48,6 +48,8 @@ export class VisitForm extends LitElement {
   @property({ attribute: false }) store!: ClinicStore;
   @property({ attribute: false }) patient!: Patient;
   @property({ attribute: false }) visit: Visit | undefined;
+  /** The visit before, for what changed since. */
+  @property({ attribute: false }) earlier: Visit | undefined;
   /** A draft to go on with. */
   @property({ attribute: false }) draft: Draft | undefined;
   @state() private kept = '';
@@ -85,7 +87,7 @@ export class VisitForm extends LitElement {
       >
         <div class="fields short">${SHORT.map(control)}</div>
         <div class="fields">${LONG.map(control)}</div>
-        ${examinationControl(fields, false, this.draft?.unfinished)}
+        ${examinationControl(fields, false, this.draft?.unfinished, this.earlier?.fields)}
         <div class="fields">${AFTER.map(control)}</div>
         ${this.#failed()}
         <div class="actions">

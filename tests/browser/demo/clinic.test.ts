@@ -22,7 +22,6 @@ const field = (label: string) => {
   return app.querySelector<HTMLInputElement>(`#${text.htmlFor}`) as HTMLInputElement;
 };
 const map = () => app.querySelector('pulse-map') as HTMLElementTagNameMap['pulse-map'];
-
 async function mount(hash: string, open?: (name: string) => Promise<ClinicStore>): Promise<void> {
   if (location.hash !== hash) {
     const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
@@ -214,6 +213,7 @@ describe('the clinic’s record', () => {
     await reload();
     await shows('New visit');
     await until(() => control()?.value === recorded, 'the whole examination again');
+    expect(control().earlier?.pulses, 'the visit before').to.be.an('object');
   });
 
   it('speaks German in the examination when asked to, after a reload too, and loses nothing', async () => {
