@@ -30,6 +30,8 @@ export const plainPressures: Otherwise<PressureTable> = {
   verdicts: { abnormal: 'passt zu verengten oder verschlossenen Schlagadern' },
   afterExercise: (side) => `${side}, nach dem Gehen`,
   measures: { tcpo2: 'Sauerstoff in der Haut', index: 'Knöchel im Vergleich zum Arm' },
+  indexSince: (now, before, by, fell) =>
+    `Druck am Knöchel im Vergleich zum Arm ${now}, beim früheren Besuch ${before}: um ${by} ${fell ? 'gefallen' : 'gestiegen'}, mehr als zwei Messungen von sich aus abweichen.`,
   flatCurve: 'Pulswelle am Knöchel flach: Arm oder Bein kann gefährdet sein.',
   threat: (measured, limit) => `${measured}, ${limit}: so niedrig, dass Arm oder Bein gefährdet sein kann.`,
   ankleAboveLowArms: (side, index, below) =>

@@ -41,6 +41,8 @@ export const plainPressures: Otherwise<PressureTable> = {
   },
   afterExercise: (side) => `${side}, after walking`,
   measures: { tcpo2: 'oxygen in the skin', index: 'ankle compared with arm' },
+  indexSince: (now, before, by, fell) =>
+    `ankle pressure compared with arm pressure ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
   flatCurve: 'pulse wave at the ankle flat: the limb may be at risk.',
   threat: (measured, limit) => `${measured}, ${limit}: so low that the limb may be at risk.`,
   ankleAboveLowArms: (side, index, below) =>
