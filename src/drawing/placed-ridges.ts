@@ -51,11 +51,30 @@ const number = (value: number): number => Math.round(value * 10) / 10;
 const line = (points: readonly Point[]): string =>
   points.map(([x, y]) => `${number(x)} ${number(y)}`).join('L');
 
-/** Ridges of all marks of a view, each with a place for its number that hides neither a site nor another mark. */
+const weightOn = (mark: LesionMark, only: (key: string) => boolean = () => true): number =>
+  mark.pieces.reduce((sum, { piece, weight }) => sum + (only(piece.key) ? weight : 0), 0);
+
+/** Whether most of a mark lies on arteries that it shares with another: one lesion that takes the pulse of two limbs. */
+function sharesMost(mark: LesionMark, other: LesionMark): boolean {
+  const pieces = new Set<string>(other.pieces.map(({ piece }) => piece.key));
+  return !mark.further && !other.further && weightOn(mark, (key) => pieces.has(key)) > weightOn(mark) / 2;
+}
+
+/** The marks without those whose lesion is drawn for another limb already. */
+function drawnOnce(marks: readonly LesionMark[]): LesionMark[] {
+  return marks.filter(
+    (mark, i) => !marks.slice(0, i).some((other) => sharesMost(mark, other) && sharesMost(other, mark)),
+  );
+}
+
+/** Ridges of all marks of a view, one for a lesion that two limbs share, each with a place for its number that hides neither a site nor another mark. */
 export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
   const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
-  const all = marks.map((mark) => ({ mark, ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale) }));
+  const all = drawnOnce(marks).map((mark) => ({
+    mark,
+    ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale),
+  }));
   const outlines = all.map(({ ridges }) => ridges.map(({ outline }) => outline.map(px)));
   const taken: Box[] = [];
   const disc = (GLYPH_SIZE.map / 2) * glyphScale;

@@ -9,10 +9,13 @@ import {
   piecesTo,
   type Place,
   type PulseSiteId,
+  SIDES,
   stationsOf,
 } from '../../../src/anatomy/index.js';
+import { emptyExamination, type Examination, setPulse } from '../../../src/examination/index.js';
 import {
   AXIS,
+  drawnRecord,
   FIGURE_RIDGE,
   layOut,
   type LesionMark,
@@ -162,5 +165,42 @@ describe('a ridge', () => {
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe('a lesion that takes the pulses of two limbs', () => {
+  const names = ({ site }: Place) => ({ name: site, code: site.slice(0, 2) });
+  const absent = (site: PulseSiteId): Examination =>
+    SIDES.reduce((one, side) => setPulse(one, { site, side } as never, { grade: 'absent' }), legs(site));
+  const legs = (but: PulseSiteId): Examination =>
+    (['femoral', 'popliteal', 'dorsalis-pedis', 'posterior-tibial'] as const).reduce<Examination>(
+      (record, site) =>
+        SIDES.reduce(
+          (one, side) =>
+            setPulse(
+              one,
+              { site, side },
+              { grade: site === 'femoral' && but !== site ? 'normal' : 'absent' },
+            ),
+          record,
+        ),
+      { ...emptyExamination(), context: { ageBand: '60-79' } },
+    );
+
+  it('is drawn once and not twice, with one number: both femoral pulses absent', () => {
+    const { marks } = drawnRecord(absent('femoral'));
+    const both = marks.filter(({ further }) => !further);
+    expect(both.map(({ limb }) => limb)).toEqual(['right leg', 'left leg']);
+    for (const view of ['whole', 'legs'] as const) {
+      const placed = placeRidges(both, layOut(view, 700, 900, names));
+      expect(placed).toHaveLength(1);
+      expect(placed[0]?.number).toBeDefined();
+    }
+  });
+
+  it('is not made of two lesions, one in each leg', () => {
+    const { marks } = drawnRecord(absent('popliteal'));
+    const both = marks.filter(({ further }) => !further);
+    expect(placeRidges(both, layOut('legs', 700, 900, names))).toHaveLength(2);
   });
 });
