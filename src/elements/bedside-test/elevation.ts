@@ -99,7 +99,7 @@ function figure(host: BedsideHost<'elevation'>, gauge: AngleGauge, drag: LegDrag
   const label = onRay(marked ?? 0, LEG_ARC + 40);
   return html`<svg
     class="leg-figure"
-    role="img"
+    role="group"
     aria-label=${words.figure(side, angle)}
     viewBox="0 -14 ${LEG_BOX.width} ${LEG_BOX.height + 14}"
   >
