@@ -17,7 +17,7 @@ export const pressuresLabels: PressureLabels = {
   minutes: 'Minuten gegangen',
   stoppedBy: 'Grund für das Ende',
   used: 'Verwendete Zahlen sind unterstrichen.',
-  noArm: 'Kein ABI ohne Armdruck.',
+  noArm: 'Kein Knöchel-Arm-Index (ABI) ohne Armdruck.',
   plot: 'Druck vom Arm bis zur Zehe, rechts und links',
   refusedArms:
     'Beide Arme bei 0: Dadurch lässt sich nichts teilen. Erwartet wird ein Druck über 0 an mindestens einem Arm.',
@@ -28,5 +28,5 @@ export const pressuresLabels: PressureLabels = {
   technique:
     'Rückenlage, 5 bis 10 Minuten Ruhe, Fersen gestützt, Raum 19 bis 22 °C, 2 Stunden nicht geraucht; Manschette mindestens 40 % des Umfangs breit; Dopplersonde 8 bis 10 MHz. Reihenfolge: rechter Arm, rechts Tibialis posterior, rechts Dorsalis pedis, links Tibialis posterior, links Dorsalis pedis, linker Arm; den ersten Arm wiederholen.',
   caution:
-    'Mediasklerose (Diabetes, chronische Niereninsuffizienz, Alter) ergibt falsch hohe Knöcheldrücke: Ein normaler ABI schließt eine pAVK nicht aus.',
+    'Mediasklerose (Diabetes, chronische Niereninsuffizienz, Alter) ergibt falsch hohe Knöcheldrücke: Ein normaler Knöchel-Arm-Index (ABI) schließt eine pAVK nicht aus.',
 };

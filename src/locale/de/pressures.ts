@@ -148,7 +148,7 @@ const table: PressureTable = {
   denominator: (arms) => `Nenner: ${arms}.`,
   oneArm: (side) =>
     `Armdruck ${side} nicht erfasst: Ist er höher, liegt jeder Index niedriger als angegeben.`,
-  incompressible: 'Knöchelarterien nicht komprimierbar; Zehendruck (TBI) messen.',
+  incompressible: 'Knöchelarterien nicht komprimierbar; Zehendruck und Zehen-Arm-Index (TBI) messen.',
   whyFor: (field) => `${field}: warum keine Zahl`,
   siteAfter: (site) => `${site} nach Belastung`,
   refused: (field, typed, highest) =>

@@ -15,7 +15,7 @@ export const pressuresLabels = {
   minutes: 'Minutes walked',
   stoppedBy: 'What ended it',
   used: 'Figures used are underlined.',
-  noArm: 'No ABPI without a brachial pressure.',
+  noArm: 'No ankle-brachial pressure index (ABPI) without a brachial pressure.',
   plot: 'Pressure from arm to toe, right and left',
   refusedArms:
     'Both arms at 0: nothing could be divided by them. Expected a pressure above 0 in at least one arm.',
@@ -27,6 +27,6 @@ export const pressuresLabels = {
   technique:
     'Supine, rested 5 to 10 minutes, heels supported, room 19 to 22 °C, no smoking for 2 hours; cuff width at least 40% of the circumference; Doppler probe 8 to 10 MHz. Order: right arm, right posterior tibial, right dorsalis pedis, left posterior tibial, left dorsalis pedis, left arm; repeat the first arm.',
   caution:
-    'Medial calcification (diabetes, chronic kidney disease, age) gives falsely high ankle pressures: a normal ABPI does not exclude peripheral arterial disease.',
+    'Medial calcification (diabetes, chronic kidney disease, age) gives falsely high ankle pressures: a normal ankle-brachial pressure index (ABPI) does not exclude peripheral arterial disease.',
 };
 export type PressureLabels = typeof pressuresLabels;

@@ -146,7 +146,8 @@ const table: PressureTable = {
   denominator: (arms) => `Denominator: ${arms}.`,
   oneArm: (side) =>
     `${side} brachial pressure not recorded: if it is higher, every index is lower than shown.`,
-  incompressible: 'ankle arteries incompressible; measure toe pressure (TBPI).',
+  incompressible:
+    'ankle arteries incompressible; measure toe pressure and toe-brachial pressure index (TBPI).',
   whyFor: (field) => `No number for ${field.toLowerCase()}: why`,
   siteAfter: (site) => `${site} after exercise`,
   refused: (field, typed, highest) =>

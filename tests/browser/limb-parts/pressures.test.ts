@@ -84,7 +84,9 @@ describe('limb-pressures', () => {
 
   it('tells a missing arm and guesses none', async () => {
     const { control } = await open({ 'posterior-tibial': { left: 75 } });
-    expect(readableText(control)).to.include('No ABPI without a brachial pressure.');
+    expect(readableText(control)).to.include(
+      'No ankle-brachial pressure index (ABPI) without a brachial pressure.',
+    );
     await enter(control, 'Arm, left', '150');
     expect(readableText(control)).to.include('0.50 L, abnormal');
     expect(readableText(control)).to.include(
@@ -101,7 +103,7 @@ describe('limb-pressures', () => {
     expect(control.value?.['dorsalis-pedis']).to.deep.equal({ left: 'incompressible' });
     expect(readableText(control)).to.include('L, incompressible');
     expect(readableText(control)).to.include(
-      'Left: ankle arteries incompressible; measure toe pressure (TBPI).',
+      'Left: ankle arteries incompressible; measure toe pressure and toe-brachial pressure index (TBPI).',
     );
     field<HTMLSelectElement>(control, /^No number for dorsalis pedis, left/).focus();
     await press('ArrowUp');
