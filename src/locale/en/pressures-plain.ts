@@ -47,7 +47,6 @@ export const plainPressures: Otherwise<PressureTable> = {
   threat: (measured, limit) => `${measured}, ${limit}: so low that the limb may be at risk.`,
   indexSince: (now, before, by, fell) =>
     `ankle compared with arm ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
-  flatCurve: 'the pulse curve at the ankle is flat: the limb may be at risk.',
   ankleAboveLowArms: (side, index, below) =>
     `${side} ankle compared with arm ${index} with both arms below ${below}`,
   armsApart: (by) => `arms ${by} apart although the ankles are not low`,
