@@ -45,8 +45,6 @@ export const plainPressures: Otherwise<PressureTable> = {
     `ankle pressure compared with arm pressure ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
   flatCurve: 'pulse wave at the ankle flat: the limb may be at risk.',
   threat: (measured, limit) => `${measured}, ${limit}: so low that the limb may be at risk.`,
-  indexSince: (now, before, by, fell) =>
-    `ankle compared with arm ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
   ankleAboveLowArms: (side, index, below) =>
     `${side} ankle compared with arm ${index} with both arms below ${below}`,
   armsApart: (by) => `arms ${by} apart although the ankles are not low`,
