@@ -27,9 +27,11 @@ import { unknownNote } from '../common/unknown-note.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { pathwayOf } from '../common/pathway.js';
 import { renderContents } from './contents.js';
+import type { QuestionOpenEvent } from '../limb-flags/question-open.js';
 import { CurrentPart } from './current-part.js';
 import { partEvents } from './part-events.js';
 import {
+  ANSWERED_IN,
   HistorySlice,
   ofPressuresPart,
   PARTS,
@@ -45,8 +47,6 @@ import { handOut, opensFor, type UnfinishedParts, unfinishedIn } from './unfinis
 
 /** The parts check what they edit, so that what reads a record is there from the start. */
 const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
-
-const NO_CHOICES: FlagSettings = {};
 
 /** The control that is a part's content, where it is one. */
 const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map, .body > limb-pressures';
@@ -168,6 +168,8 @@ export class LimbExamination extends RecordElement {
           .examination=${examination}
           .pathway=${this.pathway}
           .running=${this.editable}
+          ?links=${this.editable}
+          @question-open=${({ question }: QuestionOpenEvent) => void this.openPart(ANSWERED_IN[question.code])}
           .lang=${this.lang}
           .register=${this.register}
         ></limb-flags>
@@ -215,7 +217,7 @@ export class LimbExamination extends RecordElement {
 
   /** The limits of the pathway, by which pressures, stages and flags are read alike. */
   get #choices(): FlagSettings {
-    return pathwayOf(this.pathway).settings ?? NO_CHOICES;
+    return pathwayOf(this.pathway).settings ?? {};
   }
 
   #part(part: PartId): TemplateResult {

@@ -8,6 +8,7 @@ import {
 } from '../../examination/index.js';
 import type { ActKind } from '../../localisation/index.js';
 import type { PartId } from '../../locale/whole.js';
+import type { QuestionCode } from '../../triage/index.js';
 import type { HistoryPart } from '../limb-history/element.js';
 
 /** The parts in the order of the bedside. */
@@ -34,6 +35,30 @@ export const RECORDED: readonly ActKind[] = [
   'toe-pressure',
   'arm-pressures',
 ];
+
+/** The part in which each question is answered. */
+export const ANSWERED_IN: Readonly<Record<QuestionCode, PartId>> = {
+  onset: 'history',
+  movement: 'inspection',
+  sensation: 'inspection',
+  'arterial-doppler': 'pulses',
+  'venous-doppler': 'inspection',
+  'other-pulses': 'pulses',
+  'passive-stretch': 'inspection',
+  background: 'history',
+  'distal-pulses': 'pulses',
+  'ankle-index': 'pressures',
+  'forearm-index': 'pressures',
+  'other-side-index': 'pressures',
+  'abdominal-or-back-pain': 'history',
+  'chest-or-back-pain': 'history',
+  'other-popliteal-and-aorta': 'pulses',
+  'pad-tests': 'pressures',
+  toe: 'pressures',
+  diabetes: 'history',
+  'old-deficit': 'inspection',
+  'marks-unrecorded': 'inspection',
+};
 
 function leaves(value: unknown): number {
   if (value === undefined) return 0;

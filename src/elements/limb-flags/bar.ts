@@ -20,6 +20,8 @@ export interface BarView {
   readonly since: string | undefined;
   readonly words: FlagWords;
   readonly toggle: () => void;
+  /** Leads to where a question is answered; without it questions are text. */
+  readonly ask: ((question: Question) => void) | undefined;
 }
 
 const ASK = svg`<svg class="mark" width="20" height="20" viewBox="0 0 20 20" fill="none" stroke="currentColor" stroke-width="1.8" stroke-linecap="round" stroke-linejoin="round" aria-hidden="true"><path d="M10 17.5a7.5 7.5 0 1 0 0-15 7.5 7.5 0 0 0 0 15M7.7 7.900a2.300 2.300 0 1 1 3.400 2c-.8.5-1.100.9-1.100 1.700M10 14.200V14.300"></path></svg>`;
@@ -80,12 +82,26 @@ function line(view: BarView, title: TemplateResult, why: string, mark: unknown, 
   </div>`;
 }
 
-function questions(asked: readonly string[], { words }: BarView): TemplateResult | typeof nothing {
+interface Asked {
+  readonly question: Question;
+  readonly text: string;
+}
+
+function questions(asked: readonly Asked[], { words, ask }: BarView): TemplateResult | typeof nothing {
   if (!asked.length) return nothing;
   return html`<div>
     <p class="small">${words.bar.asks}</p>
     <ul class="questions">
-      ${asked.map((text) => html`<li>${text}</li>`)}
+      ${asked.map(
+        ({ question, text }) =>
+          html`<li>
+            ${
+              ask
+                ? html`<button type="button" class="goto" @click=${() => ask(question)}>${text}</button>`
+                : text
+            }
+          </li>`,
+      )}
     </ul>
   </div>`;
 }
@@ -109,7 +125,10 @@ function flag(of: RedFlag, view: BarView): TemplateResult {
         : nothing
     }
     ${questions(
-      of.ask.map((code) => words.questions[code]),
+      of.ask.map((code) => ({
+        question: { code, ...(of.limb && { limb: of.limb }) },
+        text: words.questions[code],
+      })),
       view,
     )}
     ${sourcesMark(flagSources(of.code), words)}
@@ -120,12 +139,16 @@ const sameLimb = (a: Question['limb'], b: Question['limb']): boolean =>
   a?.side === b?.side && a?.kind === b?.kind;
 
 /** Questions that no flag asks. */
-function otherQuestions({ read, words }: BarView): readonly string[] {
+function otherQuestions({ read, words }: BarView): readonly Asked[] {
   return read.questions
     .filter(({ code, limb }) => !read.flags.some((one) => one.ask.includes(code) && sameLimb(one.limb, limb)))
-    .map(({ code, limb }) =>
-      code === 'onset' ? `${words.bar.openFor(limb)} ${words.questions.onset}` : words.questions[code],
-    );
+    .map((question) => ({
+      question,
+      text:
+        question.code === 'onset'
+          ? `${words.bar.openFor(question.limb)} ${words.questions.onset}`
+          : words.questions[question.code],
+    }));
 }
 
 /** The bar with what it opens; nothing where there is neither a flag nor a question on an onset. */

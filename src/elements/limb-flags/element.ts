@@ -6,6 +6,7 @@ import {
   flagChange,
   type FlagSettings,
   type Pathway,
+  type Question,
   triage,
   type Triage,
   uncheckedWords,
@@ -21,6 +22,7 @@ import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { onsetQuestions, renderBar } from './bar.js';
 import { HoldStill } from './hold-still.js';
+import { QuestionOpenEvent } from './question-open.js';
 import { pathwayOf } from '../common/pathway.js';
 import { flagStyles } from './styles.js';
 
@@ -40,6 +42,7 @@ const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs:
  * Of a record that cannot be read, and of words of a later version in one, it says that they were not checked.
  *
  * @tag limb-flags
+ * @fires question-open - A person wants to answer a question; only with `links`.
  * @csspart banner - The bar and what it opens.
  * @csspart flag - One flag.
  */
@@ -63,6 +66,8 @@ export class LimbFlags extends LitElement {
   @property({ type: Boolean }) running = false;
   /** Scrolls the page by the height of the bar when it comes or goes, so that what lies below stays under the hand. */
   @property({ type: Boolean }) steady = false;
+  /** Makes each question a button that fires `question-open`, for a page that can lead to where it is answered. */
+  @property({ type: Boolean }) links = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
@@ -127,6 +132,7 @@ export class LimbFlags extends LitElement {
         toggle: () => {
           this.open = !this.open;
         },
+        ask: this.links && !this.flat ? this.#ask : undefined,
       })}`;
   }
 
@@ -138,6 +144,12 @@ export class LimbFlags extends LitElement {
     const said = record ? this.#words.unchecked(unchecked) : this.#words.unread;
     return html`<div class="unread"><p role="status">${said}</p></div>`;
   }
+
+  /** What it opened would lie over the place it leads to. */
+  readonly #ask = (question: Question): void => {
+    this.open = false;
+    this.dispatchEvent(new QuestionOpenEvent(question));
+  };
 
   get #words(): FlagWords {
     return flagWordsFor(this.#language.tag, this.#language.register);

@@ -164,6 +164,16 @@ export const flagStyles = css`
     color: var(--_danger);
     white-space: nowrap;
   }
+  .goto {
+    min-block-size: 32px;
+    padding: 4px 0;
+    border: 0;
+    background: transparent;
+    text-align: start;
+    text-decoration: underline;
+    text-underline-offset: 3px;
+    cursor: pointer;
+  }
   .questions {
     margin: 2px 0 0;
     padding-inline-start: 18px;
