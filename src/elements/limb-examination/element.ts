@@ -210,7 +210,6 @@ export class LimbExamination extends RecordElement {
     </div>`;
   }
 
-  /** The words of the parts, in the language in force. */
   private get parts(): PartMessages {
     return partMessagesFor(this.language.tag, this.language.register);
   }
@@ -381,12 +380,10 @@ export class LimbExamination extends RecordElement {
     }
   };
 
-  /** A click that a label passes on moves the focus; one inside has been dealt with by what was hit. */
   readonly #hostClick = (event: Event): void => {
     if (event.composedPath()[0] === this) this.focus();
   };
 
-  /** The part after or before the one with the focus. */
   #neighbour(step: 1 | -1): PartId {
     const active = (this.renderRoot as ShadowRoot).activeElement?.closest('.part')?.id.replace('part-', '');
     const at = PARTS.indexOf(active as PartId);
