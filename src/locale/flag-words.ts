@@ -81,7 +81,7 @@ export interface FlagBarTable {
   /** The link to a page on which it is written whom to call. */
   pageOf(whom: string | undefined): string;
   /** Whose pathway decides. */
-  byPathway(name: string | undefined): string;
+  byPathway(name: string): string;
   readonly asks: string;
   /** A question that stands before there is a flag. */
   readonly open: string;

@@ -184,7 +184,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       ],
       callWhom: two([undefined, 'xyz'], ['+44 1632 960000']),
       pageOf: one([undefined, 'xyz']),
-      byPathway: one([undefined, 'xyz']),
+      byPathway: one(['xyz']),
       openFor: one(FLAGGED_LIMBS),
     },
   },

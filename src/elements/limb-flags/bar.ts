@@ -112,7 +112,7 @@ function flag(of: RedFlag, view: BarView): TemplateResult {
   return html`<div part="flag" class="flag">
     <b class="heading">${words.heading(of)}</b>
     ${call(of, view, true)}
-    <p class="act">${words.action(of)} ${words.bar.byPathway(pathway.name)}</p>
+    <p class="act">${words.action(of)} ${pathway.name ? words.bar.byPathway(pathway.name) : nothing}</p>
     <p><span class="when">${words.when(of)}</span> ${words.because(of)}</p>
     ${of.flowWithin ? html`<p>${words.hours(of.flowWithin)}</p>` : nothing}
     ${of.clock?.code === 'days-to-flow' ? html`<p>${words.target(of.clock)}</p>` : nothing}

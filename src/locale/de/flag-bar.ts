@@ -65,7 +65,7 @@ const trade: FlagBarTable = {
   openPathway: 'Pfad',
   callWhom: (whom, telephone) => `Anrufen${whom ? `, ${whom}` : ''}: ${telephone}`,
   pageOf: (whom) => (whom ? `Behandlungspfad: ${whom}` : 'Behandlungspfad öffnen'),
-  byPathway: (name) => (name ? `Nach dem Behandlungspfad „${name}“.` : 'Nach dem örtlichen Behandlungspfad.'),
+  byPathway: (name) => `Nach dem Behandlungspfad „${name}“.`,
   asks: 'Als Nächstes fragen und untersuchen',
   open: 'Offene Frage',
   openFor: (limb) => (limb ? `${limb}: Wann hat es begonnen?` : 'Wann hat es begonnen?'),

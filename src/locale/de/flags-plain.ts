@@ -192,6 +192,6 @@ export const plainFlagBar: Otherwise<FlagBarTable> = {
   },
   openPathway: 'Plan',
   pageOf: (whom) => (whom ? `Plan vor Ort: ${whom}` : 'Plan vor Ort öffnen'),
-  byPathway: (name) => (name ? `Nach dem Plan „${name}“.` : 'Nach dem örtlichen Plan.'),
+  byPathway: (name) => `Nach dem Plan „${name}“.`,
   asks: 'Als Nächstes fragen und prüfen',
 };

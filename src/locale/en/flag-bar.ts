@@ -65,7 +65,7 @@ const trade: FlagBarTable = {
   openPathway: 'Pathway',
   callWhom: (whom, telephone) => `Call ${whom ? `${whom}: ` : ''}${telephone}`,
   pageOf: (whom) => (whom ? `Pathway: ${whom}` : 'Open the pathway'),
-  byPathway: (name) => (name ? `By the pathway “${name}”.` : 'By your local pathway.'),
+  byPathway: (name) => `By the pathway “${name}”.`,
   asks: 'To ask and examine next',
   open: 'Open question',
   openFor: (limb) => (limb ? `${limb}: when did it begin?` : 'When did it begin?'),

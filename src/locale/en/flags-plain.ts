@@ -208,6 +208,6 @@ export const plainFlagBar: Otherwise<FlagBarTable> = {
   },
   openPathway: 'Local plan',
   pageOf: (whom) => (whom ? `Local plan: ${whom}` : 'Open the local plan'),
-  byPathway: (name) => (name ? `By the plan “${name}”.` : 'By your local plan.'),
+  byPathway: (name) => `By the plan “${name}”.`,
   asks: 'To ask and check next',
 };

@@ -24,7 +24,7 @@ describe('the language of an element', () => {
     page.lang = 'de';
     const map = await openMap({ examination: block });
     expect(byRole(map, 'button', 'Rückgängig')).to.exist;
-    expect(lead(map)).to.equal('Verschluss irgendwo zwischen Femoralis links und Poplitea links, 73 %');
+    expect(lead(map)).to.equal('Verschluss irgendwo zwischen Femoralis links und Poplitea links, 72 %');
   });
 
   it('is that of the nearest element with a lang around it, a shadow tree around it included', async () => {
@@ -137,7 +137,7 @@ describe('the language of an element', () => {
     const watch = await fixture<LimbStopwatch>(html`<limb-stopwatch lang="de"></limb-stopwatch>`);
     for (const one of [flags, reading, test, watch]) await drawn(one);
     expect(flags.shadowRoot?.textContent).to.contain('Akute Extremitätenischämie wahrscheinlich');
-    expect(lead(reading)).to.equal('Verschluss irgendwo zwischen Femoralis links und Poplitea links, 73 %');
+    expect(lead(reading)).to.equal('Verschluss irgendwo zwischen Femoralis links und Poplitea links, 72 %');
     expect(test.shadowRoot?.textContent).to.contain('Venenfüllung');
     expect(byRole(watch, 'button', 'Start')).to.exist;
     expect(byRole(watch, 'button', 'Zurücksetzen')).to.exist;
