@@ -29,7 +29,8 @@ import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
-import { WatchController } from '../limb-stopwatch/watch-controller.js';
+import type { WatchController } from '../limb-stopwatch/watch-controller.js';
+import { Watches, type WatchOptions } from './watches.js';
 import { Beat } from './beat.js';
 import { coldBody, coldStyles } from './cold.js';
 import { type AngleGauge, elevationBody } from './elevation.js';
@@ -96,7 +97,7 @@ export class BedsideTest extends PartElement<SidedResult> {
   /** Whether the element around clears the watches itself, since it may undo a value under a running watch. */
   @property({ attribute: false }) watchesCleared: 'here' | 'around' = 'here';
 
-  readonly #watches = new Map<string, WatchController>();
+  readonly #watches = new Watches(this, (elapsed) => this.#tick(elapsed));
   readonly #beat = new Beat();
   readonly #sensor = new ShinSensor(this, (angle) => this.#setAngle(angle));
   #main: (() => void) | undefined;
@@ -139,7 +140,7 @@ export class BedsideTest extends PartElement<SidedResult> {
 
   /** Sets every watch to zero and keeps none of them: what ran belongs to another encounter. */
   clearWatches(): void {
-    for (const watch of this.#watches.values()) watch.reset();
+    this.#watches.reset();
   }
 
   override formResetCallback(): void {
@@ -160,7 +161,7 @@ export class BedsideTest extends PartElement<SidedResult> {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('test') && changed.get('test') !== undefined) this.#watches.clear();
+    if (changed.has('test') && changed.get('test') !== undefined) this.#watches.forget();
     if (changed.has('test')) this.reread();
     if (changed.has('test') && !this.#isKnown)
       warnOfAttribute(this, 'test', BEDSIDE_TEST_IDS, 'nothing can be entered');
@@ -281,26 +282,10 @@ export class BedsideTest extends PartElement<SidedResult> {
     return this.replace(next);
   }
 
-  #watch(
-    purpose: string,
-    { countdown, over, bothSides }: { countdown?: number; over?: () => void; bothSides?: boolean } = {},
-  ): WatchController {
-    const id = `${this.test}-${bothSides ? 'both' : this.side}-${purpose}`;
-    let watch = this.#watches.get(id);
-    if (!watch) {
-      watch = new WatchController(
-        this,
-        { over: () => this.#overs.get(id)?.(), tick: (ms) => this.#tick(ms) },
-        countdown,
-      );
-      this.#watches.set(id, watch);
-    }
-    watch.key = this.keep && `bedside-test:${this.keep}:${id}`;
-    // The final action must come from the latest render, which has the latest record.
-    if (over) this.#overs.set(id, over);
-    return watch;
+  #watch(purpose: string, options: WatchOptions = {}): WatchController {
+    const id = `${this.test}-${options.bothSides ? 'both' : this.side}-${purpose}`;
+    return this.#watches.at(id, this.keep, options);
   }
-  readonly #overs = new Map<string, () => void>();
 
   #tick(elapsed: number): void {
     if (this.test === 'arm-stress') this.#beat.sound(beatAt(elapsed, BEAT_SECONDS.value));
