@@ -35,7 +35,7 @@ export const plainMap = {
     ['Ctrl Z, Ctrl Y', 'undo, redo'],
     ['Escape', 'close, stop entering the same for several places'],
     ['?', 'this list'],
-  ],
+  ] as const,
   tableName: 'Pulses and whooshing noises, from the trunk outward',
   bruitColumn: (side: Side) => `${sentence(anatomy.sides[side])} noise`,
   bruitOf: (place: Place) => `${sentence(anatomy.place(place))}, whooshing noise`,
