@@ -16,7 +16,9 @@ async function carrying(word: string) {
 describe('carrying a grade', () => {
   it('is told, and tapped onto one site after the other without a chooser', async () => {
     const map = await carrying('1, reduced');
-    expect(byRole(map, 'button', 'Grade several as 1, reduced').getAttribute('aria-pressed')).to.equal('true');
+    expect(byRole(map, 'button', 'Grade several as 1, reduced').getAttribute('aria-pressed')).to.equal(
+      'true',
+    );
     for (const name of ['right femoral', 'left femoral']) {
       await click(site(map, name));
       await settled(map);

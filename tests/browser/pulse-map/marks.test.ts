@@ -112,7 +112,9 @@ describe('drawing on the skin', () => {
     const map = await openMap();
     await pick(map, 'Grade several as 0, absent');
     await startDrawing(map);
-    expect(byRole(map, 'button', 'Grade several as 0, absent').getAttribute('aria-pressed')).to.equal('false');
+    expect(byRole(map, 'button', 'Grade several as 0, absent').getAttribute('aria-pressed')).to.equal(
+      'false',
+    );
     await pick(map, 'Grade several as 0, absent');
     expect(byRole(map, 'button', 'Draw on the skin').getAttribute('aria-pressed')).to.equal('false');
     expect(allByRole(map, 'button', 'Eraser')).to.have.length(0);

@@ -17,9 +17,7 @@ const wordsOf = (tag: string, register: (typeof REGISTERS)[number] = 'trade'): L
 });
 /** What a language says of its own; a source is cited as it is printed. */
 const textsOf = (language: Language): string[] =>
-  languageTexts(english, language).told.flatMap(({ path, said }) =>
-    path === 'flags › cite' ? [] : [said],
-  );
+  languageTexts(english, language).told.flatMap(({ path, said }) => (path === 'flags › cite' ? [] : [said]));
 
 describe('a region with words of its own', () => {
   // What Americans write otherwise, by the list of this test and not by that of the library.

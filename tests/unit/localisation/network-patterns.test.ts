@@ -115,13 +115,7 @@ describe('Healthy people whose feet are felt (Armstrong 2013, 1338 people with n
       piece: pulsePiece({ site, side }),
       ...palpation(site, 'absent', TABLES, feet),
     }));
-    return (
-      100 *
-      new Propagation(
-        withFeet(sound, feet, () => 'divide').model,
-        factors,
-      ).total()
-    );
+    return 100 * new Propagation(withFeet(sound, feet, () => 'divide').model, factors).total();
   }
 
   const both = (site: (typeof FOOT)[number]): Missed => [
