@@ -114,6 +114,19 @@ export const examinationStyles = css`
   .head:has(limb-flags[raised]) ~ .part .body {
     --_sticky: 115px;
   }
+  /* What was not checked for flags takes room above the bar as well. */
+  .head:has(limb-flags[unchecked]) ~ .part {
+    scroll-margin-block-start: 124px;
+  }
+  .head:has(limb-flags[unchecked]) ~ .part .body {
+    --_sticky: 121px;
+  }
+  .head:has(limb-flags[raised][unchecked]) ~ .part {
+    scroll-margin-block-start: 182px;
+  }
+  .head:has(limb-flags[raised][unchecked]) ~ .part .body {
+    --_sticky: 175px;
+  }
   .body[hidden] {
     display: none;
   }

@@ -107,6 +107,7 @@ export class LimbFlags extends LitElement {
     if (change) this.spoken = words.bar.changed(change.code, words.heading(change.flag));
     // Says to the style sheet around that the bar takes room.
     this.toggleAttribute('raised', this.#read.flags.length > 0 || onsetQuestions(this.#read).length > 0);
+    this.toggleAttribute('unchecked', !record || uncheckedWords(record) > 0);
   }
 
   protected override updated(): void {

@@ -20,8 +20,8 @@ export const mapStyles = css`
   :host([hidden]) {
     display: none;
   }
-  /* Stays in view while the map is scrolled, under nothing but the chooser. */
-  limb-flags {
+  /* A flag stays in view while the map is scrolled, under nothing but the chooser. */
+  limb-flags[raised] {
     position: sticky;
     z-index: 3;
     inset-block-start: 0;
@@ -31,6 +31,9 @@ export const mapStyles = css`
   }
   limb-flags[raised] ~ * {
     --_sticky: 60px;
+  }
+  limb-flags[raised][unchecked] ~ * {
+    --_sticky: 120px;
   }
   /* What is scrolled to, such as the focus, does not end up under what sticks. */
   .toolbar *,

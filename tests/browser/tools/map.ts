@@ -88,7 +88,9 @@ export async function openSite(map: PulseMap, name: string): Promise<HTMLElement
 
 /** What was spoken last. */
 export function status(map: PulseMap): string {
-  return (byRole(map, 'status').textContent ?? '').replace(/\s+/g, ' ').trim();
+  // The flags have a line of their own that is spoken.
+  const strip = allByRole(map, 'status').find((one) => one.closest('[part~=status]'));
+  return (strip?.textContent ?? '').replace(/\s+/g, ' ').trim();
 }
 
 /** The sentences that say where the block is. */
