@@ -67,4 +67,4 @@ export function watchHover() {
 }
 
 /** Where to click so that moving with the button down draws. */
-export const toDraw = () => middle(inMap('[role=group][aria-label=Carry] button'));
+export const toDraw = () => middle(inMap('[role=group][aria-label="Grade several"] button'));
