@@ -1,4 +1,4 @@
-/* global document, MutationObserver */
+/* global document, KeyboardEvent, MutationObserver, scrollTo */
 // The map: keys, taps and strokes record pulses.
 import 'pulse-map/elements/pulse-map/define';
 
@@ -67,4 +67,10 @@ export function watchHover() {
 }
 
 /** Where to click so that moving with the button down draws. */
-export const toDraw = () => middle(inMap('[role=group][aria-label="Grade several"] button'));
+export function toDraw() {
+  const brush = inMap('[role=group][aria-label="Grade several"] button');
+  // Earlier acts may have scrolled the tools away, or left a chooser open over them.
+  inMap('.chooser')?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true }));
+  scrollTo(0, 0);
+  return middle(brush);
+}
