@@ -60,14 +60,30 @@ function sharesMost(mark: LesionMark, other: LesionMark): boolean {
   return !mark.further && !other.further && weightOn(mark, (key) => pieces.has(key)) > weightOn(mark) / 2;
 }
 
-/** The marks without those whose lesion is drawn for another limb already. */
+/** Which of two marks of one lesion is drawn whole: the likelier, else the first. */
+const comesFirst = (all: readonly LesionMark[], i: number, k: number): boolean => {
+  const [one, other] = [all[i]?.strength ?? 0, all[k]?.strength ?? 0];
+  return one === other ? i < k : one > other;
+};
+
+/**
+ * The marks with a lesion that two limbs share drawn once, with the number of the limb where it is likelier. Of the other limb's mark
+ * stays what lies on arteries of its own, so that neither side goes without.
+ */
 function drawnOnce(marks: readonly LesionMark[]): LesionMark[] {
-  return marks.filter(
-    (mark, i) => !marks.slice(0, i).some((other) => sharesMost(mark, other) && sharesMost(other, mark)),
-  );
+  return marks.flatMap((mark, i) => {
+    const whole = marks.find(
+      (other, k) => k !== i && comesFirst(marks, k, i) && sharesMost(mark, other) && sharesMost(other, mark),
+    );
+    if (!whole) return [mark];
+    const drawn = new Set<string>(whole.pieces.map(({ piece }) => piece.key));
+    const { strength: _, ...rest } = mark;
+    const pieces = mark.pieces.filter(({ piece }) => !drawn.has(piece.key));
+    return pieces.length ? [{ ...rest, pieces }] : [];
+  });
 }
 
-/** Ridges of all marks of a view, one for a lesion that two limbs share, each with a place for its number that hides neither a site nor another mark. */
+/** Ridges of all marks of a view, each with a place for its number that hides neither a site nor another mark. */
 export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
   const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];

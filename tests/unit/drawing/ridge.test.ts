@@ -155,8 +155,10 @@ describe('a ridge', () => {
       fc.property(anyStretch, fc.integer({ min: 340, max: 1400 }), ({ mark }, width) => {
         const layout = layOut('whole', width, 1100, ({ site }) => ({ name: site, code: site.slice(0, 2) }));
         const placed = placeRidges([mark, opposite(mark)], layout);
-        for (const { number } of placed) {
-          expect(number).toBeDefined();
+        expect(placed.some(({ number }) => number)).toBe(true);
+        for (const { mark: drawn, number } of placed) {
+          // The second limb's share of a lesion that is one carries no number of its own.
+          expect(number === undefined).toBe(drawn.strength === undefined);
           if (!number) continue;
           const middle = number.x + (number.anchor === 'start' ? 18 : -18);
           expect(middle).toBeGreaterThan(0);
@@ -193,9 +195,41 @@ describe('a lesion that takes the pulses of two limbs', () => {
     expect(both.map(({ limb }) => limb)).toEqual(['right leg', 'left leg']);
     for (const view of ['whole', 'legs'] as const) {
       const placed = placeRidges(both, layOut(view, 700, 900, names));
-      expect(placed).toHaveLength(1);
-      expect(placed[0]?.number).toBeDefined();
+      expect(placed.filter(({ number }) => number)).toHaveLength(1);
+      const drawn = placed.flatMap(({ mark }) => mark.pieces.map(({ piece }) => piece.key));
+      expect(new Set(drawn).size, 'no artery twice').toBe(drawn.length);
     }
+  });
+
+  it('leaves neither side without a mark, and gives the number of the limb where it is likelier', () => {
+    const grades = ['absent', 'reduced', 'normal'] as const;
+    const colours = [undefined, 'pale'] as const;
+    for (const [right, left] of grades.flatMap((a) => grades.map((b) => [a, b] as const)))
+      for (const colour of colours)
+        for (const pale of SIDES) {
+          const record: Examination = {
+            ...SIDES.reduce(
+              (one, side) =>
+                setPulse(one, { site: 'femoral', side }, { grade: side === 'right' ? right : left }),
+              emptyExamination(),
+            ),
+            ...(colour && {
+              onset: 'acute' as const,
+              inspection: { leg: { [pale]: { colour, temperature: 'cold' as const } } },
+            }),
+          };
+          const both = drawnRecord(record).marks.filter(({ further }) => !further);
+          const placed = placeRidges(both, layOut('legs', 700, 900, names));
+          const what = JSON.stringify(record);
+          for (const { limb, pieces } of both) {
+            const own = pieces.filter(({ piece }) => piece.key.startsWith(limb.split(' ')[0] as string));
+            const drawn = placed.filter(({ mark, outline }) => mark.limb === limb && outline);
+            if (own.length) expect(drawn, `${limb}: ${what}`).toHaveLength(1);
+          }
+          const numbers = placed.flatMap(({ mark, number }) => (number ? [mark.strength ?? 0] : []));
+          if (both.length)
+            expect(Math.max(...numbers), what).toBe(Math.max(...both.map(({ strength }) => strength ?? 0)));
+        }
   });
 
   it('is not made of two lesions, one in each leg', () => {
