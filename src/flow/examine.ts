@@ -1,11 +1,11 @@
 import { isListeningSite, LISTENING_PLACES, placeKey, SIDES, type Side } from '../anatomy/index.js';
 import type { AgeBand, Examination, PulseFinding, ScaleId } from '../examination/index.js';
 import { emptyExamination } from '../examination/types/record.js';
-import { type Findings, findingsOf, gradeOf, readSite } from './findings/index.js';
+import { type Findings, findingsOf, limit, type OutletReading } from './findings/index.js';
 import { readCuffs } from './findings/pressures.js';
 import { readSites } from './findings/pulses.js';
 import type { PatientInput } from './patient.js';
-import { inPosition, simulate, type Simulation } from './simulate.js';
+import { simulate, type Simulation } from './simulate.js';
 import { asReported, type ExaminerSkill } from './generate/examiner.js';
 
 export const EXAMINED_PARTS = [
@@ -83,7 +83,7 @@ function cuffs(
   }
 }
 
-function bedside(into: Tree, simulation: Simulation, findings: Findings): void {
+function bedside(into: Tree, findings: Findings): void {
   for (const side of SIDES) {
     const { pallorAngle, pallorTime, colourReturn, venousFilling } = findings.posture[side];
     put(into, ['bedside', 'elevation', side], {
@@ -99,18 +99,24 @@ function bedside(into: Tree, simulation: Simulation, findings: Findings): void {
       radial: { seconds: radial },
       ulnar: { seconds: ulnar },
     });
-    const percent = simulation.patient.outlet[side];
-    if (percent !== undefined)
-      put(into, ['bedside', 'hyperabduction', side], inArmPosition(simulation, side, percent));
+    arm(into, side, findings.outlet[side]);
   }
 }
 
-/** The radial pulse before and in the position of the arm. */
-function inArmPosition(simulation: Simulation, side: Side, percent: number): unknown {
-  const place = { site: 'radial', side } as const;
-  const before = readSite(simulation, place);
-  const during = readSite(inPosition(simulation, side, percent), place);
-  return { before: before.grade, during: gradeOf('radial', during.pulsePressure, during.share) };
+/** The radial pulse before and in the positions of the arm, and the arms raised at work. */
+function arm(into: Tree, side: Side, { before, during, stress }: OutletReading): void {
+  const { scalene, ...others } = during;
+  if (scalene) put(into, ['bedside', 'scalene', side], { toward: { before, during: scalene } });
+  for (const [position, grade] of Object.entries(others))
+    put(into, ['bedside', position, side], { before, during: grade });
+  if (!stress) return;
+  const early = stress.seconds < limit('armStress');
+  put(into, ['bedside', 'arm-stress', side], {
+    before,
+    during: stress.during,
+    seconds: stress.seconds,
+    ...(early ? { stopped: 'fatigue', felt: { fatigue: stress.seconds } } : { nothingFelt: true }),
+  });
 }
 
 function history(into: Tree, simulation: Simulation, findings: Findings): void {
@@ -153,7 +159,7 @@ export function examineSimulation(simulation: Simulation, options: ExamineOption
       'posterior-tibial',
     ]);
   }
-  if (has('bedside')) bedside(record, simulation, findings);
+  if (has('bedside')) bedside(record, findings);
   if (has('history')) history(record, simulation, findings);
   const examination = record as unknown as Examination;
   return examiner ? asReported(examination, examiner.seed, examiner.skill) : examination;

@@ -9,6 +9,10 @@ export type CollateralState = (typeof COLLATERAL_STATES)[number];
 export const STATES = ['rest', 'walked', 'arm-work', 'cold', 'low-output', 'shock'] as const;
 export type PatientState = (typeof STATES)[number];
 
+/** Positions of an arm in which its artery can be pressed. */
+export const OUTLET_POSITIONS = ['scalene', 'costoclavicular', 'hyperabduction'] as const;
+export type OutletPosition = (typeof OUTLET_POSITIONS)[number];
+
 export const RHYTHM_KINDS = ['regular', 'atrial-fibrillation'] as const;
 export type RhythmKind = (typeof RHYTHM_KINDS)[number];
 
@@ -49,8 +53,8 @@ export interface Patient {
   readonly variants: readonly PatientVariant[];
   /** mmHg that stiff ankle arteries add to a cuff reading; `Infinity` has no place in JSON, use 300 for "cannot be closed". */
   readonly incompressible: BySide<number>;
-  /** Percent by which a position of the arm narrows the subclavian artery. */
-  readonly outlet: BySide<number>;
+  /** Percent of the diameter by which each position of the arm narrows its artery. */
+  readonly outlet: BySide<Partial<Record<OutletPosition, number>>>;
   /** Arteries pressed shut at the wrist. */
   readonly pressed: readonly { readonly artery: 'radial' | 'ulnar'; readonly side: Side }[];
   /** Arms under a cuff blown up above the systolic pressure. */

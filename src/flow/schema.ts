@@ -1,6 +1,13 @@
 import * as z from 'zod/mini';
 import { PIECES, SIDES } from '../anatomy/index.js';
-import { COLLATERAL_STATES, DEFAULT_LESION, DEFAULT_PATIENT, RHYTHM_KINDS, STATES } from './patient.js';
+import {
+  COLLATERAL_STATES,
+  DEFAULT_LESION,
+  DEFAULT_PATIENT,
+  OUTLET_POSITIONS,
+  RHYTHM_KINDS,
+  STATES,
+} from './patient.js';
 import { HUMAN } from './tree/network.js';
 import { SPOTS, VARIANTS } from './tree/types.js';
 
@@ -60,7 +67,7 @@ export const patientSchema = z.strictObject({
     [],
   ),
   incompressible: z._default(bySide(range(0, LIMITS.stiff)), {}),
-  outlet: z._default(bySide(range(0, 100)), {}),
+  outlet: z._default(bySide(z.partialRecord(z.enum(OUTLET_POSITIONS), range(0, 100))), {}),
   pressed: z._default(
     z.array(z.strictObject({ artery: z.enum(['radial', 'ulnar']), side: z.enum(SIDES) })),
     [],

@@ -61,7 +61,7 @@ export function sectionsOf(network: Network, { piece, at, extent, narrowing }: L
 }
 
 /** Above this a narrowing is taken for a block: its law loses its meaning. */
-const AS_GOOD_AS_BLOCKED = 97;
+export const AS_GOOD_AS_BLOCKED = 97;
 
 export function addLesion(c: Circulation, lesion: Lesion): void {
   const sections = sectionsOf(c.network, lesion);

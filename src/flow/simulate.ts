@@ -1,7 +1,4 @@
-import type { Side } from '../anatomy/index.js';
-import { type Circulation } from './mean/circulation.js';
-import { narrowingOf } from './mean/laws.js';
-import { close, narrow, STOPPED } from './mean/circulation.js';
+import type { Circulation } from './mean/circulation.js';
 import { type Patient, type PatientInput, patientOf } from './patient.js';
 import { type Beating, beat } from './pulse/balance.js';
 import { fibrillation, type Inflow, inflowOf } from './pulse/heart.js';
@@ -80,14 +77,9 @@ export function simulate(input: PatientInput): Simulation {
   };
 }
 
-/** The same patient with the arm in a position that narrows the subclavian artery under the collar bone by `percent`. */
-export function inPosition(simulation: Simulation, side: Side, percent: number): Simulation {
-  const { network, tubes, inflow, patient } = simulation;
-  const circulation = circulationOf(network, patient);
-  const e = network.sectionOf.get(`${side} subclavian to its end`)!;
-  const { radii } = network.sections[e]!;
-  if (percent >= 97) close(circulation, e, STOPPED);
-  else if (percent > 0) narrow(circulation, e, narrowingOf(percent, 0.7, (radii[0] + radii[1]) / 2), 0.7);
+/** The same patient with something pressed, raised or at work: `circulation` takes the place of the resting one. */
+export function inCirculation(simulation: Simulation, circulation: Circulation): Simulation {
+  const { tubes, inflow } = simulation;
   const start = simulation.beating.steady.pressure;
   return { ...simulation, circulation, beating: beat(circulation, tubes, inflow, start) };
 }

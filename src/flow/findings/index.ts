@@ -3,6 +3,7 @@ import type { Bruit } from '../../examination/index.js';
 import type { Simulation } from '../simulate.js';
 import { heardAt, type Jet, jetsOf } from './bruits.js';
 import { type HandReading, readHand } from './hand.js';
+import { type OutletReading, readOutlet } from './outlet.js';
 import { type PostureReading, readPosture } from './posture.js';
 import { type CuffReadings, readCuffs } from './pressures.js';
 import { readSites, type SiteReading } from './pulses.js';
@@ -14,6 +15,7 @@ import { readWalking, type WalkReading } from './walking.js';
 export * from './beats.js';
 export * from './bruits.js';
 export * from './hand.js';
+export * from './outlet.js';
 export * from './posture.js';
 export * from './pressures.js';
 export * from './pulses.js';
@@ -34,6 +36,7 @@ export interface Findings {
   readonly delays: DelayReading;
   readonly posture: Readonly<Record<Side, PostureReading>>;
   readonly hands: Readonly<Record<Side, HandReading>>;
+  readonly outlet: Readonly<Record<Side, OutletReading>>;
   readonly walking: Readonly<Record<Side, WalkReading>>;
   readonly vertebral: Readonly<Record<Side, StealReading>>;
 }
@@ -72,6 +75,7 @@ export function findingsOf(simulation: Simulation): Findings {
     delays: once(() => readDelays(sites())),
     posture: both(readPosture),
     hands: both(readHand),
+    outlet: both(readOutlet),
     walking: once(() => readWalking(simulation)),
     vertebral: both(readVertebral),
   };

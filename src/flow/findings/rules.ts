@@ -121,6 +121,18 @@ export const RULES = {
     'mean of 50 sound hands 3 s, Ejrup B et al., Circulation 1966;33:778-780; the law is a rule of thumb',
   ),
   handReserve: thumb(8, '', 'the emptied hand asks for this many times its resting flow'),
+  armEffort: thumb(6, '', 'raised arms at work ask the forearm for this many times its resting flow'),
+  armStress: published(
+    180,
+    's',
+    'the raised arms work so long',
+    'Plewa MC, Delinger M, Acad Emerg Med 1998;5:337-342',
+  ),
+  armTires: thumb(
+    0.85,
+    '',
+    'and tire early in proportion where their flow falls below this share of the flow without the position',
+  ),
   walkEffort: thumb(6, '', 'walking asks the calf for this many times its resting flow'),
   walkFree: thumb(0.85, '', 'no limit above this share of the sound flow'),
   walkFar: thumb(0.6, '', 'limited after a long way above this share'),

@@ -58,7 +58,7 @@ describe('pressures of published cases', () => {
     ['pc-037', 'right', 88 / 130, 'superficial femoral blocked in mid thigh; thigh cuff in place of the arm'],
     ['pc-040', 'right', 0.5, 'superficial femoral blocked'],
     ['pc-222', 'right', 0.29, 'external iliac and superficial femoral blocked'],
-  ] as const)('ankle index of %s, %s: %f (%s)', (id, side, published) => {
+  ] as const)('ankle index of %s, %s: %f (%s)', (id, side, published, _found) => {
     expect(Math.abs(ankleIndex(cuffsOf(id), side)! - published)).toBeLessThanOrEqual(0.15);
   });
 
