@@ -1,5 +1,6 @@
 import { type Laterality, type Place, PLACES, type SiteId, siteDefinition } from '../anatomy/index.js';
 import { AXIS } from './figure.js';
+import type { LesionMark } from './flow.js';
 import { positionOf } from './vessels.js';
 
 /** What part of the figure is shown. */
@@ -68,4 +69,10 @@ export function placesIn(view: View): readonly Place[] {
     const { x, y } = positionOf(place);
     return x > crop.x && x < crop.x + crop.width && y > crop.y && y < crop.y + crop.height;
   });
+}
+
+/** The marks on arteries that a view shows: views of the arms leave out those of the legs, and the other way round. */
+export function marksIn(view: View, marks: readonly LesionMark[]): LesionMark[] {
+  const ofArms = view.includes('arm') || view.includes('hand');
+  return marks.filter(({ limb }) => view === 'whole' || limb.endsWith('leg') !== ofArms);
 }

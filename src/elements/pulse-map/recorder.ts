@@ -20,7 +20,7 @@ import {
 } from '../../examination/index.js';
 import { readByRule } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
-import { wordsAt } from './figure/words-at.js';
+import { wordsAt } from '../../drawing/index.js';
 import type { Said, Session } from './session.js';
 
 /** Identifies the note field: consecutive edits of it are one undo step. */

@@ -22,7 +22,8 @@ import {
 } from '../../drawing/index.js';
 import { bruitAt, type Examination, pulseAt } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import { glyphParts, shownFor } from '../common/glyph.js';
+import { glyphParts } from '../common/glyph.js';
+import { shownFor } from '../../drawing/shown.js';
 
 const WIDTH = 362;
 const HEIGHT = 104;

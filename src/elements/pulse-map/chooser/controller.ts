@@ -1,7 +1,7 @@
 import { html, nothing, type ReactiveController, type TemplateResult } from 'lit';
 import { bruitAt, pulseAt } from '../../../examination/index.js';
 import { later } from '../fetched.js';
-import { isUnknownAt } from '../figure/words-at.js';
+import { isUnknownAt } from '../../../drawing/index.js';
 import type { SiteFinder } from '../hand/site-finder.js';
 import type { Session } from '../session.js';
 import type { Chooser } from './chooser.js';

@@ -14,7 +14,8 @@ import {
 } from '../../../examination/index.js';
 import { GLYPH_SIZE } from '../../../drawing/index.js';
 import type { Messages } from '../../../locale/index.js';
-import { glyphIcon, markIcon, shownForStep } from '../../common/glyph.js';
+import { glyphIcon, markIcon } from '../../common/glyph.js';
+import { shownForStep } from '../../../drawing/shown.js';
 import { ICONS } from '../../common/icons.js';
 import { styled } from '../../common/styled.js';
 import type { Chooser, Unfolded } from './chooser.js';

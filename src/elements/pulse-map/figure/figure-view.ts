@@ -1,23 +1,25 @@
-import { type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { placeKey } from '../../../anatomy/index.js';
 import {
   type Collateral,
   drawnFlow,
   type DrawnRecord,
   type Layout,
-  layOut,
+  layOutSites,
   type LesionMark,
+  marksIn,
   OVER_HEIGHT,
+  type Painting,
   placeRidges,
-  placesIn,
+  sitesIn,
+  type SiteViews,
   type View,
 } from '../../../drawing/index.js';
-import { type Examination, remembered, type ScaleStep } from '../../../examination/index.js';
+import { type Examination, remembered } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { memoizeLast } from '../../common/memoize-last.js';
 import { reader } from '../../pulse-reading/reader.js';
 import { windowHeight } from '../crops.js';
 import type { FigureView } from './render.js';
-import { type Painting, type SiteView, siteView } from './site-view.js';
 
 /** Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. */
 const TALL = 860;
@@ -67,13 +69,6 @@ export function untouched(view: FigureView): FigureView {
   return { ...view, open: undefined, preview: undefined, drag: [] };
 }
 
-function inView(marks: readonly LesionMark[], view: View): LesionMark[] {
-  const ofArms = view.includes('arm') || view.includes('hand');
-  return marks.filter(({ limb }) => view === 'whole' || limb.endsWith('leg') !== ofArms);
-}
-
-type Sites = ReadonlyMap<PlaceKey, SiteView>;
-
 /** What is drawn before the engine has arrived: flow as felt, no block. */
 const unread = remembered((examination: Examination): DrawnRecord => ({
   marks: [],
@@ -81,40 +76,16 @@ const unread = remembered((examination: Examination): DrawnRecord => ({
   collaterals: [],
 }));
 
-function sitesIn(
-  view: View,
-  examination: Examination,
-  earlier: Examination | undefined,
-  painted: readonly PlaceKey[] | undefined,
-  step: ScaleStep | undefined,
-  words: Messages,
-): Sites {
-  const painting = painted && step && { keys: painted, step };
-  return new Map(
-    placesIn(view).map(
-      (place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const,
-    ),
-  );
-}
-
-function layoutOf(view: View, width: number, height: number, sites: Sites, words: Messages): Layout {
-  return layOut(view, width, height, (place) => ({
-    name: words.map.siteShort(place.site),
-    code: words.anatomy.codes[place.site],
-    finding: sites.get(placeKey(place))?.finding ?? '',
-  }));
-}
-
 /** Computes everything the figure shows, as data. Unchanged parts are the same objects as last time. */
 export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
-  readonly #layout = memoizeLast(layoutOf);
+  readonly #layout = memoizeLast(layOutSites);
   readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout) =>
-    placeRidges(inView(marks, layout.view), layout),
+    placeRidges(marksIn(layout.view, marks), layout),
   );
   /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
   readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));
-  readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: Sites) =>
+  readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: SiteViews) =>
     all.filter(({ to }) => sites.has(placeKey(to))),
   );
 

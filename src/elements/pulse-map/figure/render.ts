@@ -14,13 +14,13 @@ import {
   type Point,
   showsArms,
   silhouetteOf,
+  type SiteView,
   TARGET_RADIUS,
 } from '../../../drawing/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { glyphParts } from '../../common/glyph.js';
 import { styled } from '../../common/styled.js';
 import type { DrawingPoint } from '../hand/site-finder.js';
-import type { SiteView } from './site-view.js';
 
 /** Body and arteries are drawn in tenths of a figure unit. */
 const UNITS_PER_PX = 10;

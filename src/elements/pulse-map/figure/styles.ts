@@ -1,4 +1,5 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { FIGURE_PAINT, GROUND_PAINT, styleSheetOf } from '../../../drawing/index.js';
 
 export const figureStyles = css`
   .figure {
@@ -29,76 +30,19 @@ export const figureStyles = css`
   /* Body and arteries are drawn in tenths of a figure unit; --_px is how many of these are one px, so that lines are as fine
      in an enlarged view as in the whole. Contours overlap, so the rim is painted before the fill that
      makes them one shape. */
-  .body {
-    fill: var(--_body);
-    stroke: var(--_body-edge);
-    stroke-width: calc(var(--_px) * var(--_stroke) * 2px);
-    stroke-linejoin: round;
-    paint-order: stroke;
-  }
-  .hints,
-  .knees {
-    fill: none;
-    stroke: var(--_body-edge);
-    stroke-width: calc(var(--_px) * var(--_stroke) * 1.25px);
-    stroke-linecap: round;
-  }
-  .knees {
-    fill: var(--_body);
-    fill-opacity: 0.6;
-  }
-  .heart {
-    fill: var(--_body);
-    fill-opacity: 0.75;
-    stroke: var(--_body-edge);
-    stroke-width: calc(var(--_px) * var(--_stroke) * 1.25px);
-  }
-  .artery {
-    fill: var(--_vessel);
-  }
-  .artery.deep,
-  .artery.behind {
-    fill: var(--_deep);
-  }
-  .hollow {
-    fill: var(--_body);
-    stroke: var(--_mute);
-    stroke-width: calc(var(--_px) * var(--_stroke) * 1.5px);
-    paint-order: stroke;
-  }
+  ${unsafeCSS(styleSheetOf(GROUND_PAINT, 'ground'))}
+  ${unsafeCSS(styleSheetOf(FIGURE_PAINT))}
   .hollow.sign {
     paint-order: normal;
     stroke-width: calc(var(--_stroke) * 1.5px);
-  }
-  .leaders path {
-    fill: none;
-    stroke: var(--_edge);
-    stroke-width: calc(var(--_stroke) * 1px);
-    stroke-opacity: 0.7;
-    stroke-linejoin: round;
   }
   .leaders .open {
     stroke: var(--_focus);
     stroke-width: calc(var(--_stroke) * 2px);
     stroke-opacity: 1;
   }
-  .letters {
-    font: 600 22px var(--_font);
-    fill: var(--_ink-2);
-  }
-  .labels {
-    font: 400 14px var(--_font);
-    fill: var(--_ink);
-    paint-order: stroke;
-    stroke: var(--_paper);
-    stroke-width: 3px;
-    stroke-linejoin: round;
-  }
   .label {
     cursor: pointer;
-  }
-  .label.quiet {
-    fill: var(--_ink-2);
   }
   .label.loud {
     font-weight: 600;
@@ -145,38 +89,8 @@ export const figureStyles = css`
   .earlier.changed {
     opacity: 1;
   }
-  .collateral {
-    fill: none;
-    stroke: var(--_vessel);
-    stroke-width: calc(var(--_stroke) * 2px);
-    stroke-dasharray: 1 5;
-    stroke-linecap: round;
-  }
-  .lesions .ridge {
-    fill: var(--_gone);
-    stroke: var(--_gone);
-    stroke-width: calc(var(--_stroke) * 0.75px);
-    stroke-linejoin: round;
-  }
-  .lesions .narrowing .ridge {
-    fill: var(--_paper);
-    stroke-width: calc(var(--_stroke) * 1.75px);
-  }
-  .lesions .feet {
-    fill: none;
-    stroke: var(--_gone);
-    stroke-width: calc(var(--_stroke) * 2px);
-    stroke-linecap: round;
-  }
   .numbers {
     pointer-events: none;
-  }
-  .percent {
-    font: 600 14px var(--_font);
-    fill: var(--_ink);
-    paint-order: stroke;
-    stroke: var(--_paper);
-    stroke-width: 4px;
   }
   @media (forced-colors: active) {
     .figure {

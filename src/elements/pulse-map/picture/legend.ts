@@ -2,7 +2,8 @@ import { svg, type SVGTemplateResult } from 'lit';
 import { GLYPH_SIZE, LABEL_TYPE, type MarkKind, RIDGE_SIGN } from '../../../drawing/index.js';
 import { SCALES, type ScaleId } from '../../../examination/index.js';
 import { large } from '../../common/choices.js';
-import { glyphParts, markIcon, type Shown, shownForStep } from '../../common/glyph.js';
+import { glyphParts, markIcon } from '../../common/glyph.js';
+import { type Shown, shownForStep } from '../../../drawing/shown.js';
 import type { FigureView, LegendItem } from '../figure/render.js';
 
 /** Sizes in px: the margin around, the height of a row, the gap between sign and words, and between items. */

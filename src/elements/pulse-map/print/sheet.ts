@@ -1,10 +1,10 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { type Place, PLACES, type Side, SIDES, SITE_IDS, type SiteId } from '../../../anatomy/index.js';
+import { wordsAt } from '../../../drawing/index.js';
 import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import type { Pathway } from '../../../triage/index.js';
 import { type FigureView, renderFigure } from '../figure/render.js';
-import { wordsAt } from '../figure/words-at.js';
 import { pictureLegend } from '../picture/legend.js';
 
 /** A page of A4 within margins of 12 mm, in px. Printers give a little more or less. */

@@ -2,15 +2,16 @@ import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import {
   AXIS,
-  farSide,
+  isMarkOfArm,
   type Layout,
+  markName,
   markShape,
   type MarkShape,
+  placedMark,
   type Point,
-  showsArms,
+  showsMark,
 } from '../../../drawing/index.js';
-import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../../../examination/index.js';
-import { SKIN_REGIONS } from '../../../anatomy/index.js';
+import { type Mark, MARK_FORMS, type MarkKind } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import type { NarrowCrop } from '../crops.js';
 
@@ -35,19 +36,14 @@ function parts(id: string, kind: MarkKind, { d, teeth, hatch }: MarkShape): SVGT
 
 const SHAPES = new WeakMap<Mark, { readonly key: string; readonly shape: MarkShape }>();
 
-function shapeOf(mark: Mark, { scale, offsetX, offsetY }: Layout): MarkShape {
+function shapeOf(mark: Mark, layout: Layout): MarkShape {
+  const { scale, offsetX, offsetY } = layout;
   const key = `${scale} ${offsetX} ${offsetY}`;
   const known = SHAPES.get(mark);
   if (known?.key === key) return known.shape;
-  const points = mark.points.map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]);
-  const shape = markShape(mark.kind, points, farSide(mark.points));
+  const shape = placedMark(mark, layout);
   SHAPES.set(mark, { key, shape });
   return shape;
-}
-
-function isOfArm(mark: Mark): boolean {
-  const region = markRegions(mark)[0]?.region;
-  return region === 'fingers' || (region && region !== 'toes' && SKIN_REGIONS[region].of) === 'arm';
 }
 
 /** Where arms and legs are shown in turn, marks of the trunk below this height of the figure are shown with the legs. */
@@ -55,18 +51,8 @@ const LEGS_FROM = 500;
 
 /** The narrow crop that shows a mark. */
 export function cropOf(mark: Mark): NarrowCrop {
-  if (!isOfArm(mark) && !mark.points.every(([, y]) => y < LEGS_FROM)) return 'legs';
+  if (!isMarkOfArm(mark) && !mark.points.every(([, y]) => y < LEGS_FROM)) return 'legs';
   return (mark.points[0]?.[0] ?? 0) > AXIS ? 'left-arm' : 'right-arm';
-}
-
-/** Marks on the arms are hidden in views without arms. */
-function isShown(mark: Mark, { view }: Layout): boolean {
-  return !isOfArm(mark) || showsArms(view);
-}
-
-/** A mark in words, "Left forefoot: ulcer". */
-export function markName(mark: Mark, { marks }: Messages): string {
-  return marks.mark(mark.kind, markRegions(mark), mark.note);
 }
 
 /** The marks on the figure. They are buttons only while drawing; the list always has them. */
@@ -79,7 +65,7 @@ export function skinLayer(
   // The figure may be in the document twice, in another size for print.
   const where = `${layout.view}-${layout.width}-${layout.height}`;
   return svg`<g class="skins" aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
-    view.marks.filter((mark) => isShown(mark, layout)),
+    view.marks.filter((mark) => showsMark(layout.view, mark)),
     ({ id }) => id,
     (mark, i) => {
       const state = view.erasing.has(mark.id) ? 'erasing' : mark.id === view.selected ? 'selected' : '';

@@ -5,7 +5,8 @@ import { SKIN_PLACES, SKIN_REGIONS, type SkinPlace } from '../../../anatomy/inde
 import { type Mark, MARK_FORMS, MARK_KINDS, type MarkKind, markRegions } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import type { SkinEditor } from './editor.js';
-import { markName, skinIcon, type SkinView } from './layer.js';
+import { markName } from '../../../drawing/index.js';
+import { skinIcon, type SkinView } from './layer.js';
 
 export interface PaletteView extends SkinView {
   readonly kind: MarkKind;

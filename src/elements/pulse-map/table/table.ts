@@ -27,7 +27,8 @@ import {
 } from '../../../examination/index.js';
 import { GLYPH_SIZE } from '../../../drawing/index.js';
 import type { Messages } from '../../../locale/index.js';
-import { glyphIcon, markIcon, shownFor } from '../../common/glyph.js';
+import { glyphIcon, markIcon } from '../../common/glyph.js';
+import { shownFor } from '../../../drawing/shown.js';
 import { ICONS } from '../../common/icons.js';
 import type { Chooser } from '../chooser/chooser.js';
 import type { Recorder } from '../recorder.js';

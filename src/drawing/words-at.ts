@@ -1,12 +1,6 @@
-import type { Place } from '../../../anatomy/index.js';
-import {
-  bruitAt,
-  type Examination,
-  isBruitLocked,
-  isPulseLocked,
-  pulseAt,
-} from '../../../examination/index.js';
-import type { Messages } from '../../../locale/index.js';
+import type { Place } from '../anatomy/index.js';
+import { bruitAt, type Examination, isBruitLocked, isPulseLocked, pulseAt } from '../examination/index.js';
+import type { Messages } from '../locale/index.js';
 
 /** Whether a later version recorded something here that this one does not know. */
 export function isUnknownAt(examination: Examination, place: Place): boolean {

@@ -1,4 +1,4 @@
-import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { isPulseSite, type Place, type PlaceKey, placeKey } from '../anatomy/index.js';
 import {
   bruitAt,
   type BruitFinding,
@@ -10,9 +10,11 @@ import {
   type PulseFinding,
   type ScaleId,
   type ScaleStep,
-} from '../../../examination/index.js';
-import type { Messages } from '../../../locale/index.js';
-import { type Shown, shownFor } from '../../common/glyph.js';
+} from '../examination/index.js';
+import type { Messages } from '../locale/index.js';
+import { type Layout, layOut } from './layout.js';
+import { type Shown, shownFor } from './shown.js';
+import { placesIn, type View } from './views.js';
 import { isUnknownAt, wordsAt } from './words-at.js';
 
 /** How a site is drawn: its glyph, its names, and the weight of its label. */
@@ -109,4 +111,39 @@ function compared(view: SiteView, now: Now, earlier: Examination, scale: ScaleId
       finding: words.map.changed(view.finding, now.pulse?.grade, pulse, bruit, scale),
     }),
   };
+}
+
+/** The sites of a view by their keys. */
+export type SiteViews = ReadonlyMap<PlaceKey, SiteView>;
+
+/** Every site of a view. */
+export function sitesIn(
+  view: View,
+  examination: Examination,
+  earlier: Examination | undefined,
+  painted: readonly PlaceKey[] | undefined,
+  step: ScaleStep | undefined,
+  words: Messages,
+): SiteViews {
+  const painting = painted && step && { keys: painted, step };
+  return new Map(
+    placesIn(view).map(
+      (place) => [placeKey(place), siteView(place, examination, words, painting, earlier)] as const,
+    ),
+  );
+}
+
+/** Lays a view out with the names of its sites, and what was found there below them. */
+export function layOutSites(
+  view: View,
+  width: number,
+  height: number,
+  sites: SiteViews,
+  words: Messages,
+): Layout {
+  return layOut(view, width, height, (place) => ({
+    name: words.map.siteShort(place.site),
+    code: words.anatomy.codes[place.site],
+    finding: sites.get(placeKey(place))?.finding ?? '',
+  }));
 }

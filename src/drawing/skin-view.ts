@@ -1,0 +1,32 @@
+import { SKIN_REGIONS } from '../anatomy/index.js';
+import { type Mark, markRegions } from '../examination/index.js';
+import type { Messages } from '../locale/index.js';
+import type { Point } from './geometry.js';
+import type { Layout } from './layout.js';
+import { farSide, markShape, type MarkShape } from './skin-marks.js';
+import { showsArms, type View } from './views.js';
+
+/** Whether a mark lies on an arm and is hidden together with it. */
+export function isMarkOfArm(mark: Mark): boolean {
+  const region = markRegions(mark)[0]?.region;
+  return region === 'fingers' || (region && region !== 'toes' && SKIN_REGIONS[region].of) === 'arm';
+}
+
+/** Whether a view shows a mark: one on an arm only with the arms. */
+export function showsMark(view: View, mark: Mark): boolean {
+  return !isMarkOfArm(mark) || showsArms(view);
+}
+
+/** The paths of a mark where it lies in a layout. */
+export function placedMark(
+  mark: Mark,
+  { scale, offsetX, offsetY }: Pick<Layout, 'scale' | 'offsetX' | 'offsetY'>,
+): MarkShape {
+  const points = mark.points.map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]);
+  return markShape(mark.kind, points, farSide(mark.points));
+}
+
+/** A mark in words, "Left forefoot: ulcer". */
+export function markName(mark: Mark, { marks }: Messages): string {
+  return marks.mark(mark.kind, markRegions(mark), mark.note);
+}
