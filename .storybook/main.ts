@@ -10,6 +10,7 @@ const config: StorybookConfig = {
     const { mergeConfig } = await import('vite');
     return mergeConfig(vite, {
       resolve: { alias: ownName },
+      worker: { format: 'es' },
       build: { target: 'es2022', chunkSizeWarningLimit: 4000 },
     });
   },

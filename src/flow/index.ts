@@ -2,6 +2,7 @@ export * from './examine.js';
 export * from './findings/index.js';
 export * from './generate/chance.js';
 export * from './generate/examiner.js';
+export * from './many.js';
 export { COUNTS_FROM, type Pattern, PATTERNS } from './generate/frequencies.js';
 export * from './generate/random.js';
 export * from './patient.js';
