@@ -11,6 +11,7 @@ import type {
   StagedLimb,
   Urgency,
 } from '../triage/index.js';
+import type { Abbreviation } from './first-use.js';
 import { sentence } from './phrases.js';
 import { say, together } from './terms.js';
 import { type Of, without } from './words.js';
@@ -51,6 +52,8 @@ export interface FlagTable {
   /** The hours within which flow is to be restored; the first is absent where there is none. */
   window(from: number | undefined, to: number): string;
   since(hours: string): string;
+  /** Written out where they stand first within a block. */
+  readonly abbreviations: Of<'ankleIndex' | 'toeIndex' | 'oxygen', Abbreviation>;
   readonly title: string;
   /** In place of the flags of a record that cannot be read. */
   readonly unread: string;

@@ -1,5 +1,5 @@
-/** A word for each of these. */
-export type Of<K extends string | number> = Readonly<Record<K, string>>;
+/** A word, or what else is said, for each of these. */
+export type Of<K extends string | number, V = string> = Readonly<Record<K, V>>;
 
 /** Something to choose: what it is called, and a word for each choice. */
 export interface Choice<K extends string> {

@@ -316,7 +316,7 @@ export class SimulatedPatientPage extends LitElement {
       </form>
       <dl>
         <div>
-          <dt>Ankle index, right and left</dt>
+          <dt>Ankle-brachial pressure index (ABPI), right and left</dt>
           <dd>${index('right')} · ${index('left')}</dd>
         </div>
         <div>

@@ -1,4 +1,5 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
+import { firstUses } from '../../locale/first-use.js';
 import type { FlagWords } from '../../locale/flags.js';
 import {
   contactFor,
@@ -109,11 +110,14 @@ function questions(asked: readonly Asked[], { words, ask }: BarView): TemplateRe
 /** Everything a flag says. */
 function flag(of: RedFlag, view: BarView): TemplateResult {
   const { words, pathway } = view;
+  const inFull = firstUses(words.abbreviations);
   return html`<div part="flag" class="flag">
-    <b class="heading">${words.heading(of)}</b>
+    <b class="heading">${inFull(words.heading(of))}</b>
     ${call(of, view, true)}
-    <p class="act">${words.action(of)} ${pathway.name ? words.bar.byPathway(pathway.name) : nothing}</p>
-    <p><span class="when">${words.when(of)}</span> ${words.because(of)}</p>
+    <p class="act">
+      ${inFull(words.action(of))} ${pathway.name ? words.bar.byPathway(pathway.name) : nothing}
+    </p>
+    <p><span class="when">${words.when(of)}</span> ${inFull(words.because(of))}</p>
     ${of.flowWithin ? html`<p>${words.hours(of.flowWithin)}</p>` : nothing}
     ${of.clock?.code === 'days-to-flow' ? html`<p>${words.target(of.clock)}</p>` : nothing}
     ${
@@ -127,7 +131,7 @@ function flag(of: RedFlag, view: BarView): TemplateResult {
     ${questions(
       of.ask.map((code) => ({
         question: { code, ...(of.limb && { limb: of.limb }) },
-        text: words.questions[code],
+        text: inFull(words.questions[code]),
       })),
       view,
     )}
@@ -140,6 +144,7 @@ const sameLimb = (a: Question['limb'], b: Question['limb']): boolean =>
 
 /** Questions that no flag asks. */
 function otherQuestions({ read, words }: BarView): readonly Asked[] {
+  const inFull = firstUses(words.abbreviations);
   return read.questions
     .filter(({ code, limb }) => !read.flags.some((one) => one.ask.includes(code) && sameLimb(one.limb, limb)))
     .map((question) => ({
@@ -147,7 +152,7 @@ function otherQuestions({ read, words }: BarView): readonly Asked[] {
       text:
         question.code === 'onset'
           ? `${words.bar.openFor(question.limb)} ${words.questions.onset}`
-          : words.questions[question.code],
+          : inFull(words.questions[question.code]),
     }));
 }
 
@@ -158,11 +163,13 @@ export function renderBar(view: BarView): TemplateResult | typeof nothing {
   const [asked] = onsetQuestions(read);
   if (!worst && !asked) return nothing;
   const others = otherQuestions(view);
+  const inFull = firstUses(words.abbreviations);
   const opening = worst
     ? line(
         view,
-        html`<b class="long">${words.heading(worst)}</b><b class="short">${words.bar.short(worst)}</b>`,
-        `${words.when(worst)} · ${worst.ask[0] === 'onset' ? `${words.questions.onset} · ` : ''}${words.because(worst)}`,
+        html`<b class="long">${inFull(words.heading(worst))}</b
+          ><b class="short">${words.bar.short(worst)}</b>`,
+        `${words.when(worst)} · ${worst.ask[0] === 'onset' ? `${words.questions.onset} · ` : ''}${inFull(words.because(worst))}`,
         html`<span class="mark">${ICONS.alarm}</span>`,
         read.flags.length,
       )

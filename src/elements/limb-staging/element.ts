@@ -17,6 +17,7 @@ import {
   WIFI_GRADES,
   WIFI_STAGES,
 } from '../../examination/index.js';
+import { firstUses } from '../../locale/first-use.js';
 import type { SchemeId } from '../../locale/staging.js';
 import {
   type AcuteStage,
@@ -189,7 +190,7 @@ export class LimbStaging extends PartElement<Staging> {
   /** Whether the arteries and the rest of the leg allow compression; asked where the veins are diseased. */
   #compression(reading: CompressionReading): TemplateResult {
     const { compression: words, flags } = this.words;
-    const lines = words.lines(reading);
+    const inFull = firstUses(flags.abbreviations);
     return html`<div
       part="compression"
       class="scheme"
@@ -200,7 +201,8 @@ export class LimbStaging extends PartElement<Staging> {
       <p class="stage">
         <span><b>${words.verdict(reading.verdict)}</b></span>
       </p>
-      ${lines.map((line) => html`<p class="hint">${line}</p>`)} ${sourcesMark(COMPRESSION_SOURCES, flags)}
+      ${words.lines(reading).map((line) => html`<p class="hint">${inFull(line)}</p>`)}
+      ${sourcesMark(COMPRESSION_SOURCES, flags)}
     </div>`;
   }
 
@@ -237,6 +239,7 @@ export class LimbStaging extends PartElement<Staging> {
     more: readonly string[] = [],
   ): TemplateResult {
     const { staging: words, flags } = this.words;
+    const inFull = firstUses(flags.abbreviations);
     const { overrule, stage, candidates, grounds, missing, notes } = derived;
     const shown = overrule?.stage ?? stage;
     const line =
@@ -259,10 +262,10 @@ export class LimbStaging extends PartElement<Staging> {
     >
       <h4>${words.schemes[scheme]}</h4>
       <p class="stage">${shown === undefined ? nothing : html`<b>${shown}</b>`} <span>${line}</span></p>
-      ${own ? html`<p><b>${own}</b></p>` : nothing} ${more.map((text) => html`<p>${text}</p>`)}
-      ${grounds.length ? html`<p class="hint">${words.from(grounds.map((g) => flags.ground(g)))}</p>` : nothing}
-      ${missing.length ? html`<p class="hint">${flags.stillMissing(missing)}</p>` : nothing}
-      ${notes.map((note) => html`<p class="hint">${words.notes[note]}</p>`)}
+      ${own ? html`<p><b>${own}</b></p>` : nothing} ${more.map((text) => html`<p>${inFull(text)}</p>`)}
+      ${grounds.length ? html`<p class="hint">${inFull(words.from(grounds.map((g) => flags.ground(g))))}</p>` : nothing}
+      ${missing.length ? html`<p class="hint">${inFull(flags.stillMissing(missing))}</p>` : nothing}
+      ${notes.map((note) => html`<p class="hint">${inFull(words.notes[note])}</p>`)}
       ${sourcesMark(shown === undefined && !candidates.length ? [] : sourcesOf({ code: 'stage', scheme }), flags)}
       ${this.#overrule(kind, side, scheme, derived)}
     </div>`;

@@ -2,6 +2,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey, type Place } from '../../anatomy/index.js';
 import type { Examination } from '../../examination/index.js';
 import type { ActKind, LimbDetail, LimbReading, LimbRule, Whereabouts } from '../../localisation/index.js';
+import { firstUses } from '../../locale/first-use.js';
 import type { FlagWords } from '../../locale/flags.js';
 import type { Messages } from '../../locale/index.js';
 import { sentence } from '../../locale/phrases.js';
@@ -223,7 +224,7 @@ export function nextSection(
   if (can?.length === 0) return nothing;
   const [asked] = flagQuestions(examination, network, can);
   if (asked) {
-    const question = flagWords.questions[asked.code];
+    const question = firstUses(flagWords.abbreviations)(flagWords.questions[asked.code]);
     const name = asked.limb ? `${sentence(words.anatomy.limbs[limbKey(asked.limb)])}: ${question}` : question;
     return ask({ name, why: words.localisation.flagAsks() }, words);
   }

@@ -74,7 +74,7 @@ export const bedsideHow: Record<BedsideTestId, BedsideHow> = {
       'Mit abgewandtem Kinn und mit Zug am Arm nach unten wiederholen.',
     ],
     caution:
-      'Nicht bei instabilem Hals oder instabiler Schulter, frischer Fraktur, kürzlichem Schlaganfall oder TIA (Kopfdrehung). Ein Pulsverlust ohne Beschwerden ist kein positiver Test.',
+      'Nicht bei instabilem Hals oder instabiler Schulter, frischer Fraktur, kürzlichem Schlaganfall oder flüchtiger Hirndurchblutungsstörung (Kopfdrehung). Ein Pulsverlust ohne Beschwerden ist kein positiver Test.',
   },
   hyperabduction: {
     name: 'Hyperabduktion',

@@ -66,7 +66,7 @@ const trade: HistoryTable = {
     'recent-heart-attack': 'kürzlicher Herzinfarkt',
     'heart-valve-disease': 'Herzklappenerkrankung',
     'heart-failure': 'Herzinsuffizienz',
-    stroke: 'Schlaganfall oder TIA',
+    stroke: 'Schlaganfall oder transitorische ischämische Attacke (TIA)',
     'earlier-embolus': 'frühere Embolie',
     'known-aneurysm': 'bekanntes Aneurysma',
     'clotting-tendency': 'Thromboseneigung',

@@ -26,9 +26,10 @@ const trade: InspectionTable = {
   levels: skinLevels,
   refill: 'Rekapillarisierung',
   refillSaid: {
-    short: () => 'bis 2 s. Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.',
+    short: () =>
+      'bis 2 s. Mit der Gegenseite vergleichen; sagt wenig über eine arterielle Verschlusskrankheit.',
     'over-traditional': (limit) =>
-      `über 2 s, innerhalb der 95-%-Grenze Gesunder dieses Alters (${limit} s). Mit der Gegenseite vergleichen; sagt wenig über eine pAVK.`,
+      `über 2 s, innerhalb der 95-%-Grenze Gesunder dieses Alters (${limit} s). Mit der Gegenseite vergleichen; sagt wenig über eine arterielle Verschlusskrankheit.`,
     slow: (limit) =>
       `über 2 s und über ${limit} s, der 95-%-Grenze Gesunder dieses Alters. Mit der Gegenseite vergleichen.`,
   },

@@ -5,7 +5,7 @@ export const pressuresLabels: PressureLabels = {
   title: 'Drücke',
   how: 'Systolisch, im Liegen, nach fünf bis zehn Minuten Ruhe.',
   unit: 'Einheit',
-  tcpo2: 'Sauerstoffdruck am Fuß',
+  tcpo2: 'tcpO₂ (transkutaner Sauerstoffpartialdruck), Fuß',
   measured: 'Gemessen',
   legs: 'Knöchel und Zehe',
   segments: 'Oberschenkel und Wade',
@@ -28,5 +28,5 @@ export const pressuresLabels: PressureLabels = {
   technique:
     'Rückenlage, 5 bis 10 Minuten Ruhe, Fersen gestützt, Raum 19 bis 22 °C, 2 Stunden nicht geraucht; Manschette mindestens 40 % des Umfangs breit; Dopplersonde 8 bis 10 MHz. Reihenfolge: rechter Arm, rechts Tibialis posterior, rechts Dorsalis pedis, links Tibialis posterior, links Dorsalis pedis, linker Arm; den ersten Arm wiederholen.',
   caution:
-    'Mediasklerose (Diabetes, chronische Niereninsuffizienz, Alter) ergibt falsch hohe Knöcheldrücke: Ein normaler Knöchel-Arm-Index (ABI) schließt eine pAVK nicht aus.',
+    'Mediasklerose (Diabetes, chronische Niereninsuffizienz, Alter) ergibt falsch hohe Knöcheldrücke: Ein normaler Knöchel-Arm-Index (ABI) schließt eine periphere arterielle Verschlusskrankheit (pAVK) nicht aus.',
 };

@@ -11,7 +11,7 @@ export const plainStaging: Otherwise<StagingTable> = {
     wound: 'Wunde',
     ischaemia: 'Mangel an Blut',
     infection: 'Infektion des Fußes',
-    wifi: 'Risiko für den Fuß (WIfI)',
+    wifi: 'Risiko für den Fuß',
   },
   meanings: {
     acute: {
@@ -88,7 +88,7 @@ export const plainStaging: Otherwise<StagingTable> = {
   },
   acuteTitle: 'Plötzlich',
   grades: 'Die drei Teile',
-  wifiTitle: 'Wunde, Mangel an Blut und Infektion des Fußes (WIfI)',
+  wifiTitle: 'Wunde, Mangel an Blut und Infektion des Fußes',
   unread:
     'Der Befund kann hier nicht gelesen werden; daraus wird keine Stufe abgeleitet. Von Ihnen festgelegte Stufen bleiben, wie sie sind.',
   grade: (roman) => `Stufe ${roman}`,
@@ -104,6 +104,7 @@ export const plainStaging: Otherwise<StagingTable> = {
     'not-met': 'Die gemessenen Drücke passen nicht.',
     'not-measured': 'Die Drücke für diese Stufe sind nicht gemessen.',
   },
+  edition: 'Tabellen zum Risiko für den Fuß nach Mills 2014.',
   differ: 'Fontaine und Rutherford stimmen hier nicht überein: vergleichen, worauf jede beruht.',
   risk: (risk) => `Geschätztes Risiko, Fuß oder Bein innerhalb von 1 Jahr zu verlieren: ${risk}.`,
   benefit: (benefit) => `Geschätzter Nutzen, wenn das Blut wieder besser fließt: ${benefit}.`,

@@ -13,7 +13,7 @@ const trade: StagingTable = {
     wound: 'Wundgrad',
     ischaemia: 'Ischämiegrad',
     infection: 'Grad der Fußinfektion',
-    wifi: 'WIfI-Stadium',
+    wifi: 'Stadium nach Wunde, Ischämie und Fußinfektion (WIfI)',
   },
   meanings: {
     acute: {
@@ -66,8 +66,10 @@ const trade: StagingTable = {
     'pressures-not-met':
       'Die Druckkriterien dieser Kategorie sind nicht erfüllt: Beschwerden und Drücke noch einmal prüfen.',
     'pressures-of-rest-pain': 'Drücke im Bereich des Ruheschmerzes; eine Neuropathie kann Schmerz verdecken.',
-    'disease-not-shown': 'Pulse und Drücke zeigen keine pAVK: nach anderer Ursache suchen.',
-    'disease-untested': 'pAVK nicht nachgewiesen: Pulse, ABI, Zehendruck oder Dopplerkurve sind nötig.',
+    'disease-not-shown':
+      'Pulse und Drücke zeigen keine arterielle Verschlusskrankheit: nach anderer Ursache suchen.',
+    'disease-untested':
+      'Arterielle Verschlusskrankheit nicht nachgewiesen: Pulse, ABI, Zehendruck oder Dopplerkurve sind nötig.',
     'other-causes': 'Vollständige Belastung ohne Druckabfall: an Wirbelsäule, Hüfte und Venen denken.',
     'at-200': 'Genau 200 m legt das Schema nicht fest; die eigene Konvention wählen.',
     'toe-decides': 'ABI und Zehendruck ergeben verschiedene Grade; der Zehendruck gibt den Ausschlag.',
@@ -95,8 +97,8 @@ const trade: StagingTable = {
     high: 'hoch',
   },
   acuteTitle: 'Akut',
-  grades: 'Die drei WIfI-Komponenten',
-  wifiTitle: 'Wunde, Ischämie und Fußinfektion (WIfI)',
+  grades: 'Die drei Komponenten',
+  wifiTitle: 'Wunde, Ischämie und Fußinfektion',
   grade: (roman) => `Grad ${roman}`,
   nothing: 'Zu wenig erfasst für eine Aussage',
   unread:
@@ -121,7 +123,7 @@ const trade: StagingTable = {
   from: (what) => `Aus: ${what}.`,
   risk: (risk) => `Geschätztes 1-Jahres-Risiko einer Majoramputation: ${risk}.`,
   benefit: (benefit) => `Geschätzter Nutzen einer Revaskularisation: ${benefit}.`,
-  edition: 'WIfI-Tabellen nach Mills 2014.',
+  edition: 'Tabellen zu Wunde, Ischämie und Fußinfektion (WIfI) nach Mills 2014.',
   set: 'Selbst festlegen',
   setTo: (scheme) => `${scheme}, von Ihnen festgelegt`,
   asDerived: 'Wie abgeleitet',

@@ -78,7 +78,7 @@ export const bedsideHow: Record<BedsideTestId, BedsideHow> = {
       'Repeat with the chin turned away, and with downward traction on the arm.',
     ],
     caution:
-      'Not with an unstable neck or shoulder, a fresh fracture, or a recent stroke or TIA (head turning). A pulse lost without symptoms is not a positive test.',
+      'Not with an unstable neck or shoulder, a fresh fracture, or a recent stroke or transient ischaemic attack (head turning). A pulse lost without symptoms is not a positive test.',
   },
   hyperabduction: {
     name: 'Hyperabduction',

@@ -16,7 +16,7 @@ const trade: FlagTable = {
     'same-artery': 'the same ankle artery at rest and after exercise',
     pressures: 'ankle or toe pressure',
     toe: 'the toe pressure',
-    disease: 'proof of arterial disease (pulses, ABPI, toe pressure or waveform)',
+    disease: 'proof of arterial disease by pulses, ABPI, toe pressure or waveform',
     sensation: 'sensation',
     movement: 'power',
     arterial: 'the arterial Doppler signals at foot or wrist',
@@ -43,7 +43,7 @@ const trade: FlagTable = {
     'passive-stretch': 'Muscle tender or tense? Pain on passive stretch?',
     background: 'Rhythm, known aneurysm, graft or stent, anticoagulant stopped?',
     'distal-pulses': 'Pulses distal to the injury?',
-    'ankle-index': 'Ankle-brachial pressure index (ABPI)?',
+    'ankle-index': 'ABPI?',
     'forearm-index': 'Forearm pressure over the brachial pressure of the other arm?',
     'other-side-index': 'The index of the other side, for comparison?',
     'abdominal-or-back-pain': 'New abdominal, back or loin pain, or collapse?',
@@ -83,7 +83,7 @@ const trade: FlagTable = {
     'access-steal': 'Possible access steal or monomelic neuropathy',
     'cold-injury': 'Cold injury (frostbite)',
     'wet-gangrene': 'Wet gangrene',
-    'spreading-infection': 'Possible sepsis (infection with SIRS criteria)',
+    'spreading-infection': 'Possible sepsis, infection with systemic inflammatory signs (SIRS)',
     'diabetic-foot-emergency': 'Limb-threatening diabetic foot problem',
     'threatened-hand': 'Critical digital ischaemia',
     'neuro-deficit': 'Motor or sensory deficit',
@@ -145,10 +145,10 @@ const trade: FlagTable = {
     'deep-infection':
       'Same-day assessment by your local surgical pathway; refer immediately if limb or life is at risk.',
     'diabetic-foot-active': 'Refer to the diabetic foot service in that time, by your local pathway.',
-    tia: 'Same-day assessment, by your local TIA pathway.',
+    tia: 'Same-day assessment, by your local pathway for transient ischaemic attacks.',
     'chronic-limb-threat': 'Urgent vascular referral, by your local pathway.',
     'foot-ulcer-unproven':
-      'Measure (ABPI, toe pressure) and refer to a foot or vascular clinic, by your local pathway.',
+      'Measure ABPI and toe pressure and refer to a foot or vascular clinic, by your local pathway.',
     'ulnar-artery-hand': 'Refer to a vascular or hand clinic, by your local pathway.',
   },
   stillMissing: (what) => `Not yet recorded: ${what}.`,
@@ -157,6 +157,11 @@ const trade: FlagTable = {
   window: (from, to) =>
     `Guideline window for revascularisation: within ${from ? `${from} to ` : ''}${to} hours. The call is immediate.`,
   since: (hours) => `${hours} h from onset to examination.`,
+  abbreviations: {
+    ankleIndex: { short: 'ABPI', long: 'ankle-brachial pressure index (ABPI)' },
+    toeIndex: { short: 'TBPI', long: 'toe-brachial pressure index (TBPI)' },
+    oxygen: { short: 'TcPO₂', long: 'transcutaneous oxygen pressure (TcPO₂)' },
+  },
   title: 'Red flags',
   unread: 'This record cannot be read here. It has not been checked for red flags.',
   unchecked: (count) =>

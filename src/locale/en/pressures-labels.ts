@@ -3,7 +3,7 @@ export const pressuresLabels = {
   title: 'Pressures',
   how: 'Systolic, lying, after five to ten minutes’ rest.',
   unit: 'Unit',
-  tcpo2: 'Foot oxygen pressure',
+  tcpo2: 'Transcutaneous oxygen pressure (TcPO₂), foot',
   measured: 'Measured',
   legs: 'Ankle and toe',
   segments: 'Thigh and calf',

@@ -28,7 +28,12 @@ const table: PressureTable = {
     ankle: 'ankle',
     toe: 'toe',
   },
-  kinds: { ankle: 'Ankle index', toe: 'Toe index', wrist: 'Wrist index', finger: 'Finger index' },
+  kinds: {
+    ankle: 'Ankle-brachial pressure index (ABPI)',
+    toe: 'Toe-brachial pressure index (TBPI)',
+    wrist: 'Wrist-brachial index',
+    finger: 'Digital-brachial index',
+  },
   bands: {
     abnormal: 'abnormal',
     borderline: 'borderline',
@@ -64,8 +69,8 @@ const table: PressureTable = {
   measures: {
     ankle: 'ankle pressure',
     toe: 'toe pressure',
-    tcpo2: 'oxygen pressure',
-    index: 'ankle index',
+    tcpo2: 'TcPO₂',
+    index: 'ABPI',
   },
   atMost: (limit) => `at or below ${limit}`,
   below: (limit) => `below ${limit}`,
@@ -79,7 +84,7 @@ const table: PressureTable = {
   lowThoughHypertensive: (below) => `both arms below ${below} although hypertension is recorded`,
   belowRecorded: (recorded) => `blood pressure recorded as ${recorded}`,
   bothArms: (doubts) =>
-    `Both arm arteries may be diseased (${doubts}): every index may then read too high. Absolute ankle and toe pressures and waveforms do not depend on the arms.`,
+    `Both arm arteries may be diseased: ${doubts}. Every index may then read too high. Absolute ankle and toe pressures and waveforms do not depend on the arms.`,
   cuffReasons: {
     acute: 'acutely ischaemic',
     access: 'dialysis access',
@@ -96,18 +101,18 @@ const table: PressureTable = {
     elsewhere: 'no cuff over it; cuff elsewhere or measure the toe',
   },
   methodLabels: {
-    standard: 'Standard of the ankle index',
+    standard: 'Standard of the ankle-brachial pressure index (ABPI)',
     ankle: 'Ankle artery divided',
     arm: 'Divided by',
     incompressible: 'Incompressible above',
-    toe: 'Toe index abnormal',
+    toe: 'Abnormal toe-brachial pressure index (TBPI)',
     armDifference: 'Arms differ',
     drop: 'Fall between cuffs',
     exercise: 'Fall on exercise',
     threat: 'Threatened limb by',
-    severeIndex: 'Ankle index severely abnormal',
-    wrist: 'Wrist index abnormal',
-    finger: 'Finger index abnormal',
+    severeIndex: 'Severely abnormal ankle-brachial pressure index (ABPI)',
+    wrist: 'Abnormal wrist-brachial index',
+    finger: 'Abnormal digital-brachial index',
     wristDifference: 'Wrist arteries differ',
     armDrop: 'Fall from arm to wrist',
     sideDifference: 'Legs differ',
@@ -135,7 +140,7 @@ const table: PressureTable = {
     sideDifference: { '20': 'by over 20 mmHg', '30': 'by over 30 mmHg' },
   },
   byDefault: 'by default',
-  oxygen: (side) => `${side} foot oxygen pressure`,
+  oxygen: (side) => `${side} foot transcutaneous oxygen pressure (TcPO₂)`,
   volumeCurve: (side, shape) => `${side} volume curve at the ankle: ${shape}`,
   walked: { 'walk-completed': 'walk completed', 'walk-not-completed': 'walk not completed' },
   minutes: (minutes) => `walked ${minutes} minutes`,
@@ -146,8 +151,7 @@ const table: PressureTable = {
   denominator: (arms) => `Denominator: ${arms}.`,
   oneArm: (side) =>
     `${side} brachial pressure not recorded: if it is higher, every index is lower than shown.`,
-  incompressible:
-    'ankle arteries incompressible; measure toe pressure and toe-brachial pressure index (TBPI).',
+  incompressible: 'ankle arteries incompressible; measure toe pressure and TBPI.',
   whyFor: (field) => `No number for ${field.toLowerCase()}: why`,
   siteAfter: (site) => `${site} after exercise`,
   refused: (field, typed, highest) =>

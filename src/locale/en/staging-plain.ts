@@ -11,7 +11,7 @@ export const plainStaging: Otherwise<StagingTable> = {
     wound: 'Wound',
     ischaemia: 'Lack of blood',
     infection: 'Infection of the foot',
-    wifi: 'Foot risk (WIfI)',
+    wifi: 'Risk to the foot',
   },
   meanings: {
     acute: {
@@ -81,7 +81,7 @@ export const plainStaging: Otherwise<StagingTable> = {
   },
   acuteTitle: 'Sudden',
   grades: 'The three parts',
-  wifiTitle: 'Wound, lack of blood and infection of the foot (WIfI)',
+  wifiTitle: 'Wound, lack of blood and infection of the foot',
   nothing: 'Not enough recorded to tell',
   unread:
     'The record cannot be read here, so no grade is worked out from it. Grades you have set yourself stay as they are.',
@@ -99,6 +99,7 @@ export const plainStaging: Otherwise<StagingTable> = {
     'not-met': 'The measured pressures do not fit.',
     'not-measured': 'The pressures for this grade are not measured.',
   },
+  edition: 'Tables of the risk to the foot after Mills 2014.',
   differ: 'Fontaine and Rutherford disagree here: compare what each rests on.',
   risk: (risk) => `Estimated risk of losing the foot or leg within 1 year: ${risk}.`,
   benefit: (benefit) => `Estimated benefit of restoring the blood flow: ${benefit}.`,

@@ -13,7 +13,7 @@ const trade: StagingTable = {
     wound: 'Wound grade',
     ischaemia: 'Ischaemia grade',
     infection: 'Foot infection grade',
-    wifi: 'WIfI stage',
+    wifi: 'Stage of wound, ischaemia and foot infection (WIfI)',
   },
   meanings: {
     acute: {
@@ -92,8 +92,8 @@ const trade: StagingTable = {
     high: 'high',
   },
   acuteTitle: 'Acute',
-  grades: 'The three WIfI components',
-  wifiTitle: 'Wound, ischaemia and foot infection (WIfI)',
+  grades: 'The three components',
+  wifiTitle: 'Wound, ischaemia and foot infection',
   grade: (roman) => `grade ${roman}`,
   nothing: 'Not enough recorded to tell',
   unread:
@@ -118,7 +118,7 @@ const trade: StagingTable = {
   from: (what) => `From: ${what}.`,
   risk: (risk) => `Estimated 1-year risk of major amputation: ${risk}.`,
   benefit: (benefit) => `Estimated benefit of revascularisation: ${benefit}.`,
-  edition: 'WIfI tables after Mills 2014.',
+  edition: 'Tables of wound, ischaemia and foot infection (WIfI) after Mills 2014.',
   set: 'Set it yourself',
   setTo: (scheme) => `${scheme}, set by you`,
   asDerived: 'As derived',

@@ -17,7 +17,7 @@ const MUST: Readonly<Record<BedsideTestId, RegExp>> = {
   'venous-filling': /incompetent veins/i,
   'hand-arch': /arterial line.*does not clear a hand/i,
   'cold-provocation': /ulcers, gangrene.*cold agglutinins, cryoglobulinaemia.*angina/i,
-  scalene: /unstable neck.*stroke or TIA/i,
+  scalene: /unstable neck.*stroke or transient/i,
   hyperabduction: /unstable shoulder/i,
   costoclavicular: /fracture/i,
   'arm-stress': /acute limb ischaemia/i,

@@ -49,7 +49,7 @@ describe('compression in limb-staging', () => {
     control.examination = looked;
     await drawn(control);
     expect(said(control)).to.include('Within the limits for full compression; your local protocol decides');
-    expect(said(control)).to.include('From: ABPI 0.95, within 0.80 to 1.30.');
+    expect(said(control)).to.include('From: ankle-brachial pressure index (ABPI) 0.95, within 0.80 to 1.30.');
     expect(said(control)).to.include('By published consensus; your local protocol may differ.');
   });
 
@@ -58,7 +58,7 @@ describe('compression in limb-staging', () => {
     control.pathway = { settings: { compression: { indexFrom: 1 } } };
     await drawn(control);
     expect(said(control)).to.include('reduced compression only, if the specialist agrees');
-    expect(said(control)).to.include('ABPI 0.95, below 1.00');
+    expect(said(control)).to.include('(ABPI) 0.95, below 1.00');
     expect(said(control)).to.include('By your pathway.');
   });
 

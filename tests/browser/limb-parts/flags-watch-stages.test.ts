@@ -179,10 +179,12 @@ describe('limb-staging', () => {
     const fontaine = readableText(scheme(control, 'Fontaine stage, Left leg'));
     expect(fontaine).to.include('IIb moderate to severe claudication');
     expect(fontaine).to.include('From: claudication and pain-free walking distance 180 m (cut-off 200 m).');
-    const wifi = readableText(scheme(control, 'WIfI stage, Right leg'));
+    const wifi = readableText(
+      scheme(control, 'Stage of wound, ischaemia and foot infection (WIfI), Right leg'),
+    );
     expect(wifi).to.include('4 high risk of amputation');
     expect(wifi).to.include('wound grade 2 and ischaemia grade 2');
-    expect(readableText(control)).to.include('WIfI tables after Mills 2014.');
+    expect(readableText(control)).to.include('(WIfI) after Mills 2014.');
   });
 
   it('is overruled by the clinician: both stages stay, and can be taken back', async () => {
@@ -219,6 +221,8 @@ describe('limb-staging', () => {
   it('does not offer the wound scheme where it is not meant to be used', async () => {
     const control = await open(threatened);
     expect(readableText(control)).to.include('Not meant for acute limb ischaemia.');
-    expect(scheme(control, 'WIfI stage, Left leg')).to.equal(undefined);
+    expect(scheme(control, 'Stage of wound, ischaemia and foot infection (WIfI), Left leg')).to.equal(
+      undefined,
+    );
   });
 });

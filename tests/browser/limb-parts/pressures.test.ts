@@ -103,7 +103,7 @@ describe('limb-pressures', () => {
     expect(control.value?.['dorsalis-pedis']).to.deep.equal({ left: 'incompressible' });
     expect(readableText(control)).to.include('L, incompressible');
     expect(readableText(control)).to.include(
-      'Left: ankle arteries incompressible; measure toe pressure and toe-brachial pressure index (TBPI).',
+      'Left: ankle arteries incompressible; measure toe pressure and TBPI.',
     );
     field<HTMLSelectElement>(control, /^No number for dorsalis pedis, left/).focus();
     await press('ArrowUp');
@@ -271,7 +271,7 @@ describe('limb-pressures', () => {
     await enter(control, 'Arm, right', '90');
     await enter(control, 'Arm, left', '92');
     await enter(control, 'Posterior tibial, left', '130');
-    expect(readableText(control)).to.match(/Both arm arteries may be diseased \(left ABPI 1\.41/);
+    expect(readableText(control)).to.match(/Both arm arteries may be diseased: left ABPI 1\.41/);
     await enter(control, 'Arm, right', '128');
     expect(readableText(control)).not.to.include('left ABPI 1.41');
   });

@@ -60,7 +60,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     'pressures',
     pressures as never,
     {
-      Empty: /Ankle index/,
+      Empty: /Ankle-brachial pressure index/,
       TwoLegs: /incompressible/,
       OneArmMissing: /Right brachial pressure not recorded/,
       InKilopascal: /14\.6|kPa/,

@@ -21,13 +21,13 @@ describe('the page of the simulated patient', () => {
   it('follows the slider: index, pulses, waves and sounds change at once', async () => {
     const { element, slider, text, waves, button } = await page();
     const before = waves();
-    expect(text()).to.match(/Ankle index, right and left 1\.\d\d · 1\.\d\d/);
+    expect(text()).to.match(/Ankle-brachial pressure index \(ABPI\), right and left 1\.\d\d · 1\.\d\d/);
     expect(text()).to.include('right adductor canal: systolic');
     slider.focus();
     await press('End');
     await element.updateComplete;
     expect(text()).to.include('100 %');
-    expect(text()).to.match(/Ankle index, right and left 0\.\d\d · 1\.\d\d/);
+    expect(text()).to.match(/Ankle-brachial pressure index \(ABPI\), right and left 0\.\d\d · 1\.\d\d/);
     expect(text()).to.match(/right posterior tibial ?absent/);
     expect(text()).to.match(/Bruits: none/);
     expect(waves()).to.have.length(before.length);

@@ -11,13 +11,16 @@ const wordsOf = (tag: string, register: (typeof REGISTERS)[number]): Language =>
   ...partMessagesFor(tag, register),
 });
 
-/** Citations behind the mark of a verdict, and faults of a record, which name fields for whoever wrote it. */
-const NO_SPEECH = ['flags › cite', 'examination › fault'];
+/**
+ * Citations behind the mark of a verdict; abbreviations with their long forms, which serve the trade; and faults of a record,
+ * which name fields for whoever wrote it.
+ */
+const NO_SPEECH = /^(flags › (cite|abbreviations)|examination › fault)/;
 
 /** Every sample in plain words, beside what the trade says for it. */
 const told = (tag: string): Told[] =>
   languageTexts(wordsOf(tag, 'trade'), wordsOf(tag, 'plain')).told.filter(
-    ({ path }) => !NO_SPEECH.includes(path),
+    ({ path }) => !NO_SPEECH.test(path),
   );
 
 /** Numbers, each with its unit. */

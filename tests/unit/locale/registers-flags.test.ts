@@ -26,7 +26,7 @@ const ACTS: Readonly<Record<string, readonly (readonly [trade: RegExp, plain: Re
     [/trauma/, /injury/],
     [/surgical/, /surgical/],
     [/access team/, /access team/],
-    [/stroke|TIA/, /stroke/],
+    [/stroke|transient isch/, /stroke/],
     [/diabetic foot service|multidisciplinary foot/i, /diabetic foot team/i],
     [/imaging/i, /scan/i],
     [/rheumatology/, /rheumatology/],
