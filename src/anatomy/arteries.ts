@@ -7,6 +7,8 @@ export interface ArteryDefinition {
   readonly occurs: Occurrence;
   /** The artery it arises from; `null` only for the root. Paired arteries that arise differently on each side name both. */
   readonly from: ArteryId | null | { readonly right: ArteryId; readonly left: ArteryId };
+  /** Where on that artery it leaves, as a fraction of its length by side; at its end where not named. */
+  readonly leavesAt?: { readonly right: number; readonly left: number };
   /** The artery whose branch completes the arch, for the arches of hand and foot. */
   readonly joinedBy?: ArteryId;
 }
@@ -14,6 +16,8 @@ export interface ArteryDefinition {
 /**
  * Every artery of the tree and the artery it arises from, proximal before distal.
  * Source of the branching: HRA-VCCF vessel table (CC BY 4.0), checked in `tests/unit/anatomy`.
+ * Both branches of the first part of the subclavian leave it where the vertebral does in the ADAN56 network (Boileau 2015,
+ * lengths of its segments; the internal thoracic opposite to it: Gray's Anatomy, from memory).
  * The abdominal aorta is split at the renal arteries, since a block means something else above and below them.
  */
 const DEFINITIONS = {
@@ -25,6 +29,8 @@ const DEFINITIONS = {
   'external-carotid': { occurs: 'paired', from: 'common-carotid' },
   'superficial-temporal': { occurs: 'paired', from: 'external-carotid' },
   subclavian: { occurs: 'paired', from: { right: 'brachiocephalic', left: 'aortic-arch' } },
+  vertebral: { occurs: 'paired', from: 'subclavian', leavesAt: { right: 0.28, left: 0.55 } },
+  'internal-thoracic': { occurs: 'paired', from: 'subclavian', leavesAt: { right: 0.28, left: 0.55 } },
   axillary: { occurs: 'paired', from: 'subclavian' },
   brachial: { occurs: 'paired', from: 'axillary' },
   radial: { occurs: 'paired', from: 'brachial' },
@@ -48,7 +54,10 @@ const DEFINITIONS = {
   'posterior-tibial': { occurs: 'paired', from: 'tibioperoneal-trunk' },
   peroneal: { occurs: 'paired', from: 'tibioperoneal-trunk' },
   'plantar-arch': { occurs: 'paired', from: 'posterior-tibial', joinedBy: 'dorsalis-pedis' },
-} as const satisfies Record<string, { occurs: Occurrence; from: unknown; joinedBy?: string }>;
+} as const satisfies Record<
+  string,
+  { occurs: Occurrence; from: unknown; leavesAt?: unknown; joinedBy?: string }
+>;
 
 export type ArteryId = keyof typeof DEFINITIONS;
 export type MidlineArteryId = {
@@ -93,6 +102,11 @@ export function parentVessel({ artery, side }: Vessel): Vessel | undefined {
   const parent = typeof from === 'string' ? from : from[side as Side];
   const { occurs } = ARTERIES[parent];
   return { artery: parent, side: occurs === 'paired' ? side : occurs };
+}
+
+/** Where this vessel leaves the one it arises from, as a fraction of that one's length; 1 is its end. */
+export function leavesAt({ artery, side }: Vessel): number {
+  return ARTERIES[artery].leavesAt?.[side as Side] ?? 1;
 }
 
 /** The vessels that arise from this one, in the order of the table. */

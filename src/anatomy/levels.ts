@@ -37,6 +37,7 @@ const LEVEL_OF: Record<ArteryId, Level> = {
   'plantar-arch': 'infrapopliteal',
   brachiocephalic: 'arm-inflow',
   subclavian: 'arm-inflow',
+  'internal-thoracic': 'arm-inflow',
   axillary: 'axillo-brachial',
   brachial: 'axillo-brachial',
   radial: 'forearm-hand',
@@ -47,6 +48,7 @@ const LEVEL_OF: Record<ArteryId, Level> = {
   'internal-carotid': 'carotid',
   'external-carotid': 'carotid',
   'superficial-temporal': 'carotid',
+  vertebral: 'carotid',
 };
 
 /**

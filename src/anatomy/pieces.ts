@@ -1,4 +1,12 @@
-import { type ArteryId, childVessels, parentVessel, type Vessel, vesselKey, VESSELS } from './arteries.js';
+import {
+  type ArteryId,
+  childVessels,
+  leavesAt,
+  parentVessel,
+  type Vessel,
+  vesselKey,
+  VESSELS,
+} from './arteries.js';
 import type { Laterality, Side } from './sides.js';
 import { type Place, PULSE_PLACES, type PulseSiteId, siteDefinition, vesselOf } from './sites.js';
 
@@ -58,15 +66,15 @@ export function feedingPiece(piece: Piece): Piece | undefined {
   const before = own[own.indexOf(piece) - 1];
   if (before) return before;
   const parent = parentVessel(piece);
-  return parent && piecesOf(parent).at(-1);
+  return parent && piecesOf(parent).find(({ to }) => to >= leavesAt(piece));
 }
 
 /** The pieces this one feeds. */
 export function fedPieces(piece: Piece): Piece[] {
   const own = piecesOf(piece);
   const next = own[own.indexOf(piece) + 1];
-  if (next) return [next];
-  return childVessels(piece).flatMap((child) => piecesOf(child).slice(0, 1));
+  const branches = childVessels(piece).flatMap((child) => piecesOf(child).slice(0, 1));
+  return [...(next ? [next] : []), ...branches.filter((branch) => feedingPiece(branch) === piece)];
 }
 
 /** The piece that ends at a pulse site. */

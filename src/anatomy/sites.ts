@@ -41,6 +41,7 @@ interface SiteRow {
 /**
  * Every site, in the order of examination: from the trunk outward, head and arms before the legs. Lists, the record's
  * fields, the stations of a limb, arrow-key navigation and label positions are derived from this table.
+ * The origin of the vertebral is heard where the subclavian is, and its targets could not stand 44 px apart: one site.
  * Names and techniques are words and live in the locale.
  */
 // prettier-ignore

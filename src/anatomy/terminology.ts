@@ -12,6 +12,7 @@ export interface ArteryCodes {
  * Codes by artery.
  * Sources: UBERON edit file and circulatory subset (CC BY 3.0); FMA identifiers as printed in the HRA-VCCF vessel table
  * (CC BY 4.0); SNOMED CT identifiers as printed in the DICOM PS3.16 context groups and the HL7 vital-signs value sets.
+ * UBERON and FMA of vertebral and internal thoracic are from memory.
  * Both parts of the abdominal aorta carry the codes of the whole. The femoral pulse site carries SNOMED CT "Femoral artery", as DICOM
  * CID 3440 does, since the code printed for the common femoral artery is probably an "Entire" concept; for the
  * superficial femoral artery none is given for the same reason.
@@ -30,6 +31,8 @@ export const ARTERY_CODES: Readonly<Record<ArteryId, ArteryCodes>> = {
   'external-carotid': { uberon: 'UBERON:0001070', fma: 'FMA:10635', snomed: { structure: '22286001' } },
   'superficial-temporal': { uberon: 'UBERON:0001614', fma: 'FMA:49650', snomed: { structure: '15672000' } },
   subclavian: { uberon: 'UBERON:0001533', fma: 'FMA:3951', snomed: { structure: '36765005' } },
+  vertebral: { uberon: 'UBERON:0001535', fma: 'FMA:3956', snomed: { structure: '85234005' } },
+  'internal-thoracic': { uberon: 'UBERON:0002456', fma: 'FMA:3960', snomed: { structure: '69327007' } },
   axillary: { uberon: 'UBERON:0001394', fma: 'FMA:22654', snomed: { structure: '67937003' } },
   brachial: {
     uberon: 'UBERON:0001398',

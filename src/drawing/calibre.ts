@@ -3,7 +3,7 @@ import type { ArteryId } from '../anatomy/index.js';
 /**
  * Inner radius of each artery in millimetres, at its origin and at its end, of one idealised adult.
  * Source: ADAN56 network (Boileau E et al., Int J Numer Method Biomed Eng 2015;31(10):e02732, doi:10.1002/cnm.2732; left
- * side), rounded to 0.1 mm. Superficial temporal, dorsalis pedis, peroneal and the arches are in none of the usual network
+ * side), rounded to 0.1 mm. Superficial temporal, internal thoracic, dorsalis pedis, peroneal and the arches are in none of the usual network
  * models at this detail and are drawn schematically (common practice, no source).
  */
 export const RADII_MM: Readonly<Record<ArteryId, readonly [origin: number, end: number]>> = {
@@ -15,6 +15,8 @@ export const RADII_MM: Readonly<Record<ArteryId, readonly [origin: number, end: 
   'external-carotid': [2.3, 2.3],
   'superficial-temporal': [1.3, 0.9],
   subclavian: [4.9, 2.3],
+  vertebral: [1.3, 1.3],
+  'internal-thoracic': [1.1, 0.8],
   axillary: [2.3, 2.1],
   brachial: [2.1, 1.8],
   radial: [1.4, 1.4],

@@ -33,7 +33,7 @@ const build = (side: Laterality, rows: readonly Row[]): Bed[] =>
 export const TRUNK_BEDS: readonly Bed[] = build('midline', [
   ['heart', 'root', 250, 4, 'heart', 'trunk', false],
   ['brain stem', 'basilar', 180, 2.5, 'brain', 'head', true],
-  ['chest wall', 'thoracic', 250, 3, 'trunk', 'trunk', false],
+  ['chest wall', 'thoracic', 230, 3, 'trunk', 'trunk', false],
   ['upper gut', 'coeliac end', 700, 3, 'gut', 'trunk', true],
   ['small bowel', 'superior mesenteric end', 450, 3, 'gut', 'trunk', true],
   ['large bowel', 'inferior mesenteric end', 70, 3, 'gut', 'trunk', true],
@@ -46,6 +46,7 @@ export const bedsOf: Sided<Bed[]> = (side) =>
     ['face', 'external carotid end', 130, 3, 'muscle', 'head', false],
     ['scalp', 'temporal end', 15, 4, 'skin', 'head', true],
     ['kidney', 'renal end', 520, 1.8, 'kidney', 'trunk', true],
+    ['chest wall, front', 'internal thoracic end', 10, 3, 'trunk', 'trunk', true],
     ['shoulder', 'shoulder', 60, 6, 'muscle', 'arm', false, { effort: 'upper-arm', along: 0.1 }],
     ['upper arm', 'upper arm', 30, 8, 'muscle', 'arm', false, { effort: 'upper-arm', along: 0.4 }],
     ['forearm', 'interosseous', 40, 8, 'muscle', 'arm', true, { effort: 'forearm', along: 0.7 }],

@@ -161,7 +161,16 @@ export const neckOf: Sided<Section[]> = (side) => {
       piece: key(side, 'superficial-temporal', 'distal'),
       seat: true,
     }),
-    tube('vertebral', n('vertebral origin'), 'basilar', vertebral, [0.1335, 0.1335], { to: 'basilar' }),
+    tube('vertebral', n('vertebral origin'), 'basilar', vertebral, [0.1335, 0.1335], {
+      to: 'basilar',
+      piece: key(side, 'vertebral'),
+      seat: true,
+    }),
+    // Length and radii from memory. What it carries past a block of the aorta is among the collaterals.
+    tube('internal thoracic', n('vertebral origin'), 'internal thoracic end', 20, [0.11, 0.08], {
+      piece: key(side, 'internal-thoracic'),
+      seat: true,
+    }),
     tube('posterior communicating', n('carotid end'), 'basilar', 1.5, [0.06, 0.06], { to: 'basilar' }),
     tube('renal', n('renal origin'), 'renal end', renal, [0.29, 0.29], {
       piece: key(side, 'renal'),

@@ -17,6 +17,8 @@ const arteries = termsFrom<ArteryId>({
   'external-carotid': { trade: 'Carotis externa', plain: 'Halsschlagader zum Gesicht' },
   'superficial-temporal': { trade: 'Temporalis superficialis', plain: 'Schläfenarterie' },
   subclavian: { trade: 'Subclavia', plain: 'Schlüsselbeinarterie' },
+  vertebral: { trade: 'Vertebralis', plain: 'Halsschlagader an der Wirbelsäule' },
+  'internal-thoracic': { trade: 'Thoracica interna', plain: 'Brustwandarterie neben dem Brustbein' },
   axillary: { trade: 'Axillaris', plain: 'Achselarterie' },
   brachial: { trade: 'Brachialis', plain: 'Oberarmarterie' },
   radial: { trade: 'Radialis', plain: 'Unterarmarterie auf der Daumenseite' },

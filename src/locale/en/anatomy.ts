@@ -15,6 +15,8 @@ const arteries = termsFrom<ArteryId>({
   'external-carotid': { trade: 'external carotid', plain: 'neck artery to the face' },
   'superficial-temporal': { trade: 'superficial temporal', plain: 'artery at the temple' },
   subclavian: { trade: 'subclavian', plain: 'artery under the collarbone' },
+  vertebral: { trade: 'vertebral', plain: 'neck artery along the spine to the brain' },
+  'internal-thoracic': { trade: 'internal thoracic', plain: 'artery behind the ribs, beside the breastbone' },
   axillary: { trade: 'axillary', plain: 'armpit artery' },
   brachial: { trade: 'brachial', plain: 'upper arm artery' },
   radial: { trade: 'radial', plain: 'forearm artery on the thumb side' },

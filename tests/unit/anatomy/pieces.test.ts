@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   fedPieces,
   feedingPiece,
+  leavesAt,
   parentVessel,
   type Piece,
   pieceAbove,
@@ -56,7 +57,7 @@ describe('pieces of artery', () => {
     expect(() => pieceAbove({ site: 'femoral', side: 'midline' })).toThrow(/midline femoral/);
   });
 
-  it('are fed by the piece before them on the artery, or by the last piece of the parent artery', () => {
+  it('are fed by the piece before them on the artery, or by that of the parent artery where they leave it', () => {
     fc.assert(
       fc.property(anyPiece, (piece) => {
         const feeder = feedingPiece(piece);
@@ -66,7 +67,8 @@ describe('pieces of artery', () => {
         return (
           parent !== undefined &&
           vesselKey(parent) === vesselKey(feeder) &&
-          feeder.to === 1 &&
+          feeder.to >= leavesAt(piece) &&
+          feeder.from < leavesAt(piece) &&
           piece.from === 0
         );
       }),

@@ -1,6 +1,13 @@
 import { scaleSqrt } from 'd3-scale';
 import { describe, expect, it } from 'vitest';
-import { type ArteryId, ARTERY_IDS, parentVessel, vesselKey, VESSELS } from '../../../src/anatomy/index.js';
+import {
+  type ArteryId,
+  ARTERY_IDS,
+  leavesAt,
+  parentVessel,
+  vesselKey,
+  VESSELS,
+} from '../../../src/anatomy/index.js';
 import { AXIS, courseOf, drawnRadius, RADII_MM, radiusAt, sampleAt } from '../../../src/drawing/index.js';
 
 /**
@@ -14,6 +21,7 @@ const ADAN56_CM: Partial<Record<ArteryId, readonly [number, number]>> = {
   'external-carotid': [0.2265, 0.2265],
   'internal-carotid': [0.2765, 0.2765],
   subclavian: [0.4896, 0.2301],
+  vertebral: [0.1335, 0.1335],
   axillary: [0.2301, 0.2077],
   brachial: [0.2077, 0.1828],
   radial: [0.1378, 0.1378],
@@ -130,10 +138,22 @@ describe('courseOf', () => {
     }
   });
 
-  it('mirrors every paired vessel but those that leave the arch, which differ from side to side', () => {
+  it('lets an artery that leaves another on its way begin where the tree says', () => {
+    const branches = VESSELS.filter((vessel) => leavesAt(vessel) < 1);
+    expect(branches.map(vesselKey)).toContain('left vertebral');
+    for (const vessel of branches) {
+      const from = parentVessel(vessel)!;
+      const at = sampleAt(courseOf(from), leavesAt(vessel));
+      const start = sampleAt(courseOf(vessel), 0);
+      const gap = Math.hypot(at.x - start.x, at.y - start.y);
+      expect(gap, vesselKey(vessel)).toBeLessThan(radiusAt(from.artery, leavesAt(vessel)));
+    }
+  });
+
+  it('mirrors every paired vessel but those of the arch and the first part of the subclavian', () => {
     for (const left of VESSELS.filter(({ side }) => side === 'left')) {
       const twin = VESSELS.find(({ artery, side }) => artery === left.artery && side === 'right');
-      if (!twin || ['common-carotid', 'subclavian'].includes(left.artery)) continue;
+      if (!twin || ['common-carotid', 'subclavian'].includes(left.artery) || leavesAt(left) < 1) continue;
       for (const t of FRACTIONS) {
         const a = sampleAt(courseOf(left), t);
         const b = sampleAt(courseOf(twin), t);

@@ -60,6 +60,8 @@ describe('the figure', () => {
         "left external-carotid 640 200 660 150",
         "left superficial-temporal 660 150 650 80",
         "left subclavian 630 330 730 290",
+        "left vertebral 670 270 600 130",
+        "left internal-thoracic 670 270 650 490",
         "left axillary 730 290 780 380",
         "left brachial 780 380 860 480",
         "left radial 860 480 1010 590",
