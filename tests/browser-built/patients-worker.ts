@@ -1,0 +1,2 @@
+// As a page's own worker file.
+import 'pulse-map/flow/worker';
