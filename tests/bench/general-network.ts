@@ -1,6 +1,6 @@
 import type * as bayesjs from 'bayesjs';
 import { createRequire } from 'node:module';
-import type { Factor, Model } from '../../src/localisation/network/propagate.js';
+import type { Factor, Model } from '../../src/localisation/network/columns.js';
 
 /*
  * The same tree, written out for a general Bayesian-network library (bayesjs, junction tree). A node for each piece holds

@@ -19,7 +19,7 @@ import { acrossEnd, type Finding, heardPiece, isMute, limbsAt, pulsePiece, stret
 import { bandsOf, bruit, byStrength, type Likelihood, palpation } from './likelihoods.js';
 import { kept } from './kept.js';
 import { lostPieces } from './model.js';
-import type { Factor } from './propagate.js';
+import type { Factor } from './columns.js';
 import { piecesOfStretch } from './tree.js';
 import type { Pain, Tables } from './types.js';
 

@@ -98,3 +98,13 @@ export function entropy(values: ArrayLike<number>): number {
   for (let i = 0; i < values.length; i++) if (values[i]! > 0) sum -= values[i]! * Math.log(values[i]!);
   return sum;
 }
+
+/** Sorts a few by probability, the largest first; equals keep their order. */
+export function sortDown(list: { readonly probability: number }[]): void {
+  for (let i = 1; i < list.length; i++) {
+    const one = list[i]!;
+    let j = i;
+    for (; j > 0 && list[j - 1]!.probability < one.probability; j--) list[j] = list[j - 1]!;
+    list[j] = one;
+  }
+}

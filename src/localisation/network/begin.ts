@@ -48,18 +48,18 @@ function add(
   from: number,
   buckets: number,
 ): void {
-  const { columns, model, clear, shut, slot, sound, up, base, wide } = net;
-  const weight = net.weightOf(c);
+  const { clear, shut, start, sound, up, base, wide } = net;
+  const weight = net.prior[c]!;
   const root = net.at(0, c);
   const own = base[c]!;
   let rest = weight * up[root * 6]!;
   for (let j = 0; j < order.length; j++) {
     const piece = order[j]!;
-    const k = slot[piece]! * columns + (wide[piece] ? c : own);
+    const k = start[piece]! + (wide[piece] ? c : own);
     into[from + bucket[j]!]! += rest * shut[k]!;
     rest *= clear[k]!;
   }
   // A cause that has struck for sure leaves out the case of every piece being patent.
-  const sane = model.struck[model.cause[c]!] ? Math.min(rest, weight * sound[root]!) : 0;
+  const sane = net.model.struck[net.cause[c]!] ? Math.min(rest, weight * sound[root]!) : 0;
   into[from + buckets - 1]! += rest - sane;
 }

@@ -1,7 +1,7 @@
 import { pieceAbove, SIDES } from '../../anatomy/index.js';
 import { type Examination, pulseAt } from '../../examination/index.js';
 import { READINGS } from './model.js';
-import type { Model } from './propagate.js';
+import type { Division, Model } from './columns.js';
 import { indexOf } from './tree.js';
 import { type ByReport, HARD_SITES, type HardSite, type Tables } from './types.js';
 
@@ -64,59 +64,47 @@ export function rowIn(
 }
 
 /** The pieces of the tree at which the states of the feet differ, with all that feed them. */
-function divided(model: Model, feet: readonly Feet[]): Uint8Array {
-  const wide = new Uint8Array(model.parent.length);
+function divided({ parent }: Model, feet: readonly Feet[]): Uint8Array {
+  const wide = new Uint8Array(parent.length);
   for (const site of HARD_SITES) {
     if (!feet.some((state) => state[site])) continue;
     for (const side of SIDES) {
-      for (let i = indexOf(pieceAbove({ site, side }).key); i >= 0 && !wide[i]; i = model.parent[i]!)
-        wide[i] = 1;
+      for (let i = indexOf(pieceAbove({ site, side }).key); i >= 0 && !wide[i]; i = parent[i]!) wide[i] = 1;
     }
   }
   return wide;
 }
 
 /**
- * The model with the columns that hold some belief divided by the states of the feet, and without those that hold none; and
- * the column that each of them comes from.
+ * The columns of a model that hold some belief divided by the states of the feet, and those that hold none left out.
  * @param fate of each column
  */
 export function withFeet(
   model: Model,
   feet: readonly Feet[],
   fate: (column: number) => 'divide' | 'keep' | 'drop',
-): { model: Model; column: number[] } {
-  const weight: number[] = [];
-  const column: number[] = [];
-  const reading: number[] = [];
-  const base: number[] = [];
+): Division {
+  const weight = Array.from(model.weight);
+  const cause = [...model.cause];
+  const reading = [...model.reading];
+  const base = cause.map((_, c) => c);
+  const live: number[] = [];
   const first = READINGS.gone + 1;
-  model.weight.forEach((w, c) => {
+  for (let c = 0; c < model.weight.length; c++) {
     const what = fate(c);
-    if (what === 'drop') return;
-    const own = weight.length;
-    if (model.reading[c] !== READINGS.usual || what === 'keep') {
-      weight.push(w);
-      column.push(c);
-      reading.push(model.reading[c]!);
-      base.push(own);
-      return;
+    if (what === 'drop') continue;
+    live.push(c);
+    if (model.reading[c] !== READINGS.usual || what === 'keep') continue;
+    // What does not depend on the feet reads each of these as usual, so the column may stand for one of them.
+    for (let k = 0; k < feet.length; k++) {
+      const own = k === 0 ? c : base.length;
+      weight[own] = model.weight[c]! * feet[k]!.share;
+      reading[own] = first + k;
+      if (k === 0) continue;
+      cause.push(cause[c]!);
+      base.push(c);
+      live.push(own);
     }
-    feet.forEach(({ share }, k) => {
-      weight.push(w * share);
-      column.push(c);
-      reading.push(first + k);
-      base.push(own);
-    });
-  });
-  return {
-    model: {
-      ...model,
-      weight: Float64Array.from(weight),
-      cause: column.map((c) => model.cause[c]!),
-      reading,
-      shared: { base, wide: divided(model, feet) },
-    },
-    column,
-  };
+  }
+  return { weight: Float64Array.from(weight), cause, reading, base, wide: divided(model, feet), live };
 }

@@ -22,7 +22,7 @@ import type {
   LegClaudication,
 } from '../../examination/index.js';
 import { type Likelihood, tempered } from './likelihoods.js';
-import type { Factor } from './propagate.js';
+import type { Factor } from './columns.js';
 import { indexOf, piecesOfStretch } from './tree.js';
 import type { StretchKey, Tables } from './types.js';
 

@@ -70,7 +70,7 @@ function groupsOf(findings: readonly Finding[]): Group[] {
   const groups = new Map<string, Group>();
   for (const finding of findings) {
     const assumption = assumptionOf(finding);
-    const name = `${assumption.kind} ${'site' in assumption ? assumption.site : ''}`;
+    const name = 'site' in assumption ? assumption.site : assumption.kind;
     const group = groups.get(name) ?? { assumption, members: [] };
     group.members.push(finding);
     groups.set(name, group);
@@ -84,54 +84,57 @@ function turn(variation: number, assumption: number): number {
   return (((bits ^ (bits >>> 15)) * 0x2c1b3c6d) >>> 29) & 1 ? SPREAD : 1 / SPREAD;
 }
 
+/** Room for what is varied: how a variation turns each cause and artery, and the figures as they were. */
+const BY_CAUSE = new Float64Array(CAUSES.length);
+let before = new Float64Array(0);
+
 /**
  * Looks at the network with causes and the disease of every artery varied together, on the pieces that findings bear on.
  * @param live the causes that are reckoned with
  */
-function varied<T>(
+function varied(
   net: Propagation,
   pieces: readonly number[],
   live: readonly number[],
   variation: number,
-  look: () => T,
-): T {
+  look: () => void,
+): void {
   const { model, causes, allPatent } = net;
-  const { narrowed, blocked, weight } = model;
-  const kept = [weight.slice(), allPatent.slice()] as const;
-  const before = new Float64Array(2 * pieces.length * live.length);
-  return net.whatIf(
-    pieces,
-    () => {
-      model.cause.forEach((cause, column) => (weight[column]! *= turn(variation, cause)));
-      let at = 0;
+  const { narrowed, blocked } = model;
+  const kept = allPatent.slice();
+  if (before.length < 2 * pieces.length * live.length)
+    before = new Float64Array(2 * pieces.length * live.length);
+  const change = (): (() => void) => {
+    let at = 0;
+    for (const i of pieces) {
+      const by = turn(variation, 100 + 7 * ARTERY[i]!);
+      for (const c of live) {
+        const k = i * causes + c;
+        const sum = narrowed[k]! + blocked[k]!;
+        before[at++] = narrowed[k]!;
+        before[at++] = blocked[k]!;
+        if (sum === 0) continue;
+        const to = Math.min(sum * by, CEILING) / sum;
+        narrowed[k]! *= to;
+        blocked[k]! *= to;
+        allPatent[c]! *= (1 - sum * to) / (1 - sum);
+      }
+    }
+    for (let c = 0; c < causes; c++) BY_CAUSE[c] = turn(variation, c);
+    net.weigh(BY_CAUSE);
+    return () => {
+      allPatent.set(kept);
+      net.weigh();
+      at = 0;
       for (const i of pieces) {
-        const by = turn(variation, 100 + 7 * ARTERY[i]!);
         for (const c of live) {
-          const k = i * causes + c;
-          const sum = narrowed[k]! + blocked[k]!;
-          before[at++] = narrowed[k]!;
-          before[at++] = blocked[k]!;
-          if (sum === 0) continue;
-          const to = Math.min(sum * by, CEILING) / sum;
-          narrowed[k]! *= to;
-          blocked[k]! *= to;
-          allPatent[c]! *= (1 - sum * to) / (1 - sum);
+          narrowed[i * causes + c] = before[at++]!;
+          blocked[i * causes + c] = before[at++]!;
         }
       }
-      return () => {
-        weight.set(kept[0]);
-        allPatent.set(kept[1]);
-        at = 0;
-        for (const i of pieces) {
-          for (const c of live) {
-            narrowed[i * causes + c] = before[at++]!;
-            blocked[i * causes + c] = before[at++]!;
-          }
-        }
-      };
-    },
-    look,
-  );
+    };
+  };
+  net.whatIf(pieces, change, look);
 }
 
 const NAMES = [...new Set(PIECES.map(({ artery }) => artery))];
@@ -152,46 +155,56 @@ export function firmnessOf(
   const held = keys.map(() => 0);
   const least = keys.map(() => 1);
   const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
-  const tryOut = (assumption: Assumption, factor: 0.5 | 2): void =>
-    scratch.forEach((probabilities, i) => {
-      const level = indexOfLargest(probabilities);
+  const tryOut = (assumption: Assumption, factor: 0.5 | 2): void => {
+    for (let i = 0; i < scratch.length; i++) {
+      const level = indexOfLargest(scratch[i]!);
       if (level !== firsts[i]) overturned[i]!.push({ assumption, factor, level });
-    });
-  const look = (): void => keys.forEach((key, i) => levelProbabilities(net, key, scratch[i]));
+    }
+  };
+  const look = (): void => {
+    for (let i = 0; i < keys.length; i++) levelProbabilities(net, keys[i]!, scratch[i]);
+  };
 
   // Weights of causes leave all messages as they are.
-  const { model, live } = net;
-  const causes = [...new Set(live.map((column) => model.cause[column]!))];
+  const { live, cause: causeOf } = net;
+  const causes = [...new Set(live.map((column) => causeOf[column]!))];
   const byColumn = keys.map((key) => levelsByColumn(net, key));
   for (const cause of causes) {
     for (const factor of FACTORS) {
-      scratch.forEach((into, i) => {
-        into.fill(0);
-        live.forEach((column, q) => {
-          const by = model.cause[column] === cause ? factor : 1;
-          for (let k = 0; k < into.length; k++) into[k]! += by * byColumn[i]![q * into.length + k]!;
-        });
-      });
+      for (let i = 0; i < scratch.length; i++) {
+        const into = scratch[i]!.fill(0);
+        const from = byColumn[i]!;
+        for (let q = 0; q < live.length; q++) {
+          const by = causeOf[live[q]!] === cause ? factor : 1;
+          for (let k = 0; k < into.length; k++) into[k]! += by * from[q * into.length + k]!;
+        }
+      }
       tryOut({ kind: 'cause', cause: CAUSES[cause]! }, factor);
     }
   }
   for (const { assumption, members } of groupsOf(findings)) {
     const own = members.flatMap(({ factors }) => factors);
-    const pieces = [...new Set(own.map(({ piece }) => piece))];
+    const pieces = own.map(({ piece }) => piece);
+    let power: 1 | -0.5 = 1;
+    const change = (): void => {
+      for (let i = 0; i < own.length; i++) net.multiply(own[i]!, power);
+    };
     for (const factor of FACTORS) {
-      net.whatIf(pieces, () => own.forEach((one) => net.multiply(one, factor - 1)), look);
+      power = factor === 2 ? 1 : -0.5;
+      net.whatIf(pieces, change, look);
       tryOut(assumption, factor);
     }
   }
   const { active } = net;
-  const found = Array.from(active.keys()).filter((i) => active[i]);
+  const found: number[] = [];
+  for (let i = 0; i < net.n; i++) if (active[i]) found.push(i);
   for (let variation = 0; variation < JOINT; variation++) {
     varied(net, found, causes, variation, look);
-    scratch.forEach((probabilities, i) => {
-      const own = probabilities[firsts[i]!]!;
-      least[i] = Math.min(least[i]!, own);
+    for (let i = 0; i < scratch.length; i++) {
+      const probabilities = scratch[i]!;
+      least[i] = Math.min(least[i]!, probabilities[firsts[i]!]!);
       if (indexOfLargest(probabilities) === firsts[i]) held[i]!++;
-    });
+    }
   }
   return keys.map((_, i) => ({ overturned: overturned[i]!, held: held[i]!, tried: JOINT, least: least[i]! }));
 }

@@ -2,7 +2,7 @@ import type { ListeningSiteId, PulseSiteId } from '../../anatomy/index.js';
 import type { Bruit, Grade } from '../../examination/index.js';
 import { type Feet, feetName, rowIn } from './feet.js';
 import { kept } from './kept.js';
-import type { Factor } from './propagate.js';
+import type { Factor } from './columns.js';
 import {
   type Bell,
   type ByReport,

@@ -1,4 +1,5 @@
-import { type Model, POINT_STATES, type Propagation } from './propagate.js';
+import type { Model } from './columns.js';
+import { POINT_STATES, type Propagation } from './propagate.js';
 
 // A constant of its own: some loaders look an imported name up at every use, which costs here.
 const S = POINT_STATES;
@@ -14,7 +15,7 @@ let shared = new Float64Array(0);
 
 /** The second pass: probability that each piece is narrowed and blocked, given all findings. */
 export function marginals(net: Propagation): Marginals {
-  const { model, causes, n, up, active, wide, base } = net;
+  const { model, causes, n, up, active, wide, base, cause } = net;
   const into = { narrowed: new Float64Array(n), blocked: new Float64Array(n) };
   const total = net.total();
   if (own.length < n * S) {
@@ -27,10 +28,10 @@ export function marginals(net: Propagation): Marginals {
     own.fill(0);
     for (const c of net.live) {
       if (base[c] !== first) continue;
-      const weight = net.weightOf(c) / total;
+      const weight = net.prior[c]! / total;
       const likelihood = weight * up[net.at(0, c) * S]!;
       if (!(likelihood > 0)) continue;
-      byCause[model.cause[c]!]! += likelihood;
+      byCause[cause[c]!]! += likelihood;
       if (wide[0]) {
         own[0] = weight;
         descend(net, c, 1, own, shared, into);
@@ -48,8 +49,12 @@ export function marginals(net: Propagation): Marginals {
   return into;
 }
 
-const END = new Float64Array(S);
+/** What leaves a piece's end, and what was found there and beyond. */
 const OUT = new Float64Array(S);
+const END = new Float64Array(S);
+/** Room for a piece's children on which findings bear: which, and where their messages stand. */
+const KIDS = new Int32Array(16);
+const KIDS_AT = new Int32Array(16);
 
 /**
  * Down through the pieces where a column has messages of its own, or through those where it stands for others.
@@ -57,54 +62,45 @@ const OUT = new Float64Array(S);
  * @param shared where what leaves the pieces of its own is added up
  */
 function descend(
-  {
-    model,
-    causes,
-    columns,
-    readings,
-    n,
-    up,
-    active,
-    local: likelihoods,
-    wide,
-    base,
-    slot,
-    loud,
-  }: Propagation,
+  net: Propagation,
   c: number,
   isWide: number,
   down: Float64Array,
   shared: Float64Array,
   into: Marginals,
 ): void {
-  const own = base[c]!;
+  const { model, causes, readings, n, up, active, local: likelihoods, wide, start, loud } = net;
+  const own = net.base[c]!;
+  const reading = net.reading[c]! * S;
+  const cause = net.cause[c]!;
   for (let i = 0; i < n; i++) {
     if (!active[i] || wide[i] !== isWide) continue;
-    const local = (i * readings + model.reading[c]!) * S;
+    const local = i * readings * S + reading;
     const children = model.children[i]!;
     // Where no sound was listened for, silent and sounding points are alike.
     const states = loud[i] ? S : S / 2;
-    for (let x = 0; x < states; x++) END[x] = likelihoods[local + x]!;
+    let kids = 0;
     for (let j = 0; j < children.length; j++) {
       const child = children[j]!;
       if (!active[child]) continue;
-      const u = (slot[child]! * columns + (wide[child] ? c : own)) * S;
-      for (let x = 0; x < states; x++) END[x]! *= up[u + x]!;
+      KIDS[kids] = child;
+      KIDS_AT[kids++] = (start[child]! + (wide[child] ? c : own)) * S;
     }
-    if (states === S) passDown(model, i, i * causes + model.cause[c]!, down, END, OUT, into);
-    else passQuiet(model, i, i * causes + model.cause[c]!, down, into);
-    for (let j = 0; j < children.length; j++) {
-      const child = children[j]!;
-      if (!active[child]) continue;
+    for (let x = 0; x < states; x++) {
+      let end = likelihoods[local + x]!;
+      for (let j = 0; j < kids; j++) end *= up[KIDS_AT[j]! + x]!;
+      END[x] = end;
+    }
+    if (states === S) passDown(model, i, i * causes + cause, down, END, OUT, into);
+    else passQuiet(model, i, i * causes + cause, down, into);
+    for (let j = 0; j < kids; j++) {
+      const child = KIDS[j]!;
       const at = child * S;
       const adds = wide[child] !== isWide;
       const target = adds ? shared : down;
       for (let x = 0; x < states; x++) {
         let d = OUT[x]! * likelihoods[local + x]!;
-        for (let o = 0; o < children.length; o++) {
-          const other = children[o]!;
-          if (o !== j && active[other]) d *= up[(slot[other]! * columns + (wide[other] ? c : own)) * S + x]!;
-        }
+        for (let o = 0; o < kids; o++) if (o !== j) d *= up[KIDS_AT[o]! + x]!;
         target[at + x] = adds ? target[at + x]! + d : d;
       }
     }

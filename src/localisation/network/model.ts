@@ -10,7 +10,7 @@ import {
 import { type Context, type Examination, pulseAt } from '../../examination/index.js';
 import { circulationOf, knownAneurysms } from './newer.js';
 import { acuteShare } from './onset.js';
-import type { Model } from './propagate.js';
+import type { Model } from './columns.js';
 import { CHILDREN, PARENT, piecesOfStretch } from './tree.js';
 import { type Cause, type CauseFactors, CAUSES, type StretchKey, type Tables } from './types.js';
 
@@ -243,6 +243,8 @@ function columnsOf(weight: Float64Array, { lowFlow }: Tables): Pick<Model, 'weig
   return { weight: all, cause, reading };
 }
 
+const STRUCK = CAUSES.map((cause) => cause !== 'none' && cause !== 'low-flow');
+
 /** The network of one patient before any finding: tables bent by what is known beforehand. */
 export function modelOf(examination: Examination, tables: Tables, earlier?: Examination): Model {
   const acute = acuteShare(examination, tables, earlier);
@@ -305,7 +307,7 @@ function built(
     parent: PARENT,
     children: CHILDREN,
     ...columnsOf(weight, tables),
-    struck: CAUSES.map((cause) => cause !== 'none' && cause !== 'low-flow'),
+    struck: STRUCK,
     narrowed,
     blocked,
     throughNarrowed: rows('narrowed', tables, acute),

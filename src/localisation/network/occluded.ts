@@ -39,19 +39,24 @@ const OUT = new Float64Array(S);
 const BEGIN = new Float64Array(S);
 const AT_FORK = new Float64Array(S);
 
+/** States told apart at a piece: where no sound was listened for beyond it, silent and sounding points are alike. */
+const statesAt = (net: Propagation, piece: number): number => (net.loud[piece] ? S : S / 2);
+
 function fillBeside(net: Propagation, order: readonly number[], onPath: Uint8Array, c: number): void {
-  const { model, readings, up, local } = net;
+  const { model, readings, up, local, active } = net;
+  const reading = net.reading[c]! * S;
   for (let j = 0; j < order.length; j++) {
     const piece = order[j]!;
     const at = j * S;
-    const l = (piece * readings + model.reading[c]!) * S;
-    for (let x = 0; x < S; x++) BESIDE[at + x] = local[l + x]!;
+    const l = piece * readings * S + reading;
+    const states = statesAt(net, piece);
+    for (let x = 0; x < states; x++) BESIDE[at + x] = local[l + x]!;
     const children = model.children[piece]!;
     for (let k = 0; k < children.length; k++) {
       const child = children[k]!;
-      if (onPath[child] || !net.active[child]) continue;
+      if (onPath[child] || !active[child]) continue;
       const u = net.at(child, c) * S;
-      for (let x = 0; x < S; x++) BESIDE[at + x]! *= up[u + x]!;
+      for (let x = 0; x < states; x++) BESIDE[at + x]! *= up[u + x]!;
     }
   }
 }
@@ -66,18 +71,19 @@ function upward(
   at: number,
 ): void {
   const { model } = net;
-  const k = piece * net.causes + model.cause[c]!;
+  const k = piece * net.causes + net.cause[c]!;
   const n = model.narrowed[k]!;
   const b = model.blocked[k]!;
   const p = 1 - n - b;
   const { throughNarrowed: tn, throughBlocked: tb, carries } = model;
   const row = model.calibre[piece]! * 9;
+  const loud = net.loud[piece];
   const e0 = e[at]!;
   const e1 = e[at + 1]!;
   const e2 = e[at + 2]!;
-  const m0 = e[at + 3]!;
-  const m1 = e[at + 4]!;
-  const m2 = e[at + 5]!;
+  const m0 = loud ? e[at + 3]! : e0;
+  const m1 = loud ? e[at + 4]! : e1;
+  const m2 = loud ? e[at + 5]! : e2;
   const rest0 =
     n * (tn[row]! * m0 + tn[row + 1]! * m1 + tn[row + 2]! * m2) +
     b * (tb[row]! * e0 + tb[row + 1]! * e1 + tb[row + 2]! * e2);
@@ -94,24 +100,35 @@ function upward(
 /** Carries what reaches the beginning of a piece to its end: from `BEGIN` to `OUT`. */
 function downward(net: Propagation, piece: number, c: number): void {
   const { model } = net;
-  const k = piece * net.causes + model.cause[c]!;
+  const k = piece * net.causes + net.cause[c]!;
   const n = model.narrowed[k]!;
   const b = model.blocked[k]!;
   const p = 1 - n - b;
   const { throughNarrowed: tn, throughBlocked: tb, carries } = model;
   const row = model.calibre[piece]! * 9;
-  for (let s = 0; s < 3; s++) {
-    OUT[s] = p * (BEGIN[s]! + (1 - carries) * BEGIN[s + 3]!);
-    OUT[s + 3] = p * carries * BEGIN[s + 3]!;
+  const s0 = BEGIN[0]! + BEGIN[3]!;
+  const s1 = BEGIN[1]! + BEGIN[4]!;
+  const s2 = BEGIN[2]! + BEGIN[5]!;
+  const n0 = n * s0 * tn[row]!;
+  const n1 = n * (s0 * tn[row + 1]! + s1 * tn[row + 4]!);
+  const n2 = n * (s0 * tn[row + 2]! + s1 * tn[row + 5]! + s2);
+  const b0 = b * s0 * tb[row]!;
+  const b1 = b * (s0 * tb[row + 1]! + s1 * tb[row + 4]!);
+  const b2 = b * (s0 * tb[row + 2]! + s1 * tb[row + 5]! + s2);
+  if (!net.loud[piece]) {
+    OUT[0] = p * s0 + n0 + b0;
+    OUT[1] = p * s1 + n1 + b1;
+    OUT[2] = p * s2 + n2 + b2;
+    OUT[3] = OUT[4] = OUT[5] = 0;
+    return;
   }
-  for (let s = 0; s < 3; s++) {
-    const both = BEGIN[s]! + BEGIN[s + 3]!;
-    if (both === 0) continue;
-    for (let t = s; t < 3; t++) {
-      OUT[t + 3]! += both * n * tn[row + s * 3 + t]!;
-      OUT[t]! += both * b * tb[row + s * 3 + t]!;
-    }
-  }
+  const stays = p * carries;
+  OUT[0] = p * s0 - stays * BEGIN[3]! + b0;
+  OUT[1] = p * s1 - stays * BEGIN[4]! + b1;
+  OUT[2] = p * s2 - stays * BEGIN[5]! + b2;
+  OUT[3] = stays * BEGIN[3]! + n0;
+  OUT[4] = stays * BEGIN[4]! + n1;
+  OUT[5] = stays * BEGIN[5]! + n2;
 }
 
 /** Walks down from one place of the way to another, and adds up where the pulse comes to be `lost`. */
@@ -136,7 +153,9 @@ function walk(
     const gone = OUT[lost]! * end[at + lost]! + OUT[lost + 3]! * end[at + lost + 3]!;
     FALLS[j] = gone - last;
     last = gone;
-    for (let x = 0; x < S; x++) BEGIN[x] = OUT[x]! * BESIDE[at + x]!;
+    const states = statesAt(net, order[j]!);
+    BEGIN.fill(0);
+    for (let x = 0; x < states; x++) BEGIN[x] = OUT[x]! * BESIDE[at + x]!;
   }
   const own = last - before;
   const part = together === 0 ? 1 : own > 0 ? Math.max(0, own - together) / own : 0;
@@ -169,15 +188,16 @@ export function blame(net: Propagation, { trunk, branches }: Fork, least = 0): B
     const joint = net.joint(c);
     if (!(joint > least * all)) continue;
     total += joint;
-    const weight = net.weightOf(c);
+    const weight = net.prior[c]!;
     fillBeside(net, order, onPath, c);
     for (let j = size - 1; j >= 0; j--) {
       const at = j * S;
       const isEnd = lasts.includes(j);
+      const states = statesAt(net, order[j]!);
       for (let tier = 0; tier < 3; tier++) {
         const end = END[tier]!;
         const up = UP[tier]!;
-        for (let x = 0; x < S; x++) {
+        for (let x = 0; x < states; x++) {
           let e = BESIDE[at + x]!;
           if (isEnd) {
             if (x % 3 >= 3 - tier) e = 0;

@@ -1,3 +1,4 @@
+import { type Division, type Factor, idleOf, type Model } from './columns.js';
 import { Room } from './room.js';
 
 /*
@@ -13,81 +14,29 @@ import { Room } from './room.js';
 export const POINT_STATES = 6;
 const S = POINT_STATES;
 
-/** The tree with its probabilities; everything is indexed by piece, and a piece stands after the one that feeds it. */
-export interface Model {
-  /** Feeding piece of each piece, -1 at the root, which is piece 0. */
-  readonly parent: readonly number[];
-  readonly children: readonly (readonly number[])[];
-  /** Probability of each column; sums to one. */
-  readonly weight: Float64Array;
-  /** The cause of each column. */
-  readonly cause: readonly number[];
-  /** By which of its likelihoods each column reads a finding: a place in `Factor.by`. */
-  readonly reading: readonly number[];
-  /** Causes that have struck at least one piece: with every piece patent they do not hold. */
-  readonly struck: readonly boolean[];
-  /** Probability that a piece is narrowed, blocked: `[piece * causes + cause]`. */
-  readonly narrowed: Float64Array;
-  readonly blocked: Float64Array;
-  /**
-   * Strength out by strength in, row by row, of a narrowed and a blocked piece: nine figures for each calibre. Strength
-   * never rises on its way: the figures below the diagonal are zero.
-   */
-  readonly throughNarrowed: Float64Array;
-  readonly throughBlocked: Float64Array;
-  /** Calibre of each piece, an index into the two above. */
-  readonly calibre: readonly number[];
-  /** Probability that sound carries through one patent piece. */
-  readonly carries: number;
-  /** Columns that differ in few pieces only; none where every column has its own messages everywhere. */
-  readonly shared?: Shared;
-}
-
-/** Which messages are alike in several columns, so that they are worked out once. */
-export interface Shared {
-  /** Column whose messages stand for each column, outside `wide`. */
-  readonly base: readonly number[];
-  /** Pieces where every column has messages of its own; with a piece the pieces that feed it. */
-  readonly wide: Uint8Array;
-}
-
-/** A network whose messages are taken over where they are the same. */
-export interface Earlier {
-  readonly net: Propagation;
-  /** Its column for each of the new ones. */
-  readonly column: readonly number[];
-}
-
-/** A finding's likelihood by the state of the point at the end of one piece. */
-export interface Factor {
-  readonly piece: number;
-  /** One for each reading of the model; where there are fewer, the first one stands for the rest. */
-  readonly by: readonly ArrayLike<number>[];
-}
-
-/** Prior probability of every piece being patent, by cause. */
-function allPatentOf({ struck, narrowed, blocked }: Model): Float64Array {
-  const causes = struck.length;
-  const all = new Float64Array(causes).fill(1);
-  for (let k = 0; k < narrowed.length; k += causes)
-    for (let c = 0; c < causes; c++) all[c]! *= 1 - narrowed[k + c]! - blocked[k + c]!;
-  return all;
-}
+/** Room for the places of a piece's children, and whether each has messages for every column. */
+const KIDS = new Int32Array(16);
+const KIDS_WIDE = new Uint8Array(16);
 
 export class Propagation {
   readonly n: number;
   readonly causes: number;
-  readonly columns: number;
   readonly readings: number;
-  /** Likelihood of what was found beyond each piece, by cause and state at the piece's beginning; at `slot`. */
-  readonly up: Float64Array;
-  /** Shares of that, at a normal silent beginning, with the piece patent, and not patent; at `slot`. */
-  readonly clear: Float64Array;
-  readonly shut: Float64Array;
-  /** Likelihood of what was found beyond each piece together with every piece from it on being patent; at `slot`. */
-  readonly sound: Float64Array;
-  /** Where each piece's messages stand: at its own index, or in a what-if at its index in a second half. */
-  readonly slot: Uint16Array;
+  columns: number;
+  /** Cause and reading of each column. */
+  cause: readonly number[];
+  reading: readonly number[];
+  /** A column's weight, raised where its cause has struck for sure by what that leaves out. */
+  prior: Float64Array;
+  /** Likelihood of what was found beyond each piece, by state at the piece's beginning; at `at`. */
+  up: Float64Array;
+  /** Shares of that, at a normal silent beginning, with the piece patent, and not patent; at `at`. */
+  clear: Float64Array;
+  shut: Float64Array;
+  /** Likelihood of what was found beyond each piece together with every piece from it on being patent; at `at`. */
+  sound: Float64Array;
+  /** Where each piece's messages begin: at home, or in a what-if in a second half of each array. */
+  readonly start: Int32Array;
   /** Prior probability of every piece being patent, by cause. */
   readonly allPatent: Float64Array;
   /** Pieces with a finding on them or beyond them. */
@@ -96,13 +45,17 @@ export class Propagation {
   live: readonly number[];
   /** The columns that are reckoned with outside `wide`: each standing for those that share its messages there. */
   firsts: readonly number[];
-  readonly base: readonly number[];
-  readonly wide: Uint8Array;
+  base: readonly number[];
+  wide: Uint8Array;
   /** Pieces with a finding by sound on them or beyond them. */
   readonly loud: Uint8Array;
   /** Likelihood of what was found at each piece's end, by reading and state. */
   readonly local: Float64Array;
-  readonly #localSlot: Uint16Array;
+  #kept: readonly number[];
+  #weight: Float64Array;
+  #half: number;
+  readonly #home: Int32Array;
+  readonly #localStart: Int32Array;
   readonly #stamp: Uint32Array;
   #tick = 0;
   #inWhatIf = false;
@@ -110,41 +63,86 @@ export class Propagation {
   readonly #roused: number[] = [];
   readonly #loudened: number[] = [];
 
+  /** @param readings how many readings a division will tell apart */
   constructor(
     readonly model: Model,
     factors: readonly Factor[] = [],
-    earlier?: Earlier,
+    readings = 0,
     readonly room: Room = new Room(),
   ) {
     const n = model.parent.length;
     const causes = model.struck.length;
     const columns = model.weight.length;
+    const { cause, narrowed, blocked } = model;
     this.n = n;
     this.causes = causes;
     this.columns = columns;
-    this.readings = Math.max(...model.reading) + 1;
-    room.let(this, n * columns, S, n * this.readings * S);
+    this.cause = cause;
+    this.reading = model.reading;
+    this.readings = Math.max(readings, ...model.reading.map((reading) => reading + 1));
+    this.#half = n * columns;
+    room.let(this, this.#half, S, n * this.readings * S);
+    const { up, clear, shut, sound, local } = room;
+    this.up = up;
+    this.clear = clear;
+    this.shut = shut;
+    this.sound = sound;
+    this.local = local;
+    this.active = new Uint8Array(n);
+    this.loud = new Uint8Array(n);
+    this.live = Array.from({ length: columns }, (_, c) => c);
+    this.#kept = this.base = this.firsts = this.live;
+    this.wide = new Uint8Array(n);
+    this.start = new Int32Array(n);
+    this.#home = new Int32Array(n);
+    this.#localStart = new Int32Array(n);
+    this.#stamp = new Uint32Array(n);
+    const idle = idleOf(model);
+    this.allPatent = idle.slice(0, causes);
+    this.#weight = model.weight;
+    this.prior = new Float64Array(columns);
+    this.weigh();
+    for (let i = 0; i < n; i++) {
+      this.#home[i] = this.start[i] = i * columns;
+      this.#localStart[i] = i * this.readings * S;
+      for (let c = 0; c < columns; c++) {
+        const k = i * causes + cause[c]!;
+        const ill = narrowed[k]! + blocked[k]!;
+        sound[i * columns + c] = idle[k]!;
+        clear[i * columns + c] = 1 - ill;
+        shut[i * columns + c] = ill;
+      }
+    }
+    for (const factor of factors) this.multiply(factor);
+    for (let i = n - 1; i >= 0; i--) if (this.active[i]) this.#refresh(i);
+  }
+
+  /** Divides the columns, and works out what comes to differ. */
+  divide({ weight, cause, reading, base, wide, live }: Division): void {
+    const { n, room } = this;
+    let points = this.#half;
+    for (let i = 0; i < n; i++) {
+      if (!wide[i]) continue;
+      this.#home[i] = this.start[i] = points;
+      points += weight.length;
+    }
+    room.grow(this.#half, points, S);
+    this.#half = points;
     this.up = room.up;
     this.clear = room.clear;
     this.shut = room.shut;
     this.sound = room.sound;
-    this.local = room.local;
-    this.active = new Uint8Array(n);
-    this.loud = new Uint8Array(n);
-    this.live = Array.from({ length: columns }, (_, c) => c);
-    this.base = model.shared?.base ?? this.live;
-    this.wide = model.shared?.wide ?? new Uint8Array(n);
-    this.firsts = model.shared ? [...new Set(this.base)] : this.live;
-    this.slot = new Uint16Array(n);
-    for (let i = 0; i < n; i++) this.slot[i] = i;
-    this.#localSlot = this.slot.slice();
-    this.#stamp = new Uint32Array(n);
-    this.allPatent = earlier ? earlier.net.allPatent.slice() : allPatentOf(model);
-    for (const factor of factors) this.multiply(factor);
-    for (let i = n - 1; i >= 0; i--) {
-      if (earlier && !this.wide[i]) this.#take(i, earlier);
-      else this.#refresh(i);
-    }
+    this.columns = weight.length;
+    this.cause = cause;
+    this.reading = reading;
+    this.base = base;
+    this.wide = wide;
+    this.#weight = weight;
+    this.prior = new Float64Array(weight.length);
+    this.weigh();
+    this.#kept = this.live = live;
+    this.firsts = this.#firstsOf(live);
+    for (let i = n - 1; i >= 0; i--) if (wide[i]) this.#refresh(i);
   }
 
   /** Whether its arrays hold another network by now. */
@@ -154,41 +152,39 @@ export class Propagation {
 
   /** Where the messages of a piece stand for a column; times the states for those by state. */
   at(piece: number, column: number): number {
-    return this.slot[piece]! * this.columns + (this.wide[piece] ? column : this.base[column]!);
+    return this.start[piece]! + (this.wide[piece] ? column : this.base[column]!);
   }
 
-  #take(i: number, { net, column }: Earlier): void {
-    for (const c of this.firsts) {
-      const to = i * this.columns + c;
-      const from = net.at(i, column[c]!);
-      this.clear[to] = net.clear[from]!;
-      this.shut[to] = net.shut[from]!;
-      this.sound[to] = net.sound[from]!;
-      for (let x = 0; x < S; x++) this.up[to * S + x] = net.up[from * S + x]!;
+  /** Works the weights of the columns out again, from those of the model times `by` for each cause. */
+  weigh(by?: ArrayLike<number>): void {
+    const { prior, cause, allPatent } = this;
+    const { struck } = this.model;
+    for (let c = 0; c < prior.length; c++) {
+      const own = cause[c]!;
+      const weight = this.#weight[c]! * (by ? by[own]! : 1);
+      prior[c] = struck[own] ? weight / (1 - allPatent[own]!) : weight;
     }
   }
 
   /**
    * Takes a finding in, inside `whatIf`.
-   * @param power how often: -1 takes it out again, 0.5 more counts half as much again; a likelihood of 0 stays 0
+   * @param power how often: -1 takes it out again, -0.5 half of it; a likelihood of 0 stays 0
    */
-  multiply({ piece, by }: Factor, power = 1): void {
+  multiply({ piece, by }: Factor, power: 1 | -1 | -0.5 = 1): void {
     if (this.#inWhatIf) this.#ownLocal(piece);
-    const { local, readings } = this;
-    const at = this.#localSlot[piece]! * readings * S;
+    const { local, readings, active, model } = this;
+    const at = this.#localStart[piece]!;
     let loud = false;
     for (let t = 0; t < readings; t++) {
       const values = by[t] ?? by[0]!;
       const to = at + t * S;
-      if (power === 1) for (let x = 0; x < S; x++) local[to + x]! *= values[x]!;
-      else
-        for (let x = 0; x < S; x++) {
-          const value = values[x]!;
-          if (value > 0) local[to + x]! *= power === -1 ? 1 / value : value ** power;
-        }
+      for (let x = 0; x < S; x++) {
+        const value = values[x]!;
+        if (power === 1) local[to + x]! *= value;
+        else if (value > 0) local[to + x]! /= power === -1 ? value : Math.sqrt(value);
+      }
       loud ||= values[0] !== values[3] || values[1] !== values[4] || values[2] !== values[5];
     }
-    const { active, model } = this;
     for (let i = piece; i >= 0 && !active[i]; i = model.parent[i]!) {
       active[i] = 1;
       this.#roused.push(i);
@@ -202,20 +198,20 @@ export class Propagation {
 
   /** Replaces what was found at the end of a piece, inside `whatIf`. */
   replace(piece: number, factors: readonly Factor[]): void {
-    const size = this.readings * S;
     this.#ownLocal(piece);
-    const at = this.#localSlot[piece]! * size;
-    this.local.fill(1, at, at + size);
+    const at = this.#localStart[piece]!;
+    this.local.fill(1, at, at + this.readings * S);
     for (const factor of factors) this.multiply(factor);
   }
 
   /** What was found at a piece, in the room of the what-if. */
   #ownLocal(piece: number): void {
     const { n, local, readings } = this;
-    if (this.#localSlot[piece] === piece + n) return;
     const size = readings * S;
-    local.copyWithin((piece + n) * size, piece * size, (piece + 1) * size);
-    this.#localSlot[piece] = piece + n;
+    const own = (piece + n) * size;
+    if (this.#localStart[piece] === own) return;
+    for (let x = 0; x < size; x++) local[own + x] = local[piece * size + x]!;
+    this.#localStart[piece] = own;
   }
 
   /**
@@ -223,11 +219,14 @@ export class Propagation {
    * @param share 0 takes every column in again
    */
   focus(share: number): void {
-    const all = Array.from({ length: this.columns }, (_, c) => c);
-    this.live = all;
+    this.live = this.#kept;
     const least = this.total() * share;
-    this.live = all.filter((c) => this.joint(c) >= least);
-    this.firsts = [...new Set(this.live.map((c) => this.base[c]!))];
+    if (share > 0) this.live = this.#kept.filter((c) => this.joint(c) >= least);
+    this.firsts = this.#firstsOf(this.live);
+  }
+
+  #firstsOf(live: readonly number[]): readonly number[] {
+    return [...new Set(live.map((c) => this.base[c]!))];
   }
 
   /**
@@ -236,7 +235,9 @@ export class Propagation {
    * @param change changes findings by `multiply` and `replace`, or the model, which it puts back by the act it returns
    */
   whatIf<T>(pieces: readonly number[], change: () => void | (() => void), look: () => T): T {
-    const { n, slot, model } = this;
+    const { start, model } = this;
+    const home = this.#home;
+    const half = this.#half;
     const stamp = this.#stamp;
     const tick = ++this.#tick;
     this.#roused.length = 0;
@@ -251,13 +252,14 @@ export class Propagation {
     const back = change();
     for (let i = highest; i >= 0; i--) {
       if (stamp[i] !== tick) continue;
-      slot[i] = i + n;
+      start[i] = home[i]! + half;
       this.#refresh(i);
     }
     const seen = look();
     back?.();
-    for (let i = highest; i >= 0; i--) slot[i] = i;
-    for (let j = 0; j < pieces.length; j++) this.#localSlot[pieces[j]!] = pieces[j]!;
+    for (let i = highest; i >= 0; i--) start[i] = home[i]!;
+    const size = this.readings * S;
+    for (let j = 0; j < pieces.length; j++) this.#localStart[pieces[j]!] = pieces[j]! * size;
     for (const i of this.#roused) this.active[i] = 0;
     for (const i of this.#loudened) this.loud[i] = 0;
     this.#inWhatIf = false;
@@ -265,93 +267,101 @@ export class Propagation {
   }
 
   #refresh(i: number): void {
-    const { causes, columns, readings, up, clear, shut, sound, slot, base: shared, wide } = this;
+    const { causes, up, clear, shut, sound, start, base, wide, cause, reading, local } = this;
     const live = wide[i] ? this.live : this.firsts;
-    const {
-      throughNarrowed: tn,
-      throughBlocked: tb,
-      carries,
-      narrowed,
-      blocked,
-      cause,
-      reading,
-      calibre,
-      children,
-    } = this.model;
-    const local = this.local;
-    const own = children[i]!;
+    const { throughNarrowed: tn, throughBlocked: tb, carries, narrowed, blocked, calibre } = this.model;
+    const children = this.model.children[i]!;
+    const kids = children.length;
     const active = this.active[i] === 1;
     const loud = this.loud[i] === 1;
+    for (let j = 0; j < kids; j++) {
+      KIDS[j] = start[children[j]!]!;
+      KIDS_WIDE[j] = wide[children[j]!]!;
+    }
     const row = calibre[i]! * 9;
-    const localAt = this.#localSlot[i]! * readings;
-    const base = slot[i]! * columns;
+    const n00 = tn[row]!;
+    const n01 = tn[row + 1]!;
+    const n02 = tn[row + 2]!;
+    const n11 = tn[row + 4]!;
+    const n12 = tn[row + 5]!;
+    const b00 = tb[row]!;
+    const b01 = tb[row + 1]!;
+    const b02 = tb[row + 2]!;
+    const b11 = tb[row + 4]!;
+    const b12 = tb[row + 5]!;
+    const localAt = this.#localStart[i]!;
+    const from = start[i]!;
     for (let q = 0; q < live.length; q++) {
       const c = live[q]!;
       const ofCause = i * causes + cause[c]!;
       const n = narrowed[ofCause]!;
       const b = blocked[ofCause]!;
       const p = 1 - n - b;
-      const k = base + c;
+      const k = from + c;
       if (!active) {
         // No finding bears on it or on what it feeds.
         let patent = p;
-        for (let j = 0; j < own.length; j++) {
-          const piece = own[j]!;
-          patent *= sound[slot[piece]! * columns + (wide[piece] ? c : shared[c]!)]!;
-        }
+        for (let j = 0; j < kids; j++) patent *= sound[KIDS[j]! + (KIDS_WIDE[j] ? c : base[c]!)]!;
         sound[k] = patent;
         clear[k] = p;
         shut[k] = n + b;
+        for (let x = k * S; x < (k + 1) * S; x++) up[x] = 1;
         continue;
       }
       const at = k * S;
-      const l = (localAt + reading[c]!) * S;
-      let all = p * local[l]!;
+      const l = localAt + reading[c]! * S;
       let e0 = local[l]!;
       let e1 = local[l + 1]!;
       let e2 = local[l + 2]!;
+      let all = p * e0;
+      if (!loud) {
+        for (let j = 0; j < kids; j++) {
+          const child = KIDS[j]! + (KIDS_WIDE[j] ? c : base[c]!);
+          const u = child * S;
+          all *= sound[child]!;
+          e0 *= up[u]!;
+          e1 *= up[u + 1]!;
+          e2 *= up[u + 2]!;
+        }
+        const ill = n * (n00 * e0 + n01 * e1 + n02 * e2) + b * (b00 * e0 + b01 * e1 + b02 * e2);
+        const well = p * e0;
+        const whole = well + ill;
+        const by = whole > 0 ? 1 / whole : 0;
+        sound[k] = all;
+        clear[k] = well * by;
+        shut[k] = ill * by;
+        up[at] = up[at + 3] = whole;
+        up[at + 1] = up[at + 4] = p * e1 + n * (n11 * e1 + n12 * e2) + b * (b11 * e1 + b12 * e2);
+        up[at + 2] = up[at + 5] = e2;
+        continue;
+      }
       let m0 = local[l + 3]!;
       let m1 = local[l + 4]!;
       let m2 = local[l + 5]!;
-      for (let j = 0; j < own.length; j++) {
-        const piece = own[j]!;
-        const child = slot[piece]! * columns + (wide[piece] ? c : shared[c]!);
+      for (let j = 0; j < kids; j++) {
+        const child = KIDS[j]! + (KIDS_WIDE[j] ? c : base[c]!);
         const u = child * S;
         all *= sound[child]!;
         e0 *= up[u]!;
         e1 *= up[u + 1]!;
         e2 *= up[u + 2]!;
-        if (!loud) continue;
         m0 *= up[u + 3]!;
         m1 *= up[u + 4]!;
         m2 *= up[u + 5]!;
       }
-      sound[k] = all;
-      if (!loud) {
-        m0 = e0;
-        m1 = e1;
-        m2 = e2;
-      }
-      const rest0 =
-        n * (tn[row]! * m0 + tn[row + 1]! * m1 + tn[row + 2]! * m2) +
-        b * (tb[row]! * e0 + tb[row + 1]! * e1 + tb[row + 2]! * e2);
-      const rest1 = n * (tn[row + 4]! * m1 + tn[row + 5]! * m2) + b * (tb[row + 4]! * e1 + tb[row + 5]! * e2);
+      const rest0 = n * (n00 * m0 + n01 * m1 + n02 * m2) + b * (b00 * e0 + b01 * e1 + b02 * e2);
+      const rest1 = n * (n11 * m1 + n12 * m2) + b * (b11 * e1 + b12 * e2);
       const rest2 = n * m2 + b * e2;
       const fades = p * (1 - carries);
       const stays = p * carries;
       const whole = p * e0 + rest0;
       const by = whole > 0 ? 1 / whole : 0;
+      sound[k] = all;
       clear[k] = p * e0 * by;
       shut[k] = rest0 * by;
       up[at] = whole;
       up[at + 1] = p * e1 + rest1;
       up[at + 2] = p * e2 + rest2;
-      if (!loud) {
-        up[at + 3] = whole;
-        up[at + 4] = up[at + 1]!;
-        up[at + 5] = up[at + 2]!;
-        continue;
-      }
       up[at + 3] = stays * m0 + fades * e0 + rest0;
       up[at + 4] = stays * m1 + fades * e1 + rest1;
       up[at + 5] = stays * m2 + fades * e2 + rest2;
@@ -362,21 +372,14 @@ export class Propagation {
   joint(column: number): number {
     const root = this.at(0, column);
     const all = this.up[root * S]!;
-    const struck = this.model.struck[this.model.cause[column]!];
-    return this.weightOf(column) * (struck ? Math.max(0, all - this.sound[root]!) : all);
-  }
-
-  /** A column's weight, raised where its cause has struck for sure by what that leaves out. */
-  weightOf(column: number): number {
-    const weight = this.model.weight[column]!;
-    const cause = this.model.cause[column]!;
-    return this.model.struck[cause] ? weight / (1 - this.allPatent[cause]!) : weight;
+    const struck = this.model.struck[this.cause[column]!];
+    return this.prior[column]! * (struck ? Math.max(0, all - this.sound[root]!) : all);
   }
 
   /** Likelihood of all findings. Zero means that they are impossible by the tables. */
   total(): number {
     let sum = 0;
-    for (const c of this.live) sum += this.joint(c);
+    for (let q = 0; q < this.live.length; q++) sum += this.joint(this.live[q]!);
     return sum;
   }
 }

@@ -1,6 +1,6 @@
-import type { LimbKey } from '../../anatomy/index.js';
 import { type Act, type ActId, type ActKind, COST } from './acts.js';
 import { type AnswerKey, entropy, indexOfLargest, levelProbabilities } from './answers.js';
+import type { Factor } from './columns.js';
 import type { Propagation } from './propagate.js';
 
 /** An act not yet done. */
@@ -28,7 +28,11 @@ export function withAct(acts: readonly NextAct[], act: ActId, gain: number): rea
   return [...acts, { act, gain, worth }].sort((a, b) => b.worth - a.worth);
 }
 
-const sumOf = (of: readonly Float64Array[]): number => of.reduce((total, one) => total + entropy(one), 0);
+function sumOf(of: readonly Float64Array[]): number {
+  let sum = 0;
+  for (let i = 0; i < of.length; i++) sum += entropy(of[i]!);
+  return sum;
+}
 
 /**
  * Every act with what it is expected to tell, most worth first.
@@ -52,24 +56,33 @@ export function rankActs(
   const firsts = base.map(indexOfLargest);
   const flips = keys.map(() => 0);
   const flipped = keys.map(() => 0);
-  const ranked = acts.map(({ id, limbs, pieces, outcomes, exhaustive }) => {
+  let given: readonly Factor[] = [];
+  const change = (): void => {
+    for (let i = 0; i < given.length; i++) net.multiply(given[i]!);
+  };
+  const lookAfter = (): number => look(seen);
+  const count = (of: readonly Float64Array[], total: number): void => {
+    for (let i = 0; i < of.length; i++) if (indexOfLargest(of[i]!) !== firsts[i]) flipped[i]! += total;
+  };
+  const ranked: NextAct[] = [];
+  for (const { id, limbs, pieces, outcomes, exhaustive } of acts) {
+    const doable = !can || can.includes(id.kind);
+    // What a pulse would turn counts even where it can't be recorded.
+    if (!doable && id.kind !== 'feel') continue;
     let all = 0;
     let left = 0;
     flipped.fill(0);
-    rest.forEach((one, i) => one.set(base[i]!));
-    const count = (of: readonly Float64Array[], total: number): void => {
-      for (let i = 0; i < of.length; i++) if (indexOfLargest(of[i]!) !== firsts[i]) flipped[i]! += total;
-    };
+    for (let i = 0; i < rest.length; i++) rest[i]!.set(base[i]!);
     // What the outcomes before leave over is the last one's: its messages need not be worked out.
-    for (const factors of exhaustive ? outcomes.slice(0, -1) : outcomes) {
-      const change = (): void => factors.forEach((factor) => net.multiply(factor));
-      const total = net.whatIf(pieces, change, () => look(seen));
+    for (let o = exhaustive ? 1 : 0; o < outcomes.length; o++) {
+      given = outcomes[exhaustive ? o - 1 : o]!;
+      const total = net.whatIf(pieces, change, lookAfter);
       if (!(total > 0)) continue;
       all += total;
       left += total * sumOf(seen);
       count(seen, total);
       const share = total / whole;
-      for (let i = 0; i < rest.length; i++)
+      for (let i = 0; exhaustive && i < rest.length; i++)
         for (let j = 0; j < rest[i]!.length; j++) rest[i]![j]! -= share * seen[i]![j]!;
     }
     if (exhaustive && whole > all) {
@@ -80,17 +93,12 @@ export function rankActs(
       all = whole;
     }
     if (id.kind === 'feel') {
-      keys.forEach(({ limb }, i) => {
-        if (limbs.includes(limb as LimbKey)) flips[i] = Math.max(flips[i]!, flipped[i]! / all);
-      });
+      for (let i = 0; i < keys.length; i++)
+        if (limbs.includes(keys[i]!.limb)) flips[i] = Math.max(flips[i]!, flipped[i]! / all);
     }
     const gain = now - left / all;
-    return { act: id, gain, worth: gain - COST[id.kind] };
-  });
-  return {
-    acts: ranked
-      .filter(({ act, worth }) => worth >= FLOOR && (!can || can.includes(act.kind)))
-      .sort((a, b) => b.worth - a.worth),
-    flips,
-  };
+    const worth = gain - COST[id.kind];
+    if (doable && worth >= FLOOR) ranked.push({ act: id, gain, worth });
+  }
+  return { acts: ranked.sort((a, b) => b.worth - a.worth), flips };
 }

@@ -3,8 +3,6 @@ import {
   type LimbKind,
   type PieceKey,
   PIECES,
-  piecesTo,
-  pieceFromKey,
   type Side,
   stationsOf,
 } from '../../anatomy/index.js';
@@ -16,26 +14,28 @@ import {
   answerProbabilities,
   indexOfLargest,
   levelProbabilities,
+  sortDown,
 } from './answers.js';
 import { notExcluded, settlingQuestion } from './besides.js';
-import { conflictsOf, without } from './conflicts.js';
+import { conflictsOf, type Removable, removable, without } from './conflicts.js';
 import { findingsOf } from './evidence.js';
 import { type Feet, feetOf, withFeet } from './feet.js';
 import type { Finding, PressureEvidence } from './finding.js';
 import { type Firmness, firmnessOf } from './firmness.js';
 import { lazily } from './lazily.js';
 import { marginals } from './marginals.js';
-import { modelOf } from './model.js';
+import { modelOf, READINGS } from './model.js';
 import { acuteShare } from './onset.js';
 import { onsetGain } from './onset-act.js';
-import { type Model, Propagation } from './propagate.js';
+import type { Model } from './columns.js';
+import { Propagation } from './propagate.js';
 import { rankActs, withAct } from './rank.js';
 import type { Answer, Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
 import { Room } from './room.js';
 import { mostProbableStory } from './story.js';
 import { occludedOf } from './stretch.js';
 import { TABLES } from './tables.js';
-import { indexOf } from './tree.js';
+import { indexOf, isAbove } from './tree.js';
 import { type Cause, CAUSES, STATES, type Tables } from './types.js';
 
 export type * from './reading-types.js';
@@ -75,16 +75,6 @@ const FAIRLY = { probability: 0.6, held: 4 };
 const NOT_IN_QUESTION: Firmness = { overturned: [], held: 0, tried: 0, least: 1 };
 
 type Pieces = (NetworkReading & { status: 'read' })['pieces'];
-
-/** Sorts a few by probability, the largest first; equals keep their order. */
-function sortDown(list: { readonly probability: number }[]): void {
-  for (let i = 1; i < list.length; i++) {
-    const one = list[i]!;
-    let j = i;
-    for (; j > 0 && list[j - 1]!.probability < one.probability; j--) list[j] = list[j - 1]!;
-    list[j] = one;
-  }
-}
 
 function limbReading(
   current: () => Propagation,
@@ -143,28 +133,30 @@ const isWeakPulse = ({ id }: Finding): boolean =>
 /** What each finding says of the first level of each limb; and how likely all others are without it. */
 function evidenceFor(
   net: Propagation,
-  findings: readonly Finding[],
+  findings: readonly Removable[],
   keys: readonly AnswerKey[],
   firsts: readonly number[],
 ): { weights: LimbDetail['evidence'][]; totals: number[] } {
-  const now = keys.map((key, i) => logOdds(levelProbabilities(net, key)[firsts[i]!]!));
   const out: { finding: Finding['id']; weight: number }[][] = keys.map(() => []);
   const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
-  const totals = findings.map((finding) => {
-    let total = 0;
-    const before = without(net, findings, [finding], () => {
-      total = net.total();
-      return keys.map((key, i) => logOdds(levelProbabilities(net, key, scratch[i])[firsts[i]!]!));
-    });
-    before.forEach((odds, i) => {
-      const weight = now[i]! - odds;
+  const oddsOf = (i: number): number => logOdds(levelProbabilities(net, keys[i]!, scratch[i])[firsts[i]!]!);
+  const now = keys.map((_, i) => oddsOf(i));
+  let finding = findings[0]!.finding;
+  const look = (): number => {
+    for (let i = 0; i < keys.length; i++) {
+      const weight = now[i]! - oddsOf(i);
+      if (!(Math.abs(weight) >= LIGHTEST)) continue;
       const { limb, levels } = keys[i]!;
       // A weak pulse of the limb that draws belief to another level of its way speaks for a lesion there, not against disease.
       const elsewhere =
         weight < 0 && firsts[i]! < levels.length && isWeakPulse(finding) && finding.limbs.includes(limb);
-      if (Math.abs(weight) >= LIGHTEST && !elsewhere) out[i]!.push({ finding: finding.id, weight });
-    });
-    return total;
+      if (!elsewhere) out[i]!.push({ finding: finding.id, weight });
+    }
+    return net.total();
+  };
+  const totals = findings.map((one) => {
+    finding = one.finding;
+    return without(net, findings, [one], look);
   });
   for (const list of out) list.sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
   return { weights: out, totals };
@@ -198,24 +190,26 @@ function worstOf(keys: readonly PieceKey[], pieces: Pieces): PieceKey {
 function causeShares(net: Propagation): Record<Cause, number> {
   const total = net.total();
   const shares = new Float64Array(CAUSES.length);
-  net.model.cause.forEach((cause, column) => (shares[cause]! += net.joint(column) / total));
+  for (const column of net.live) shares[net.cause[column]!]! += net.joint(column) / total;
   return Object.fromEntries(CAUSES.map((cause, c) => [cause, shares[c]!])) as Record<Cause, number>;
 }
 
 /** The rooms of the latest reading; what an older one is still asked for is worked out once more. */
-const ROOMS = [new Room(), new Room(), new Room()] as const;
+const ROOMS = [new Room(), new Room()] as const;
 
 /** The network with the findings in it; columns that hold next to nothing are not divided by the states of the feet. */
 function propagate(model: Model, feet: readonly Feet[], findings: readonly Finding[]): Propagation {
   const factors = findings.flatMap((finding) => finding.factors);
-  const plain = new Propagation(model, factors, undefined, ROOMS[0]);
-  const total = plain.total();
-  if (feet.length === 0 || !(total > 0)) return plain;
-  const { model: divided, column } = withFeet(model, feet, (c) => {
-    const share = plain.joint(c) / total;
-    return share >= LEAST_DIVIDED ? 'divide' : share >= LEAST_KEPT ? 'keep' : 'drop';
-  });
-  return new Propagation(divided, factors, { net: plain, column }, ROOMS[1]);
+  const net = new Propagation(model, factors, feet.length && READINGS.gone + 1 + feet.length, ROOMS[0]);
+  const total = net.total();
+  if (feet.length && total > 0) {
+    const division = withFeet(model, feet, (c) => {
+      const share = net.joint(c) / total;
+      return share >= LEAST_DIVIDED ? 'divide' : share >= LEAST_KEPT ? 'keep' : 'drop';
+    });
+    net.divide(division);
+  }
+  return net;
 }
 
 /** Lesions beside the one that takes the pulse away: where disease begins above it, and what is likely closed beyond. */
@@ -224,32 +218,26 @@ function furtherOf(limb: LimbReading, pieces: Pieces): Further[] {
   const { answers, occluded } = limb;
   const [entry] = occluded.entries;
   if (!entry || occluded.open > 0.5) return [];
-  const own = new Set(entry.pieces);
-  const above = new Set(
-    entry.pieces.flatMap((key) => piecesTo(pieceFromKey(key)!).map((piece) => piece.key)),
-  );
-  return answers
-    .filter((answer) => !answer.pieces.some((key) => own.has(key)))
-    .flatMap((answer): Further[] => {
-      const worst = worstOf(answer.pieces, pieces);
-      const upstream = answer.pieces.every((key) => above.has(key));
-      const downstream = piecesTo(pieceFromKey(worst)!).some((piece) => own.has(piece.key));
-      if (!upstream && !downstream) return [];
-      const { narrowed, blocked } = pieces[worst];
-      return [
-        {
-          pieces: answer.pieces,
-          artery: answer.artery,
-          level: answer.level,
-          where: upstream ? 'above' : 'beyond',
-          state: blocked >= narrowed ? 'blocked' : 'narrowed',
-          probability: narrowed + blocked,
-        },
-      ];
-    })
-    .filter(
-      ({ probability, where }) => probability >= (where === 'above' ? LEAST_FURTHER / 2 : LEAST_FURTHER),
-    )
+  const out: Further[] = [];
+  for (const answer of answers) {
+    const worst = worstOf(answer.pieces, pieces);
+    const { narrowed, blocked } = pieces[worst];
+    const probability = narrowed + blocked;
+    if (!(probability >= LEAST_FURTHER / 2) || answer.pieces.some((key) => entry.pieces.includes(key)))
+      continue;
+    const upstream = answer.pieces.every((key) => entry.pieces.some((own) => isAbove(key, own)));
+    const downstream = !upstream && entry.pieces.some((own) => isAbove(own, worst));
+    if (!upstream && !(downstream && probability >= LEAST_FURTHER)) continue;
+    out.push({
+      pieces: answer.pieces,
+      artery: answer.artery,
+      level: answer.level,
+      where: upstream ? 'above' : 'beyond',
+      state: blocked >= narrowed ? 'blocked' : 'narrowed',
+      probability,
+    });
+  }
+  return out
     .sort(
       (a, b) => Number(b.where === 'above') - Number(a.where === 'above') || b.probability - a.probability,
     )
@@ -285,12 +273,11 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   let net = propagate(model, feet, findings);
   const current = (): Propagation => (net.stale ? (net = propagate(model, feet, findings)) : net);
   if (!(net.total() > 0)) {
-    const conflicting = findings.filter((finding) =>
-      without(net, findings, [finding], () => net.total() > 0),
-    );
+    const all = findings.map(removable);
+    const conflicting = all.filter((one) => without(net, all, [one], () => net.total() > 0));
     return {
       status: 'impossible',
-      conflicting: (conflicting.length ? conflicting : findings).map(({ id }) => id),
+      conflicting: (conflicting.length ? conflicting : all).map(({ finding }) => finding.id),
     };
   }
   const examined = new Set(findings.flatMap((finding) => finding.limbs));
@@ -325,8 +312,9 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   const levels = keys.map((key) => levelProbabilities(net, key));
   const firsts = levels.map(indexOfLargest);
   const askedFirsts = asked.map((key) => firsts[keys.indexOf(key)]!);
-  const { weights, totals } = evidenceFor(net, findings, asked, askedFirsts);
-  const conflicts = conflictsOf(net, findings, totals);
+  const each = findings.map(removable);
+  const { weights, totals } = evidenceFor(net, each, asked, askedFirsts);
+  const conflicts = conflictsOf(net, each, totals);
   const firm = firmnessOf(net, findings, asked, askedFirsts);
   const wanted = new Set(asked.map(({ limb }) => limb));
   const { acts, flips } = rankActs(
@@ -339,7 +327,7 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   const asksOnset = !examination.onset && asked.length > 0 && (options.can?.includes('onset') ?? true);
   const factors = asksOnset ? findings.flatMap((finding) => finding.factors) : [];
   const ifKnown = (onset: 'acute' | 'chronic'): Propagation =>
-    new Propagation(modelOf({ ...examination, onset }, tables), factors, undefined, ROOMS[2]);
+    new Propagation(modelOf({ ...examination, onset }, tables), factors, 0, ROOMS[1]);
   const next = asksOnset ? withAct(acts, { kind: 'onset' }, onsetGain(plain.acute, ifKnown, asked)) : acts;
   const detail = Object.fromEntries(
     keys.map((key, i): [LimbKey, LimbDetail] => {

@@ -38,13 +38,14 @@ export function mostProbableStory(
   states: Uint8Array;
   probability: number;
 } {
-  const { model, columns, n } = net;
+  const { model, n, cause } = net;
   const total = net.total();
   const best = { cause: 0, states: new Uint8Array(n), probability: -1 };
   if (plan.child.length < n * S * 2) plan = new Plan(n);
-  const belief = Array.from({ length: columns }, (_, c) => net.joint(c) / total);
+  const belief = new Float64Array(net.columns);
+  for (const c of net.live) belief[c] = net.joint(c) / total;
   // A story cannot be more probable than its cause: the likelier causes first, and the rest not at all.
-  const causesByBelief = belief.map((_, c) => c).sort((a, b) => belief[b]! - belief[a]!);
+  const causesByBelief = [...net.live].sort((a, b) => belief[b]! - belief[a]!);
   let planned = -1;
   for (const c of causesByBelief) {
     if (belief[c]! <= best.probability) break;
@@ -54,12 +55,12 @@ export function mostProbableStory(
     for (let i = n - 1; i >= 0; i--) {
       if (net.active[i] && (net.wide[i] || !again)) planPiece(net, i, c, plan, ill.has(i));
     }
-    const probability = (net.weightOf(c) * plan.value[model.struck[model.cause[c]!] ? 1 : 0]!) / total;
+    const probability = (net.prior[c]! * plan.value[model.struck[cause[c]!] ? 1 : 0]!) / total;
     if (!(probability > best.probability)) continue;
-    best.cause = model.cause[c]!;
+    best.cause = cause[c]!;
     best.probability = probability;
     best.states = new Uint8Array(n);
-    tell(net, 0, model.struck[model.cause[c]!] ? 1 : 0, plan, best.states);
+    tell(net, 0, model.struck[cause[c]!] ? 1 : 0, plan, best.states);
   }
   return best;
 }
@@ -70,10 +71,10 @@ let plan = new Plan(0);
 /** Fills in the best values of a piece for each state at its beginning, without and with a lesion asked for. */
 function planPiece(net: Propagation, i: number, c: number, plan: Plan, mustBeIll: boolean): void {
   const { model, causes } = net;
-  const n = model.narrowed[i * causes + model.cause[c]!]!;
-  const b = model.blocked[i * causes + model.cause[c]!]!;
+  const n = model.narrowed[i * causes + net.cause[c]!]!;
+  const b = model.blocked[i * causes + net.cause[c]!]!;
   const p = mustBeIll ? 0 : 1 - n - b;
-  const local = (i * net.readings + model.reading[c]!) * S;
+  const local = (i * net.readings + net.reading[c]!) * S;
   const row = model.calibre[i]! * 9;
   const children = model.children[i]!;
   const { any, lesion, by } = plan;

@@ -6,7 +6,7 @@ import {
   type PieceKey,
   PIECES,
 } from '../../anatomy/index.js';
-import type { AnswerKey } from './answers.js';
+import { type AnswerKey, sortDown } from './answers.js';
 import { blame, type Fork } from './occluded.js';
 import type { Propagation } from './propagate.js';
 import { PARENT } from './tree.js';
@@ -43,30 +43,29 @@ const MOST = 0.8;
 
 /** Grows a connected stretch from its heaviest piece until it holds enough. */
 function stretchOf(order: readonly number[], weight: Float64Array, of: number): WeightedStretch {
-  let best = 0;
-  for (let j = 1; j < order.length; j++) if (weight[j]! > weight[best]!) best = j;
-  const taken = new Set([best]);
-  let sum = weight[best]!;
-  while (sum < MOST * of) {
-    let next = -1;
-    for (let j = 0; j < order.length; j++) {
-      if (taken.has(j)) continue;
-      if (next >= 0 && weight[j]! <= weight[next]!) continue;
-      for (const k of taken) {
-        if (PARENT[order[k]!] === order[j] || PARENT[order[j]!] === order[k]) {
-          next = j;
-          break;
-        }
-      }
-    }
-    if (next < 0) break;
-    taken.add(next);
+  const size = order.length;
+  const above = order.map((piece) => order.indexOf(PARENT[piece]!));
+  const taken = new Uint8Array(size);
+  let sum = 0;
+  let next = 0;
+  for (let j = 1; j < size; j++) if (weight[j]! > weight[next]!) next = j;
+  // Each has a neighbour in what is taken; the first has none.
+  while (next >= 0) {
+    taken[next] = 1;
     sum += weight[next]!;
+    if (!(sum < MOST * of)) break;
+    next = -1;
+    for (let j = 0; j < size; j++) {
+      const up = above[j]!;
+      if (up < 0) continue;
+      if (taken[j] && !taken[up] && !(weight[up]! <= weight[next]!)) next = up;
+      if (taken[up] && !taken[j] && !(weight[j]! <= weight[next]!)) next = j;
+    }
   }
   return {
-    pieces: [...taken]
-      .sort((a, b) => a - b)
-      .map((j) => ({ piece: PIECES[order[j]!]!.key, weight: weight[j]! })),
+    pieces: order.flatMap((piece, j) =>
+      taken[j] ? [{ piece: PIECES[piece]!.key, weight: weight[j]! }] : [],
+    ),
     probability: sum,
   };
 }
@@ -142,15 +141,12 @@ export function occludedOf(net: Propagation, key: AnswerKey, bothWeak: boolean):
     });
     from += branch.length;
   }
-  const entries = drafts
-    .map(({ pieces, arteries: of, level, a, r }) => ({
-      pieces,
-      arteries: of,
-      level,
-      probability: a + r,
-      pulse: a >= r ? ('absent' as const) : ('reduced' as const),
-    }))
-    .sort((x, y) => y.probability - x.probability);
-  const shut = entries.reduce((sum, { probability }) => sum + probability, 0);
+  const entries: Occlusion[] = [];
+  let shut = 0;
+  for (const { pieces, arteries, level, a, r } of drafts) {
+    entries.push({ pieces, arteries, level, probability: a + r, pulse: a >= r ? 'absent' : 'reduced' });
+    shut += a + r;
+  }
+  sortDown(entries);
   return { entries, open: Math.max(0, 1 - shut), stretch: stretchOf(order, all, shut) };
 }

@@ -33,6 +33,14 @@ export const CHILDREN: readonly (readonly number[])[] = PIECES.map((piece) =>
   fedPieces(piece).map(indexOfPiece),
 );
 
+/** Whether the blood to one piece runs through another, or they are the same. */
+export function isAbove(above: PieceKey, piece: PieceKey): boolean {
+  const wanted = indexOf(above);
+  let i = indexOf(piece);
+  while (i > wanted) i = PARENT[i]!;
+  return i === wanted;
+}
+
 const STRETCHES = new Map<string, readonly number[]>();
 
 /** The pieces a stretch stands for, on a side or on both; of an unpaired artery the side does not matter. */

@@ -5,7 +5,8 @@ import { acrossEnd, heardPiece, pulsePiece } from '../../../src/localisation/net
 import { bandsOf, bruit, type Likelihood, palpation } from '../../../src/localisation/network/likelihoods.js';
 import { TABLES } from '../../../src/localisation/network/index.js';
 import { modelOf } from '../../../src/localisation/network/model.js';
-import { type Factor, Propagation } from '../../../src/localisation/network/propagate.js';
+import type { Factor } from '../../../src/localisation/network/columns.js';
+import { Propagation } from '../../../src/localisation/network/propagate.js';
 import { indexOf, PARENT } from '../../../src/localisation/network/tree.js';
 
 /*

@@ -5,8 +5,9 @@ import { feetOf, withFeet } from '../../../src/localisation/network/feet.js';
 import { pulsePiece } from '../../../src/localisation/network/finding.js';
 import { palpation } from '../../../src/localisation/network/likelihoods.js';
 import { TABLES } from '../../../src/localisation/network/index.js';
-import { modelOf } from '../../../src/localisation/network/model.js';
-import { type Factor, type Model, Propagation } from '../../../src/localisation/network/propagate.js';
+import { modelOf, READINGS } from '../../../src/localisation/network/model.js';
+import type { Factor, Model } from '../../../src/localisation/network/columns.js';
+import { Propagation } from '../../../src/localisation/network/propagate.js';
 
 /*
  * Patients drawn from the model before any finding, beside the patterns of a series: which levels of the legs are diseased,
@@ -115,7 +116,9 @@ describe('Healthy people whose feet are felt (Armstrong 2013, 1338 people with n
       piece: pulsePiece({ site, side }),
       ...palpation(site, 'absent', TABLES, feet),
     }));
-    return 100 * new Propagation(withFeet(sound, feet, () => 'divide').model, factors).total();
+    const net = new Propagation(sound, factors, READINGS.gone + 1 + feet.length);
+    net.divide(withFeet(sound, feet, () => 'divide'));
+    return 100 * net.total();
   }
 
   const both = (site: (typeof FOOT)[number]): Missed => [

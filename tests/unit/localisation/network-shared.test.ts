@@ -7,7 +7,7 @@ import { findingsOf } from '../../../src/localisation/network/evidence.js';
 import { feetOf, withFeet } from '../../../src/localisation/network/feet.js';
 import { TABLES } from '../../../src/localisation/network/index.js';
 import { marginals } from '../../../src/localisation/network/marginals.js';
-import { modelOf } from '../../../src/localisation/network/model.js';
+import { modelOf, READINGS } from '../../../src/localisation/network/model.js';
 import { blame } from '../../../src/localisation/network/occluded.js';
 import { Propagation } from '../../../src/localisation/network/propagate.js';
 
@@ -56,18 +56,15 @@ describe('Columns that share messages', () => {
       fc.property(records, fc.nat(), (record, any) => {
         const feet = feetOf(record, TABLES);
         const factors = findingsOf(record, TABLES).flatMap((finding) => finding.factors);
-        const plain = new Propagation(modelOf(record, TABLES), factors);
-        const { model, column } = withFeet(
-          plain.model,
-          feet,
-          (c) => (['divide', 'keep', 'divide'] as const)[c % 3]!,
-        );
-        const sharing = new Propagation(model, factors, { net: plain, column });
+        const model = modelOf(record, TABLES);
+        const division = withFeet(model, feet, (c) => (['divide', 'keep', 'divide'] as const)[c % 3]!);
+        const sharing = new Propagation(model, factors, READINGS.gone + 1 + feet.length);
+        sharing.divide(division);
         expect(sharing.firsts.length).toBeLessThan(sharing.live.length);
-        const { shared: _, ...own } = model;
-        const apart = new Propagation(own, factors);
+        const { weight, cause, reading } = division;
+        const apart = new Propagation({ ...model, weight, cause, reading }, factors);
         expectAlike(seen(sharing), seen(apart));
-        const piece = any % plain.n;
+        const piece = any % sharing.n;
         const factor = { piece, by: [[0.9, 0.5, 0.1, 0.2, 0.7, 0.3]] };
         const changed = (net: Propagation): number[] =>
           net.whatIf(

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Factor, Model } from '../../../src/localisation/network/propagate.js';
+import type { Factor, Model } from '../../../src/localisation/network/columns.js';
 
 const probability = fc.double({ min: 0.01, max: 0.99, noNaN: true });
 
