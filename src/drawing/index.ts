@@ -1,6 +1,7 @@
 export * from './affine.js';
 export * from './arteries.js';
 export * from './calibre.js';
+export * from './chart.js';
 export * from './collaterals.js';
 export * from './drawn-record.js';
 export * from './figure.js';
@@ -16,6 +17,7 @@ export * from './paint.js';
 export * from './palette.js';
 export * from './path-writer.js';
 export * from './placed-ridges.js';
+export * from './plates/plate.js';
 export * from './ribbon.js';
 export * from './ridge.js';
 export * from './shown.js';

@@ -10,8 +10,10 @@ import {
   placeLabels,
   sideOf,
 } from './labels.js';
+import type { PlateCaption } from './plates/plate.js';
+import type { PreparedPlate } from './plates/prepared.js';
 import { positionOf } from './vessels.js';
-import { cropOf, placesIn, type View } from './views.js';
+import { type BodyView, cropOf, placesIn, type View } from './views.js';
 
 /** The texts of a label, by available space. */
 export interface LabelText {
@@ -37,6 +39,14 @@ export interface Layout {
   /** What was found, in the lines that stand below a site's name. */
   readonly findings: ReadonlyMap<PlaceKey, readonly string[]>;
   readonly letters: readonly { readonly side: Side; readonly x: number; readonly y: number }[];
+  /** The plate that is shown instead of a part of the whole figure. */
+  readonly plate?: PreparedPlate;
+  /** What a plate shows, in words of the locale. */
+  readonly captions?: readonly {
+    readonly word: PlateCaption | 'title';
+    readonly x: number;
+    readonly y: number;
+  }[];
 }
 
 /** Sizes of type in px. Widths are estimated from the count of letters, generously, so that text never touches. */
@@ -45,7 +55,7 @@ const PAD = 8;
 /** How much taller the figure is than the space given to it, in px. */
 export const OVER_HEIGHT = 2 * PAD;
 /** Glyphs grow with an enlarged figure up to this factor. */
-const LARGEST_GLYPH = 1.5;
+export const LARGEST_GLYPH = 1.5;
 /** Farthest label lane and farthest finger from the axis on the whole figure, in figure units. */
 const LANE = 330;
 const FINGERS = 552;
@@ -57,7 +67,7 @@ const LANE_GAP = 24;
 /** Least distance of two sites in px: that of two targets of the least size, 24 px, that don't overlap. */
 const LEAST_APART = 25;
 
-function textWidth(text: string): number {
+export function textWidth(text: string): number {
   return text.length * LABEL_TYPE.perLetter;
 }
 
@@ -109,7 +119,7 @@ function apart(sites: readonly PlacedSite[]): PlacedSite[] {
  * @param maxHeight greatest height of the figure in px
  */
 export function layOut(
-  view: View,
+  view: BodyView,
   width: number,
   maxHeight: number,
   labelOf: (place: Place) => LabelText,

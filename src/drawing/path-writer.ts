@@ -54,6 +54,11 @@ export class PathWriter implements CurveContext {
     this.#y = this.#startY;
   }
 
+  /** Appends contours that another writer of the same unit made; each begins with its own `M`. */
+  append(data: string): void {
+    this.#data += data;
+  }
+
   toString(): string {
     return this.#data;
   }

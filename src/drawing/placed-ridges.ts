@@ -89,7 +89,7 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
   const all = drawnOnce(marks).map((mark) => ({
     mark,
-    ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale),
+    ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, layout.plate),
   }));
   const outlines = all.map(({ ridges }) => ridges.map(({ outline }) => outline.map(px)));
   const taken: Box[] = [];

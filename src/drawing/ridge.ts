@@ -1,4 +1,5 @@
 import { feedingPiece, type Piece } from '../anatomy/index.js';
+import type { Chart, RidgeSizes, Strand } from './chart.js';
 import type { LesionMark } from './flow.js';
 import { bentAt, type Point } from './geometry.js';
 import { courseOf, radiusAt } from './vessels.js';
@@ -17,16 +18,6 @@ export interface Footing {
   /** Length of line this point stands for, and the probability that the lesion lies on it. */
   readonly length: number;
   readonly weight: number;
-}
-
-/** Sizes of a ridge, in the units of its drawing. */
-export interface RidgeSizes {
-  /** Area of one percent. */
-  readonly area: number;
-  readonly least: number;
-  readonly most: number;
-  /** Length over which weights are smoothed, since nothing tells where on its piece a lesion lies. */
-  readonly smooth: number;
 }
 
 /** Of the figure: judged by eye on drawings of common patterns, no source. */
@@ -178,26 +169,55 @@ function sideOf({ pieces, limb, further }: LesionMark): 1 | -1 {
   return outside === limb.startsWith('left') ? -1 : 1;
 }
 
-function footingsOf(run: readonly WeightedRun[], side: 1 | -1): Footing[] {
-  return run.flatMap(({ piece, weight }) => {
-    const course = courseOf(piece);
-    const length = (piece.to - piece.from) * course.length;
-    const count = Math.max(1, Math.round(length / STEP));
-    return Array.from({ length: count }, (_, i): Footing => {
-      const t = piece.from + ((i + 0.5) / count) * (piece.to - piece.from);
-      const { x, y, nx, ny, curvature } = bentAt(course, t);
-      return {
-        x,
-        y,
-        nx: side * nx,
-        ny: side * ny,
-        curvature: side * curvature,
-        gap: radiusAt(piece.artery, t) + GAP,
-        length: length / count,
-        weight: weight / count,
-      };
-    });
+/** The whole figure as a chart: every piece on one course. */
+export const FIGURE_CHART: Chart = {
+  ridge: FIGURE_RIDGE,
+  strandsOf: (piece) => [
+    {
+      spline: courseOf(piece),
+      from: piece.from,
+      to: piece.to,
+      share: 1,
+      radius: (t) => radiusAt(piece.artery, t),
+    },
+  ],
+};
+
+function alongStrand({ spline, from, to, radius }: Strand, weight: number, side: 1 | -1): Footing[] {
+  const length = (to - from) * spline.length;
+  const count = Math.max(1, Math.round(length / STEP));
+  return Array.from({ length: count }, (_, i): Footing => {
+    const t = from + ((i + 0.5) / count) * (to - from);
+    const { x, y, nx, ny, curvature } = bentAt(spline, t);
+    return {
+      x,
+      y,
+      nx: side * nx,
+      ny: side * ny,
+      curvature: side * curvature,
+      gap: radius(t) + GAP,
+      length: length / count,
+      weight: weight / count,
+    };
   });
+}
+
+/** Farther apart than this, in units of the drawing, two stretches are not one line: a plate may show an artery in parts. */
+const FAR = 30;
+
+/** The line of a run, in parts where the drawing shows it in parts. */
+function footingsOf(run: readonly WeightedRun[], mark: LesionMark, chart: Chart): Footing[][] {
+  const own = sideOf(mark);
+  const parts: Footing[][] = [];
+  for (const { piece, weight } of run)
+    for (const strand of chart.strandsOf(piece)) {
+      const footings = alongStrand(strand, weight * strand.share, strand.side ?? own);
+      const last = parts.at(-1)?.at(-1);
+      const next = footings[0];
+      if (last && next && Math.hypot(next.x - last.x, next.y - last.y) < FAR) parts.at(-1)?.push(...footings);
+      else parts.push(footings);
+    }
+  return parts;
 }
 
 /** Leaves out the ends of a run near sites; their weight goes to what stands next. */
@@ -222,18 +242,20 @@ function clipped(footings: readonly Footing[], before: number, after: number): F
 }
 
 /**
- * The ridges of a mark on the figure, one for each unbranched run.
- * @param clear how far their feet stand from the sites that bound them, in figure units
+ * The ridges of a mark, one for each unbranched run that the drawing shows.
+ * @param clear how far their feet stand from the sites that bound them, in units of the drawing
  */
-export function ridgesOf(mark: LesionMark, clear: number): Ridge[] {
-  const side = sideOf(mark);
+export function ridgesOf(mark: LesionMark, clear: number, chart: Chart = FIGURE_CHART): Ridge[] {
   return runsOf(mark.pieces).flatMap((run) => {
-    const footings = footingsOf(run, side);
-    const length = footings.reduce((sum, footing) => sum + footing.length, 0);
     const first = run[0]?.piece;
-    const from = first && feedingPiece(first)?.endsAt ? Math.min(clear, length * MOST_CLEAR) : 0;
-    const to = run.at(-1)?.piece.endsAt ? Math.min(clear, length * MOST_CLEAR) : 0;
-    const kept = clipped(footings, from, to);
-    return kept.length > 1 ? [ridgeOver(kept, FIGURE_RIDGE)] : [];
+    const parts = footingsOf(run, mark, chart);
+    return parts.flatMap((footings, i) => {
+      const length = footings.reduce((sum, footing) => sum + footing.length, 0);
+      const room = Math.min(clear, length * MOST_CLEAR);
+      const from = i === 0 && first && feedingPiece(first)?.endsAt ? room : 0;
+      const to = i === parts.length - 1 && run.at(-1)?.piece.endsAt ? room : 0;
+      const kept = clipped(footings, from, to);
+      return kept.length > 1 ? [ridgeOver(kept, chart.ridge)] : [];
+    });
   });
 }

@@ -12,9 +12,9 @@ import {
   type ScaleStep,
 } from '../examination/index.js';
 import type { Messages } from '../locale/index.js';
-import { type Layout, layOut } from './layout.js';
+import { type LabelText, type Layout, layOut } from './layout.js';
 import { type Shown, shownFor } from './shown.js';
-import { placesIn, type View } from './views.js';
+import { type BodyView, placesIn, type View } from './views.js';
 import { isUnknownAt, wordsAt } from './words-at.js';
 
 /** How a site is drawn: its glyph, its names, and the weight of its label. */
@@ -133,17 +133,22 @@ export function sitesIn(
   );
 }
 
+/** The texts at each site: its name, and what was found there. */
+export function labelsOf(sites: SiteViews, words: Messages): (place: Place) => LabelText {
+  return (place) => ({
+    name: words.map.siteShort(place.site),
+    code: words.anatomy.codes[place.site],
+    finding: sites.get(placeKey(place))?.finding ?? '',
+  });
+}
+
 /** Lays a view out with the names of its sites, and what was found there below them. */
 export function layOutSites(
-  view: View,
+  view: BodyView,
   width: number,
   height: number,
   sites: SiteViews,
   words: Messages,
 ): Layout {
-  return layOut(view, width, height, (place) => ({
-    name: words.map.siteShort(place.site),
-    code: words.anatomy.codes[place.site],
-    finding: sites.get(placeKey(place))?.finding ?? '',
-  }));
+  return layOut(view, width, height, labelsOf(sites, words));
 }

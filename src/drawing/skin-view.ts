@@ -4,6 +4,7 @@ import type { Messages } from '../locale/index.js';
 import type { Point } from './geometry.js';
 import type { Layout } from './layout.js';
 import { farSide, markShape, type MarkShape } from './skin-marks.js';
+import { isPlateView } from './plates/plate.js';
 import { showsArms, type View } from './views.js';
 
 /** Whether a mark lies on an arm and is hidden together with it. */
@@ -12,8 +13,9 @@ export function isMarkOfArm(mark: Mark): boolean {
   return region === 'fingers' || (region && region !== 'toes' && SKIN_REGIONS[region].of) === 'arm';
 }
 
-/** Whether a view shows a mark: one on an arm only with the arms. */
+/** Whether a view shows a mark: one on an arm only with the arms. Plates have a skin of their own. */
 export function showsMark(view: View, mark: Mark): boolean {
+  if (isPlateView(view)) return false;
   return !isMarkOfArm(mark) || showsArms(view);
 }
 

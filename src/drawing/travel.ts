@@ -85,7 +85,16 @@ const FIGURE: TravelChart<Place> = {
   x: (place) => positionOf(place).x,
 };
 
-/** Navigation on the figure (see `travelOn`); next and previous follow the order of examination. */
-export function travel(from: Place, direction: Direction, shown: readonly Place[]): Place | undefined {
-  return travelOn(FIGURE, from, direction, shown);
+/**
+ * Navigation on the figure (see `travelOn`); next and previous follow the order of examination.
+ * @param across where a place lies from left to right, if not as on the whole figure
+ */
+export function travel(
+  from: Place,
+  direction: Direction,
+  shown: readonly Place[],
+  across?: (place: Place) => number | undefined,
+): Place | undefined {
+  const chart = across ? { ...FIGURE, x: (place: Place) => across(place) ?? FIGURE.x(place) } : FIGURE;
+  return travelOn(chart, from, direction, shown);
 }

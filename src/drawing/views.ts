@@ -1,6 +1,14 @@
-import { type Laterality, type Place, PLACES, type SiteId, siteDefinition } from '../anatomy/index.js';
+import {
+  type Laterality,
+  type Place,
+  PLACES,
+  type Side,
+  type SiteId,
+  siteDefinition,
+} from '../anatomy/index.js';
 import { AXIS } from './figure.js';
 import type { LesionMark } from './flow.js';
+import { isPlateView, plateOf, PLATE_VIEWS, type PlateView, SITES_ON } from './plates/plate.js';
 import { positionOf } from './vessels.js';
 
 /** What part of the figure is shown. */
@@ -12,12 +20,11 @@ export const VIEWS = [
   'left-arm',
   'right-leg',
   'left-leg',
-  'right-hand',
-  'left-hand',
-  'right-foot',
-  'left-foot',
+  ...PLATE_VIEWS,
 ] as const;
 export type View = (typeof VIEWS)[number];
+/** Views of the whole figure, or of a part of it, as against plates. */
+export type BodyView = Exclude<View, PlateView>;
 
 /** A rectangle of the figure, in figure units. */
 export interface Crop {
@@ -36,11 +43,9 @@ const LEFT_CROPS = {
   legs: { x: 302, y: 500, width: 596, height: 980 },
   arm: { x: 560, y: 20, width: 596, height: 770 },
   leg: { x: 560, y: 500, width: 338, height: 980 },
-  hand: { x: 850, y: 470, width: 306, height: 310 },
-  foot: { x: 640, y: 1220, width: 280, height: 260 },
 } as const satisfies Record<string, Crop>;
 
-export function cropOf(view: View): Crop {
+export function cropOf(view: BodyView): Crop {
   const [side, part] = view.includes('-')
     ? (view.split('-') as [Laterality, keyof typeof LEFT_CROPS])
     : [undefined, view];
@@ -50,14 +55,30 @@ export function cropOf(view: View): Crop {
 
 /** Whether the arms are drawn in a view; views of the legs leave them out, since the hands would lie over the thighs. */
 export function showsArms(view: View): boolean {
-  return view === 'whole' || view.includes('arm') || view.includes('hand');
+  return view === 'whole' || view.includes('arm');
 }
 
 const LEG_ONLY: readonly SiteId[] = ['iliac', 'renal'];
 
-/** The places shown in a view. Views of the arms leave out trunk and legs, views of the legs begin at the aorta. */
+/** The part of the figure that holds what a plate shows: shown until the plate has been fetched. */
+export function aroundPlate(view: PlateView): BodyView {
+  const { name, side } = plateOf(view);
+  if (side === 'midline') return 'legs';
+  return name === 'hand' ? `${side as Side}-arm` : `${side as Side}-leg`;
+}
+
+/**
+ * The places shown in a view. Views of the arms leave out trunk and legs, views of the legs begin at the aorta; the sole has
+ * none.
+ */
 export function placesIn(view: View): readonly Place[] {
   if (view === 'whole') return PLACES;
+  if (isPlateView(view)) {
+    const { name, side } = plateOf(view);
+    return PLACES.filter(
+      (place) => SITES_ON[name].includes(place.site) && (side === 'midline' || place.side === side),
+    );
+  }
   const crop = cropOf(view);
   const arms = showsArms(view);
   const side = view.startsWith('right') ? 'right' : view.startsWith('left') ? 'left' : undefined;
@@ -73,6 +94,7 @@ export function placesIn(view: View): readonly Place[] {
 
 /** The marks on arteries that a view shows: views of the arms leave out those of the legs, and the other way round. */
 export function marksIn(view: View, marks: readonly LesionMark[]): LesionMark[] {
-  const ofArms = view.includes('arm') || view.includes('hand');
-  return marks.filter(({ limb }) => view === 'whole' || limb.endsWith('leg') !== ofArms);
+  if (view === 'whole' || isPlateView(view)) return [...marks];
+  const ofArms = view.includes('arm');
+  return marks.filter(({ limb }) => limb.endsWith('leg') !== ofArms);
 }

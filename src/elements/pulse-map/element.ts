@@ -35,6 +35,7 @@ import { SiteKeys } from './hand/site-keys.js';
 import { SiteTool } from './hand/site-tool.js';
 import { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
 import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './picture/export.js';
+import { PlateController } from './plate/controller.js';
 import { SheetController } from './print/controller.js';
 import { Recorder } from './recorder.js';
 import { Session } from './session.js';
@@ -120,6 +121,7 @@ export class PulseMap extends RecordElement {
   readonly #skin = new SkinController(this.#session, this.#recorder, this.#hand, this.#chooser, this.#finder);
   readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
   readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
+  readonly #plates = new PlateController(this.#session, this.#chooser);
   readonly #figures = new FigureViews();
   /**
    * Kinds of act that the form around can record too, for what to do next; what the map itself records where not given:
@@ -158,7 +160,8 @@ export class PulseMap extends RecordElement {
     const key = typeof place === 'string' ? place : placeKey(place);
     const found = placeFromKey(key);
     if (!found) throw new RangeError(`no such site: "${key}"`);
-    if (!this.#session.shown.includes(found)) this.#session.change({ crop: cropWith(found) });
+    if (!this.#session.shown.includes(found) && !this.#session.back())
+      this.#session.change({ crop: cropWith(found) });
     this.#chooser.openAt(found, true);
   }
 
@@ -221,16 +224,21 @@ export class PulseMap extends RecordElement {
     this.#session.change({ said: undefined });
   }
 
+  /** What something shown waits for. */
+  get #missing(): Promise<unknown> | undefined {
+    return this.#later.missing ?? this.#plates.missing;
+  }
+
   /** Waits for the later chunk before the first paint where it has something to show, so that nothing moves afterwards. */
   protected override scheduleUpdate(): void | Promise<void> {
-    const { missing } = this.#later;
+    const missing = this.#missing;
     if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
     return missing.then(() => super.scheduleUpdate() as void);
   }
 
   protected override async getUpdateComplete(): Promise<boolean> {
     const done = await super.getUpdateComplete();
-    const { missing } = this.#later;
+    const missing = this.#missing;
     if (!missing && !this.#reading.settled) return done;
     await Promise.all([missing, this.#reading.settled]);
     if (missing) this.requestUpdate();
@@ -245,7 +253,8 @@ export class PulseMap extends RecordElement {
     if (changed.has('display') && !DISPLAYS.includes(this.display))
       warnOfAttribute(this, 'display', DISPLAYS, 'shown as figure');
     const active = placeFromKey(now.active);
-    if (!active || !shown.includes(active)) this.#session.change({ active: placeKey(shown[0] as Place) });
+    if (shown[0] && (!active || !shown.includes(active)))
+      this.#session.change({ active: placeKey(shown[0]) });
     if (!this.editable) {
       this.#chooser.close(false);
       this.#skin.leave();
@@ -280,7 +289,7 @@ export class PulseMap extends RecordElement {
         @open-place=${this.#openFromReading}
       >
         <div>
-          ${this.display === 'table' ? this.#table() : renderSurface(view, now, this.#hand, this.#keys)}
+          ${this.display === 'table' ? this.#table() : this.#plates.around(view.layout, renderSurface(view, now, this.#hand, this.#keys))}
           ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
           ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}

@@ -1,12 +1,13 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
-import { placesIn, travel, type View, VIEWS } from '../../drawing/index.js';
+import { aroundPlate, isPlateView, placesIn, travel, type View, VIEWS } from '../../drawing/index.js';
 import type { Examination, ScaleStep } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { RecordStore } from '../common/record-store.js';
 import { WidthController } from '../common/width-controller.js';
 import { type Crop, cropShown, type NarrowCrop, NARROW, readingRoom } from './crops.js';
 import type { DrawingPoint } from './hand/site-finder.js';
+import { plateFor } from './plate/fetched.js';
 
 /** The message in the status strip: a site with its present finding, or a sentence. */
 export interface Said {
@@ -63,6 +64,9 @@ export const NOTHING_DRAWN: Pick<HandState, 'preview' | 'painted' | 'drag'> = {
   drag: [],
 };
 
+/** The button that leaves a plate. */
+export const BACK = '[data-tool=back]';
+
 /** Width assumed until the element has one, in px. */
 const UNMEASURED = 820;
 
@@ -85,6 +89,10 @@ export class Session implements ReactiveController {
   now = AT_REST;
   readonly #measure: WidthController;
   #focusActive = false;
+  /** The view from which a person opened a plate, and the control that opened it. */
+  #cameFrom: { readonly view: View | 'auto'; readonly opener: string } | undefined;
+  /** The control to focus after the next render. */
+  #focusNext: string | undefined;
 
   constructor(
     readonly element: MapElement,
@@ -147,8 +155,38 @@ export class Session implements ReactiveController {
   /** The view shown now. */
   get view(): View {
     const { chosenView } = this;
-    if (chosenView !== 'auto') return chosenView;
-    return this.narrow ? this.crop : 'whole';
+    if (chosenView === 'auto') return this.narrow ? this.crop : 'whole';
+    return isPlateView(chosenView) && !plateFor(chosenView) ? aroundPlate(chosenView) : chosenView;
+  }
+
+  /** Whether a person opened the plate that is shown, and so can go back to what was shown before. */
+  get canGoBack(): boolean {
+    return this.#cameFrom !== undefined && isPlateView(this.chosenView);
+  }
+
+  /**
+   * Shows a view that a person asks for.
+   * @param opener selector of the control that did, to which the focus returns
+   * @param stays whether the control is still there, so that it keeps the focus meanwhile
+   */
+  show(view: View | 'auto', opener: string, stays = false): void {
+    const { chosenView } = this;
+    if (isPlateView(view) && !isPlateView(chosenView)) this.#cameFrom = { view: chosenView, opener };
+    if (isPlateView(view) && !stays) this.#focusNext = BACK;
+    this.element.view = view;
+  }
+
+  /**
+   * Leaves a plate that a person opened.
+   * @returns whether there was one to leave
+   */
+  back(): boolean {
+    if (!this.canGoBack || !this.#cameFrom) return false;
+    const { view, opener } = this.#cameFrom;
+    this.#cameFrom = undefined;
+    this.#focusNext = opener;
+    this.element.view = view;
+    return true;
   }
 
   /** The places shown, in the order of examination. */
@@ -180,6 +218,11 @@ export class Session implements ReactiveController {
   }
 
   hostUpdated(): void {
+    const wanted = this.#focusNext && this.element.renderRoot.querySelector<HTMLElement>(this.#focusNext);
+    if (wanted) {
+      this.#focusNext = undefined;
+      wanted.focus();
+    }
     if (!this.#focusActive) return;
     this.#focusActive = false;
     const { renderRoot } = this.element;

@@ -87,6 +87,15 @@ export const mapStyles = css`
   .brush-row span {
     flex: 1;
   }
+  .plates-row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+    padding: 8px 12px;
+  }
+  .plates-row b {
+    margin-inline-end: 0.4em;
+  }
   .main {
     display: grid;
     grid-template-columns: minmax(0, 1fr);

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep, setScale } from '../../examination/index.js';
-import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
+import { GLYPH_SIZE, isPlateView, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon } from '../common/glyph.js';
 import { shownForStep } from '../../drawing/shown.js';
@@ -112,7 +112,8 @@ export class Toolbar {
   }
 
   view(view: View | 'auto'): void {
-    this.session.element.view = view;
+    this.chooser.close(false);
+    this.session.show(view, '.view-choice', true);
   }
 
   crop(crop: Crop): void {
@@ -142,14 +143,14 @@ function normalButton({ unstated, normals, editable, words }: ToolbarView, acts:
   </button>`;
 }
 
-function drawButton({ drawing, editable, words }: ToolbarView, acts: Toolbar): TemplateResult {
+function drawButton({ drawing, editable, view, words }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<button
     type="button"
     class="button"
     data-tool="draw"
     aria-label=${words.marks.tool}
     aria-pressed=${drawing ? 'true' : 'false'}
-    ?disabled=${!editable}
+    ?disabled=${!editable || isPlateView(view)}
     @click=${() => acts.draw()}
   >
     ${ICONS.pencil}<span>${words.marks.toolShort}<span class="caption"> ${words.marks.toolRest}</span></span>
@@ -209,7 +210,7 @@ function scaleChoice({ words, scale, editable }: ToolbarView, acts: Toolbar): Te
 function viewChoice({ words, view, display }: ToolbarView, acts: Toolbar): TemplateResult {
   return renderSelect<View | 'auto'>({
     label: words.map.viewLabel,
-    classes: ['scale', 'button'],
+    classes: ['scale', 'button view-choice'],
     options: (['auto', ...VIEWS] as const).map((option) => [option, words.map.views[option]] as const),
     chosen: view,
     disabled: display === 'table',

@@ -57,10 +57,21 @@ const views = {
   'left-arm': 'Linker Arm',
   'right-leg': 'Rechtes Bein',
   'left-leg': 'Linkes Bein',
-  'right-hand': 'Rechte Hand',
-  'left-hand': 'Linke Hand',
-  'right-foot': 'Rechter Fuß',
-  'left-foot': 'Linker Fuß',
+  'right-hand': 'Rechte Hand, Hohlhand',
+  'left-hand': 'Linke Hand, Hohlhand',
+  'right-foot': 'Rechter Fuß, von vorn und innen',
+  'left-foot': 'Linker Fuß, von vorn und innen',
+  'right-sole': 'Rechte Fußsohle',
+  'left-sole': 'Linke Fußsohle',
+  'right-knee': 'Rechtes Knie, von hinten',
+  'left-knee': 'Linkes Knie, von hinten',
+  'legs-behind': 'Beine, von hinten',
+};
+const plates: MapWords['plates'] = {
+  back: 'Zurück zur Figur',
+  short: { hand: 'Hand', foot: 'Fuß', sole: 'Sohle', knee: 'Knie', 'legs-behind': 'Von hinten' },
+  others: 'Größere Zeichnungen',
+  captions: { dorsum: 'Fußrücken', 'medial-side': 'Innenseite', medial: 'innen', lateral: 'außen' },
 };
 const portions = { head: 'Kopf und Hals', trunk: 'Bauch' };
 
@@ -137,6 +148,7 @@ const trade: MapWords = {
   limbUnchanged: (limb) => `${sentence(atLimb[limbKey(limb)])} gibt es nichts zu ändern`,
   viewLabel: 'Ausschnitt',
   views,
+  plates,
   collateral: (place) => `Kollateralen füllen möglicherweise: ${anatomy.place(place)}`,
   ...said,
   siteLabel: (place, said) => `${placed(place)}: ${said}`,

@@ -14,6 +14,7 @@ export const plainFound: Otherwise<FoundTable> = {
 
 /** The words of the map, for a reader who is no clinician. */
 export const plainMap = {
+  plates: { captions: { dorsum: 'top of the foot', medial: 'inner side', lateral: 'outer side' } },
   bruit: 'Whooshing noise',
   bruitOptions: { systolic: 'With each beat', continuous: 'Continuous' },
   thrill: 'Buzzing',

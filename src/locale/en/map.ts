@@ -63,10 +63,23 @@ const views = {
   'left-arm': 'Left arm',
   'right-leg': 'Right leg',
   'left-leg': 'Left leg',
-  'right-hand': 'Right hand',
-  'left-hand': 'Left hand',
-  'right-foot': 'Right foot',
-  'left-foot': 'Left foot',
+  'right-hand': 'Right hand, palm',
+  'left-hand': 'Left hand, palm',
+  'right-foot': 'Right foot, from the front and the inside',
+  'left-foot': 'Left foot, from the front and the inside',
+  'right-sole': 'Right sole',
+  'left-sole': 'Left sole',
+  'right-knee': 'Right knee, from behind',
+  'left-knee': 'Left knee, from behind',
+  'legs-behind': 'Legs, from behind',
+};
+/** The drawings of a part of the body, and the buttons that open them. */
+const plates = {
+  back: 'Back to the figure',
+  /** On the button itself, where the side is seen from where it stands. */
+  short: { hand: 'Hand', foot: 'Foot', sole: 'Sole', knee: 'Knee', 'legs-behind': 'From behind' },
+  others: 'Larger drawings',
+  captions: { dorsum: 'dorsum', 'medial-side': 'inner side', medial: 'medial', lateral: 'lateral' },
 };
 const portions = { head: 'Head and neck', trunk: 'Abdomen' };
 
@@ -150,6 +163,7 @@ const trade = {
   limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}`,
   viewLabel: 'View',
   views,
+  plates,
   collateral: (place: Place) => `Collaterals may reconstitute the ${anatomy.place(place)}`,
   ...said,
   /** A site with what is recorded there, as its button is called. */

@@ -3,7 +3,7 @@ import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { VIEWS } from '../../../src/drawing/index.js';
 import { restNormal } from '../../../src/examination/index.js';
 import { examined } from '../../tools/examinations.js';
-import { click, consoleOf } from '../../tools/real-input.js';
+import { click, consoleOf, press } from '../../tools/real-input.js';
 import {
   choose,
   chooser,
@@ -118,6 +118,45 @@ describe('the views', () => {
       await choose(map, 'radio', '1, reduced');
       expect(saidAt(map, name)).to.equal('1, reduced');
     }
+  });
+
+  it('open a plate by its button, and Escape leads back to it', async () => {
+    const map = await openMap({ width: 900 });
+    const door = byRole<HTMLButtonElement>(map, 'button', 'Left hand, palm');
+    expect(door.getBoundingClientRect().height).to.be.at.least(44);
+    await click(door);
+    await settled(map);
+    expect(map.view).to.equal('left-hand');
+    expect(Object.keys(saidAll(map))).to.deep.equal(['Left radial', 'Left ulnar']);
+    expect(map.shadowRoot?.activeElement?.textContent?.trim()).to.equal('Back to the figure');
+    await press('Escape');
+    await settled(map);
+    expect(map.view).to.equal('auto');
+    expect(map.shadowRoot?.activeElement?.getAttribute('aria-label')).to.equal('Left hand, palm');
+  });
+
+  it('lead back from a site of a plate too, once nothing else is open', async () => {
+    const map = await openMap({ width: 900 });
+    await click(byRole(map, 'button', 'Right foot, from the front and the inside'));
+    await settled(map);
+    await openSite(map, 'right dorsalis pedis');
+    await press('Escape');
+    await settled(map);
+    expect(map.view).to.equal('right-foot');
+    expect(map.shadowRoot?.activeElement?.getAttribute('data-place')).to.equal('right dorsalis-pedis');
+    await press('2');
+    expect(saidAt(map, 'right dorsalis pedis')).to.equal('2, normal');
+    await press('Escape');
+    await settled(map);
+    expect(map.view).to.equal('auto');
+  });
+
+  it('stay where the page has chosen a plate', async () => {
+    const map = await openMap({ width: 900 });
+    map.view = 'left-sole';
+    await settled(map);
+    expect(Object.keys(saidAll(map))).to.deep.equal([]);
+    expect(allByRole(map, 'button', 'Back to the figure')).to.have.length(0);
   });
 
   it('on a phone come one part at a time, and a site asked for brings its part', async () => {

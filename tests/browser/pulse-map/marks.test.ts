@@ -140,7 +140,7 @@ describe('drawing on the skin', () => {
     expect(drawnMarks(map)).to.have.length(2);
     for (const [view, kinds] of [
       ['legs', ['ulcer']],
-      ['left-hand', ['cyanosis', 'ulcer']],
+      ['left-arm', ['cyanosis', 'ulcer']],
     ] as const) {
       map.view = view;
       await settled(map);

@@ -1,8 +1,11 @@
 import { placeKey } from '../../../anatomy/index.js';
 import {
+  aroundPlate,
   type Collateral,
   drawnFlow,
   type DrawnRecord,
+  isPlateView,
+  labelsOf,
   type Layout,
   layOutSites,
   type LesionMark,
@@ -19,6 +22,7 @@ import type { Messages } from '../../../locale/index.js';
 import { memoizeLast } from '../../common/memoize-last.js';
 import { reader } from '../../pulse-reading/reader.js';
 import { windowHeight } from '../crops.js';
+import { plateFor, plateKit } from '../plate/fetched.js';
 import type { FigureView } from './render.js';
 
 /** Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. */
@@ -76,17 +80,27 @@ const unread = remembered((examination: Examination): DrawnRecord => ({
   collaterals: [],
 }));
 
+/** A plate once it has been fetched; until then the limb that it is part of. */
+function layoutOf(view: View, width: number, height: number, sites: SiteViews, words: Messages): Layout {
+  if (!isPlateView(view)) return layOutSites(view, width, height, sites, words);
+  const plate = plateFor(view);
+  return plate && plateKit.part
+    ? plateKit.part.layOutPlate(plate, width, height, labelsOf(sites, words))
+    : layOutSites(aroundPlate(view), width, height, sites, words);
+}
+
 /** Computes everything the figure shows, as data. Unchanged parts are the same objects as last time. */
 export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
-  readonly #layout = memoizeLast(layOutSites);
+  readonly #layout = memoizeLast(layoutOf);
   readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout) =>
     placeRidges(marksIn(layout.view, marks), layout),
   );
   /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
   readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));
-  readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: SiteViews) =>
-    all.filter(({ to }) => sites.has(placeKey(to))),
+  /** Ways round a block are sketched on the whole figure only. */
+  readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: SiteViews, layout: Layout) =>
+    layout.plate ? [] : all.filter(({ to }) => sites.has(placeKey(to))),
   );
 
   view(source: FigureSource, hand: Handled): FigureView {
@@ -108,7 +122,7 @@ export class FigureViews {
     return {
       ...hand,
       layout,
-      collaterals: this.#collaterals(collaterals, sites),
+      collaterals: this.#collaterals(collaterals, sites, layout),
       flow,
       ridges: this.#ridges(marks, layout),
       sites,

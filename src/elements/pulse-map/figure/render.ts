@@ -21,6 +21,7 @@ import type { Messages } from '../../../locale/index.js';
 import { glyphParts } from '../../common/glyph.js';
 import { styled } from '../../common/styled.js';
 import type { DrawingPoint } from '../hand/site-finder.js';
+import { plateKit } from '../plate/fetched.js';
 
 /** Body and arteries are drawn in tenths of a figure unit. */
 const UNITS_PER_PX = 10;
@@ -39,6 +40,13 @@ function bodyLayer(flow: readonly DrawnFlow[], arms: boolean): SVGTemplateResult
     <path class="artery behind" part="artery" d=${behind}></path><path class="knees" d=${knees}></path>
     <path class="artery deep" part="artery" d=${deep}></path><path class="artery trunk" part="artery" d=${trunk}></path>
     <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery thinning" part="artery" d=${thinning}></path><path class="artery near" part="artery" d=${near}></path></g>`;
+}
+
+function groundLayer({ flow, layout }: FigureView): SVGTemplateResult {
+  const { plate, view } = layout;
+  return plate && plateKit.part
+    ? plateKit.part.renderPlate(plate, flow, layout)
+    : bodyLayer(flow, showsArms(view));
 }
 
 /** The stretches on which lesions lie, as ridges beside the arteries. */
@@ -137,6 +145,15 @@ function leaderLayer({ layout, open }: FigureView): SVGTemplateResult {
   </g>`;
 }
 
+/** What a plate shows, and its sides. */
+function captionLayer({ layout: { captions = [], view }, words: { map } }: FigureView): SVGTemplateResult {
+  return svg`<g class="captions" aria-hidden="true">${captions.map(({ word, x, y }) =>
+    word === 'title'
+      ? svg`<text class="title" x=${number(x)} y=${number(y)}>${map.views[view]}</text>`
+      : svg`<text x=${number(x)} y=${number(y)} text-anchor="middle">${map.plates.captions[word]}</text>`,
+  )}</g>`;
+}
+
 function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
   return svg`<g class="letters" part="letters" aria-hidden="true">${layout.letters.map(
     ({ side, x, y }) =>
@@ -150,10 +167,10 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
   const shift = `translate(${number(layout.offsetX)} ${number(layout.offsetY)}) scale(${layout.scale.toFixed(4)})`;
   const grow = layout.glyphScale > 1 ? ` scale(${layout.glyphScale.toFixed(2)})` : '';
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
-      ${styled({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${words.map.figure} data-view=${layout.view}>
-    <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout.view], () => bodyLayer(view.flow, showsArms(layout.view)))}</g>
+      ${styled({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${layout.plate ? words.map.views[layout.view] : words.map.figure} data-view=${layout.view}>
+    <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout], () => groundLayer(view))}</g>
     ${view.skin.layer(layout)}
-    ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => letterLayer(view))}
+    ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => [letterLayer(view), layout.captions ? captionLayer(view) : nothing])}
     <g class="collaterals" part="collaterals" transform=${shift}>${view.collaterals.map(
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>

@@ -1,5 +1,5 @@
-import { type Place, placeFromKey } from '../../../anatomy/index.js';
-import { travel } from '../../../drawing/index.js';
+import { type Place, placeFromKey, placeKey } from '../../../anatomy/index.js';
+import { siteIn, travel } from '../../../drawing/index.js';
 import type { Chooser } from '../chooser/chooser.js';
 import type { Session } from '../session.js';
 import type { SkinController } from '../skin/controller.js';
@@ -23,10 +23,12 @@ export class SiteKeys {
     event.preventDefault();
     event.stopPropagation();
     if (act.kind === 'travel') {
-      const to = travel(place, act.direction, session.shown);
+      const to = travel(place, act.direction, session.shown, this.#across);
       if (to) session.focusSite(to);
     } else if (act.kind === 'help') session.change({ help: !session.now.help });
     else if (act.kind === 'escape') {
+      const { help, brush, open } = session.now;
+      if (!help && !brush && !open && !this.skin.on && session.back()) return;
       session.change({ help: false, brush: undefined });
       this.skin.leave();
       chooser.close(false);
@@ -37,6 +39,10 @@ export class SiteKeys {
     const key = this.finder.of(event);
     if (key) this.session.change({ active: key });
   };
+
+  /** Where a place lies from left to right in what is drawn: from behind, the sides stand the other way round. */
+  readonly #across = (place: Place): number | undefined =>
+    this.finder.layout && siteIn(this.finder.layout, placeKey(place))?.x;
 
   #placeOf(event: Event): Place | undefined {
     const key = this.finder.of(event);

@@ -1,0 +1,122 @@
+import { html, nothing, type ReactiveController, type TemplateResult } from 'lit';
+import { type Laterality, oppositeSide, type Side } from '../../../anatomy/index.js';
+import {
+  isPlateView,
+  type Layout,
+  PLATE_VIEWS,
+  plateOf,
+  type PlateView,
+  type View,
+} from '../../../drawing/index.js';
+import { ICONS } from '../../common/icons.js';
+import { addStyles } from '../../common/more-styles.js';
+import type { Chooser } from '../chooser/chooser.js';
+import type { Session } from '../session.js';
+import { fetchPlate, plateFor, plateKit } from './fetched.js';
+
+/** The plates that a view leads to, of the limbs it shows. */
+function platesFrom(view: View): readonly PlateView[] {
+  if (isPlateView(view)) {
+    const { name, side } = plateOf(view);
+    if (side === 'midline') return ['right-knee', 'left-knee'];
+    const other: PlateView = `${oppositeSide(side as Side)}-${name as 'hand'}`;
+    const next: Partial<Record<string, PlateView>> = {
+      foot: `${side as Side}-sole`,
+      sole: `${side as Side}-foot`,
+      knee: 'legs-behind',
+    };
+    return [other, ...(next[name] ? [next[name]] : [])];
+  }
+  const sideOfView = (['right', 'left'] as const).find((side) => view.startsWith(side));
+  return PLATE_VIEWS.filter((one) => {
+    const { name, side } = plateOf(one);
+    const ofArm = name === 'hand';
+    if (view !== 'whole' && view.includes('arm') !== ofArm) return false;
+    return sideOfView === undefined || side === 'midline' || side === (sideOfView as Laterality);
+  });
+}
+
+/** Fetches the plate that is to be shown, opens and leaves plates, and renders what leads to them and back. */
+export class PlateController implements ReactiveController {
+  #failed: PlateView | undefined;
+
+  constructor(
+    private readonly session: Session,
+    private readonly chooser: Chooser,
+  ) {
+    session.element.addController(this);
+  }
+
+  /** Set while the plate to be shown has not been fetched. */
+  get missing(): Promise<void> | undefined {
+    const { chosenView } = this.session;
+    if (!isPlateView(chosenView) || plateFor(chosenView) || this.#failed === chosenView) return undefined;
+    return fetchPlate(chosenView);
+  }
+
+  hostUpdated(): void {
+    const { chosenView, element } = this.session;
+    if (plateKit.part) addStyles(element.renderRoot, [plateKit.part.plateStyles]);
+    if (this.#failed !== chosenView) this.#failed = undefined;
+    void this.missing?.then(() => {
+      if (!isPlateView(chosenView) || chosenView !== this.session.chosenView) return;
+      if (!plateFor(chosenView)) {
+        this.#failed = chosenView;
+        this.session.say({ what: this.session.words.map.notFetched });
+      }
+      element.requestUpdate();
+    });
+  }
+
+  /** The figure, with the way back from a plate above it, or the ways to plates below it. */
+  around({ view }: Layout, figure: TemplateResult): TemplateResult {
+    return isPlateView(view) ? html`${this.#row()}${figure}` : html`${figure}${this.#row()}`;
+  }
+
+  /** The way back from a plate and to those beside it; from the figure, the way to every plate of what is shown. */
+  #row(): TemplateResult | typeof nothing {
+    const { session } = this;
+    const { words, view, canGoBack } = session;
+    return html`<div
+      class="plates-row"
+      role="group"
+      aria-label=${words.map.plates.others}
+      @keydown=${this.#keydown}
+    >
+      ${canGoBack ? html`<button type="button" class="button" data-tool="back" @click=${this.#back}>${ICONS.up} ${words.map.plates.back}</button>` : nothing}
+      ${platesFrom(view).map((one) => this.#button(one))}
+    </div>`;
+  }
+
+  #button(view: PlateView): TemplateResult {
+    const { map, anatomy } = this.session.words;
+    const { name, side } = plateOf(view);
+    const letter = side === 'midline' ? '' : anatomy.sideLetters[side];
+    return html`<button
+      type="button"
+      class="button plate-door"
+      data-plate=${view}
+      aria-label=${map.views[view]}
+      @click=${() => this.open(view)}
+    >
+      ${letter ? html`<b aria-hidden="true">${letter}</b>` : nothing}${map.plates.short[name]}
+    </button>`;
+  }
+
+  /** Shows a plate, as its button does. */
+  open(view: PlateView): void {
+    this.chooser.close(false);
+    this.session.show(view, `[data-plate=${view}]`);
+  }
+
+  readonly #back = (): void => {
+    this.chooser.close(false);
+    this.session.back();
+  };
+
+  readonly #keydown = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || !this.session.back()) return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+}

@@ -1,0 +1,5 @@
+// Everything that draws a plate, apart from the data of each: one chunk, fetched with the first plate.
+export { layOutPlate } from '../../../drawing/plates/layout.js';
+export { preparedPlate } from '../../../drawing/plates/prepared.js';
+export { renderPlate } from './render.js';
+export { plateStyles } from './styles.js';
