@@ -42,7 +42,7 @@ export interface HistoryTable {
   readonly onsetAt: string;
   refusedTime(typed: string): string;
   readonly armSign: string;
-  readonly armSigns: Of<'coldFingers' | 'dizzyOnUse'>;
+  readonly armSigns: Of<'coldFingers' | 'dizzyOnUse' | 'chestPainOnUse'>;
   readonly elsewhere: string;
   readonly circulationTitle: string;
   readonly shock: string;
@@ -63,6 +63,7 @@ export interface HistoryTable {
     readonly onsetAt: Around;
     readonly coldFingers: string;
     readonly dizzyOnUse: string;
+    readonly chestPainOnUse: string;
     readonly severity: Around;
     readonly distance: Around;
     readonly onset: Of<LimbOnset>;
@@ -100,6 +101,7 @@ export function historyFrom(table: HistoryTable, { dates, signs, decimal }: Lent
     onsetAt: ({ value }) => said.onsetAt(clockTime(value, dates)),
     coldFingers: () => said.coldFingers,
     dizzyOnUse: () => said.dizzyOnUse,
+    chestPainOnUse: () => said.chestPainOnUse,
     symptom: ({ value }) => words.symptoms[value],
     severity: ({ value }) => said.severity(words.severities[value]),
     distance: ({ value }) => said.distance(decimal(value)),

@@ -20,7 +20,8 @@ import { type Choice, type Of, without, type YesNo } from './words.js';
 
 /** Where the skin of a limb changes from warm to cold. */
 type SkinLevel = NonNullable<(LegInspection | ArmInspection)['temperatureLevel']>;
-type Value<K extends keyof LegInspection> = Extract<NonNullable<LegInspection[K]>, string>;
+type Both = LegInspection & Pick<ArmInspection, 'vertebralFlow'>;
+type Value<K extends keyof Both> = Extract<NonNullable<Both[K]>, string>;
 /** A phrase around the word of a value. */
 type Around = (word: string) => string;
 
@@ -43,6 +44,7 @@ export interface InspectionTable {
   readonly muscle: Choice<Value<'muscle'>>;
   readonly oedema: Choice<Value<'oedema'>>;
   readonly lymphNodes: Choice<Value<'lymphNodes'>>;
+  readonly lymphoedema: Choice<Value<'lymphoedema'>>;
   readonly ulcer: Choice<UlcerDepth>;
   /** Words of the depth where there is room for a phrase. */
   readonly ulcers: Of<UlcerDepth>;
@@ -66,6 +68,7 @@ export interface InspectionTable {
   readonly legSensations: Of<Sensation>;
   readonly armSensations: Of<Sensation>;
   readonly venousDoppler: Choice<Value<'venousDoppler'>>;
+  readonly vertebralFlow: Choice<Value<'vertebralFlow'>>;
   readonly probeToBone: string;
   readonly charcot: string;
   readonly yesNo: YesNo;
@@ -125,7 +128,9 @@ export interface InspectionTable {
     readonly movement: Around;
     readonly sensation: Around;
     readonly venousDoppler: Around;
+    readonly vertebralFlow: Around;
     readonly lymphNodes: Around;
+    readonly lymphoedema: Of<Value<'lymphoedema'>>;
     readonly note: Around;
   };
 }
@@ -179,6 +184,8 @@ export function inspectionFrom(table: InspectionTable, { examination, recorded, 
     movement: ({ value }) => said.movement(words.movement.words[value]),
     sensation: ({ value }) => said.sensation(words.sensation.words[value]),
     venousDoppler: ({ value }) => said.venousDoppler(words.venousDoppler.words[value]),
+    vertebralFlow: ({ value }) => said.vertebralFlow(words.vertebralFlow.words[value]),
+    lymphoedema: ({ value }) => said.lymphoedema[value],
     lymphNodes: ({ value }) => said.lymphNodes(words.lymphNodes.words[value]),
     note: ({ value }) => said.note(value),
   };

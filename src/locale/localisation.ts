@@ -7,6 +7,7 @@ import {
   type Place,
   type SiteId,
 } from '../anatomy/index.js';
+import type { VertebralFlow } from '../examination/index.js';
 import type {
   ActId,
   Assumption,
@@ -17,6 +18,7 @@ import type {
   NotExcluded,
   SettlingQuestion,
   State,
+  StealSymptom,
   Whereabouts,
 } from '../localisation/index.js';
 import type {
@@ -81,6 +83,8 @@ export interface LocalisationTable {
     noFlush(side: string, artery: string): string;
     noPain(limb: LimbKey): string;
     pain(limb: string, muscle: string): string;
+    readonly vertebral: Readonly<Record<VertebralFlow, About>>;
+    readonly steal: Readonly<Record<StealSymptom, About>>;
   };
   /** What an act is called; it need not begin with a large letter. `about` is a place, a side or a limb. */
   readonly acts: Readonly<Record<NamedActKind, About>>;
@@ -199,6 +203,8 @@ export function localisationFrom(
     pain: ({ limb: of, muscle }) =>
       muscle === 'none' ? w.findings.noPain(limbKey(of)) : w.findings.pain(limb(of), w.muscles[muscle]),
     delay: ({ of, side }) => `${w.between[of]}: ${w.delays[side]}`,
+    vertebral: ({ side, flow }) => w.findings.vertebral[flow](sides[side]),
+    steal: ({ side, symptom }) => w.findings.steal[symptom](sides[side]),
   };
   const finding = (id: FindingId): string => sentence(renderKind(findings, id));
 

@@ -23,7 +23,7 @@ const BEFORE_DURATION = [
   'onset',
   'onsetAt',
 ] as const;
-const AFTER_DURATION = ['coldFingers', 'dizzyOnUse', 'note'] as const;
+const AFTER_DURATION = ['coldFingers', 'dizzyOnUse', 'chestPainOnUse', 'note'] as const;
 
 /** Something in the history of one limb. */
 export type LimbHistoryStatement =

@@ -33,9 +33,11 @@ const AFTER_GANGRENE = [
   'injurySigns',
   'falseAneurysmSigns',
   'venousDoppler',
+  'vertebralFlow',
   'varices',
   'pigment',
   'thrombosisSigns',
+  'lymphoedema',
   'lymphNodes',
   'note',
 ] as const;

@@ -11,6 +11,7 @@ import { woundsOf } from './wounds.js';
 export const CUFF_CAUTIONS = [
   'acute',
   'access',
+  'lymphoedema',
   'thrombosis',
   'graft',
   'wound',
@@ -35,8 +36,9 @@ const LIMBS: readonly StagedLimb[] = (['arm', 'leg'] as const).flatMap((kind) =>
 );
 
 /**
- * What stands against a cuff on each limb by what is recorded: an acutely ischaemic limb whose call may not wait, dialysis access, signs of
- * deep vein thrombosis, a graft or stent, a wound, an infection. What is not recorded (lymphoedema, a fracture) is no less a reason.
+ * What stands against a cuff on each limb by what is recorded: an acutely ischaemic limb whose call may not wait, dialysis access,
+ * lymphoedema or removed nodes, signs of deep vein thrombosis, a graft or stent, a wound, an infection. What is not recorded (a fracture) is
+ * no less a reason.
  */
 export function cuffCautions(examination: Examination, choices?: TriageChoices): readonly CuffCaution[] {
   const settings = triageSettings(choices);
@@ -47,6 +49,7 @@ export function cuffCautions(examination: Examination, choices?: TriageChoices):
   return LIMBS.flatMap((limb): CuffCaution[] => {
     const { kind, side } = limb;
     const {
+      lymphoedema = 'none',
       thrombosisSigns = [],
       infection = [],
       stretchPain,
@@ -56,6 +59,7 @@ export function cuffCautions(examination: Examination, choices?: TriageChoices):
     const rules: readonly (readonly [CuffCautionCode, CuffRule, boolean])[] = [
       ['acute', 'call-first', acute.some(({ limb: of }) => of.kind === kind && of.side === side)],
       ['access', 'no-cuff', kind === 'arm' && access.some((one) => one.side === side)],
+      ['lymphoedema', 'no-cuff', lymphoedema !== 'none'],
       ['thrombosis', 'no-cuff', thrombosisSigns.length > 0],
       [
         'graft',

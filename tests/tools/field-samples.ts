@@ -30,6 +30,7 @@ import {
   type LegInspection,
   LIMB_ONSETS,
   LYMPH_NODES,
+  LYMPHOEDEMA,
   MECHANISMS,
   MEDICINES,
   MONOFILAMENT,
@@ -54,6 +55,7 @@ import {
   ULCER_DEPTHS,
   ULCER_PLACES,
   VENOUS_SIGNALS,
+  VERTEBRAL_FLOWS,
 } from '../../src/examination/index.js';
 import {
   circulationStatements,
@@ -107,6 +109,8 @@ const INSPECTIONS: readonly (LegInspection | ArmInspection)[] = [
   ...DIGITS.flatMap((digit) => DIGIT_STATES.map((state) => ({ digits: { [digit]: state } }))),
   ...field('venousDoppler', VENOUS_SIGNALS),
   ...field('lymphNodes', LYMPH_NODES),
+  ...field('lymphoedema', LYMPHOEDEMA),
+  ...field('vertebralFlow', VERTEBRAL_FLOWS),
   ...field('monofilament', MONOFILAMENT),
   ...field('varices', YES_NO),
   ...field('pigment', YES_NO),
@@ -124,6 +128,7 @@ const LIMB_HISTORIES: readonly ArmHistory[] = [
   { newComplaint: true },
   { coldFingers: true },
   { dizzyOnUse: true },
+  { chestPainOnUse: true },
   { note: 'xyz' },
 ];
 

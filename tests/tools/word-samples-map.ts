@@ -29,6 +29,7 @@ import {
   SCALES,
   unstatedPortions,
   VALUE_TYPES,
+  VERTEBRAL_FLOWS,
 } from '../../src/examination/index.js';
 import {
   type ActId,
@@ -141,6 +142,12 @@ const FINDINGS: FindingId[] = [
       side,
     }),
   ),
+  ...two(SIDES, VERTEBRAL_FLOWS).map(([side, flow]) => ({ kind: 'vertebral' as const, side, flow })),
+  ...two(SIDES, ['dizzy', 'chest-pain'] as const).map(([side, symptom]) => ({
+    kind: 'steal' as const,
+    side,
+    symptom,
+  })),
 ];
 const ASSUMPTIONS: Assumption[] = [
   ...CAUSES.map((cause) => ({ kind: 'cause' as const, cause })),

@@ -20,8 +20,10 @@ import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.j
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 
-type Found = Partial<Omit<LegInspection, 'temperatureLevel'> & Pick<ArmInspection, 'temperatureLevel'>>;
-type Field = keyof LegInspection;
+type Found = Partial<
+  Omit<LegInspection, 'temperatureLevel'> & Pick<ArmInspection, 'temperatureLevel' | 'vertebralFlow'>
+>;
+type Field = keyof LegInspection | keyof ArmInspection;
 type When = (found: Found) => boolean;
 
 const LONGEST_REFILL = 60;
@@ -40,6 +42,7 @@ const REST = [
   'nails',
   'muscle',
   'oedema',
+  'lymphoedema',
   'lymphNodes',
   'charcotSuspected',
   'couldNotExamine',
@@ -210,6 +213,7 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
         { deficitKnown: words.deficitKnown },
       ),
       this.#choose(kind, 'venousDoppler', words.venousDoppler),
+      ...(kind === 'arm' ? [this.#choose(kind, 'vertebralFlow', words.vertebralFlow)] : []),
       ...(kind === 'leg' ? [this.#choose(kind, 'monofilament', words.filament)] : []),
     ];
   }
@@ -306,6 +310,7 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
       this.#choose(kind, 'nails', words.nails),
       this.#choose(kind, 'muscle', words.muscle),
       this.#choose(kind, 'oedema', words.oedema),
+      this.#choose(kind, 'lymphoedema', words.lymphoedema),
       this.#choose(kind, 'lymphNodes', words.lymphNodes),
       ...(kind === 'leg' ? [this.yesNoRow(this.#at(kind, 'charcotSuspected', words.charcot))] : []),
       this.wordRow(

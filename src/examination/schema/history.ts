@@ -34,7 +34,11 @@ const distanceRule = rule<LimbHistory>(
 
 export const historySchema: z.ZodMiniType<PatientHistory> = object<PatientHistory>({
   leg: z.optional(sided(object<LimbHistory>(either, distanceRule))),
-  arm: z.optional(sided(object<ArmHistory>({ ...either, coldFingers: yes, dizzyOnUse: yes }, distanceRule))),
+  arm: z.optional(
+    sided(
+      object<ArmHistory>({ ...either, coldFingers: yes, dizzyOnUse: yes, chestPainOnUse: yes }, distanceRule),
+    ),
+  ),
   rhythm: oneOf(RHYTHMS),
   elsewhere: anyOf(SYMPTOMS_ELSEWHERE),
   risks: anyOf(RISK_FACTORS),

@@ -14,6 +14,7 @@ import {
   type LegInspection,
   type LimbInspection,
   LYMPH_NODES,
+  LYMPHOEDEMA,
   MONOFILAMENT,
   MOVEMENTS,
   MUSCLE_STATES,
@@ -28,6 +29,7 @@ import {
   ULCER_DEPTHS,
   ULCER_PLACES,
   VENOUS_SIGNALS,
+  VERTEBRAL_FLOWS,
 } from '../types/inspection.js';
 import { type Fields, object, reasonSchema, rule, sided, textSchema } from './common.js';
 import { anyOf, oneOf, upTo, yes } from './measures.js';
@@ -74,6 +76,7 @@ const either: Fields<LimbInspection> = {
   digits: z.optional(digits),
   venousDoppler: oneOf(VENOUS_SIGNALS),
   lymphNodes: oneOf(LYMPH_NODES),
+  lymphoedema: oneOf(LYMPHOEDEMA),
   note: z.optional(textSchema),
 };
 
@@ -128,5 +131,12 @@ export const inspectionSchema: z.ZodMiniType<Inspection> = object<Inspection>({
       ),
     ),
   ),
-  arm: z.optional(sided(object<ArmInspection>({ ...either, temperatureLevel: oneOf(ARM_LEVELS) }, ...rules))),
+  arm: z.optional(
+    sided(
+      object<ArmInspection>(
+        { ...either, temperatureLevel: oneOf(ARM_LEVELS), vertebralFlow: oneOf(VERTEBRAL_FLOWS) },
+        ...rules,
+      ),
+    ),
+  ),
 });

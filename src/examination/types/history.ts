@@ -76,6 +76,8 @@ export interface ArmHistory extends LimbHistory {
   readonly coldFingers?: true;
   /** Dizzy or faint while the arm is used, as when it draws blood from the vertebral artery. Missing: not told. */
   readonly dizzyOnUse?: true;
+  /** Chest pain while the arm is used, as when it draws blood from a graft of the internal thoracic artery. Missing: not told. */
+  readonly chestPainOnUse?: true;
 }
 
 /** What the patient tells, limb by limb; nothing is compulsory. */

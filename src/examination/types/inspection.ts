@@ -17,6 +17,11 @@ export const HAIR_STATES = ['normal', 'sparse', 'absent'] as const;
 export const NAIL_STATES = ['normal', 'thickened', 'brittle'] as const;
 export const MUSCLE_STATES = ['normal', 'wasted', 'tender', 'tense', 'rigid'] as const;
 export const OEDEMA_KINDS = ['none', 'pitting', 'firm'] as const;
+/** Lymphoedema, or what makes it likely: nodes of the armpit or groin removed or irradiated. `none`: asked and looked for. */
+export const LYMPHOEDEMA = ['none', 'nodes-removed', 'present'] as const;
+/** Flow in the vertebral artery by Doppler: towards the head, to and fro, or backward into the arm. */
+export const VERTEBRAL_FLOWS = ['forward', 'alternating', 'reversed'] as const;
+export type VertebralFlow = (typeof VERTEBRAL_FLOWS)[number];
 export const LYMPH_NODES = ['none', 'enlarged', 'tender'] as const;
 
 /** Depth of the worst ulcer. `deep` exposes bone, joint or tendon; `extensive` is deep and wide. */
@@ -153,6 +158,8 @@ export interface LimbInspection {
   /** Venous signal of the hand-held Doppler at the ankle or wrist. Missing: not listened for. */
   readonly venousDoppler?: VenousSignal;
   readonly lymphNodes?: (typeof LYMPH_NODES)[number];
+  /** Missing: not asked. */
+  readonly lymphoedema?: (typeof LYMPHOEDEMA)[number];
   /** The examiner's own words. */
   readonly note?: string;
 }
@@ -170,6 +177,8 @@ export interface LegInspection extends LimbInspection {
 export interface ArmInspection extends LimbInspection {
   /** Where the skin turns cool; only where the arm is cool or cold. */
   readonly temperatureLevel?: (typeof ARM_LEVELS)[number];
+  /** Direction of flow in the vertebral artery of this side by Doppler. Missing: not listened for. */
+  readonly vertebralFlow?: VertebralFlow;
 }
 
 /** What is seen and touched, limb by limb; nothing is compulsory. */

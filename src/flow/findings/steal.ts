@@ -1,9 +1,7 @@
 import type { Side } from '../../anatomy/index.js';
+import type { VertebralFlow } from '../../examination/index.js';
 import { extremes, flowTrace } from '../pulse/traces.js';
 import type { Simulation } from '../simulate.js';
-
-/** Flow in a vertebral artery: towards the head, to and fro, or backward into the arm. */
-export type VertebralFlow = 'forward' | 'alternating' | 'reversed';
 
 export interface StealReading {
   readonly flow: VertebralFlow;

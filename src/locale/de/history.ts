@@ -45,7 +45,11 @@ const trade: HistoryTable = {
   refusedTime: (typed) =>
     `„${typed}“ wurde nicht übernommen. Erwartet wird ein vergangener Zeitpunkt mit Datum und Uhrzeit.`,
   armSign: 'Bei Gebrauch und anfallsweise',
-  armSigns: { coldFingers: 'Anfallsweise kalte Finger', dizzyOnUse: 'Schwindel bei Gebrauch des Arms' },
+  armSigns: {
+    coldFingers: 'Anfallsweise kalte Finger',
+    dizzyOnUse: 'Schwindel bei Gebrauch des Arms',
+    chestPainOnUse: 'Brustschmerz bei Gebrauch des Arms',
+  },
   elsewhere: 'Beschwerden andernorts',
   circulationTitle: 'Kreislauf',
   shock: 'Schock',
@@ -84,6 +88,7 @@ const trade: HistoryTable = {
     onsetAt: (is) => `begann am ${is}`,
     coldFingers: 'Finger werden anfallsweise weiß oder kalt',
     dizzyOnUse: 'Schwindel oder Schwäche bei Gebrauch des Arms',
+    chestPainOnUse: 'Brustschmerz bei Gebrauch des Arms',
     severity: (is) => `nach ärztlichem Urteil ${is}`,
     distance: (is) => `schmerzfreie Gehstrecke ${is} m`,
     onset: {

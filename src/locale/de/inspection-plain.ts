@@ -18,6 +18,11 @@ export const plainInspection: Otherwise<InspectionTable> = {
   },
   oedema: { label: 'Schwellung', words: { none: 'keine', pitting: 'Delle bleibt' } },
   lymphNodes: { words: { none: 'nicht zu tasten', tender: 'schmerzhaft' } },
+  lymphoedema: { label: 'Schwellung durch gestaute Lymphe', words: { none: 'keine' } },
+  vertebralFlow: {
+    label: 'Blutfluss in der Halsschlagader an der Wirbelsäule',
+    words: { forward: 'zum Kopf hin', alternating: 'hin und her', reversed: 'rückwärts, in den Arm' },
+  },
   ulcer: { label: 'Offene Wunde', words: { none: 'keine', shallow: 'flach' } },
   ulcers: { none: 'keine', shallow: 'flach' },
   ulcerPlace: { label: 'Offene Wunde liegt an' },
@@ -108,6 +113,12 @@ export const plainInspection: Otherwise<InspectionTable> = {
     movement: (is) => `Kraft ${is}`,
     sensation: (is) => `Gefühl ${is}`,
     venousDoppler: (is) => `Blutfluss in den Venen ${is}`,
+    lymphoedema: {
+      none: 'keine Schwellung durch gestaute Lymphe, keine Lymphknoten entfernt',
+      'nodes-removed': 'Lymphknoten dieser Seite entfernt oder bestrahlt',
+      present: 'Schwellung durch gestaute Lymphe',
+    },
+    vertebralFlow: (is) => `Blutfluss in der Halsschlagader an der Wirbelsäule: ${is}`,
   },
   refillSaid: {
     short: () => 'bis 2 s. Mit der anderen Seite vergleichen; sagt wenig über verengte Schlagadern.',

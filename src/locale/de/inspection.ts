@@ -49,6 +49,11 @@ const trade: InspectionTable = {
     enlarged: 'vergrößert',
     tender: 'druckschmerzhaft',
   }),
+  lymphoedema: choice('Lymphödem', {
+    none: 'keines',
+    'nodes-removed': 'Lymphknoten entfernt oder bestrahlt',
+    present: 'vorhanden',
+  }),
   ulcer: choice('Ulkus', {
     none: 'keines',
     shallow: 'oberflächlich',
@@ -139,6 +144,11 @@ const trade: InspectionTable = {
     lost: 'ganz erloschen',
   },
   venousDoppler: choice('Venöser Doppler', { audible: 'hörbar', inaudible: 'nicht hörbar' }),
+  vertebralFlow: choice('Fluss der Vertebralis (Doppler)', {
+    forward: 'orthograd',
+    alternating: 'pendelnd',
+    reversed: 'retrograd',
+  }),
   probeToBone: 'Sonde erreicht Knochen',
   charcot: 'Verdacht auf Charcot-Fuß',
   yesNo: yesNo('ja', 'nein'),
@@ -225,7 +235,13 @@ const trade: InspectionTable = {
     thrombosisSigns: (is) => `Zeichen einer tiefen Venenthrombose: ${is}`,
     movement: (is) => `Motorik ${is}`,
     sensation: (is) => `Sensibilität ${is}`,
+    vertebralFlow: (is) => `Fluss der Vertebralis im Doppler ${is}`,
     venousDoppler: (is) => `venöses Dopplersignal ${is}`,
+    lymphoedema: {
+      none: 'kein Lymphödem, keine Lymphknoten entfernt',
+      'nodes-removed': 'regionale Lymphknoten entfernt oder bestrahlt',
+      present: 'Lymphödem',
+    },
     lymphNodes: (is) => `Lymphknoten ${is}`,
     note: (is) => `Notiz: ${is}`,
   },

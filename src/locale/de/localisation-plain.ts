@@ -43,6 +43,11 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
       `Test der Handdurchblutung ${side}: Handfläche bleibt weiß, obwohl frei: ${artery}`,
     noPain: (limb) => `Keine Schmerzen bei Belastung ${atLimb[limb]}`,
     pain: (limb, muscle) => `Schmerzen bei Belastung: ${limb}, ${muscle}`,
+    vertebral: {
+      forward: (side) => `Halsschlagader an der Wirbelsäule ${side}: Blut fließt zum Kopf`,
+      alternating: (side) => `Halsschlagader an der Wirbelsäule ${side}: Blut fließt hin und her`,
+      reversed: (side) => `Halsschlagader an der Wirbelsäule ${side}: Blut fließt zurück in den Arm`,
+    },
   },
   acts: {
     listen: (place) => `${place}: abhören`,

@@ -60,6 +60,15 @@ const table: LocalisationTable = {
     noFlush: (side, artery) => `Hohlhandbogentest ${side}: Handfläche bleibt weiß nach Freigabe, ${artery}`,
     noPain: (limb) => `Kein Belastungsschmerz ${atLimb[limb]}`,
     pain: (limb, muscle) => `Belastungsschmerz: ${limb}, ${muscle}`,
+    vertebral: {
+      forward: (side) => `Vertebralis ${side}: orthograder Fluss`,
+      alternating: (side) => `Vertebralis ${side}: Pendelfluss`,
+      reversed: (side) => `Vertebralis ${side}: retrograder Fluss`,
+    },
+    steal: {
+      dizzy: (side) => `Schwindel bei Gebrauch des Arms, ${side}`,
+      'chest-pain': (side) => `Brustschmerz bei Gebrauch des Arms, ${side}`,
+    },
   },
   acts: {
     listen: (place) => `${place}: auskultieren`,

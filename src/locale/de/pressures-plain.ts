@@ -44,6 +44,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   cuffReasons: {
     acute: 'plötzlich schlecht durchblutet',
     access: 'Zugang für die Dialyse (Blutwäsche)',
+    lymphoedema: 'gestaute Lymphe oder Lymphknoten entfernt',
     thrombosis: 'Zeichen eines Gerinnsels in einer tiefen Vene',
     infection: 'Zeichen einer Infektion',
   },

@@ -87,6 +87,7 @@ const table: PressureTable = {
   cuffReasons: {
     acute: 'akut ischämisch',
     access: 'Dialyseshunt',
+    lymphoedema: 'Lymphödem oder Lymphknoten entfernt',
     thrombosis: 'Zeichen einer tiefen Venenthrombose',
     graft: 'Bypass oder Stent',
     wound: 'Wunde',

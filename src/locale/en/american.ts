@@ -8,7 +8,7 @@ const PAIRS: readonly (readonly [british: RegExp, american: string])[] = [
   [/\bI(?=ncompressible)/g, 'Noni'],
   [/\bi(?=ncompressible)/g, 'noni'],
   [/\b([Nn]on)incompressible/g, '$1compressible'],
-  [/\boedema|(?<=lymph)oedema/g, 'edema'],
+  [/\boedema|(?<=[Ll]ymph)oedema/g, 'edema'],
   [/\bOedema/g, 'Edema'],
   [/([Aa])orto-iliac/g, '$1ortoiliac'],
   [/([Ff])emoro-popliteal/g, '$1emoropopliteal'],

@@ -13,6 +13,14 @@ export const plainInspection: Otherwise<InspectionTable> = {
   muscle: { words: { wasted: 'thin', tender: 'sore', tense: 'hard', rigid: 'stiff' } },
   oedema: { label: 'Swelling', words: { pitting: 'a dent stays' } },
   lymphNodes: { label: 'Lymph glands', words: { tender: 'sore' } },
+  lymphoedema: {
+    label: 'Swelling from blocked lymph',
+    words: { 'nodes-removed': 'lymph glands removed or irradiated' },
+  },
+  vertebralFlow: {
+    label: 'Blood flow in the neck artery along the spine',
+    words: { forward: 'towards the head', alternating: 'to and fro', reversed: 'backwards, into the arm' },
+  },
   ulcer: { label: 'Sore', words: { deep: 'to bone or tendon' } },
   ulcerPlace: {
     label: 'Sore lies at',
@@ -82,6 +90,12 @@ export const plainInspection: Otherwise<InspectionTable> = {
     pigment: yesNo('brown patches', 'no brown patches'),
     thrombosisSigns: (is) => `signs of a clot in the deep veins: ${is}`,
     venousDoppler: (is) => `blood flow in the veins ${is}`,
+    lymphoedema: {
+      none: 'no swelling from blocked lymph, no lymph glands removed',
+      'nodes-removed': 'lymph glands of this limb removed or irradiated',
+      present: 'swelling from blocked lymph',
+    },
+    vertebralFlow: (is) => `blood flow in the neck artery along the spine: ${is}`,
     lymphNodes: (is) => `lymph glands ${is}`,
   },
   refillSaid: {

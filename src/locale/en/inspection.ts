@@ -48,6 +48,11 @@ const trade: InspectionTable = {
     enlarged: 'enlarged',
     tender: 'tender',
   }),
+  lymphoedema: choice('Lymphoedema', {
+    none: 'none',
+    'nodes-removed': 'nodes removed or irradiated',
+    present: 'present',
+  }),
   ulcer: choice('Ulcer', {
     none: 'none',
     shallow: 'shallow',
@@ -138,6 +143,11 @@ const trade: InspectionTable = {
     lost: 'lost altogether',
   },
   venousDoppler: choice('Venous Doppler', { audible: 'audible', inaudible: 'not audible' }),
+  vertebralFlow: choice('Vertebral flow by Doppler', {
+    forward: 'antegrade',
+    alternating: 'alternating',
+    reversed: 'retrograde',
+  }),
   probeToBone: 'Probe touches bone',
   charcot: 'Charcot foot suspected',
   yesNo: yesNo('yes', 'no'),
@@ -221,7 +231,13 @@ const trade: InspectionTable = {
     thrombosisSigns: (is) => `signs of deep vein thrombosis: ${is}`,
     movement: (is) => `movement ${is}`,
     sensation: (is) => `feeling ${is}`,
+    vertebralFlow: (is) => `flow in the vertebral artery by Doppler ${is}`,
     venousDoppler: (is) => `venous Doppler signal ${is}`,
+    lymphoedema: {
+      none: 'no lymphoedema, no nodes removed',
+      'nodes-removed': 'regional lymph nodes removed or irradiated',
+      present: 'lymphoedema',
+    },
     lymphNodes: (is) => `lymph nodes ${is}`,
     note: (is) => `note: ${is}`,
   },

@@ -46,6 +46,11 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
       `blood-supply test of the hand, ${side}: palm stays white when the ${artery} is let go`,
     noPain: (limb) => `no pain in the ${anatomy.limbs[limb]} when it works`,
     pain: (limb, muscle) => `pain when it works: ${limb}, ${muscle}`,
+    vertebral: {
+      forward: (side) => `blood in the ${side} neck artery along the spine flows to the head`,
+      alternating: (side) => `blood in the ${side} neck artery along the spine flows to and fro`,
+      reversed: (side) => `blood in the ${side} neck artery along the spine flows back into the arm`,
+    },
   },
   acts: {
     listen: (place) => `${place}: listen`,

@@ -60,6 +60,15 @@ const table: LocalisationTable = {
     noFlush: (side, artery) => `Allen’s test ${side}: no palmar flush on ${artery} release`,
     noPain: (limb) => `no pain on effort in the ${anatomy.limbs[limb]}`,
     pain: (limb, muscle) => `pain on effort: ${limb}, ${muscle}`,
+    vertebral: {
+      forward: (side) => `${side} vertebral flow antegrade`,
+      alternating: (side) => `${side} vertebral flow alternating`,
+      reversed: (side) => `${side} vertebral flow retrograde`,
+    },
+    steal: {
+      dizzy: (side) => `dizzy when the ${side} arm is used`,
+      'chest-pain': (side) => `chest pain when the ${side} arm is used`,
+    },
   },
   acts: {
     listen: (place) => `${place}: auscultate`,

@@ -55,6 +55,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   cuffReasons: {
     acute: 'suddenly short of blood',
     access: 'access for dialysis (blood washing)',
+    lymphoedema: 'swelling from blocked lymph, or lymph glands removed',
     thrombosis: 'signs of a clot in a deep vein',
     graft: 'bypass or stent',
   },

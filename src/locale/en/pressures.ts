@@ -88,6 +88,7 @@ const table: PressureTable = {
   cuffReasons: {
     acute: 'acutely ischaemic',
     access: 'dialysis access',
+    lymphoedema: 'lymphoedema or nodes removed',
     thrombosis: 'signs of deep vein thrombosis',
     graft: 'graft or stent',
     wound: 'wound',

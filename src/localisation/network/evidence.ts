@@ -14,7 +14,7 @@ import {
 import { bruit, byStrength, bySound, palpation, tempered } from './likelihoods.js';
 import { lostPieces } from './model.js';
 import { hasAccess, hasRadialLine } from './newer.js';
-import { delays, handArch, pains, seen } from './told-and-seen.js';
+import { delays, handArch, pains, seen, steals } from './told-and-seen.js';
 import type { Tables } from './types.js';
 
 /** Probability that the artery under a wrist pulse was taken or steered away, whatever lies above. */
@@ -92,6 +92,7 @@ export function findingsOf(
     ...cuffs(pressures, tables),
     ...handArch(examination, tables),
     ...pains(examination, tables),
+    ...steals(examination, tables),
     ...seen(examination, tables),
   ].flatMap((finding) => {
     if (lost.size === 0) return [finding];

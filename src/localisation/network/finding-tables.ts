@@ -328,4 +328,15 @@ export const findingTables: Omit<
     source: ['khan', 'hirsch', 'judgement'],
   },
   delay: { later: [0.03, 0.45, 0.5], none: [0.97, 0.55, 0.5], source: ['judgement'] },
+  steal: {
+    flow: {
+      forward: [0.985, 0.45, 0.2],
+      alternating: [0.01, 0.3, 0.2],
+      reversed: [0.005, 0.25, 0.6],
+    },
+    dizzy: [0.02, 0.12, 0.15],
+    chestPain: [0.015, 0.05, 0.06],
+    shared: 0.5,
+    source: ['judgement'],
+  },
 };

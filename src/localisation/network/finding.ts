@@ -20,6 +20,7 @@ import type {
   Grade,
   LEG_LEVELS,
   LegClaudication,
+  VertebralFlow,
 } from '../../examination/index.js';
 import { type Likelihood, tempered } from './likelihoods.js';
 import type { Factor } from './columns.js';
@@ -45,6 +46,9 @@ export interface PressureEvidence {
 export type SkinLevel = (typeof LEG_LEVELS)[number] | (typeof ARM_LEVELS)[number];
 
 export type Muscle = LegClaudication | ArmClaudication;
+
+/** What is felt while an arm works that draws blood from the neck or the heart. */
+export type StealSymptom = 'dizzy' | 'chest-pain';
 
 /** What a finding is, for words and for weighing. */
 export type FindingId =
@@ -72,6 +76,8 @@ export type FindingId =
       readonly fills: boolean;
     }
   | { readonly kind: 'pain'; readonly limb: Limb; readonly muscle: Muscle }
+  | { readonly kind: 'vertebral'; readonly side: Side; readonly flow: VertebralFlow }
+  | { readonly kind: 'steal'; readonly side: Side; readonly symptom: StealSymptom }
   | {
       readonly kind: 'delay';
       readonly of: 'radio-radial' | 'radio-femoral';

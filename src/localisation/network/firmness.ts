@@ -55,6 +55,8 @@ function assumptionOf({ id }: Finding): Assumption {
     case 'wound':
     case 'numbness':
     case 'hand-arch':
+    case 'vertebral':
+    case 'steal':
       return { kind: 'seen' };
     default:
       return { kind: id.kind };

@@ -1,7 +1,7 @@
 export type { ActId, ActKind } from './acts.js';
 export type { NotExcluded, SettlingQuestion } from './besides.js';
 export type { Conflict } from './conflicts.js';
-export type { FindingId, Muscle, PressureEvidence, SkinLevel } from './finding.js';
+export type { FindingId, Muscle, PressureEvidence, SkinLevel, StealSymptom } from './finding.js';
 export type { Assumption } from './firmness.js';
 export type { NextAct } from './rank.js';
 export * from './reading.js';

@@ -37,6 +37,15 @@ export function hasAccess({ context }: Examination, side: Side): boolean {
   return listOf((context as Newer['context'])?.access).some((one) => one.side === side);
 }
 
+/** Whether something besides the arm itself draws on the subclavian of a side: a dialysis access, or a graft to the groin. */
+export function drawsOnArm(examination: Examination, side: Side): boolean {
+  const grafts = examination.context?.revascularisations ?? [];
+  return (
+    hasAccess(examination, side) ||
+    grafts.some((graft) => graft.route === 'axillo-femoral' && graft.side === side)
+  );
+}
+
 /** Whether a line lies in the radial artery of a side, or lay there lately. */
 export function hasRadialLine({ context }: Examination, side: Side): boolean {
   return listOf((context as Newer['context'])?.devices).some(

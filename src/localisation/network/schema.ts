@@ -13,6 +13,7 @@ import {
   parseWith,
   REVASCULARISATIONS,
   SMOKING,
+  VERTEBRAL_FLOWS,
 } from '../../examination/index.js';
 import { piecesOfStretch } from './tree.js';
 import { CAUSES, CUFFS, HARD_SITES, ONSET_SIGNS, type StretchKey, type Tables } from './types.js';
@@ -180,6 +181,21 @@ export const tablesSchema = z.strictObject({
     source,
   }),
   delay: z.strictObject({ later: three, none: three, source }),
+  steal: z.strictObject({
+    flow: each(VERTEBRAL_FLOWS, three).check(
+      z.refine(
+        (value) =>
+          [0, 1, 2].every((s) => Math.abs(sum(VERTEBRAL_FLOWS.map((f) => value[f][s]!)) - 1) <= ROUNDING),
+        {
+          params: { expected: { code: 'signals-sum-to-one' } },
+        },
+      ),
+    ),
+    dizzy: three,
+    chestPain: three,
+    shared: probability,
+    source,
+  }),
 });
 
 /**

@@ -1,9 +1,10 @@
 import { type Limb, SIDES } from '../../anatomy/index.js';
 import type { Examination, LimbInspection } from '../../examination/index.js';
 import { acrossEnd, type Finding, type Muscle, type SkinLevel, stretchPiece } from './finding.js';
-import { byStrength, coldSkin } from './likelihoods.js';
+import { byStrength, coldSkin, tempered } from './likelihoods.js';
+import { drawsOnArm } from './newer.js';
 import { piecesOfStretch } from './tree.js';
-import type { Pain, Tables } from './types.js';
+import type { ByStrength, Pain, Tables } from './types.js';
 
 /** Seconds after which a palm that is still white counts as white. Common practice, no source. */
 const ARCH_SECONDS = 10;
@@ -54,6 +55,26 @@ export function delays({ delays: found }: Examination, tables: Tables): Finding[
     });
   }
   return out;
+}
+
+/** What speaks of steal: the vertebral of the side draws blood for an arm whose subclavian is closed or narrow before it. */
+export function steals(examination: Examination, tables: Tables): Finding[] {
+  const { steal } = tables;
+  return SIDES.flatMap((side): Finding[] => {
+    const power = drawsOnArm(examination, side) ? steal.shared : 1;
+    const say = (id: Finding['id'], values: ByStrength): Finding => ({
+      id,
+      factors: [{ piece: stretchPiece('subclavian proximal', side), ...tempered(byStrength(values), power) }],
+      limbs: [`${side} arm`],
+    });
+    const flow = examination.inspection?.arm?.[side]?.vertebralFlow;
+    const { dizzyOnUse, chestPainOnUse } = examination.history?.arm?.[side] ?? {};
+    return [
+      ...(flow ? [say({ kind: 'vertebral', side, flow }, steal.flow[flow])] : []),
+      ...(dizzyOnUse ? [say({ kind: 'steal', side, symptom: 'dizzy' }, steal.dizzy)] : []),
+      ...(chestPainOnUse ? [say({ kind: 'steal', side, symptom: 'chest-pain' }, steal.chestPain)] : []),
+    ];
+  });
 }
 
 /** Levels of cold so far out that they tell of the arteries of foot or hand. */

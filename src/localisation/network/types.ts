@@ -11,6 +11,7 @@ import type {
   Revascularisation,
   RiskFactor,
   Smoking,
+  VertebralFlow,
 } from '../../examination/index.js';
 import type { SourceId } from './sources.js';
 
@@ -241,4 +242,14 @@ export interface Tables {
     readonly arm: Readonly<Record<ArmClaudication, Pain>>;
   } & Sourced;
   readonly delay: { readonly later: ByStrength; readonly none: ByStrength } & Sourced;
+  /**
+   * Steal, by the strength beyond the part of the subclavian before its branches: direction of flow in the vertebral, and
+   * symptoms while the arm works. `shared` is the power that is left where a dialysis access or a graft draws on the same arm.
+   */
+  readonly steal: {
+    readonly flow: Readonly<Record<VertebralFlow, ByStrength>>;
+    readonly dizzy: ByStrength;
+    readonly chestPain: ByStrength;
+    readonly shared: number;
+  } & Sourced;
 }

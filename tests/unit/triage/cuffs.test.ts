@@ -16,6 +16,13 @@ describe('what stands against a cuff', () => {
   it.each<[string, object, string[]]>([
     ['nothing recorded', {}, []],
     ['fistula', { context: { access: [{ side: 'left', kind: 'fistula' }] } }, ['left arm access no-cuff']],
+    [
+      'lymphoedema',
+      { inspection: { arm: { left: { lymphoedema: 'present' } } } },
+      ['left arm lymphoedema no-cuff'],
+    ],
+    ['nodes removed', leg({ lymphoedema: 'nodes-removed' }), ['right leg lymphoedema no-cuff']],
+    ['no lymphoedema', leg({ lymphoedema: 'none' }), []],
     ['thrombosis', leg({ thrombosisSigns: ['calf-wider'] }), ['right leg thrombosis no-cuff']],
     ['signs looked for and not there', leg({ thrombosisSigns: [] }), []],
     ['graft', graft, ['left leg graft ask-first']],
