@@ -37,14 +37,58 @@ function rename(node) {
   }
 }
 
-/** Only what a user may lean on: no private or protected members, no statics. */
+/** What the browser or Lit calls, and no page. */
+const CALLED = /^(form\w+|attributeChanged|connected|disconnected|adopted)Callback$/;
+
+/** Only what a page may lean on: elements with a tag, their public members, and events that are described. */
 function keepPublic(module) {
-  for (const declaration of module.declarations ?? []) {
+  module.declarations = (module.declarations ?? []).filter(({ tagName }) => tagName);
+  const kept = module.declarations.map(({ name }) => name);
+  module.exports = (module.exports ?? []).filter(
+    ({ kind, declaration }) =>
+      kept.includes(declaration?.name) ||
+      (kind === 'custom-element-definition' && declaration.module?.endsWith('/element.js')),
+  );
+  for (const declaration of module.declarations) {
     declaration.members = declaration.members?.filter(
       ({ name, privacy = 'public', static: isStatic }) =>
-        privacy === 'public' && !isStatic && !/^[#_]/.test(name),
+        privacy === 'public' && !isStatic && !/^[#_]/.test(name) && !CALLED.test(name),
     );
+    declaration.events = declaration.events?.filter(({ description }) => description);
+    // As with an `<input>`, the attribute `value` is what the property `defaultValue` says.
+    for (const attribute of declaration.attributes ?? [])
+      if (attribute.name === 'value')
+        Object.assign(attribute, { fieldName: 'defaultValue', type: { text: 'string' } });
   }
+}
+
+/** What a property takes, by class and name, where it takes more than it gives. */
+const taken = new Map();
+
+/** The words of a union type, without those that the getter has too: `T` of a class of `T`s is what its `value` gives. */
+function noteSetters(ts, node) {
+  const generic = node.typeParameters?.map(({ name }) => name.text) ?? [];
+  for (const setter of node.members.filter(ts.isSetAccessorDeclaration)) {
+    const name = setter.name.getText();
+    const getter = node.members.find((m) => ts.isGetAccessorDeclaration(m) && m.name.getText() === name);
+    const given = partsOf(ts, getter?.type);
+    const more = partsOf(ts, setter.parameters[0]?.type).filter(
+      (part) => !given.includes(part) && !generic.includes(part),
+    );
+    if (more.length) taken.set(`${node.name?.text}.${name}`, more);
+  }
+}
+
+const partsOf = (ts, type) =>
+  type ? (ts.isUnionTypeNode(type) ? type.types : [type]).map((part) => part.getText()) : [];
+
+/** A property of an element says `takes`: the types that it takes beside the one it gives. */
+function addTaken(module) {
+  for (const { name, members = [] } of module.declarations ?? [])
+    for (const member of members) {
+      const takes = taken.get(`${member.inheritedFrom?.name ?? name}.${member.name}`);
+      if (takes) member.takes = takes;
+    }
 }
 
 export default {
@@ -55,10 +99,15 @@ export default {
   plugins: [
     {
       name: 'published',
-      packageLinkPhase({ customElementsManifest }) {
-        rename(customElementsManifest.modules);
-        customElementsManifest.modules.forEach(keepPublic);
-        customElementsManifest.modules.forEach(addProperties);
+      analyzePhase({ ts, node }) {
+        if (ts.isClassDeclaration(node)) noteSetters(ts, node);
+      },
+      packageLinkPhase({ customElementsManifest: manifest }) {
+        rename(manifest.modules);
+        manifest.modules.forEach(keepPublic);
+        manifest.modules = manifest.modules.filter(({ exports }) => exports.length);
+        manifest.modules.forEach(addProperties);
+        manifest.modules.forEach(addTaken);
       },
     },
   ],

@@ -51,7 +51,7 @@ export default tseslint.config(
   },
   {
     files: ['src/**/*.ts'],
-    ignores: ['src/elements/**', 'src/index.ts'],
+    ignores: ['src/elements/**', 'src/angular/**', 'src/index.ts'],
     rules: {
       'no-restricted-globals': ['error', ...browserOnly],
       'no-restricted-imports': [

@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { compactTemplates } from './compact-templates.mjs';
+import { hostTypes } from './host-types.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const inRoot = (path) => join(root, path);
@@ -108,7 +109,9 @@ if (process.argv[2] === 'manifest') {
   rmSync(inRoot('dist'), { recursive: true, force: true });
   run('typescript/bin/tsc', '-p', 'tsconfig.build.json');
   compact();
+  run('@angular/compiler-cli/bundles/src/bin/ngc.js', '-p', 'src/angular/tsconfig.json');
   manifest();
+  hostTypes();
   await patientSchema();
   if (!existsSync(inRoot('dist/index.js')))
     throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');

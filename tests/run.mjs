@@ -12,6 +12,7 @@ const scratch = mkdtempSync(join(tmpdir(), 'pulse-map-'));
 const unitReport = join(scratch, 'unit.json');
 const browserReport = join(scratch, 'browser.json');
 const builtReport = join(scratch, 'built.json');
+const hostsReport = join(scratch, 'hosts.json');
 const wanted = process.argv.slice(2);
 /** What is published is made once: by the step `build` where that runs, by this one where it runs alone. */
 const BUILD = ['.tools/build.mjs'];
@@ -26,8 +27,9 @@ function readJson(path) {
   }
 }
 
-function unitCounts() {
-  const report = readJson(unitReport);
+/** Counts of a report of vitest. */
+function vitestCounts(path) {
+  const report = readJson(path);
   if (!report) return undefined;
   // A file that could not be loaded has no failed test of its own: the file counts as one.
   const unloaded = report.testResults.filter(
@@ -59,7 +61,7 @@ const STEPS = {
         `--outputFile.json=${unitReport}`,
       ],
     ],
-    counts: unitCounts,
+    counts: () => vitestCounts(unitReport),
   },
   browser: {
     title: 'browser tests',
@@ -94,6 +96,22 @@ const STEPS = {
     ],
     env: () => ({ CHROME_PATH: browserOrInstall(), PULSE_MAP_COUNTS: builtReport }),
     counts: () => readJson(builtReport),
+  },
+  hosts: {
+    title: 'host applications',
+    commands: [
+      ...(buildRuns ? [] : [BUILD]),
+      [
+        bin('vitest/vitest.mjs'),
+        'run',
+        '--config=tests/hosts/vitest.config.ts',
+        '--reporter=default',
+        '--reporter=json',
+        `--outputFile.json=${hostsReport}`,
+      ],
+    ],
+    env: () => ({ CHROME_PATH: browserOrInstall() }),
+    counts: () => vitestCounts(hostsReport),
   },
   storybook: {
     title: 'Storybook build',

@@ -16,6 +16,7 @@ export const LAYERS = [
   'interchange',
   'drawing',
   'elements',
+  'angular',
 ];
 
 /** Layers that entries without a DOM (every file directly in src but index.ts) may not import. */

@@ -58,8 +58,6 @@ export type SidedResult = Partial<Record<Side, AnyBedsideResult>>;
  *
  * @tag bedside-test
  * @attr value - Both sides' results as JSON; what a form reset returns to. Stands after `test`.
- * @fires input - A person changed something.
- * @fires change - A person changed something.
  * @csspart card - The whole card.
  * @csspart reading - The sentence that says what the result means.
  */
@@ -80,9 +78,9 @@ export class BedsideTest extends PartElement<SidedResult> {
   ];
 
   /** Which test, by its id. Of an unknown one nothing is shown or entered, and `value` stays what was given. */
-  @property({ reflect: true }) test: BedsideTestId = 'elevation';
+  @property({ reflect: true, useDefault: true }) test: BedsideTestId = 'elevation';
   /** The side shown. Where it is neither, the card asks for one. */
-  @property({ reflect: true }) side: Side = 'right';
+  @property({ reflect: true, useDefault: true }) side: Side = 'right';
   /** The limit of the practice, in the test's unit, instead of the usual one. A limit kept with a result comes first. */
   @property({ type: Number }) limit: number | undefined;
   /**

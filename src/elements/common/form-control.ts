@@ -5,8 +5,28 @@ import { FormNotes } from './form-notes.js';
 import { LANG, LanguageController } from './language.js';
 import { ownRoot } from './own-root.js';
 
+/** An event as a listener on the element itself receives it. */
+export type From<E extends Event, T> = E & { readonly target: T; readonly currentTarget: T };
+
 /** Words for `:state(…)` in a host's style sheet. */
 type StateName = 'invalid' | 'user-invalid' | 'readonly' | 'empty' | 'drawing';
+
+// eslint-disable-next-line @typescript-eslint/no-unsafe-declaration-merging -- types alone: whose event it is
+export interface FormControl {
+  addEventListener<K extends keyof HTMLElementEventMap>(
+    type: K,
+    listener: (
+      this: this,
+      event: K extends 'input' | 'change' ? From<Event, this> : HTMLElementEventMap[K],
+    ) => unknown,
+    options?: boolean | AddEventListenerOptions,
+  ): void;
+  addEventListener(
+    type: string,
+    listener: EventListenerOrEventListenerObject,
+    options?: boolean | AddEventListenerOptions,
+  ): void;
+}
 
 /**
  * Base of every form control: what it shares with an `<input>` (name, states, form, validity). Subclasses define the
@@ -24,7 +44,7 @@ export abstract class FormControl extends LitElement {
   static readonly formAssociated = true;
 
   /** Name under which the form submits the value. */
-  @property({ reflect: true }) name = '';
+  @property({ reflect: true, useDefault: true }) name = '';
   /** Nothing can be changed and nothing is submitted. */
   @property({ type: Boolean, reflect: true }) disabled = false;
   /** Nothing can be changed; the value is submitted. */

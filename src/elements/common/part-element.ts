@@ -50,6 +50,10 @@ function frozen<T extends object>(value: T): T | undefined {
  *
  * A value that cannot be read seals the control as it does a `RecordElement`: nothing but one sentence is shown, entry is
  * locked, and `value` and the form keep what was given.
+ *
+ * @fires input - A person changed something.
+ * @fires change - A person changed something.
+ * @fires {UnfinishedChangeEvent} unfinished-change - Text that no field can take yet was typed, mended or taken away.
  */
 export abstract class PartElement<T extends object> extends FormControl {
   @state() protected refusals: ReadonlyMap<string, Refusal> = new Map();

@@ -9,7 +9,7 @@ import {
   unstatedPlaces,
 } from '../../examination/index.js';
 import { messagesFor, type Messages } from '../../locale/index.js';
-import { FormControl } from './form-control.js';
+import { FormControl, type From } from './form-control.js';
 import type { Later } from './later.js';
 import { memoizeLast } from './memoize-last.js';
 import { faultsIn, hold, isLost, type RecordReader, sameHeld } from './record-value.js';
@@ -25,6 +25,23 @@ import { UnreadNotice } from './unread-notice.js';
  */
 export type RecordState = 'empty' | 'readable' | 'waiting' | 'sealed';
 
+// eslint-disable-next-line @typescript-eslint/no-unsafe-declaration-merging -- types alone: what its events say
+export interface RecordElement {
+  addEventListener<K extends keyof HTMLElementEventMap>(
+    type: K,
+    listener: (
+      this: this,
+      event: K extends 'input' | 'change' ? From<RecordEvent, this> : HTMLElementEventMap[K],
+    ) => unknown,
+    options?: boolean | AddEventListenerOptions,
+  ): void;
+  addEventListener(
+    type: string,
+    listener: EventListenerOrEventListenerObject,
+    options?: boolean | AddEventListenerOptions,
+  ): void;
+}
+
 /**
  * A form control whose value is an examination as JSON, with the habits of an `<input>`. What it shows is up to the
  * subclass; this class owns value, validity, reset, restore, undo.
@@ -33,6 +50,10 @@ export type RecordState = 'empty' | 'readable' | 'waiting' | 'sealed';
  * sentence, takes no entry, lists what is wrong in `faults`, and `value` and the form keep the very text that was given. It is
  * valid, so that a form can be saved without touching it. A person may start a new record in its place. Only a value that has
  * no JSON text at all (an object that holds itself, say) makes the control invalid (`badInput`), since nothing of it can be kept.
+ *
+ * @fires {RecordEvent} input - A person changed the record, or a letter of it; `differences` says what.
+ * @fires {RecordEvent} change - A person changed the record by one act; `differences` says what.
+ * @fires {ReadingChangeEvent} reading-change - What is shown of where the arteries are occluded has changed; `event.sentences` are its headlines.
  */
 export abstract class RecordElement extends FormControl {
   /** At least one finding must be recorded before the form can be submitted. */

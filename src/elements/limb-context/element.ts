@@ -39,8 +39,6 @@ type Kind = 'leg' | 'arm';
  *
  * @tag limb-context
  * @attr value - The context as JSON; what a form reset returns to.
- * @fires input - A person changed something.
- * @fires change - A person changed something.
  * @csspart repairs - The list of bypasses and stents.
  */
 export class LimbContext extends PartElement<Context> {

@@ -58,8 +58,7 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
  *
  * @tag limb-examination
  * @attr value - The record as JSON; what a form reset returns to.
- * @fires {RecordEvent} input - A person changed the record, or a letter of it; `differences` says what.
- * @fires {RecordEvent} change - A person changed the record by one act; `differences` says what.
+ * @fires {UnfinishedChangeEvent} unfinished-change - Text that no field can take yet was typed, mended or taken away.
  * @slot tools - Buttons of the page, at the end of the row of tools.
  * @csspart contents - The row of buttons that opens the parts.
  * @csspart part - One part.

@@ -42,7 +42,7 @@ const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs:
  * Of a record that cannot be read, and of words of a later version in one, it says that they were not checked.
  *
  * @tag limb-flags
- * @fires question-open - A person wants to answer a question; only with `links`.
+ * @fires {QuestionOpenEvent} question-open - A person wants to answer a question; only with `links`.
  * @csspart banner - The bar and what it opens.
  * @csspart flag - One flag.
  */

@@ -55,8 +55,6 @@ const hasMore = ({ onset, hours, onsetAt, note, suddenPain, newComplaint }: Limb
  *
  * @tag limb-history
  * @attr value - Onset, history and context as JSON; what a form reset returns to.
- * @fires input - A person changed something.
- * @fires change - A person changed something.
  */
 export class LimbHistoryElement extends SidedPart<HistoryPart> {
   static override styles = [

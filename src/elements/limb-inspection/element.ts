@@ -62,8 +62,6 @@ const hasDeficit: When = ({ movement, sensation }) =>
  *
  * @tag limb-inspection
  * @attr value - The inspection as JSON; what a form reset returns to.
- * @fires input - A person changed something.
- * @fires change - A person changed something.
  */
 export class LimbInspectionElement extends SidedPart<Inspection> {
   static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, sidedRowStyles];

@@ -57,8 +57,6 @@ const LONGEST_WALK = 60;
  *
  * @tag limb-pressures
  * @attr value - The pressures and `method` as JSON; what a form reset returns to.
- * @fires input - A person changed something.
- * @fires change - A person changed something.
  */
 export class LimbPressures extends PartElement<PressuresPart> {
   static override styles = [

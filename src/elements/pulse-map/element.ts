@@ -60,9 +60,6 @@ const NAMED = 760;
  *
  * @tag pulse-map
  * @attr value - The record as JSON; what a form reset returns to.
- * @fires {RecordEvent} input - A person changed the record, or a letter of it; `differences` says what.
- * @fires {RecordEvent} change - A person changed the record by one act; `differences` says what.
- * @fires {ReadingChangeEvent} reading-change - What is shown of where the arteries are occluded has changed; `event.sentences` are its headlines.
  * @slot tools - Buttons of the page, at the end of the row of tools.
  * @cssState drawing - A person draws on the skin of the figure.
  * @csspart figure - The drawing.
@@ -89,14 +86,14 @@ export class PulseMap extends RecordElement {
   static defineFlags: (element: typeof LimbFlags) => void = () => undefined;
 
   /** Whether the record is shown as figure or as table. */
-  @property({ reflect: true }) display: 'figure' | 'table' = 'figure';
+  @property({ reflect: true, useDefault: true }) display: 'figure' | 'table' = 'figure';
   /**
    * An earlier record whose findings are shown beside each site, changes stressed. One that cannot be read, such as one of a later
    * version, is said to be so, and nothing is compared.
    */
   @property({ attribute: false }) compare: Examination | null = null;
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
-  @property({ reflect: true }) view: View | 'auto' = 'auto';
+  @property({ reflect: true, useDefault: true }) view: View | 'auto' = 'auto';
   /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
   @property({ type: Boolean, attribute: 'no-reading' }) noReading = false;
   /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */

@@ -1,0 +1,18 @@
+// Types of the elements in the markup of Svelte 5 and later: `import type {} from 'pulse-map/svelte';` once in an application.
+import type { HTMLAttributes } from 'svelte/elements';
+import type { Elements, Events, From, Properties } from './properties.js';
+
+type Handlers<Tag extends keyof Elements> = {
+  [Name in keyof Events[Tag] & string as `on${Name}`]?:
+    ((event: From<Events[Tag][Name] & Event, Elements[Tag]>) => void) | undefined;
+};
+
+export type PulseMapElements = {
+  [Tag in keyof Elements]: Omit<HTMLAttributes<Elements[Tag]>, keyof Properties[Tag] | keyof Handlers<Tag>> &
+    Properties[Tag] &
+    Handlers<Tag>;
+};
+
+declare module 'svelte/elements' {
+  interface SvelteHTMLElements extends PulseMapElements {}
+}

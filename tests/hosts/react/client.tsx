@@ -1,0 +1,4 @@
+import { createRoot } from 'react-dom/client';
+import { Visit } from './visit';
+
+createRoot(document.querySelector('#app')!).render(<Visit saved="" />);

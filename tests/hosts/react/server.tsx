@@ -1,0 +1,4 @@
+import { renderToString } from 'react-dom/server';
+import { Visit } from './visit';
+
+export const page = (): string => renderToString(<Visit saved="" />);
