@@ -16,7 +16,17 @@ const browserOnly = [
 ];
 
 export default tseslint.config(
-  { ignores: ['dist/', 'demo/dist/', 'storybook-static/', 'node_modules/', 'coverage/', '.cache/'] },
+  {
+    ignores: [
+      'dist/',
+      'demo/dist/',
+      'storybook-static/',
+      'node_modules/',
+      'coverage/',
+      '.cache/',
+      '.tools/hosts/',
+    ],
+  },
   js.configs.recommended,
   {
     files: ['**/*.ts'],
@@ -37,6 +47,7 @@ export default tseslint.config(
     },
   },
   { files: ['**/*.mjs'], languageOptions: { globals: globals.node } },
+  { files: ['tests/hosts/static/*.js'], languageOptions: { globals: globals.browser } },
   {
     files: ['src/**/*.ts'],
     plugins: { house },

@@ -11,7 +11,7 @@ export type From<E extends Event, T> = E & { readonly target: T; readonly curren
 /** Words for `:state(…)` in a host's style sheet. */
 type StateName = 'invalid' | 'user-invalid' | 'readonly' | 'empty' | 'drawing';
 
-// eslint-disable-next-line @typescript-eslint/no-unsafe-declaration-merging -- types alone: whose event it is
+/* eslint-disable @typescript-eslint/no-unsafe-declaration-merging -- types alone: whose event it is */
 export interface FormControl {
   addEventListener<K extends keyof HTMLElementEventMap>(
     type: K,

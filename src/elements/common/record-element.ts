@@ -25,7 +25,7 @@ import { UnreadNotice } from './unread-notice.js';
  */
 export type RecordState = 'empty' | 'readable' | 'waiting' | 'sealed';
 
-// eslint-disable-next-line @typescript-eslint/no-unsafe-declaration-merging -- types alone: what its events say
+/* eslint-disable @typescript-eslint/no-unsafe-declaration-merging -- types alone: what its events say */
 export interface RecordElement {
   addEventListener<K extends keyof HTMLElementEventMap>(
     type: K,
