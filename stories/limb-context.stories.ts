@@ -9,7 +9,7 @@ interface Args {
 }
 
 const meta: Meta<Args> = {
-  title: 'Examination/Known beforehand',
+  title: 'Examination/Clinical background',
   component: 'limb-context',
   args: { value: undefined, readonly: false, disabled: false },
   argTypes: { value: { control: 'object' } },

@@ -34,7 +34,7 @@ export const SHORT: readonly Field[] = [
   },
   {
     name: 'walking',
-    label: 'Walking distance',
+    label: 'Maximum walking distance',
     kind: 'number',
     hint: 'Until pain stops the patient',
     unit: 'm',
@@ -51,7 +51,7 @@ export const SHORT: readonly Field[] = [
   },
 ];
 export const LONG: readonly Field[] = [
-  { name: 'story', label: 'In the patient’s words', kind: 'lines' },
+  { name: 'story', label: 'History of presenting complaint', kind: 'lines' },
   { name: 'medicines', label: 'Medicines', kind: 'lines', hint: 'One a line' },
 ];
 

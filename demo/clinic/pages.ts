@@ -58,7 +58,7 @@ export function patientPage(
     <p>${patient.summary}</p>
     <div class="actions">
       <a class="button solid" href=${hashOf({ page: 'edit', patientId })}>
-        ${draft ? 'Go on with the unfinished visit' : 'New visit'}
+        ${draft ? 'Continue draft' : 'New visit'}
       </a>
       ${draft ? html`<p class="hint">Begun ${moment(draft.keptAt)}, not saved yet.</p>` : nothing}
     </div>

@@ -67,6 +67,8 @@ export interface PressureTable {
   atAfter(site: string, side: string): string;
   /** What a finding points to, with the levels as alternatives. */
   readonly pointsTo: With;
+  /** In its place where no level is left out. */
+  readonly anyLevel: string;
   thighLow(index: string, limit: string): string;
   drop(by: string, from: string, at: string, strength: string): string;
   readonly strengths: Of<Extract<SegmentFinding, { code: 'drop' }>['strength']>;
@@ -123,6 +125,9 @@ interface Around {
   readonly speech: Speech;
 }
 
+/** A finding that leaves all of them open does not localise. */
+const LEVELS_OF_A_LEG = 3;
+
 const UNITS: Of<PressureUnit> = { mmHg: 'mmHg', kPa: 'kPa' };
 
 /** Each choice of method with its options, looked up when they are read. */
@@ -164,8 +169,10 @@ export function pressuresFrom<L extends object>(
   const band = (reading: Pick<IndexReading, 'band' | 'severe'>): string =>
     reading.severe ? w.severe : reading.band ? w.bands[reading.band] : '';
 
-  const pointing = (found: string, levels: readonly Level[]): string =>
-    `${found}; ${w.pointsTo(either(levels.map((level) => anatomy.levels[level])))}.`;
+  const pointing = (found: string, levels: readonly Level[]): string => {
+    const names = levels.map((level) => anatomy.levels[level]);
+    return `${found}; ${names.length < LEVELS_OF_A_LEG ? w.pointsTo(either(names)) : w.anyLevel}.`;
+  };
   const segments = (unit: PressureUnit): Renderings<SegmentFinding> => ({
     'thigh-low': ({ index, limit }) => w.thighLow(decimal(index, 2), decimal(limit, 1)),
     drop: ({ mmHg, from, at, strength }) =>

@@ -9,7 +9,7 @@ export const bedsideLabels: BedsideLabels = {
   notDone: 'Nicht durchgeführt, und warum',
   done: 'Doch durchgeführt',
   note: 'Notiz',
-  limit: 'Verwendete Grenze',
+  limit: 'Verwendeter Grenzwert',
   rates: 'Veröffentlichte Häufigkeiten',
   clear: 'Diesen Test leeren',
   correct: 'Von Hand berichtigen',

@@ -9,6 +9,7 @@ const at = (side: Side): string => anatomy.sides[side];
 export const plainContext: Otherwise<ContextTable> = {
   title: 'Was schon bekannt ist',
   mechanisms: {
+    injury: 'Verletzung oder Operation',
     embolic: 'eingeschwemmtes Gerinnsel',
     thrombotic: 'Gerinnsel in einer kranken Schlagader',
     dissection: 'Einriss in der Wand der Hauptschlagader',
@@ -17,6 +18,15 @@ export const plainContext: Otherwise<ContextTable> = {
     buerger: 'Entzündung kleiner Schlagadern (Morbus Buerger)',
     vasospasm: 'Finger, die bei Kälte weiß werden (Raynaud)',
   },
+  injury: 'Verletzt oder operiert an',
+  legAmputations: {
+    forefoot: 'vorderer Fuß',
+    'below-knee': 'unterhalb des Knies',
+    'through-knee': 'im Knie',
+    'above-knee': 'oberhalb des Knies',
+  },
+  missing: 'Puls war nie da',
+  repaired: 'Bypässe und Stents',
   amputation: 'Durch eine Operation entfernt',
   missingOptions: { 'dorsalis-pedis': 'Fußrücken', 'posterior-tibial': 'Innenknöchel' },
   harvested: 'Schlagader am Handgelenk (Daumenseite) entnommen',
@@ -36,6 +46,7 @@ export const plainContext: Otherwise<ContextTable> = {
   graftPulses: { present: 'zu tasten', absent: 'nicht zu tasten' },
   graftSigns: 'Zeichen einer Infektion darüber',
   said: {
+    neverThere: (side, sites) => `Puls war nie da: ${sites.join(', ')} ${at(side)}`,
     legAmputated: (side, is) => `Teil des Beins ${at(side)} entfernt: ${is}`,
     armAmputated: (side, is) => `Teil des Arms ${at(side)} entfernt: ${is}`,
     harvested: (side) => `Schlagader am Handgelenk (Daumenseite) entnommen: ${at(side)}`,

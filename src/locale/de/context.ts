@@ -10,7 +10,7 @@ import { decimal } from './phrases.js';
 const at = { right: 'rechts', left: 'links' };
 
 const trade: ContextTable = {
-  title: 'Vorher bekannt',
+  title: 'Vorgeschichte',
   age: 'Alter',
   ages: {
     'under-20': 'unter 20',
@@ -26,8 +26,8 @@ const trade: ContextTable = {
   mechanism: 'Ursache, soweit bekannt',
   mechanisms: {
     embolic: 'Embolie',
-    thrombotic: 'Thrombose einer kranken Arterie',
-    injury: 'Verletzung oder Operation',
+    thrombotic: 'Thrombose in situ (akut auf chronisch)',
+    injury: 'Trauma oder Operation',
     dissection: 'Aortendissektion',
     vasculitis: 'Vaskulitis',
     compression: 'Kompression oder Entrapment',
@@ -35,7 +35,7 @@ const trade: ContextTable = {
     vasospasm: 'Vasospasmus (Raynaud-Phänomen)',
   },
   anywhere: 'Beine und Arme',
-  injury: 'Verletzt oder operiert an',
+  injury: 'Ort der Verletzung oder Operation',
   injuries: {
     pelvis: 'Becken',
     groin: 'Leiste',
@@ -52,10 +52,10 @@ const trade: ContextTable = {
   amputation: 'Amputiert',
   legAmputations: {
     toes: 'Zehen',
-    forefoot: 'Vorfuß',
-    'below-knee': 'unterhalb des Knies',
-    'through-knee': 'im Knie',
-    'above-knee': 'oberhalb des Knies',
+    forefoot: 'Vorfuß (transmetatarsal)',
+    'below-knee': 'Unterschenkel (transtibial)',
+    'through-knee': 'Knie (Exartikulation)',
+    'above-knee': 'Oberschenkel (transfemoral)',
     hip: 'in der Hüfte',
   },
   armAmputations: {
@@ -65,12 +65,12 @@ const trade: ContextTable = {
     'above-elbow': 'oberhalb des Ellenbogens',
     shoulder: 'in der Schulter',
   },
-  missing: 'Puls war nie da',
+  missing: 'Angeboren fehlender Puls',
   missingOptions: { 'dorsalis-pedis': 'Dorsalis pedis', 'posterior-tibial': 'Tibialis posterior' },
   harvested: 'A. radialis als Transplantat entnommen',
   harvestedOption: 'entnommen',
   nothingOf: 'nicht angegeben',
-  repaired: 'Bypässe und Stents',
+  repaired: 'Frühere Revaskularisation',
   noRepairs: 'Keine erfasst.',
   repairs: { bypass: 'Bypass', stent: 'Stent' },
   repairKind: 'Art',
@@ -119,7 +119,7 @@ const trade: ContextTable = {
     injury: (side, is) => `Verletzt oder operiert an: ${is} ${at[side]}`,
     legAmputated: (side, is) => `Bein ${at[side]} amputiert: ${is}`,
     armAmputated: (side, is) => `Arm ${at[side]} amputiert: ${is}`,
-    neverThere: (side, sites) => `Puls war nie da: ${sites.join(', ')} ${at[side]}`,
+    neverThere: (side, sites) => `Puls angeboren fehlend: ${sites.join(', ')} ${at[side]}`,
     harvested: (side) => `A. radialis als Transplantat entnommen: ${at[side]}`,
     noRepairs: 'kein Bypass oder Stent',
     graftPulse: (is) => `Puls des Bypasses ${is}`,

@@ -8,7 +8,7 @@ import { terms } from './terms.js';
 const table: GroundTable = {
   values: {
     'rest-pain': 'Ruheschmerz',
-    'tissue-loss': 'Gewebeverlust',
+    'tissue-loss': 'Gewebsdefekt',
     none: 'keine',
     normal: 'normal',
     weak: 'vermindert',

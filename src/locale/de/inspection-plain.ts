@@ -10,6 +10,7 @@ export const plainInspection: Otherwise<InspectionTable> = {
   colour: {
     words: { mottled: 'fleckig, wird beim Drücken blass', 'fixed-mottled': 'fleckig, bleibt beim Drücken' },
   },
+  temperatureLevel: 'Wechselt auf Höhe',
   refill: 'Farbe zurück nach Drücken',
   hair: { label: 'Haare' },
   muscle: {
@@ -36,15 +37,19 @@ export const plainInspection: Otherwise<InspectionTable> = {
     },
   },
   ulcerSize: 'Offene Wunde groß',
-  gangrene: { label: 'Abgestorbenes Gewebe', words: { none: 'keines', wet: 'nass' } },
+  gangrene: { label: 'Abgestorbenes Gewebe', words: { none: 'keines', wet: 'feucht' } },
   gangreneExtent: { label: 'Abgestorbenes Gewebe reicht bis' },
   infection: {
     label: 'Zeichen einer Infektion',
     words: { tenderness: 'Schmerz bei Druck', warmth: 'Wärme' },
   },
+  deepInfection: 'Unter der Haut',
   systemic: {
     label: 'Ganzer Körper',
-    words: { 'heart-rate': 'Puls über 90', 'white-cells': 'weiße Blutkörperchen über 12 oder unter 4' },
+    words: {
+      'heart-rate': 'Puls über 90',
+      'white-cells': 'weiße Blutkörperchen über 12 oder unter 4 × 10⁹/l',
+    },
   },
   systemicShort: { 'heart-rate': 'Puls > 90', 'white-cells': 'weiße Blutkörperchen > 12 oder < 4' },
   movement: { label: 'Kraft', words: { paralysed: 'nicht zu bewegen' } },

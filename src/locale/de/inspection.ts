@@ -12,7 +12,7 @@ const trade: InspectionTable = {
   skin: 'Haut',
   wounds: 'Wunden und Infektion',
   nerves: 'Motorik und Sensibilität',
-  rest: 'Trophik und Übriges',
+  rest: 'Trophische Veränderungen und Muskulatur',
   colour: choice('Farbe', {
     normal: 'normal',
     pale: 'blass',
@@ -22,9 +22,9 @@ const trade: InspectionTable = {
     'fixed-mottled': 'marmoriert, nicht wegdrückbar',
   }),
   temperature: choice('Temperatur', { warm: 'warm', cool: 'kühl', cold: 'kalt' }),
-  temperatureLevel: 'Wechselt auf Höhe',
+  temperatureLevel: 'Temperaturgrenze',
   levels: skinLevels,
-  refill: 'Rekapillarisierung',
+  refill: 'Rekapillarisierungszeit',
   refillSaid: {
     short: () =>
       'bis 2 s. Mit der Gegenseite vergleichen; sagt wenig über eine arterielle Verschlusskrankheit.',
@@ -85,9 +85,9 @@ const trade: InspectionTable = {
     other: 'andere',
     unknown: 'nicht bekannt',
   }),
-  ulcerSize: 'Ulkus groß',
+  ulcerSize: 'Durchmesser des Ulkus',
   gangrene: choice('Gangrän', { none: 'keine', dry: 'trocken', wet: 'feucht' }),
-  gangreneExtent: choice('Gangrän reicht bis', {
+  gangreneExtent: choice('Ausdehnung der Gangrän', {
     digits: 'nur Zehen oder Finger',
     forefoot: 'Vorfuß oder Hand',
     midfoot: 'Mittelfuß',
@@ -111,12 +111,12 @@ const trade: InspectionTable = {
   }),
   noInfection: 'Keine',
   rednessCm: 'Rötung reicht',
-  deepInfection: 'Tiefer als die Haut',
-  systemic: choice('Allgemein', {
+  deepInfection: 'Tiefer als Haut und Subkutis',
+  systemic: choice('Systemische Entzündungszeichen (SIRS)', {
     temperature: 'Temperatur über 38 oder unter 36 °C',
     'heart-rate': 'Herzfrequenz über 90',
     breathing: 'über 20 Atemzüge pro Minute',
-    'white-cells': 'Leukozyten über 12 oder unter 4',
+    'white-cells': 'Leukozyten über 12 oder unter 4 × 10⁹/l',
   }),
   systemicShort: {
     temperature: '> 38 oder < 36 °C',
@@ -152,7 +152,7 @@ const trade: InspectionTable = {
   probeToBone: 'Sonde erreicht Knochen',
   charcot: 'Verdacht auf Charcot-Fuß',
   yesNo: yesNo('ja', 'nein'),
-  deficit: 'Ausfall von Kraft oder Gefühl',
+  deficit: 'Motorisches oder sensibles Defizit',
   deficitKnown: 'alt und unverändert',
   filament: choice('10-g-Filament an der Sohle', {
     felt: 'gespürt',
@@ -215,7 +215,7 @@ const trade: InspectionTable = {
     infection: (is) => `Infektionszeichen: ${is}`,
     rednessCm: (is) => `Rötung reicht ${is} cm weit`,
     deepInfection: yesNo('Infektion tiefer als die Haut', 'Infektion nicht tiefer als die Haut'),
-    systemic: (is) => `Allgemeinzeichen: ${is}`,
+    systemic: (is) => `systemische Entzündungszeichen (SIRS): ${is}`,
     ulcerCause: (is) => `Ursache des Ulkus: ${is}`,
     ulcerSizeMm: (is) => `Ulkus ${is} mm groß`,
     probeToBone: yesNo('Sonde erreicht Knochen', 'Sonde erreicht keinen Knochen'),
@@ -223,7 +223,7 @@ const trade: InspectionTable = {
       'heißer geschwollener Fuß, Verdacht auf Charcot-Fuß',
       'kein heißer geschwollener Fuß',
     ),
-    deficitKnown: 'Ausfall von Kraft oder Gefühl ist alt und unverändert',
+    deficitKnown: 'motorisches oder sensibles Defizit ist alt und unverändert',
     monofilament: (is) => `10-g-Filament ${is}`,
     stretchPain: yesNo('passiver Dehnungsschmerz', 'kein passiver Dehnungsschmerz'),
     painOutOfProportion: yesNo('unverhältnismäßiger Schmerz', 'kein unverhältnismäßiger Schmerz'),

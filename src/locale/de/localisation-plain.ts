@@ -19,6 +19,7 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
     aneurysm: 'erweiterte Schlagader',
     'low-flow': 'schwacher Kreislauf oder Kälte',
   },
+  states: { patent: 'offen', narrowed: 'verengt' },
   between: {
     'radio-radial': 'Verzögerung zwischen den Pulsen beider Handgelenke',
     'radio-femoral': 'Verzögerung vom Handgelenkpuls zum Leistenpuls',

@@ -9,14 +9,14 @@ const kinds = termsFrom<MarkKind>({
   gangrene: { trade: 'Gangrän', plain: 'abgestorbenes Gewebe' },
   pallor: 'Blässe',
   redness: 'Rötung',
-  cyanosis: 'Blauverfärbung',
+  cyanosis: { trade: 'Zyanose', plain: 'Blauverfärbung' },
   cold: 'kalt unterhalb dieser Linie',
   scar: 'Narbe',
   amputation: 'Amputationslinie',
 });
 
 /** Kinds where there is least room; each is part of the whole word. */
-const short: Partial<Record<MarkKind, string>> = { cyanosis: 'Blau', cold: 'Kalt', amputation: 'Amputation' };
+const short: Partial<Record<MarkKind, string>> = { cold: 'Kalt', amputation: 'Amputation' };
 
 const regions: Record<SkinName['region'], string> = {
   head: 'Kopf',

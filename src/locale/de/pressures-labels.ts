@@ -3,12 +3,12 @@ import type { PressureLabels } from '../en/pressures-labels.js';
 /** Labels of the controls. */
 export const pressuresLabels: PressureLabels = {
   title: 'Drücke',
-  how: 'Systolisch, im Liegen, nach fünf bis zehn Minuten Ruhe.',
+  how: 'Systolische Drücke, liegend, nach 5 bis 10 Minuten Ruhe.',
   unit: 'Einheit',
   tcpo2: 'tcpO₂ (transkutaner Sauerstoffpartialdruck), Fuß',
   measured: 'Gemessen',
   legs: 'Knöchel und Zehe',
-  segments: 'Oberschenkel und Wade',
+  segments: 'Segmentale Drücke',
   arms: 'Handgelenk und Finger',
   afterExercise: 'Nach Belastung',
   completed: 'Ganze Strecke gegangen',

@@ -23,6 +23,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   noPressure: { incompressible: 'Schlagader zu hart zum Messen' },
   atAfter: (site, side) => `${site} nach dem Gehen ${side}`,
   pointsTo: (levels) => `spricht für diesen Abschnitt: ${levels}`,
+  anyLevel: 'sagt nicht, wo: Jeder Abschnitt bis dahin ist möglich',
   thighLow: (index, limit) => `Oberschenkel im Vergleich zum Arm ${index}, unter ${limit}`,
   strengths: { suspicious: 'vielleicht von Bedeutung', significant: 'von Bedeutung' },
   indexChange: (way, percent) => `im Vergleich zum Arm ${way} er um ${percent} %`,
@@ -32,8 +33,10 @@ export const plainPressures: Otherwise<PressureTable> = {
   measures: { tcpo2: 'Sauerstoff in der Haut', index: 'Knöchel im Vergleich zum Arm' },
   indexSince: (now, before, by, fell) =>
     `Druck am Knöchel im Vergleich zum Arm ${now}, beim früheren Besuch ${before}: um ${by} ${fell ? 'gefallen' : 'gestiegen'}, mehr als zwei Messungen von sich aus abweichen.`,
-  flatCurve: 'Pulswelle am Knöchel flach: Arm oder Bein kann gefährdet sein.',
-  threat: (measured, limit) => `${measured}, ${limit}: so niedrig, dass Arm oder Bein gefährdet sein kann.`,
+  flatCurve:
+    'Pulswelle am Knöchel flach: Arm oder Bein kann gefährdet sein, wenn es auch in Ruhe schmerzt oder eine Wunde hat.',
+  threat: (measured, limit) =>
+    `${measured}, ${limit}: so niedrig, dass Arm oder Bein gefährdet sein kann, wenn es auch in Ruhe schmerzt oder eine Wunde hat.`,
   ankleAboveLowArms: (side, index, below) =>
     `Knöchel ${side} im Vergleich zum Arm ${index} bei Armdrücken unter ${below} beidseits`,
   armsApart: (by) => `Arme um ${by} verschieden, obwohl die Knöchel nicht niedrig sind`,
@@ -62,6 +65,7 @@ export const plainPressures: Otherwise<PressureTable> = {
     incompressible: 'Zu hart zum Messen über',
     toe: 'Zehe im Vergleich zum Arm zu niedrig',
     exercise: 'Abfall beim Gehen',
+    armDifference: 'Unterschied der Arme',
     threat: 'Arm oder Bein gefährdet nach',
     severeIndex: 'Knöchel im Vergleich zum Arm viel zu niedrig',
     wrist: 'Handgelenk im Vergleich zum Arm zu niedrig',
@@ -92,7 +96,8 @@ export const plainPressures: Otherwise<PressureTable> = {
 };
 
 export const plainPressureLabels: Otherwise<PressureLabels> = {
-  how: 'Oberer Blutdruckwert, im Liegen, nach fünf bis zehn Minuten Ruhe.',
+  how: 'Oberer Blutdruckwert, im Liegen, nach 5 bis 10 Minuten Ruhe.',
+  segments: 'Drücke entlang des Beins',
   tcpo2: 'Sauerstoff in der Haut des Fußes',
   afterExercise: 'Nach dem Gehen',
   noArm: 'Ohne einen Druck am Arm gibt es nichts zu vergleichen.',

@@ -7,7 +7,7 @@ import { plainStaging } from './staging-plain.js';
 const trade: StagingTable = {
   title: 'Stadien',
   schemes: {
-    acute: 'Akute Klasse (Rutherford)',
+    acute: 'Klasse der akuten Extremitätenischämie (Rutherford)',
     fontaine: 'Fontaine-Stadium',
     rutherford: 'Rutherford-Kategorie',
     wound: 'Wundgrad',
@@ -18,7 +18,7 @@ const trade: StagingTable = {
   meanings: {
     acute: {
       I: 'lebensfähig, nicht unmittelbar bedroht',
-      IIa: 'grenzwertig bedroht',
+      IIa: 'marginal bedroht',
       IIb: 'unmittelbar bedroht',
       III: 'irreversibel',
     },
@@ -35,8 +35,8 @@ const trade: StagingTable = {
       2: 'mäßige Claudicatio',
       3: 'schwere Claudicatio',
       4: 'Ruheschmerz',
-      5: 'kleiner Gewebeverlust',
-      6: 'großer Gewebeverlust',
+      5: 'kleiner Gewebsdefekt',
+      6: 'ausgedehnter Gewebsdefekt',
     },
     wound: {
       0: 'keine Wunde',
@@ -50,7 +50,7 @@ const trade: StagingTable = {
       2: 'geringes Amputationsrisiko',
       3: 'mäßiges Amputationsrisiko',
       4: 'hohes Amputationsrisiko',
-      5: 'nicht zu rettender Fuß',
+      5: 'nicht erhaltbarer Fuß',
     },
   },
   notes: {
@@ -100,7 +100,7 @@ const trade: StagingTable = {
   grades: 'Die drei Komponenten',
   wifiTitle: 'Wunde, Ischämie und Fußinfektion',
   grade: (roman) => `Grad ${roman}`,
-  nothing: 'Zu wenig erfasst für eine Aussage',
+  nothing: 'Nicht einstufbar: zu wenig erfasst',
   unread:
     'Der Befund kann hier nicht gelesen werden; daraus wird kein Stadium abgeleitet. Von Ihnen festgelegte Stadien bleiben, wie sie sind.',
   or: (items) => list(items, 'oder'),
@@ -115,18 +115,18 @@ const trade: StagingTable = {
     'Leitlinien: Eine primäre Amputation ist gegebenenfalls zu erwägen; das entscheidet das Gefäßteam. Jetzt rufen.',
   beside: (what) => `Daneben: ${what}, im Bereich des Ruheschmerzes.`,
   objective: {
-    met: 'Druckkriterien erfüllt.',
-    'not-met': 'Druckkriterien nicht erfüllt.',
-    'not-measured': 'Druckkriterien nicht gemessen.',
+    met: 'Druckkriterien dieser Kategorie erfüllt.',
+    'not-met': 'Druckkriterien dieser Kategorie nicht erfüllt.',
+    'not-measured': 'Druckkriterien dieser Kategorie nicht gemessen.',
   },
   differ: 'Fontaine und Rutherford stimmen hier nicht überein: die Befunde dahinter vergleichen.',
   from: (what) => `Aus: ${what}.`,
   risk: (risk) => `Geschätztes 1-Jahres-Risiko einer Majoramputation: ${risk}.`,
   benefit: (benefit) => `Geschätzter Nutzen einer Revaskularisation: ${benefit}.`,
   edition: 'Tabellen zu Wunde, Ischämie und Fußinfektion (WIfI) nach Mills 2014.',
-  set: 'Selbst festlegen',
+  set: 'Eigene Einstufung',
   setTo: (scheme) => `${scheme}, von Ihnen festgelegt`,
-  asDerived: 'Wie abgeleitet',
+  asDerived: 'Wie berechnet',
   why: 'Warum',
   overrule: {
     to: (stage, derived) => `ärztlich gesetzt auf ${stage} (${derived})`,

@@ -14,6 +14,9 @@ const PAIRS: readonly (readonly [british: RegExp, american: string])[] = [
   [/([Ff])emoro-popliteal/g, '$1emoropopliteal'],
   [/([Aa])xillo-/g, '$1xillo'],
   [/run-off/g, 'runoff'],
+  [/\bischaemic heart disease/g, 'coronary artery disease'],
+  [/\bthrombophilia/g, 'hypercoagulable state'],
+  [/\bThrombophilia/g, 'Hypercoagulable state'],
   [/schaem/g, 'schem'],
   [/([Hh])aem/g, '$1em'],
   [/aemia/g, 'emia'],
@@ -27,7 +30,7 @@ const PAIRS: readonly (readonly [british: RegExp, american: string])[] = [
   [/ularis(?=e|ation|ing)/g, 'ulariz'],
   [/ocalis(?=e|ation|ing)/g, 'ocaliz'],
   [/([Mm])etre/g, '$1eter'],
-  [/cut-off/g, 'cutoff'],
+  [/([Cc])ut-off/g, '$1utoff'],
 ];
 
 /** A text of the library in American English; never for what a person typed. */

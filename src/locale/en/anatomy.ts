@@ -60,8 +60,8 @@ export const anatomy = anatomyFrom({
     'left leg': 'left leg',
     'right arm': 'right arm',
     'left arm': 'left arm',
-    'right head': 'right neck and head',
-    'left head': 'left neck and head',
+    'right head': 'right head and neck',
+    'left head': 'left head and neck',
   },
   levels: termsFrom<Level>({
     central: { trade: 'central aorta', plain: 'main artery' },

@@ -8,7 +8,7 @@ export const bedsideLabels = {
   notDone: 'Not done, and why',
   done: 'Done after all',
   note: 'Note',
-  limit: 'Limit used',
+  limit: 'Cut-off used',
   rates: 'Published rates',
   clear: 'Clear this test',
   correct: 'Correct by hand',

@@ -5,6 +5,7 @@ import type { Otherwise } from '../terms.js';
 export const plainContext: Otherwise<ContextTable> = {
   title: 'What is already known',
   mechanisms: {
+    injury: 'injury or operation',
     embolic: 'clot that travelled from elsewhere',
     thrombotic: 'clot formed in a diseased artery',
     dissection: 'tear in the wall of the main artery',
@@ -13,7 +14,16 @@ export const plainContext: Otherwise<ContextTable> = {
     buerger: 'inflammation of small arteries (Buerger’s disease)',
     vasospasm: 'fingers that turn white in the cold (Raynaud’s disease)',
   },
+  injury: 'Injured or operated on at',
   amputation: 'Removed by an operation',
+  legAmputations: {
+    forefoot: 'front of the foot',
+    'below-knee': 'below the knee',
+    'through-knee': 'at the knee',
+    'above-knee': 'above the knee',
+  },
+  missing: 'Pulse never there',
+  repaired: 'Bypasses and stents',
   missingOptions: { 'dorsalis-pedis': 'top of the foot', 'posterior-tibial': 'inner ankle' },
   harvested: 'Wrist artery used elsewhere (thumb side)',
   harvestedOption: 'used',
@@ -26,6 +36,7 @@ export const plainContext: Otherwise<ContextTable> = {
   graftPulse: 'Pulse of the bypass',
   graftPulses: { present: 'felt', absent: 'not felt' },
   said: {
+    legHurts: (side, is) => `${side} leg hurts on walking: ${is}`,
     legAmputated: (side, is) => `part of the ${side} leg removed: ${is}`,
     armAmputated: (side, is) => `part of the ${side} arm removed: ${is}`,
     neverThere: (side, sites) => `pulse never there, ${side}: ${sites.join(', ')}`,

@@ -5,10 +5,12 @@ import { yesNo } from '../words.js';
 /** What is seen and touched, for a reader who is no clinician. */
 export const plainInspection: Otherwise<InspectionTable> = {
   title: 'Skin and touch',
+  nerves: 'Movement and feeling',
   rest: 'Hair, nails and the rest',
   colour: {
     words: { mottled: 'blotchy, pales when pressed', 'fixed-mottled': 'blotchy, stays when pressed' },
   },
+  temperatureLevel: 'Changes at',
   refill: 'Colour back after pressing',
   muscle: { words: { wasted: 'thin', tender: 'sore', tense: 'hard', rigid: 'stiff' } },
   oedema: { label: 'Swelling', words: { pitting: 'a dent stays' } },
@@ -43,9 +45,11 @@ export const plainInspection: Otherwise<InspectionTable> = {
   },
   legExtents: { forefoot: 'front of the foot', midfoot: 'middle of the foot' },
   infection: { words: { tenderness: 'sore when pressed' } },
-  systemic: { words: { 'white-cells': 'white blood cells over 12 or under 4' } },
+  deepInfection: 'Below the skin',
+  systemic: { label: 'Whole body', words: { 'white-cells': 'white blood cells over 12 or under 4 × 10⁹/L' } },
   systemicShort: { 'white-cells': 'white blood cells > 12 or < 4' },
   movement: { words: { paralysed: 'cannot be moved' } },
+  sensation: { label: 'Feeling' },
   venousDoppler: { label: 'Blood flow in the veins', words: { audible: 'heard', inaudible: 'not heard' } },
   probeToBone: 'Bone felt in the sore',
   charcot: 'Bones of the foot may be giving way',
@@ -96,6 +100,7 @@ export const plainInspection: Otherwise<InspectionTable> = {
       present: 'swelling from blocked lymph',
     },
     vertebralFlow: (is) => `blood flow in the neck artery along the spine: ${is}`,
+    sensation: (is) => `feeling ${is}`,
     lymphNodes: (is) => `lymph glands ${is}`,
   },
   refillSaid: {

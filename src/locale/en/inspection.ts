@@ -11,8 +11,8 @@ const trade: InspectionTable = {
   title: 'Inspection and touch',
   skin: 'Skin',
   wounds: 'Wounds and infection',
-  nerves: 'Movement and feeling',
-  rest: 'Nutrition and the rest',
+  nerves: 'Motor function and sensation',
+  rest: 'Trophic changes and muscle',
   colour: choice('Colour', {
     normal: 'normal',
     pale: 'pale',
@@ -22,9 +22,9 @@ const trade: InspectionTable = {
     'fixed-mottled': 'mottled, fixed',
   }),
   temperature: choice('Temperature', { warm: 'warm', cool: 'cool', cold: 'cold' }),
-  temperatureLevel: 'Changes at',
+  temperatureLevel: 'Level of change',
   levels: skinLevels,
-  refill: 'Capillary refill',
+  refill: 'Capillary refill time',
   refillSaid: {
     short: () => 'up to 2 s. Compare with the other limb; of little value for arterial disease.',
     'over-traditional': (limit) =>
@@ -84,9 +84,9 @@ const trade: InspectionTable = {
     other: 'other',
     unknown: 'not known',
   }),
-  ulcerSize: 'Ulcer across',
+  ulcerSize: 'Ulcer diameter',
   gangrene: choice('Gangrene', { none: 'none', dry: 'dry', wet: 'wet' }),
-  gangreneExtent: choice('Gangrene reaches', {
+  gangreneExtent: choice('Extent of gangrene', {
     digits: 'toes or fingers only',
     forefoot: 'forefoot or hand',
     midfoot: 'midfoot',
@@ -110,12 +110,12 @@ const trade: InspectionTable = {
   }),
   noInfection: 'None',
   rednessCm: 'Redness reaches',
-  deepInfection: 'Deeper than the skin',
-  systemic: choice('Whole body', {
+  deepInfection: 'Deeper than skin and subcutaneous tissue',
+  systemic: choice('Systemic inflammatory signs (SIRS)', {
     temperature: 'temperature over 38 or under 36 °C',
     'heart-rate': 'heart rate over 90',
     breathing: 'over 20 breaths a minute',
-    'white-cells': 'white cells over 12 or under 4',
+    'white-cells': 'white cell count over 12 or under 4 × 10⁹/L',
   }),
   systemicShort: {
     temperature: '> 38 or < 36 °C',
@@ -124,7 +124,7 @@ const trade: InspectionTable = {
     'white-cells': 'white cells > 12 or < 4',
   },
   movement: choice('Movement', { normal: 'normal', weak: 'weak', paralysed: 'paralysed' }),
-  sensation: choice('Feeling', {
+  sensation: choice('Sensation', {
     normal: 'normal',
     digits: 'lost in toes or fingers only',
     'beyond-digits': 'lost beyond toes or fingers',
@@ -148,10 +148,10 @@ const trade: InspectionTable = {
     alternating: 'alternating',
     reversed: 'retrograde',
   }),
-  probeToBone: 'Probe touches bone',
+  probeToBone: 'Probe touches bone (probe-to-bone test)',
   charcot: 'Charcot foot suspected',
   yesNo: yesNo('yes', 'no'),
-  deficit: 'Loss of power or feeling',
+  deficit: 'Motor or sensory deficit',
   deficitKnown: 'old and unchanged',
   filament: choice('10 g filament on the sole', {
     felt: 'felt',
@@ -204,7 +204,7 @@ const trade: InspectionTable = {
   said: {
     colour: (is) => `colour ${is}`,
     temperature: (is, from) => `${is}${from ? ` from the ${from} down` : ''}`,
-    refill: (is) => `capillary refill ${is} s`,
+    refill: (is) => `capillary refill time ${is} s`,
     hair: (is) => `hair ${is}`,
     nails: (is) => `nails ${is}`,
     muscle: (is) => `muscle ${is}`,
@@ -213,13 +213,16 @@ const trade: InspectionTable = {
     gangrene: (is, at) => `gangrene ${is}${at ? `, ${at}` : ''}`,
     infection: (is) => `signs of infection: ${is}`,
     rednessCm: (is) => `redness reaches ${is} cm`,
-    deepInfection: yesNo('infection deeper than the skin', 'infection not deeper than the skin'),
-    systemic: (is) => `signs of the whole body: ${is}`,
+    deepInfection: yesNo(
+      'infection deeper than skin and subcutaneous tissue',
+      'infection not deeper than skin and subcutaneous tissue',
+    ),
+    systemic: (is) => `systemic inflammatory signs (SIRS): ${is}`,
     ulcerCause: (is) => `cause of the ulcer: ${is}`,
     ulcerSizeMm: (is) => `ulcer ${is} mm across`,
-    probeToBone: yesNo('probe touches bone', 'probe does not touch bone'),
+    probeToBone: yesNo('probe-to-bone test positive', 'probe-to-bone test negative'),
     charcotSuspected: yesNo('hot swollen foot, Charcot foot suspected', 'no hot swollen foot'),
-    deficitKnown: 'loss of power or feeling is old and unchanged',
+    deficitKnown: 'motor or sensory deficit is old and unchanged',
     monofilament: (is) => `10 g filament ${is}`,
     stretchPain: yesNo('pain on passive stretch', 'no pain on passive stretch'),
     painOutOfProportion: yesNo('pain out of proportion', 'no pain out of proportion'),
@@ -230,8 +233,8 @@ const trade: InspectionTable = {
     pigment: yesNo('brown pigment', 'no brown pigment'),
     thrombosisSigns: (is) => `signs of deep vein thrombosis: ${is}`,
     movement: (is) => `movement ${is}`,
-    sensation: (is) => `feeling ${is}`,
     vertebralFlow: (is) => `flow in the vertebral artery by Doppler ${is}`,
+    sensation: (is) => `sensation ${is}`,
     venousDoppler: (is) => `venous Doppler signal ${is}`,
     lymphoedema: {
       none: 'no lymphoedema, no nodes removed',

@@ -8,7 +8,7 @@ const kinds = termsFrom<MarkKind>({
   gangrene: { trade: 'gangrene', plain: 'dead tissue' },
   pallor: { trade: 'pallor', plain: 'paleness' },
   redness: 'redness',
-  cyanosis: { trade: 'blue discolouration', plain: 'blue colour' },
+  cyanosis: { trade: 'cyanosis', plain: 'blue colour' },
   cold: 'cold below this line',
   scar: 'scar',
   amputation: { trade: 'amputation line', plain: 'line of amputation' },
@@ -63,7 +63,6 @@ function where(names: readonly SkinName[]): string {
 
 /** Kinds where there is least room; each is part of the whole word. */
 const short: Partial<Record<MarkKind, string>> = {
-  cyanosis: 'Blue',
   cold: 'Cold below',
   amputation: 'Amputation',
 };

@@ -1,12 +1,12 @@
 /** Labels of the controls. */
 export const pressuresLabels = {
   title: 'Pressures',
-  how: 'Systolic, lying, after five to ten minutes’ rest.',
+  how: 'Systolic pressures, supine, rested 5 to 10 minutes.',
   unit: 'Unit',
   tcpo2: 'Transcutaneous oxygen pressure (TcPO₂), foot',
   measured: 'Measured',
   legs: 'Ankle and toe',
-  segments: 'Thigh and calf',
+  segments: 'Segmental pressures',
   arms: 'Wrist and finger',
   afterExercise: 'After exercise',
   completed: 'Whole walk done',

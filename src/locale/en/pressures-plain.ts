@@ -26,6 +26,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   noPressure: { incompressible: 'artery too hard to measure' },
   atAfter: (site, side) => `${side} ${site} after walking`,
   pointsTo: (levels) => `points to this part: ${levels}`,
+  anyLevel: 'does not tell where: every part down to it is possible',
   thighLow: (index, limit) => `thigh compared with arm ${index}, below ${limit}`,
   drop: (by, from, at, strength) => `drops by ${by} from ${from} to ${at}, ${strength}`,
   strengths: { suspicious: 'which may mean something', significant: 'which counts' },
@@ -43,8 +44,10 @@ export const plainPressures: Otherwise<PressureTable> = {
   measures: { tcpo2: 'oxygen in the skin', index: 'ankle compared with arm' },
   indexSince: (now, before, by, fell) =>
     `ankle pressure compared with arm pressure ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
-  flatCurve: 'pulse wave at the ankle flat: the limb may be at risk.',
-  threat: (measured, limit) => `${measured}, ${limit}: so low that the limb may be at risk.`,
+  flatCurve:
+    'pulse wave at the ankle flat: the limb may be at risk, if it also hurts at rest or has a wound.',
+  threat: (measured, limit) =>
+    `${measured}, ${limit}: so low that the limb may be at risk, if it also hurts at rest or has a wound.`,
   ankleAboveLowArms: (side, index, below) =>
     `${side} ankle compared with arm ${index} with both arms below ${below}`,
   armsApart: (by) => `arms ${by} apart although the ankles are not low`,
@@ -72,6 +75,7 @@ export const plainPressures: Otherwise<PressureTable> = {
     toe: 'Toe compared with arm too low',
     drop: 'Drop between cuffs',
     exercise: 'Drop on walking',
+    armDifference: 'Arms differ',
     threat: 'Limb at risk by',
     severeIndex: 'Ankle compared with arm much too low',
     wrist: 'Wrist compared with arm too low',
@@ -99,7 +103,8 @@ export const plainPressures: Otherwise<PressureTable> = {
 };
 
 export const plainPressureLabels: Otherwise<PressureLabels> = {
-  how: 'Upper blood pressure value, lying down, after five to ten minutes’ rest.',
+  how: 'Upper blood pressure values, lying down, rested 5 to 10 minutes.',
+  segments: 'Pressures along the leg',
   tcpo2: 'Oxygen in the skin of the foot',
   afterExercise: 'After walking',
   noArm: 'Without a pressure of the arm there is nothing to compare with.',

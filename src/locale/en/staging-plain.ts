@@ -103,6 +103,7 @@ export const plainStaging: Otherwise<StagingTable> = {
   differ: 'Fontaine and Rutherford disagree here: compare what each rests on.',
   risk: (risk) => `Estimated risk of losing the foot or leg within 1 year: ${risk}.`,
   benefit: (benefit) => `Estimated benefit of restoring the blood flow: ${benefit}.`,
+  set: 'Your own grade',
   asDerived: 'As worked out',
   overrule: {
     derived: (stage) => `worked out was ${stage}`,

@@ -7,7 +7,7 @@ import { plainStaging } from './staging-plain.js';
 const trade: StagingTable = {
   title: 'Stages',
   schemes: {
-    acute: 'Acute class (Rutherford)',
+    acute: 'Acute limb ischaemia class (Rutherford)',
     fontaine: 'Fontaine stage',
     rutherford: 'Rutherford category',
     wound: 'Wound grade',
@@ -50,7 +50,7 @@ const trade: StagingTable = {
       2: 'low risk of amputation',
       3: 'moderate risk of amputation',
       4: 'high risk of amputation',
-      5: 'foot that cannot be saved',
+      5: 'unsalvageable foot',
     },
   },
   notes: {
@@ -95,7 +95,7 @@ const trade: StagingTable = {
   grades: 'The three components',
   wifiTitle: 'Wound, ischaemia and foot infection',
   grade: (roman) => `grade ${roman}`,
-  nothing: 'Not enough recorded to tell',
+  nothing: 'Not graded: not enough recorded',
   unread:
     'The record cannot be read here, so no stage is worked out from it. Stages you have set yourself stay as they are.',
   or: (items) => list(items, 'or'),
@@ -110,18 +110,18 @@ const trade: StagingTable = {
     'Guidelines: primary amputation may have to be considered; decided by the vascular team. Call now.',
   beside: (what) => `Beside it: ${what}, in the range of rest pain.`,
   objective: {
-    met: 'Objective pressure criteria met.',
-    'not-met': 'Objective pressure criteria not met.',
-    'not-measured': 'Objective pressure criteria not measured.',
+    met: 'Objective pressure criteria for this category met.',
+    'not-met': 'Objective pressure criteria for this category not met.',
+    'not-measured': 'Objective pressure criteria for this category not measured.',
   },
   differ: 'Fontaine and Rutherford disagree here: compare the findings behind each.',
   from: (what) => `From: ${what}.`,
   risk: (risk) => `Estimated 1-year risk of major amputation: ${risk}.`,
   benefit: (benefit) => `Estimated benefit of revascularisation: ${benefit}.`,
   edition: 'Tables of wound, ischaemia and foot infection (WIfI) after Mills 2014.',
-  set: 'Set it yourself',
+  set: 'Clinician’s own grade',
   setTo: (scheme) => `${scheme}, set by you`,
-  asDerived: 'As derived',
+  asDerived: 'As calculated',
   why: 'Why',
   overrule: {
     to: (stage, derived) => `set by the clinician to ${stage} (${derived})`,

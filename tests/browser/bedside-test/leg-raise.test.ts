@@ -157,7 +157,7 @@ describe('leg raise', () => {
     const control = await openTest('elevation');
     await enter(control, 'Angle', '25');
     expect(readableText(control)).to.include('below 20° is severe');
-    field<HTMLSelectElement>(control, 'Limit used').focus();
+    field<HTMLSelectElement>(control, 'Cut-off used').focus();
     await press('ArrowDown');
     await drawn(control);
     expect(control.value?.left).to.deep.equal({ pallor: true, angle: 25, limit: 30 });

@@ -272,7 +272,7 @@ describe('the clinic’s record', () => {
     await until(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
     await click(link('Back, and keep the draft'));
     await shows('Ines Caldeira');
-    expect(link('Go on with the unfinished visit')).to.be.instanceOf(HTMLAnchorElement);
+    expect(link('Continue draft')).to.be.instanceOf(HTMLAnchorElement);
     await click(one('nav a', 'About this demonstration'));
     await shows('About this demonstration');
     await click(one('header nav a', 'Patients'));

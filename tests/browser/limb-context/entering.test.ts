@@ -37,7 +37,7 @@ describe('<limb-context>', () => {
     await click(byRole(control, 'radio', '60 to 79'));
     await click(byRole(control, 'radio', 'No'));
     await click(byRole(control, 'radio', 'Now'));
-    await click(byRole(control, 'radio', 'Embolus'));
+    await click(byRole(control, 'radio', 'Embolism'));
     await drawn(control);
     expect(control.value).to.deep.equal({
       ageBand: '60-79',
@@ -61,7 +61,7 @@ describe('<limb-context>', () => {
     const group = byRole(control, 'radiogroup', 'Amputated, left leg');
     group.querySelector<HTMLElement>('[tabindex="0"]')?.focus();
     await press('3');
-    const missing = byRole(control, 'group', 'Pulse never there, right leg');
+    const missing = byRole(control, 'group', 'Congenitally absent pulse, right leg');
     missing.querySelector<HTMLElement>('[tabindex="0"]')?.focus();
     await press('1');
     await drawn(control);
@@ -73,14 +73,14 @@ describe('<limb-context>', () => {
 
   it('takes where it hurts, where the injury was, and leaves the pain to another control when told to', async () => {
     const control = await open();
-    await click(byRole(byRole(control, 'radiogroup', 'Hurts on walking, right leg'), 'radio', 'Upper calf'));
-    await choose(field<HTMLSelectElement>(control, 'Injured or operated on at, left'), 'knee');
+    await click(byRole(byRole(control, 'radiogroup', 'Claudication in, right leg'), 'radio', 'Upper calf'));
+    await choose(field<HTMLSelectElement>(control, 'Site of trauma or surgery, left'), 'knee');
     expect(control.value).to.deep.equal({
       legClaudication: { right: 'calf-upper' },
       injury: { left: 'knee' },
     });
     const other = await open('no-claudication');
-    expect(allByRole(other, 'radiogroup', /Hurts on walking/)).to.have.length(0);
+    expect(allByRole(other, 'radiogroup', /Claudication in/)).to.have.length(0);
   });
 
   it('lists bypasses and stents, adds one and takes it away', async () => {

@@ -12,18 +12,18 @@ describe('What is known beforehand, within the whole examination', () => {
     const control = await fixture<LimbExamination>('<limb-examination></limb-examination>');
     await drawn(control);
     const summary = [...control.renderRoot.querySelectorAll('summary')].find((s) =>
-      s.textContent?.includes('Known beforehand'),
+      s.textContent?.includes('Clinical background'),
     );
     await click(summary!);
     await click(byRole(control, 'radio', '60 to 79'));
-    await click(byRole(control, 'radio', 'Embolus'));
+    await click(byRole(control, 'radio', 'Embolism'));
     await drawn(control);
     expect(control.examination.context).to.deep.equal({ ageBand: '60-79', mechanism: 'embolic' });
-    expect(allByRole(control, 'radiogroup', /Hurts on walking, right leg/)).to.have.length(0);
+    expect(allByRole(control, 'radiogroup', /Claudication in, right leg/)).to.have.length(0);
     await control.openPart('summary');
     await drawn(control);
     expect(readableText(control)).to.contain('Age 60 to 79.');
-    expect(readableText(control)).to.contain('Cause thought to be embolus.');
+    expect(readableText(control)).to.contain('Cause thought to be embolism.');
     control.undo();
     expect(control.examination.context).to.deep.equal({ ageBand: '60-79' });
   });

@@ -41,7 +41,7 @@ describe('a question of a flag', () => {
     const part = control.renderRoot.querySelector('#part-inspection') as HTMLElement;
     expect(part.querySelector('button')?.getAttribute('aria-expanded')).to.equal('true');
     await until(() => part.contains(control.shadowRoot?.activeElement ?? null), 'the focus is in it');
-    expect(allByRole(control, 'radiogroup', 'Feeling, left leg')).to.have.length(1);
+    expect(allByRole(control, 'radiogroup', 'Sensation, left leg')).to.have.length(1);
   });
 
   it('is text where nothing can be entered', async () => {

@@ -19,7 +19,7 @@ const ENTERED = [
   /Onset acute/,
   /Left leg: rest pain; sudden pain; something new; sudden onset; for 6 hours/,
   /Heart rhythm atrial fibrillation/,
-  /Left leg: colour pale; cold from the knee down; capillary refill 6 s; movement weak; feeling lost beyond toes or fingers; venous Doppler signal audible/,
+  /Left leg: colour pale; cold from the knee down; capillary refill time 6 s; movement weak; sensation lost beyond toes or fingers; venous Doppler signal audible/,
   /Left femoral: 2, normal/,
   /Left popliteal: 0, absent/,
   /Left posterior tibial: 0, absent/,
@@ -140,10 +140,10 @@ describe('the whole examination of a threatened leg', () => {
     await tap(/^Inspection and touch, /);
     await pick('Colour, left leg', 'Pale');
     await pick('Temperature, left leg', 'Cold');
-    await hand.click(field(control, 'Changes at, left leg'), 'pen');
+    await hand.click(field(control, 'Level of change, left leg'), 'pen');
     await hand.press('k', 'Enter');
-    await write('Capillary refill, left leg', '6');
-    await pick('Feeling, left leg', 'Lost beyond toes');
+    await write('Capillary refill time, left leg', '6');
+    await pick('Sensation, left leg', 'Lost beyond toes');
     await pick('Movement, left leg', 'Weak');
     await pick('Venous Doppler, left leg', 'Audible');
     await tap(/^Pulses and bruits, /);

@@ -184,8 +184,8 @@ describe('what is seldom looked for', () => {
     await pick(control, 'Ulcer, left leg', 'Shallow');
     await choose(control, 'Ulcer lies at, left leg', 'sole');
     await pick(control, 'Cause of the ulcer, left leg', 'Neuropathic');
-    await enter(control, 'Ulcer across, left leg', '12');
-    await pick(control, 'Probe touches bone, left leg', 'No');
+    await enter(control, 'Ulcer diameter, left leg', '12');
+    await pick(control, 'Probe touches bone (probe-to-bone test), left leg', 'No');
     expect(control.value?.leg?.left).to.deep.equal({
       ulcer: 'shallow',
       ulcerPlace: 'sole',
@@ -213,7 +213,7 @@ describe('what is seldom looked for', () => {
     await pick(control, '10 g filament on the sole, left leg', 'Not felt');
     await pick(control, 'Charcot foot suspected, left leg', 'No');
     await pick(control, 'Movement, left leg', 'Weak');
-    await pick(control, 'Loss of power or feeling, left leg', 'Old and unchanged');
+    await pick(control, 'Motor or sensory deficit, left leg', 'Old and unchanged');
     await pick(control, 'Thumb, right arm', 'Blue');
     expect(control.value).to.deep.equal({
       leg: {

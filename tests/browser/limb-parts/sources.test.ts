@@ -30,7 +30,7 @@ describe('the sources of a verdict', () => {
     control.value = { right: { ulnar: { seconds: 8 }, limit: 10 } };
     control.side = 'right';
     await drawn(control);
-    const limits = [...(field(control, 'Limit used') as HTMLSelectElement).options].map((o) => o.text.trim());
+    const limits = [...(field(control, 'Cut-off used') as HTMLSelectElement).options].map((o) => o.text.trim());
     expect(limits).to.deep.equal(['9 s', '5 s', '6 s', '10 s', '15 s']);
     expect(listed(control)).to.deep.equal([]);
     const mark = byRole(control, 'button', 'Sources');
@@ -63,7 +63,7 @@ describe('the sources of a verdict', () => {
     expect(allByRole(control, 'button', 'Sources')).to.have.length(0);
     control.examination = threatened;
     await drawn(control);
-    const acute = byRole(control, 'group', /^Acute class .*left leg$/i);
+    const acute = byRole(control, 'group', /^Acute limb ischaemia class .*left leg$/i);
     await click(byRole(acute, 'button', 'Sources'));
     expect(listed(control).join()).to.include('Rutherford RB').and.not.to.include('Mills');
   });

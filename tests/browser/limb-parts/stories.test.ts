@@ -30,8 +30,8 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     {
       Empty: /Onset/,
       AcuteLeg: /Hours since/,
-      Chronic: /Walks without pain/,
-      ReadOnly: /Walks without pain/,
+      Chronic: /Pain-free walking distance/,
+      ReadOnly: /Pain-free walking distance/,
     },
   ],
   [
@@ -49,7 +49,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     inspection as never,
     {
       Empty: /Colour/,
-      AcuteLeg: /Changes at/,
+      AcuteLeg: /Level of change/,
       Ulcer: /Redness reaches/,
       Disabled: /Redness reaches/,
       Locked: /recorded in a way this version does not know/,
@@ -64,7 +64,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
       TwoLegs: /incompressible/,
       OneArmMissing: /Right brachial pressure not recorded/,
       InKilopascal: /14\.6|kPa/,
-      Segments: /points to the femoro-popliteal level/,
+      Segments: /suggests disease at the femoro-popliteal level/,
       Locked: /recorded in a way this version does not know/,
       Methods: /Threatened limb by: PARC 2015\./,
     },
@@ -73,7 +73,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     'stages',
     staging as never,
     {
-      Empty: /Not enough recorded to tell/,
+      Empty: /Not graded: not enough recorded/,
       AcuteClass: /IIb immediately threatened/,
       Overruled: /Yours: 6 .* Derived: 5/,
       Compression: /Not known: not enough recorded to compress.*Within the limits for full compression/,

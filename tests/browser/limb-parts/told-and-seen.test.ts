@@ -33,10 +33,10 @@ describe('limb-history', () => {
 
   it('asks for muscle, distance and severity only where claudication is told, each side apart', async () => {
     const control = await open();
-    expect(readableText(control)).not.to.include('Walks without pain');
+    expect(readableText(control)).not.to.include('Pain-free walking distance');
     await pick(control, 'Symptom, left leg', 'Claudication');
-    await pick(control, 'Hurts on walking, left leg', 'Upper calf');
-    const distance = field(control, 'Walks without pain, left leg');
+    await pick(control, 'Claudication in, left leg', 'Upper calf');
+    const distance = field(control, 'Pain-free walking distance, left leg');
     distance.focus();
     await type('150');
     await press('Tab');
@@ -45,7 +45,7 @@ describe('limb-history', () => {
       history: { leg: { left: { symptom: 'claudication', distance: 150 } } },
       context: { legClaudication: { left: 'calf-upper' } },
     });
-    expect(allByRole(control, 'radiogroup', 'Hurts on walking, right leg')).to.have.length(0);
+    expect(allByRole(control, 'radiogroup', 'Claudication in, right leg')).to.have.length(0);
   });
 
   it('takes what hangs on a symptom away with it, and a denial is known of the muscles too', async () => {
@@ -72,8 +72,8 @@ describe('limb-history', () => {
     const control = await open();
     await pick(control, 'Risk factors', 'None of these');
     expect(control.value).to.deep.equal({ history: { risks: [] } });
-    await pick(control, 'Risk factors', 'High blood pressure');
-    await pick(control, 'Risk factors', 'Kidney disease');
+    await pick(control, 'Risk factors', 'Hypertension');
+    await pick(control, 'Risk factors', 'Chronic kidney disease');
     expect(control.value).to.deep.equal({ history: { risks: ['hypertension', 'kidney-disease'] } });
   });
 
@@ -82,7 +82,7 @@ describe('limb-history', () => {
       const control = await open();
       control.value = { history: { leg: { left: { symptom: 'claudication', distance: 120 } } } };
       await drawn(control);
-      const input = field(control, 'Walks without pain, left leg');
+      const input = field(control, 'Pain-free walking distance, left leg');
       input.focus();
       input.select();
       await type(typed);
@@ -109,7 +109,7 @@ describe('limb-inspection', () => {
   it('shows what depends on a finding with it, and takes it away with it', async () => {
     const control = await open();
     await pick(control, 'Temperature, left leg', 'Cold');
-    field<HTMLSelectElement>(control, 'Changes at, left leg').focus();
+    field<HTMLSelectElement>(control, 'Level of change, left leg').focus();
     await press('k');
     await drawn(control);
     await pick(control, 'Signs of infection, left leg', 'Redness');

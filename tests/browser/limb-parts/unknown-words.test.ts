@@ -26,7 +26,7 @@ async function open<E extends HTMLElement>(tag: string, value: unknown, attribut
 }
 
 async function enterRefill(control: HTMLElement, text: string): Promise<void> {
-  const refill = field(control, 'Capillary refill, left leg');
+  const refill = field(control, 'Capillary refill time, left leg');
   refill.focus();
   refill.select();
   await type(text);
@@ -97,9 +97,9 @@ const PLACES: readonly At[] = [
   ['limb-pressures', { toe: { left: 'asleep' } }, 'Great toe, left'],
   ['limb-pressures', { finger: { right: 'asleep' } }, 'Finger, right'],
   ['limb-pressures', { afterExercise: { brachial: { left: 'asleep' } } }, 'Arm after exercise, left'],
-  staged('acute', 'Acute class (Rutherford)'),
+  staged('acute', 'Acute limb ischaemia class (Rutherford)'),
   staged('fontaine', 'Fontaine stage'),
-  ['limb-staging', { arm: { right: { acute: { stage: 'X' } } } }, 'Acute class (Rutherford), set by you'],
+  ['limb-staging', { arm: { right: { acute: { stage: 'X' } } } }, 'Acute limb ischaemia class (Rutherford), set by you'],
   tested('venous-filling', { notDone: 'asleep' }, 'Not done, and why'),
   tested('hand-arch', { method: 'newest' }, 'Form of the test'),
   tested('hand-arch', { barbeau: 'E' }, 'Radial pressed'),

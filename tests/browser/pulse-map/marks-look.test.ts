@@ -87,7 +87,7 @@ describe('the look of marks', () => {
       'Gangrene',
       'Pallor',
       'Redness',
-      'Blue discolouration',
+      'Cyanosis',
       'Cold below this line',
       'Scar',
       'Amputation line',

@@ -146,7 +146,7 @@ describe('drawing on the skin', () => {
       await settled(map);
       expect(drawnMarks(map), view).to.deep.equal(kinds);
     }
-    expect(listed(map)).to.deep.equal(['Left hand blue discolouration', 'Left forefoot ulcer']);
+    expect(listed(map)).to.deep.equal(['Left hand cyanosis', 'Left forefoot ulcer']);
   });
 });
 

@@ -117,7 +117,7 @@ describe('the other parts in German', () => {
         'kPa',
       ),
     ).toBe(
-      'Links: Abfall um 6,7 kPa zwischen Oberschenkel oben und Wade, bedeutsam; spricht für die Oberschenkeletage.',
+      'Links: Abfall um 6,7 kPa zwischen Oberschenkel oben und Wade, bedeutsam; spricht für eine Läsion der Oberschenkeletage.',
     );
   });
 });

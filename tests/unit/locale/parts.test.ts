@@ -161,7 +161,7 @@ describe('the words of stages and flags', () => {
     const { acute } = stageLeg(examination, 'left');
     for (const ground of acute.grounds) readable(flags.ground(ground));
     expect(staging.said(examination.staging ?? {})).toEqual([
-      'left leg, Acute class (Rutherford): set by the clinician to IIb, immediately threatened (derived was IIa), because worsening',
+      'left leg, Acute limb ischaemia class (Rutherford): set by the clinician to IIb, immediately threatened (derived was IIa), because worsening',
     ]);
     for (const stage of ACUTE_CLASSES) readable(staging.stage('acute', stage));
     expect(stageArm(examination, 'left').stage).toBeUndefined();
@@ -194,7 +194,7 @@ describe('the words of pressures', () => {
     ];
     expect(said.length).toBeGreaterThan(4);
     said.forEach(readable);
-    expect(said.join(' ')).toContain('points to the femoro-popliteal level');
+    expect(said.join(' ')).toContain('suggests disease at the femoro-popliteal level');
   });
 });
 

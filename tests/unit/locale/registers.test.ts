@@ -22,7 +22,7 @@ const textsOf = (language: Language): string[] =>
 describe('a region with words of its own', () => {
   // What Americans write otherwise, by the list of this test and not by that of the library.
   const BRITISH =
-    /ischaem|oedema|colour|manoeuvre|paraesth|anaesth|haem[ao]|aemia|favour|judgement|localis|vascularis|orthopaed|metre|\bABPI\b|\bTBPI\b|brachial pressure index|aorto-iliac|femoro-popliteal|axillo-|cut-off|run-off|(Adson|Allen|Buerger|Eden|Raynaud|Wright)’s|peripheral arterial|\bincompressible/i;
+    /ischaem|oedema|colour|manoeuvre|paraesth|anaesth|haem[ao]|aemia|favour|judgement|localis|vascularis|orthopaed|metre|\bABPI\b|\bTBPI\b|brachial pressure index|aorto-iliac|femoro-popliteal|axillo-|cut-off|run-off|(Adson|Allen|Buerger|Eden|Raynaud|Wright)’s|peripheral arterial|\bincompressible|thrombophilia/i;
 
   it('spells in its own way wherever a term stands, alone or within a sentence', () => {
     const [british, american] = [textsOf(wordsOf('en')), textsOf(wordsOf('en-US'))];
