@@ -73,7 +73,7 @@ for (const path of modules) {
     faults.push(`${path}: two bindings are glued into one attribute: ${place}`);
 }
 
-for (const entry of ['core.js', 'core-tables.js', 'fhir.js', 'flow.js'].filter((name) =>
+for (const entry of ['core.js', 'core-tables.js', 'fhir.js', 'flow.js', 'picture.js'].filter((name) =>
   existsSync(join(dist, name)),
 )) {
   const { metafile } = await build({
@@ -84,9 +84,11 @@ for (const entry of ['core.js', 'core-tables.js', 'fhir.js', 'flow.js'].filter((
     write: false,
     metafile: true,
   });
-  const strays = Object.keys(metafile.inputs).filter((path) =>
-    /node_modules\/(@lit|lit)|dist\/(elements|drawing)\//.test(path),
-  );
+  const apart =
+    entry === 'picture.js'
+      ? /node_modules\/(@lit|lit)|dist\/elements\//
+      : /node_modules\/(@lit|lit)|dist\/(elements|drawing)\//;
+  const strays = Object.keys(metafile.inputs).filter((path) => apart.test(path));
   if (strays.length > 0) faults.push(`${entry} carries what belongs to the elements: ${strays.join(', ')}`);
 }
 

@@ -6,6 +6,7 @@ import { flagLine, flagOf } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
 import type { PatientRow } from './patient-list.js';
+import { sharedBody, visitPicture } from './picture.js';
 import { hashOf } from './routes.js';
 import { EXAMINATION_NAME, type Patient, type Visit } from './types.js';
 
@@ -65,25 +66,27 @@ export function patientPage(
     <h2 id="visits" tabindex="-1">Visits</h2>
     ${
       visits.length
-        ? html`<ul class="rows" aria-labelledby="visits">
-            ${visits.map(
-              (visit) =>
-                html`<li class="with-action ${flagOf(visit) ? 'hot' : ''}">
-                  <a class="row" href=${hashOf({ page: 'visit', patientId, visitId: visit.id })}>
-                    <span class="name">${day(visit.fields['date'])}</span>
-                    <span>${visit.fields['reason'] || 'No reason given'}</span>
-                    <span class="second">${visit.fields['examiner']}</span>
-                    ${flagLine(visit)}
-                  </a>
-                  <ask-first
-                    label="Delete"
-                    question=${`Delete the visit of ${day(visit.fields['date'])}? It cannot be brought back.`}
-                    confirm="Delete the visit"
-                    @confirmed=${() => onDelete(visit)}
-                  ></ask-first>
-                </li>`,
-            )}
-          </ul>`
+        ? html`${sharedBody()}
+            <ul class="rows" aria-labelledby="visits">
+              ${visits.map(
+                (visit) =>
+                  html`<li class="with-action ${flagOf(visit) ? 'hot' : ''}">
+                    ${visitPicture(visit)}
+                    <a class="row" href=${hashOf({ page: 'visit', patientId, visitId: visit.id })}>
+                      <span class="name">${day(visit.fields['date'])}</span>
+                      <span>${visit.fields['reason'] || 'No reason given'}</span>
+                      <span class="second">${visit.fields['examiner']}</span>
+                      ${flagLine(visit)}
+                    </a>
+                    <ask-first
+                      label="Delete"
+                      question=${`Delete the visit of ${day(visit.fields['date'])}? It cannot be brought back.`}
+                      confirm="Delete the visit"
+                      @confirmed=${() => onDelete(visit)}
+                    ></ask-first>
+                  </li>`,
+              )}
+            </ul>`
         : html`<p class="empty">No visit yet. The first one will stand here.</p>`
     }
   </main>`;

@@ -1,7 +1,7 @@
 import { type ArteryId, levelOf, type Vessel } from '../anatomy/index.js';
 import { COURSES, type Depth } from './figure.js';
 import { type DrawnFlow, type Flow, REDUCED_WIDTH } from './flow.js';
-import { PathWriter } from './path-writer.js';
+import { type PathUnit, PathWriter } from './path-writer.js';
 import { drawRibbon } from './ribbon.js';
 import { courseOf, radiusAt } from './vessels.js';
 
@@ -73,12 +73,16 @@ const RIBBONS = new Map<string, string>();
 const KEPT = 1000;
 
 /** Path data of a stretch at these shares of its width. Cached, since most stretches do not change from one edit to the next. */
-function ribbonOf({ vessel, from, to }: Stretch, [first, last]: readonly [number, number]): string {
+function ribbonOf(
+  { vessel, from, to }: Stretch,
+  [first, last]: readonly [number, number],
+  unit: PathUnit,
+): string {
   const { artery, side } = vessel;
-  const key = `${side} ${artery} ${from} ${to} ${first.toFixed(2)} ${last.toFixed(2)}`;
+  const key = `${unit} ${side} ${artery} ${from} ${to} ${first.toFixed(2)} ${last.toFixed(2)}`;
   let d = RIBBONS.get(key);
   if (d === undefined) {
-    const path = new PathWriter('tenth');
+    const path = new PathWriter(unit);
     const width = (t: number): number => first + ((last - first) * (t - from)) / (to - from);
     drawRibbon(path, courseOf(vessel), from, to, (t) => width(t) * radiusAt(artery, t));
     d = path.toString();
@@ -96,6 +100,32 @@ const WIDTHS: Record<Flow, readonly [number, number]> = {
 /** Thinner than this share of its width, what is left of a flow is not drawn. */
 const LEAST_WIDTH = 0.04;
 
+/** One stretch of an artery as it is drawn. */
+export interface ArteryPart {
+  readonly vessel: Vessel;
+  readonly tone: keyof ArteryPaths;
+  readonly d: string;
+}
+
+/**
+ * The arterial tree stretch by stretch, in the order in which it is drawn within each tone.
+ * @param arms whether the arteries of the arms are drawn
+ */
+export function arteryParts(
+  flow: readonly DrawnFlow[],
+  arms: boolean,
+  unit: PathUnit = 'tenth',
+): ArteryPart[] {
+  const drawn = flow.filter(({ piece }) => arms || !ofArm(piece.artery)).flatMap(stretchesOf);
+  return joined(drawn).flatMap((stretch): ArteryPart[] => {
+    const { flow, width, depth, vessel } = stretch;
+    if (flow !== 'none') return [{ vessel, tone: depth, d: ribbonOf(stretch, width ?? WIDTHS[flow], unit) }];
+    const hollow: ArteryPart = { vessel, tone: 'hollow', d: ribbonOf(stretch, WIDTHS.none, unit) };
+    if (!width || Math.max(...width) <= LEAST_WIDTH) return [hollow];
+    return [hollow, { vessel, tone: 'thinning', d: ribbonOf(stretch, width, unit) }];
+  });
+}
+
 /**
  * The arterial tree as path data, one path per tone: by depth where there is flow, one hollow path where there is none, and
  * what may still flow within that.
@@ -110,14 +140,6 @@ export function arteryPaths(flow: readonly DrawnFlow[], arms: boolean): ArteryPa
     hollow: '',
     thinning: '',
   };
-  const drawn = flow.filter(({ piece }) => arms || !ofArm(piece.artery)).flatMap(stretchesOf);
-  for (const stretch of joined(drawn)) {
-    const { flow, width, depth } = stretch;
-    if (flow !== 'none') paths[depth] += ribbonOf(stretch, width ?? WIDTHS[flow]);
-    else {
-      paths.hollow += ribbonOf(stretch, WIDTHS.none);
-      if (width && Math.max(...width) > LEAST_WIDTH) paths.thinning += ribbonOf(stretch, width);
-    }
-  }
+  for (const { tone, d } of arteryParts(flow, arms)) paths[tone] += d;
   return paths;
 }

@@ -27,6 +27,8 @@ export interface RidgeSizes {
 
 /** A drawing of arteries: the whole figure or a plate, in its own units. */
 export interface Chart {
+  /** Distance between points of a ridge's line, in units of the drawing; close ones unless told otherwise. */
+  readonly step?: number;
   /** Where a piece is drawn, inflow first; nothing where it lies outside the drawing. */
   strandsOf(piece: Piece): readonly Strand[];
   readonly ridge: RidgeSizes;

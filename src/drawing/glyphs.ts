@@ -71,6 +71,14 @@ export const MARKS: Readonly<Record<MarkKind, string>> = {
   expansile: 'M-1.6 7.6-5.2 12-1.6 16.4M25.6 7.6 29.2 12 25.6 16.4',
 };
 
+/** The box of each mark alone: left, top, width, height. */
+export const MARK_BOXES: Readonly<Record<MarkKind, readonly [number, number, number, number]>> = {
+  systolic: [17, -8, 14, 14],
+  continuous: [17, -8, 14, 14],
+  thrill: [1, 20, 22, 16],
+  expansile: [-7, 0, 38, 24],
+};
+
 /** Side of the box a glyph is drawn in, in px: on the map, in the chooser, in legends. */
 export const GLYPH_SIZE = { map: 24, chooser: 30, legend: 20 } as const;
 /** Radius of the target around a site, in px. */

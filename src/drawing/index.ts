@@ -11,6 +11,7 @@ export * from './geometry.js';
 export * from './glyphs.js';
 export * from './labels.js';
 export * from './layout.js';
+export * from './lesion-title.js';
 export * from './marks-of-reading.js';
 export * from './outline.js';
 export * from './paint.js';

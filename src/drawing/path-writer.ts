@@ -1,22 +1,31 @@
 /** The part of a canvas context that d3's curves use. */
 type CurveContext = Pick<CanvasPath, 'moveTo' | 'lineTo' | 'bezierCurveTo' | 'closePath'>;
 
+/** What a number of path data stands for. */
+export type PathUnit = 'unit' | 'tenth' | 'whole';
+
 /**
- * Writes path data to a tenth of a unit in relative commands: about half as long as absolute ones, without their rounding
+ * Writes path data, by default to a tenth of a unit, in relative commands: about half as long as absolute ones, without their rounding
  * adding up, since each step is taken from where the last one really ended.
  */
 export class PathWriter implements CurveContext {
   readonly #per: number;
+  /** Steps of a unit to which positions are rounded. */
+  readonly #grain: number;
   #data = '';
-  /** Current position, in tenths, and start of the contour. */
+  /** Current position in steps, and start of the contour. */
   #x = 0;
   #y = 0;
   #startX = 0;
   #startY = 0;
 
-  /** @param unit what a number of the data stands for: a unit, or a tenth of one, which needs no decimal points */
-  constructor(unit: 'unit' | 'tenth' = 'unit') {
+  /**
+   * @param unit what a number of the data stands for: a unit, a tenth of one, which needs no decimal points, or a whole unit, to which
+   *   positions are then rounded
+   */
+  constructor(unit: PathUnit = 'unit') {
     this.#per = unit === 'unit' ? 10 : 1;
+    this.#grain = unit === 'whole' ? 1 : 10;
   }
 
   /** This writer, typed for d3. */
@@ -64,14 +73,14 @@ export class PathWriter implements CurveContext {
   }
 
   #to(x: number, y: number): string {
-    const dx = (Math.round(x * 10) - this.#x) / this.#per;
-    const dy = (Math.round(y * 10) - this.#y) / this.#per;
+    const dx = (Math.round(x * this.#grain) - this.#x) / this.#per;
+    const dy = (Math.round(y * this.#grain) - this.#y) / this.#per;
     return dy < 0 ? `${dx}${dy}` : `${dx} ${dy}`;
   }
 
   #go(x: number, y: number): void {
-    this.#x = Math.round(x * 10);
-    this.#y = Math.round(y * 10);
+    this.#x = Math.round(x * this.#grain);
+    this.#y = Math.round(y * this.#grain);
   }
 }
 

@@ -1,8 +1,11 @@
+import type { Chart } from './chart.js';
 import type { LesionMark } from './flow.js';
 import type { Point } from './geometry.js';
 import { GLYPH_SIZE } from './glyphs.js';
 import type { Layout } from './layout.js';
-import { type Ridge, ridgesOf } from './ridge.js';
+import { PathWriter } from './path-writer.js';
+import { FIGURE_CHART, type Ridge, ridgesOf } from './ridge.js';
+import { simplify } from './skin-marks.js';
 
 /** Where the number of a mark stands, in px: the edge of its text next to the ridge, and the middle of its line. */
 export interface NumberSpot {
@@ -80,6 +83,28 @@ function drawnOnce(marks: readonly LesionMark[]): LesionMark[] {
     const { strength: _, ...rest } = mark;
     const pieces = mark.pieces.filter(({ piece }) => !drawn.has(piece.key));
     return pieces.length ? [{ ...rest, pieces }] : [];
+  });
+}
+
+/** Deviation of a ridge that is not seen in a small picture, in px. */
+const TOLERANCE = 0.2;
+const SMALL_CHART: Chart = { ...FIGURE_CHART, step: 12 };
+
+/** The ridges of all marks of a view in a small picture: of as few points as are seen there, and without numbers. */
+export function smallRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
+  const { scale, offsetX, offsetY, glyphScale } = layout;
+  const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
+  return drawnOnce(marks).map((mark) => {
+    const path = new PathWriter();
+    const feet = new PathWriter();
+    const draw = (points: readonly Point[], to: PathWriter): void =>
+      points.forEach(([x, y], i) => (i ? to.lineTo(x, y) : to.moveTo(x, y)));
+    for (const ridge of ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, SMALL_CHART)) {
+      draw(simplify(ridge.outline.map(px), TOLERANCE), path);
+      path.closePath();
+      for (const foot of ridge.feet) draw(foot.map(px), feet);
+    }
+    return { mark, outline: path.toString(), feet: feet.toString() };
   });
 }
 

@@ -183,9 +183,14 @@ export const FIGURE_CHART: Chart = {
   ],
 };
 
-function alongStrand({ spline, from, to, radius }: Strand, weight: number, side: 1 | -1): Footing[] {
+function alongStrand(
+  { spline, from, to, radius }: Strand,
+  weight: number,
+  side: 1 | -1,
+  step: number,
+): Footing[] {
   const length = (to - from) * spline.length;
-  const count = Math.max(1, Math.round(length / STEP));
+  const count = Math.max(1, Math.round(length / step));
   return Array.from({ length: count }, (_, i): Footing => {
     const t = from + ((i + 0.5) / count) * (to - from);
     const { x, y, nx, ny, curvature } = bentAt(spline, t);
@@ -211,7 +216,7 @@ function footingsOf(run: readonly WeightedRun[], mark: LesionMark, chart: Chart)
   const parts: Footing[][] = [];
   for (const { piece, weight } of run)
     for (const strand of chart.strandsOf(piece)) {
-      const footings = alongStrand(strand, weight * strand.share, strand.side ?? own);
+      const footings = alongStrand(strand, weight * strand.share, strand.side ?? own, chart.step ?? STEP);
       const last = parts.at(-1)?.at(-1);
       const next = footings[0];
       if (last && next && Math.hypot(next.x - last.x, next.y - last.y) < FAR) parts.at(-1)?.push(...footings);

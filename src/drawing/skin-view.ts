@@ -1,5 +1,5 @@
 import { SKIN_REGIONS } from '../anatomy/index.js';
-import { type Mark, markRegions } from '../examination/index.js';
+import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../examination/index.js';
 import type { Messages } from '../locale/index.js';
 import type { Point } from './geometry.js';
 import type { Layout } from './layout.js';
@@ -31,4 +31,25 @@ export function placedMark(
 /** A mark in words, "Left forefoot: ulcer". */
 export function markName(mark: Mark, { marks }: Messages): string {
   return marks.mark(mark.kind, markRegions(mark), mark.note);
+}
+
+const SAMPLES: Record<'area' | 'line', readonly Point[]> = {
+  area: [
+    [4, 9],
+    [13, 3],
+    [25, 7],
+    [27, 16],
+    [16, 21],
+    [5, 17],
+  ],
+  line: [
+    [3, 12],
+    [15, 9],
+    [27, 12],
+  ],
+};
+
+/** A mark of a kind as a sample, in a box of 30 by 24. */
+export function markSample(kind: MarkKind): MarkShape {
+  return markShape(kind, SAMPLES[MARK_FORMS[kind] === 'area' ? 'area' : 'line']);
 }

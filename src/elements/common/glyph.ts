@@ -1,5 +1,5 @@
 import { nothing, svg, type SVGTemplateResult, unsafeCSS } from 'lit';
-import { GLYPHS, type MarkKind, MARKS, NUMERAL_SHIFT, NUMERALS } from '../../drawing/glyphs.js';
+import { GLYPHS, MARK_BOXES, type MarkKind, MARKS, NUMERAL_SHIFT, NUMERALS } from '../../drawing/glyphs.js';
 import { GLYPH_PAINT, styleSheetOf } from '../../drawing/paint.js';
 import type { Shown } from '../../drawing/shown.js';
 
@@ -37,13 +37,7 @@ export function glyphIcon(shown: Shown, size: number): SVGTemplateResult {
 
 /** A mark alone, for the toggles. */
 export function markIcon(mark: MarkKind, size: number): SVGTemplateResult {
-  const boxes: Record<MarkKind, string> = {
-    systolic: '17 -8 14 14',
-    continuous: '17 -8 14 14',
-    thrill: '1 20 22 16',
-    expansile: '-7 0 38 24',
-  };
-  return svg`<svg width=${size} height=${size} viewBox=${boxes[mark]} aria-hidden="true"><path class="mark" d=${MARKS[mark]}></path></svg>`;
+  return svg`<svg width=${size} height=${size} viewBox=${MARK_BOXES[mark].join(' ')} aria-hidden="true"><path class="mark" d=${MARKS[mark]}></path></svg>`;
 }
 
 export const glyphStyles = unsafeCSS(styleSheetOf(GLYPH_PAINT));

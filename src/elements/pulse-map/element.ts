@@ -2,9 +2,9 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import { type Place, placeFromKey, type PlaceKey, placeKey, PULSE_PLACES } from '../../anatomy/index.js';
 import { type View, VIEWS } from '../../drawing/index.js';
+import type { StillPicture } from '../../drawing/still/index.js';
 import { type Examination, unstatedPlaces } from '../../examination/index.js';
-import { type ActKind, readByRule } from '../../localisation/index.js';
-import { ruleLeads } from '../../statements/index.js';
+import type { ActKind } from '../../localisation/index.js';
 import type { Pathway } from '../../triage/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { glyphStyles } from '../common/glyph.js';
@@ -34,7 +34,7 @@ import { SiteFinder } from './hand/site-finder.js';
 import { SiteKeys } from './hand/site-keys.js';
 import { SiteTool } from './hand/site-tool.js';
 import { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
-import { drawPNG, drawSVG, inRange, type PictureOptions, type PNGOptions } from './picture/export.js';
+import { drawPNG, drawStill, inRange, type PictureOptions, type PNGOptions } from './picture/export.js';
 import { PlateController } from './plate/controller.js';
 import { SheetController } from './print/controller.js';
 import { Recorder } from './recorder.js';
@@ -48,8 +48,6 @@ const DISPLAYS: readonly PulseMap['display'][] = ['figure', 'table'];
 
 /** What the map records itself. */
 const RECORDED: readonly ActKind[] = ['feel', 'listen', 'delay', 'onset'];
-/** Minimum default width of a picture in px: enough for the full names of all sites. */
-const NAMED = 760;
 
 /**
  * A map of the arteries of all four limbs on which one click, touch, pen or key records a pulse or a bruit; it shows where
@@ -165,7 +163,8 @@ export class PulseMap extends RecordElement {
   /**
    * The figure as it stands now as an SVG document of its own, which needs no style sheet, font or address outside it: body,
    * arteries, findings, marks, names, likely blocks, and a legend of the scale.
-   * @throws RangeError for a width that is none; Error while the element is not in a page or its record is not read
+   * @throws RangeError for a width that is none; Error while the element is not in a page, its record is not read, or it was painted only
+   *   just now
    */
   toSVG(options: PictureOptions = {}): string {
     return this.#picture(options).text;
@@ -176,7 +175,9 @@ export class PulseMap extends RecordElement {
    * @throws RangeError for a width or scale that is none; Error while the element is not in a page, or when the browser cannot draw it
    */
   async toPNG({ scale = 2, ...options }: PNGOptions = {}): Promise<Blob> {
-    return drawPNG(this.#picture(options), inRange('scale', scale, Number.MIN_VALUE, 8));
+    inRange('scale', scale, Number.MIN_VALUE, 8);
+    await later.load();
+    return drawPNG(this.#picture(options), scale);
   }
 
   /**
@@ -359,21 +360,13 @@ export class PulseMap extends RecordElement {
     });
   }
 
-  #picture({ scheme = 'light', width }: PictureOptions): ReturnType<typeof drawSVG> {
-    const { examination, words } = this;
-    if (!this.isConnected)
-      throw new Error('picture: found the element outside any page, expected it inside one');
-    if (this.unreadNotice)
-      throw new Error(`picture: found a ${this.recordState} record, expected one that has been read`);
-    if (width !== undefined) inRange('width', width, 280, 4096);
-    this.#reading.value = examination;
-    const view = this.#figureView({ width: width ?? Math.max(NAMED, this.#figureView().layout.width) });
-    const text = {
-      title: this.labelText || words.map.name,
-      sentences: ruleLeads(readByRule(examination)).map(words.rule.lead),
-      scale: examination.scale,
-    };
-    return drawSVG(this.renderRoot, untouched(view), text, scheme);
+  #picture(options: PictureOptions): StillPicture {
+    const refused =
+      this.unreadNotice && `found a ${this.recordState} record, expected one that has been read`;
+    if (refused) throw new Error(`picture: ${refused}`);
+    const { examination, words, labelText } = this;
+    const { view, width } = this.#session;
+    return drawStill(this, options, { view, width, examination, earlier: this.#earlier, words, labelText });
   }
 
   #table(): TemplateResult | undefined {

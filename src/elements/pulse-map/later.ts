@@ -6,6 +6,7 @@ import { sheetStyles } from './print/styles.js';
 import { normalsStyles } from './normals-list.js';
 import { tableStyles } from './table/styles.js';
 
+export { stillPicture } from '../../drawing/still/index.js';
 export { parseExaminationText, unknownFields } from '../../examination/index.js';
 export { LimbFlags } from '../limb-flags/element.js';
 export * as limbs from '../pulse-reading/limbs.js';

@@ -1,14 +1,14 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { isPulseSite, namedStretches, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
   arteryPaths,
   type Collateral,
   type DrawnFlow,
   FINDING_STEP,
   type Layout,
-  type LesionMark,
+  lesionTitle,
   type PlacedLabel,
   type PlacedRidges,
   type Point,
@@ -17,6 +17,7 @@ import {
   type SiteView,
   TARGET_RADIUS,
 } from '../../../drawing/index.js';
+import type { MarkKind } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { glyphParts } from '../../common/glyph.js';
 import { styled } from '../../common/styled.js';
@@ -57,13 +58,6 @@ function lesionLayer(ridges: readonly PlacedRidges[], words: Messages): SVGTempl
   )}</g>`;
 }
 
-function lesionTitle({ kind, between, pieces, strength }: LesionMark, words: Messages): string {
-  const where = between
-    ? words.localisation.between(between)
-    : words.anatomy.stretches(namedStretches(pieces.map(({ piece }) => piece.key))).join(', ');
-  return words.map.lesionMark(kind, where, strength === undefined ? '' : words.reading.percent(strength));
-}
-
 /** Their numbers, over everything else: one for each stretch. */
 function numberLayer(ridges: readonly PlacedRidges[], { reading }: Messages): SVGTemplateResult {
   return svg`<g class="numbers" aria-hidden="true">${ridges.map(
@@ -74,18 +68,12 @@ function numberLayer(ridges: readonly PlacedRidges[], { reading }: Messages): SV
   )}</g>`;
 }
 
-/** An entry of a picture's legend. */
-export interface LegendItem {
-  readonly sign: SVGTemplateResult | undefined;
-  readonly text: string;
-}
-
 /** Draws the marks on the skin. */
 export interface FigureSkin {
   /** The marks, over the body and under the sites. */
   layer(layout: Layout): SVGTemplateResult | typeof nothing;
-  /** Their legend entries, for a picture. */
-  legend(): readonly LegendItem[];
+  /** Their kinds, for a legend. */
+  kinds(): ReadonlySet<MarkKind>;
 }
 
 export interface FigureView {

@@ -1,8 +1,10 @@
-import { render, svg } from 'lit';
-import type { ScaleId } from '../../../examination/index.js';
-import { styled } from '../../common/styled.js';
-import { type FigureView, renderFigure } from '../figure/render.js';
-import { pictureLegend } from './legend.js';
+import type { LitElement } from 'lit';
+import { PALETTE, type Token } from '../../../drawing/palette.js';
+import type { StillPicture } from '../../../drawing/still/index.js';
+import type { View } from '../../../drawing/views.js';
+import type { Examination } from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
+import { later } from '../fetched.js';
 
 /** Options of a picture. */
 export interface PictureOptions {
@@ -17,133 +19,84 @@ export interface PNGOptions extends PictureOptions {
   readonly scale?: number;
 }
 
-/** Text that goes with the figure. */
-export interface PictureText {
-  readonly title: string;
-  /** The reading, one sentence each. */
-  readonly sentences: readonly string[];
-  readonly scale: ScaleId;
-}
-
 /** @throws RangeError that names the option, what was found and what was expected */
 export function inRange(name: string, value: number, least: number, most: number): number {
   if (value >= least && value <= most) return value;
   throw new RangeError(`${name}: found ${String(value)}, expected a number from ${least} to ${most}`);
 }
 
-/** CSS properties that are written as presentation attributes, which every program understands. */
-const PAINT = [
-  'fill',
-  'fill-opacity',
-  'stroke',
-  'stroke-width',
-  'stroke-opacity',
-  'stroke-linecap',
-  'stroke-linejoin',
-  'stroke-dasharray',
-  'paint-order',
-  'opacity',
-] as const;
-const TYPE = ['font-size', 'font-weight', 'font-style'] as const;
-/** Their initial values, which are left out. */
-const USUAL: Readonly<Record<string, string>> = {
-  fill: 'rgb(0, 0, 0)',
-  'fill-opacity': '1',
-  stroke: 'none',
-  'stroke-width': '1px',
-  'stroke-opacity': '1',
-  'stroke-linecap': 'butt',
-  'stroke-linejoin': 'miter',
-  'stroke-dasharray': 'none',
-  'paint-order': 'normal',
-  opacity: '1',
-  'font-weight': '400',
-  'font-style': 'normal',
-};
-
-function paint(element: Element): void {
+/** The colours that the page has given an element, in a scheme. */
+function coloursOn(element: LitElement, scheme: 'light' | 'dark'): Partial<Record<Token, string>> {
   const style = getComputedStyle(element);
-  const isText = element.localName === 'text';
-  const bare = style.stroke === 'none';
-  for (const name of isText ? [...PAINT, ...TYPE] : PAINT) {
-    const value = style.getPropertyValue(name);
-    if (value === USUAL[name] || (bare && /^stroke-|paint-order/.test(name))) element.removeAttribute(name);
-    else element.setAttribute(name, value.replace(/(\d)px\b/g, '$1'));
+  const given = (Object.keys(PALETTE) as Token[]).filter((token) =>
+    style.getPropertyValue(`--pulse-map-${token}`),
+  );
+  if (!given.length) return {};
+  const probe = document.createElement('span');
+  probe.style.setProperty('color-scheme', scheme);
+  element.renderRoot.append(probe);
+  try {
+    return Object.fromEntries(
+      given.map((token) => {
+        probe.style.setProperty('color', `var(--pulse-map-${token})`);
+        return [token, getComputedStyle(probe).color];
+      }),
+    );
+  } finally {
+    probe.remove();
   }
 }
 
-/** Characters that XML does not allow: control characters, lone surrogates and two noncharacters. */
-const NOT_IN_XML = /(?![\t\n\r])\p{Cc}|\p{Cs}|[\uFFFE\uFFFF]/gu;
+/** Minimum default width of a picture in px: enough for the full names of all sites. */
+const NAMED = 760;
 
-function xmlOf(root: Element): string {
-  const text = new XMLSerializer().serializeToString(root);
-  return text.replace(NOT_IN_XML, '\uFFFD').replace(/>\s+</g, '><');
-}
-
-const UNSEEN = '.target, .ring, [d=""], .halo:not([d]), .drag, .ink';
-const HANDLES = /^(class|style|role|tabindex|part|data-.*|aria-.*)$/;
-
-/** Removes what only interaction or style sheets need, and what draws nothing. */
-function strip(root: Element): void {
-  for (const element of root.querySelectorAll(UNSEEN)) element.remove();
-  const comments = document.createTreeWalker(root, NodeFilter.SHOW_COMMENT);
-  const found: Node[] = [];
-  while (comments.nextNode()) found.push(comments.currentNode);
-  for (const comment of found) comment.parentNode?.removeChild(comment);
-  for (const site of root.querySelectorAll('.site')) {
-    const title = document.createElementNS(root.namespaceURI, 'title');
-    title.textContent = site.getAttribute('aria-label');
-    site.prepend(title);
-  }
-  const all = [root, ...root.querySelectorAll('*')];
-  for (const element of all.filter((one) => /^(path|circle|ellipse|rect|text)$/.test(one.localName)))
-    paint(element);
-  for (const element of all.reverse()) {
-    if (element.localName === 'g' && !element.childElementCount) element.remove();
-    for (const name of element.getAttributeNames()) if (HANDLES.test(name)) element.removeAttribute(name);
-  }
+/** What a map shows, as far as a picture of it shows the same. */
+export interface Shown {
+  readonly view: View;
+  readonly width: number;
+  readonly examination: Examination;
+  readonly earlier: Examination | undefined;
+  readonly words: Messages;
+  readonly labelText: string;
 }
 
 /**
- * The figure with its legend as a standalone document, without external style sheets, fonts or URLs.
- * @param place where it is rendered briefly and hidden, so that style sheets and custom properties apply
+ * The still picture of a map, in the colours, lines and font that the page gives it.
+ * @throws RangeError for a width that is none; Error outside a page, and before the code that draws it was fetched
  */
-export function drawSVG(
-  place: ParentNode & Node,
-  view: FigureView,
-  { title, sentences, scale }: PictureText,
-  scheme: 'light' | 'dark',
-): { readonly text: string; readonly width: number; readonly height: number } {
-  const { width } = view.layout;
-  const legend = pictureLegend(view, scale, 8);
-  const height = Math.ceil(view.layout.height + legend.height);
-  const stage = document.createElement('div');
-  stage.style.cssText = `position: absolute; inline-size: 0; block-size: 0; overflow: hidden; visibility: hidden; color-scheme: ${scheme}`;
-  place.append(stage);
-  try {
-    render(
-      svg`<svg class="figure" viewBox="0 0 ${width} ${height}" width=${width} height=${height}><title>${title}</title><desc>${sentences.join('\n')}</desc>
-        <rect width=${width} height=${height} ${styled({ fill: 'var(--_paper)' })}></rect>${renderFigure(view)}${legend.template}</svg>`,
-      stage,
-    );
-    const root = stage.querySelector('svg') as SVGSVGElement;
-    root.setAttribute('font-family', getComputedStyle(root).fontFamily);
-    strip(root);
-    root.setAttribute('role', 'img');
-    return { text: xmlOf(root), width, height };
-  } finally {
-    stage.remove();
-  }
+export function drawStill(
+  element: LitElement,
+  { scheme = 'light', width }: PictureOptions,
+  shown: Shown,
+): StillPicture {
+  if (!element.isConnected)
+    throw new Error('picture: found the element outside any page, expected it inside one');
+  if (width !== undefined) inRange('width', width, 280, 4096);
+  const { part } = later;
+  if (!part)
+    throw new Error('picture: found its code not fetched yet, expected it a moment after the first paint');
+  const { view, words, earlier, labelText } = shown;
+  const style = getComputedStyle(element);
+  const lines = Number.parseFloat(style.getPropertyValue('--pulse-map-stroke'));
+  return part.stillPicture(shown.examination, {
+    scheme,
+    colours: coloursOn(element, scheme),
+    lines: Number.isNaN(lines) ? 1 : lines,
+    font: style.fontFamily,
+    view,
+    width: width ?? Math.max(NAMED, shown.width),
+    names: true,
+    title: labelText || words.map.name,
+    ...(earlier && { earlier }),
+    words,
+  });
 }
 
 /**
  * Draws a picture into an image.
  * @throws Error when the browser cannot, for instance because a content security policy forbids `data:` images
  */
-export async function drawPNG(
-  picture: { readonly text: string; readonly width: number; readonly height: number },
-  scale: number,
-): Promise<Blob> {
+export async function drawPNG(picture: StillPicture, scale: number): Promise<Blob> {
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(picture.text)}`;
   try {

@@ -1,9 +1,10 @@
 import { nothing, type SVGTemplateResult, type TemplateResult } from 'lit';
 import type { Layout } from '../../../drawing/index.js';
+import type { MarkKind } from '../../../examination/index.js';
 import { fold } from '../../common/fold.js';
 import type { Chooser } from '../chooser/chooser.js';
 import { later } from '../fetched.js';
-import type { FigureSkin, LegendItem } from '../figure/render.js';
+import type { FigureSkin } from '../figure/render.js';
 import type { Hand } from '../hand/press.js';
 import type { SiteFinder } from '../hand/site-finder.js';
 import type { Recorder } from '../recorder.js';
@@ -50,8 +51,8 @@ export class SkinController implements FigureSkin {
     return this.#tools?.layer(layout) ?? nothing;
   }
 
-  legend(): readonly LegendItem[] {
-    return this.#tools?.legend() ?? [];
+  kinds(): ReadonlySet<MarkKind> {
+    return this.#tools?.kinds() ?? new Set();
   }
 
   palette(): TemplateResult | typeof nothing {

@@ -5,10 +5,9 @@ import {
   isMarkOfArm,
   type Layout,
   markName,
-  markShape,
+  markSample,
   type MarkShape,
   placedMark,
-  type Point,
   showsMark,
 } from '../../../drawing/index.js';
 import { type Mark, MARK_FORMS, type MarkKind } from '../../../examination/index.js';
@@ -78,27 +77,10 @@ export function skinLayer(
   )}</g>${on ? svg`<path class="ink"></path>` : nothing}`;
 }
 
-const SAMPLES: Record<'area' | 'line', readonly Point[]> = {
-  area: [
-    [4, 9],
-    [13, 3],
-    [25, 7],
-    [27, 16],
-    [16, 21],
-    [5, 17],
-  ],
-  line: [
-    [3, 12],
-    [15, 9],
-    [27, 12],
-  ],
-};
-
 /**
  * The look of a kind, for buttons and the list; words stand beside it.
  * @param id of its own within the element
  */
 export function skinIcon(kind: MarkKind, id: string): SVGTemplateResult {
-  const shape = markShape(kind, SAMPLES[MARK_FORMS[kind] === 'area' ? 'area' : 'line']);
-  return svg`<svg class="skin s-${kind}" width="30" height="24" viewBox="0 0 30 24" aria-hidden="true">${parts(id, kind, shape)}</svg>`;
+  return svg`<svg class="skin s-${kind}" width="30" height="24" viewBox="0 0 30 24" aria-hidden="true">${parts(id, kind, markSample(kind))}</svg>`;
 }

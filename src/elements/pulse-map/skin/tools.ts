@@ -2,16 +2,15 @@ import { nothing, svg, type ReactiveController, type SVGTemplateResult, type Tem
 import { guard } from 'lit/directives/guard.js';
 import type { DirectiveResult } from 'lit/directive.js';
 import type { Layout } from '../../../drawing/index.js';
-import { MARK_KINDS } from '../../../examination/index.js';
+import type { MarkKind } from '../../../examination/index.js';
 import type { Chooser } from '../chooser/chooser.js';
-import type { LegendItem } from '../figure/render.js';
 import { keyAct } from '../hand/keys.js';
 import type { Hand } from '../hand/press.js';
 import type { SiteFinder } from '../hand/site-finder.js';
 import type { Recorder } from '../recorder.js';
 import type { Session } from '../session.js';
 import { SkinEditor } from './editor.js';
-import { skinIcon, skinLayer } from './layer.js';
+import { skinLayer } from './layer.js';
 import { type PaletteView, renderPalette, renderSkinList } from './panels.js';
 import { markOf, SkinPen } from './pen.js';
 
@@ -53,14 +52,9 @@ export class SkinTools implements ReactiveController {
     return this.editor.on ? renderPalette(this.#view, this.editor) : nothing;
   }
 
-  /** Legend entries of the kinds of mark in the record. */
-  legend(): readonly LegendItem[] {
-    const kinds = new Set(this.editor.marks.map(({ kind }) => kind));
-    const { marks } = this.session.words;
-    return MARK_KINDS.filter((kind) => kinds.has(kind)).map((kind) => ({
-      sign: svg`<g transform="scale(.8)">${skinIcon(kind, `legend-${kind}`)}</g>`,
-      text: marks.kindWord(kind),
-    }));
+  /** The kinds of mark in the record. */
+  kinds(): ReadonlySet<MarkKind> {
+    return new Set(this.editor.marks.map(({ kind }) => kind));
   }
 
   list(): DirectiveResult {

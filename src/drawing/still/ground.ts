@@ -1,0 +1,153 @@
+import { levelOf, PIECES, type Vessel } from '../../anatomy/index.js';
+import { arteryParts, type ArteryPart } from '../arteries.js';
+import type { DrawnFlow } from '../flow.js';
+import { GROUND_PAINT, type Paint } from '../paint.js';
+import { silhouetteOf } from '../silhouette.js';
+import { type Ink, painted, type Painted } from './ink.js';
+import { group, pathOf, tag } from './xml.js';
+
+/*
+ * Body and arteries of a still picture. They are most of its bytes and mostly the same from one picture to the next, so a page
+ * with many of them can have them once: every stretch that a picture draws as the healthy tree has it, it then only refers to.
+ */
+
+type Tone = ArteryPart['tone'];
+
+/** Body and arteries as they lie over each other. */
+const LAYERS = [
+  'body',
+  'hints',
+  'behind',
+  'knees',
+  'deep',
+  'trunk',
+  'heart',
+  'hollow',
+  'thinning',
+  'near',
+] as const;
+type Layer = (typeof LAYERS)[number];
+type Landmark = Exclude<Layer, Tone>;
+
+const isLandmark = (layer: Layer): layer is Landmark =>
+  layer === 'body' || layer === 'hints' || layer === 'knees' || layer === 'heart';
+
+/** Figure units a number of the body's path data stands for. */
+const BODY_UNIT = 0.1;
+
+/** Arteries that share a fate: what changes in one limb leaves those of the others as they are. */
+function regionOf({ artery, side }: Vessel): string {
+  const level = levelOf(artery, 'leg');
+  if (level === 'axillo-brachial' || level === 'forearm-hand') return `${side}-arm`;
+  return level === 'femoro-popliteal' || level === 'infrapopliteal' ? `${side}-leg` : 'trunk';
+}
+
+function inGroups(parts: readonly ArteryPart[]): Map<string, ArteryPart[]> {
+  const groups = new Map<string, ArteryPart[]>();
+  for (const part of parts) {
+    const key = `${part.tone}-${regionOf(part.vessel)}`;
+    const found = groups.get(key);
+    if (found) found.push(part);
+    else groups.set(key, [part]);
+  }
+  return groups;
+}
+
+const joined = (parts: readonly ArteryPart[]): string => parts.map(({ d }) => d).join('');
+
+interface Shared {
+  /** Id, without its prefix, of each group of the healthy tree and of each of its stretches, by path data. */
+  readonly ids: ReadonlyMap<string, string>;
+}
+
+const SHARED = new Map<boolean, Shared>();
+
+/** What of the healthy tree pictures refer to; computed once. */
+function sharedTree(arms: boolean): Shared {
+  let shared = SHARED.get(arms);
+  if (!shared) {
+    const healthy = PIECES.map((piece): DrawnFlow => ({
+      piece,
+      from: piece.from,
+      to: piece.to,
+      flow: 'full',
+    }));
+    const parts = arteryParts(healthy, arms, 'whole');
+    const pieces = healthy.flatMap((piece) => arteryParts([piece], arms, 'whole'));
+    const groups = [...inGroups(parts).values()].map(joined);
+    const data = new Set([...groups, ...[...parts, ...pieces].map(({ d }) => d)]);
+    shared = { ids: new Map([...data].map((d, i) => [d, i.toString(36)])) };
+    SHARED.set(arms, shared);
+  }
+  return shared;
+}
+
+/** The paint of a layer, in the units of its path data. */
+function paintOf(ink: Ink, layer: Layer, px: number): Painted {
+  const table: Readonly<Record<string, Paint>> = GROUND_PAINT;
+  if (isLandmark(layer)) return painted(ink, [table[`.${layer}`] ?? {}], px / BODY_UNIT);
+  if (layer === 'hollow') return painted(ink, [GROUND_PAINT['.hollow']], px);
+  return painted(ink, [GROUND_PAINT['.artery'], table[`.artery.${layer}`] ?? {}], px);
+}
+
+const inBodyUnits = `scale(${BODY_UNIT})`;
+
+function landmark(layer: Landmark, arms: boolean, ink: Ink, px: number): string {
+  return pathOf(silhouetteOf(arms)[layer], { ...paintOf(ink, layer, px), transform: inBodyUnits });
+}
+
+/** What the pictures of a page refer to by the ids that begin with a prefix. */
+export function sharedGround(prefix: string, arms: boolean, ink: Ink, px: number): string {
+  const { ids } = sharedTree(arms);
+  const landmarks = LAYERS.filter(isLandmark).map((layer) =>
+    tag('g', { id: prefix + layer }, landmark(layer, arms, ink, px)),
+  );
+  const paths = [...ids].map(([d, id]) => pathOf(d, { id: prefix + id }));
+  return tag('defs', {}, [...landmarks, ...paths].join(''));
+}
+
+const use = (id: string): string => `<use href="#${id}"/>`;
+
+/** Arteries of one tone, by reference where the healthy tree has them. */
+function referred(parts: readonly ArteryPart[], prefix: string, arms: boolean): string {
+  const { ids } = sharedTree(arms);
+  let own = '';
+  let text = '';
+  for (const some of inGroups(parts).values()) {
+    const whole = ids.get(joined(some));
+    if (whole) text += use(prefix + whole);
+    else
+      for (const { d } of some) {
+        const id = ids.get(d);
+        if (id) text += use(prefix + id);
+        else own += d;
+      }
+  }
+  return text + pathOf(own);
+}
+
+/** How the ground of a picture is drawn. */
+export interface Ground {
+  readonly flow: readonly DrawnFlow[];
+  readonly arms: boolean;
+  readonly ink: Ink;
+  /** Figure units of a px. */
+  readonly px: number;
+  /** Whether a figure unit is exact enough, as in small pictures. */
+  readonly coarse: boolean;
+  /** Beginning of the ids under which the page has body and healthy arteries, if it has them. */
+  readonly shared: string | undefined;
+}
+
+/** Body and arteries in figure units. */
+export function groundText({ flow, arms, ink, px, coarse, shared }: Ground): string {
+  const exact = !coarse && shared === undefined;
+  const parts = arteryParts(flow, arms, exact ? 'tenth' : 'whole');
+  const scale = exact ? BODY_UNIT : 1;
+  return LAYERS.map((layer) => {
+    if (isLandmark(layer)) return shared === undefined ? landmark(layer, arms, ink, px) : use(shared + layer);
+    const own = parts.filter(({ tone }) => tone === layer);
+    const text = shared === undefined ? pathOf(joined(own)) : referred(own, shared, arms);
+    return group({ ...paintOf(ink, layer, px / scale), transform: exact ? inBodyUnits : undefined }, text);
+  }).join('');
+}

@@ -1,0 +1,113 @@
+import { placeKey } from '../../anatomy/index.js';
+import { type GlyphKind, GLYPHS, MARKS, type MarkKind, NUMERAL_SHIFT, NUMERALS } from '../glyphs.js';
+import type { Layout } from '../layout.js';
+import { GLYPH_PAINT } from '../paint.js';
+import type { SiteViews } from '../site-view.js';
+import { positionOf } from '../vessels.js';
+import { type BodyView, cropOf, placesIn } from '../views.js';
+import { glyphPaint, shifted } from './glyph.js';
+import { type Ink, painted, type Painted } from './ink.js';
+import { group, pathOf, tag, tenth } from './xml.js';
+
+/** Room around a small picture, in px. */
+const PAD = 2;
+/** Size of the glyphs of a small picture to the figure, and its limits; 1 is the size on a map. */
+const GLYPH = { perScale: 2.2, least: 0.34, most: 1 };
+/** From this size of the glyphs their numerals can be read. */
+const READABLE = 0.6;
+/** Least size of the letters of the sides, in px. */
+const LEAST_LETTER = 9;
+
+/** A view without names, as large as its width allows. */
+export function smallLayout(view: BodyView, width: number): Layout & { readonly letterSize: number } {
+  const crop = cropOf(view);
+  const scale = (width - 2 * PAD) / crop.width;
+  const height = Math.round(crop.height * scale + 2 * PAD);
+  const [offsetX, offsetY] = [PAD - crop.x * scale, PAD - crop.y * scale];
+  const size = Math.max(LEAST_LETTER, Math.min(22, 40 * scale));
+  const sides = (['right', 'left'] as const).filter((side) => !view.includes('-') || view.startsWith(side));
+  return {
+    view,
+    width,
+    height,
+    scale,
+    glyphScale: Math.min(GLYPH.most, Math.max(GLYPH.least, scale * GLYPH.perScale)),
+    offsetX,
+    offsetY,
+    naming: 'codes',
+    sites: placesIn(view).map((place) => {
+      const { x, y } = positionOf(place);
+      return { place, x: x * scale + offsetX, y: y * scale + offsetY };
+    }),
+    labels: [],
+    findings: new Map(),
+    letters: sides.map((side) => ({ side, x: side === 'right' ? size : width - size, y: size * 1.2 })),
+    letterSize: size,
+  };
+}
+
+/** A glyph that is a disc: drawn as the round end of a line without length, which takes a dozen bytes. */
+const DISC = 5.6;
+/** The same for the square of an absent pulse, whose round corners would not be seen. */
+const SQUARE = 17;
+
+/**
+ * The glyphs of all sites, each kind as one path a paint. Sites to listen at only show what was heard there, and sites not
+ * examined a ring without dashes, which would not be seen.
+ */
+export function smallGlyphs(layout: Layout, sites: SiteViews, ink: Ink): string {
+  const { glyphScale: g } = layout;
+  const paths = new Map<string, { paint: Painted; d: string }>();
+  const add = (key: string, paint: Painted, d: string): void => {
+    const found = paths.get(key);
+    if (found) found.d += d;
+    else paths.set(key, { paint, d });
+  };
+  const over: (() => void)[] = [];
+  const dot = (width: number, stroke: string, cap: 'round' | 'square' = 'round'): Painted => ({
+    stroke,
+    'stroke-width': tenth(width),
+    'stroke-linecap': cap,
+  });
+  for (const { place, x, y } of layout.sites) {
+    const site = sites.get(placeKey(place));
+    if (!site) continue;
+    const { kind, numeral, marks } = site.shown;
+    const [cx, cy] = [x / g, y / g];
+    const spot = `M${Math.round(cx)} ${Math.round(cy)}h0`;
+    const moved = (d: string): string => shifted(d, Math.round(cx) - 12, Math.round(cy) - 12);
+    if (kind === 'not-examined') {
+      add('ring', dot(2 * DISC + 1.7, ink.colour('mute')), spot);
+      add('hole', dot(2 * DISC - 1.7, ink.colour('paper')), spot);
+    } else if (kind !== 'listen') {
+      const [shape, second] = GLYPHS[kind];
+      add('halo', dot(25.5, ink.colour('body')), spot);
+      if (kind === 'absent' && g < READABLE)
+        over.push(() => add(kind, dot(SQUARE, ink.colour('gone'), 'square'), spot));
+      else over.push(() => add(`${kind} ${shape.paint}`, glyphPaint(ink, shape.paint, kind), moved(shape.d)));
+      if (second) over.push(() => add(`${kind} 2`, glyphPaint(ink, second.paint, kind), moved(second.d)));
+      const digit = g >= READABLE && numeral !== null && NUMERALS[numeral];
+      if (digit)
+        over.push(() => {
+          const d = shifted(
+            digit,
+            Math.round(cx) - 12,
+            Math.round(cy) - 12 + (NUMERAL_SHIFT[kind as GlyphKind] ?? 0),
+          );
+          add(`${kind} numeral`, glyphPaint(ink, 'numeral', kind), d);
+        });
+    }
+    for (const mark of marks)
+      over.push(() => add('mark', painted(ink, [GLYPH_PAINT['.mark']]), moved(MARKS[mark as MarkKind])));
+  }
+  for (const draw of over) draw();
+  const scale = Number(g.toFixed(3));
+  return group(
+    { transform: scale === 1 ? undefined : `scale(${scale})`, fill: 'none' },
+    [...paths.values()].map(({ paint, d }) => pathOf(d, paint)).join(''),
+  );
+}
+
+/** A ground of one colour. */
+export const paperText = (width: number, height: number, ink: Ink): string =>
+  tag('rect', { width, height, fill: ink.colour('paper') });
