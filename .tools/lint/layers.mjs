@@ -9,6 +9,7 @@ export const LAYERS = [
   'bedside',
   'triage',
   'staging',
+  'comparison',
   'flow',
   'localisation',
   'statements',

@@ -17,6 +17,7 @@ export {
 export * from './facts.js';
 export * from './flag-sources.js';
 export * from './flags.js';
+export { hasGraftAt } from './grafts.js';
 export { type Ground, type GroundCode, type ThreatMeasure } from './ground.js';
 export * from './infection.js';
 export * from './limb.js';

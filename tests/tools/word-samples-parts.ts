@@ -1,9 +1,13 @@
 /** Arguments for every entry of the locale that is a function, in the areas of this part. */
 import { SIDES } from '../../src/anatomy/index.js';
 import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../src/bedside/index.js';
+import { type Change, CHANGE_WEIGHTS } from '../../src/comparison/index.js';
 import {
   ACUTE_CLASSES,
+  BRUITS,
+  DOPPLER_SIGNALS,
   FONTAINE_STAGES,
+  GRADES,
   REASONS,
   RUTHERFORD_CATEGORIES,
   WIFI_GRADES,
@@ -62,6 +66,13 @@ const DOUBTS: readonly ArmsDoubt[] = [
 ];
 const field = 'Arm';
 
+const WAYS = ['worse', 'better'] as const;
+const weighed = { weight: 'matters', way: 'other' } as const;
+const LEFT_FOOT = { site: 'dorsalis-pedis', side: 'left' } as const;
+const RIGHT_GROIN = { site: 'femoral', side: 'right' } as const;
+const stepsOf = <T>(values: readonly T[]) =>
+  two(values, values).flatMap(([from, to]) => (from === to ? [] : [{ from, to }]));
+
 const STAGED: Record<SchemeId, readonly (string | number)[]> = {
   acute: ACUTE_CLASSES,
   fontaine: FONTAINE_STAGES,
@@ -104,6 +115,65 @@ const flagged = two(FLAG_CODES, FLAGGED_LIMBS).map(([code, limb]): RedFlag => ({
       : { atLeast: 'IIa', atMost: 'IIb' },
 }));
 
+/** Every kind of change between two visits, with every word it can name. */
+const CHANGES: readonly Change[] = [
+  ...stepsOf(GRADES).map((step) => ({ code: 'pulse' as const, place: LEFT_FOOT, ...step, ...weighed })),
+  ...stepsOf(DOPPLER_SIGNALS).map((step) => ({
+    code: 'doppler' as const,
+    place: LEFT_FOOT,
+    ...step,
+    ...weighed,
+  })),
+  ...stepsOf(BRUITS).map((step) => ({ code: 'bruit' as const, place: RIGHT_GROIN, ...step, ...weighed })),
+  ...stepsOf(['present', 'absent'] as const).map((step) => ({
+    code: 'graft-pulse' as const,
+    artery: 'superficial-femoral' as const,
+    side: 'left' as const,
+    ...step,
+    ...weighed,
+  })),
+  ...[-0.25, 0.15].map((by) => ({
+    code: 'index' as const,
+    side: 'left' as const,
+    from: 0.75,
+    to: 0.75 + by,
+    by,
+    limit: 0.15,
+    ...weighed,
+  })),
+  { code: 'distance', side: 'right', from: 1200, to: 150, ...weighed },
+  ...stepsOf(['normal', 'borderline', 'abnormal', 'severe'] as const).map((step) => ({
+    code: 'bedside' as const,
+    test: 'elevation' as const,
+    side: 'left' as const,
+    ...step,
+    ...weighed,
+  })),
+  { code: 'stage', scheme: 'fontaine', limb: LEG, from: 'IIa', to: 'III', ...weighed },
+  { code: 'stage', scheme: 'rutherford', limb: LEG, from: 2, to: 4, ...weighed },
+  { code: 'stage', scheme: 'wifi', limb: LEG, from: 1, to: 3, ...weighed },
+  { code: 'stage', scheme: 'acute', limb: { kind: 'arm', side: 'right' }, from: 'I', to: 'IIa', ...weighed },
+  ...flagged.slice(0, 3).flatMap((flag) =>
+    (
+      [
+        ['none', 'now'],
+        ['now', 'none'],
+      ] as const
+    )
+      .map(([from, to]): Change => ({ code: 'flag', flag, from, to, ...weighed }))
+      .concat(
+        WAYS.map((way): Change => ({
+          code: 'flag',
+          flag,
+          from: 'today',
+          to: way === 'worse' ? 'now' : 'soon',
+          weight: 'matters',
+          way,
+        })),
+      ),
+  ),
+];
+
 export const PART_SAMPLES: Samples<PartMessages> = {
   bedside: {
     named: two(BEDSIDE_TEST_IDS, [undefined, 'Xyz']),
@@ -141,6 +211,15 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     position: { hold: one([30]) },
     stress: { left: [['1:00', '3:00']], leftOf: one(['3:00']), pace: one([2]), feltAt: [['xyz', 'xyz']] },
     line: one(BEDSIDE.flatMap(bedsideLines)),
+  },
+  comparison: {
+    title: one(['', '3 May 2026']),
+    weight: one(CHANGE_WEIGHTS),
+    change: one(CHANGES),
+    rest: one([
+      { changes: [], notExaminedNow: [LEFT_FOOT, RIGHT_GROIN], notExaminedBefore: [LEFT_FOOT], same: 1 },
+      { changes: CHANGES, notExaminedNow: [], notExaminedBefore: [LEFT_FOOT, RIGHT_GROIN], same: 12 },
+    ]),
   },
   context: {
     repair: two(['bypass', 'stent'] as const, ['xyz']),

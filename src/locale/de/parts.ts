@@ -1,5 +1,6 @@
 import type { PartMessages } from '../languages.js';
 import { bedside } from './bedside.js';
+import { comparison } from './comparison.js';
 import { compression } from './compression.js';
 import { context } from './context.js';
 import { flags } from './flags.js';
@@ -12,6 +13,7 @@ import { whole } from './whole.js';
 /** German words of the examination around the pulses. */
 export const deParts: PartMessages = {
   bedside,
+  comparison,
   compression,
   context,
   flags,

@@ -1,4 +1,5 @@
 import { bedside } from './bedside.js';
+import { comparison } from './comparison.js';
 import { compression } from './compression.js';
 import { context } from './context.js';
 import { flags } from './flags.js';
@@ -11,6 +12,7 @@ import { whole } from './whole.js';
 /** English words of history, inspection, tests, pressures, stages and flags. */
 export const enParts = {
   bedside,
+  comparison,
   compression,
   context,
   flags,

@@ -1,0 +1,2 @@
+export * from './change.js';
+export * from './compare.js';
