@@ -8,6 +8,7 @@ export * from './pressures/index.js';
 export * from './bedside/index.js';
 export * from './triage/index.js';
 export * from './staging/index.js';
+export * from './comparison/index.js';
 export * from './localisation/index.js';
 export * from './statements/index.js';
 export * from './locale/index.js';

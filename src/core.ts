@@ -13,6 +13,7 @@ export {
   PULSE_PLACES,
   type Side,
 } from './anatomy/index.js';
+export { type Comparison, compareExaminations } from './comparison/index.js';
 export {
   addMark,
   type Bedside,

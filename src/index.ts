@@ -1,4 +1,5 @@
 /** Registers every element, and exports their classes and the core. */
+import './elements/limb-changes/define.js';
 import './elements/limb-context/define.js';
 import './elements/limb-examination/define.js';
 import './elements/limb-stopwatch/define.js';
@@ -8,6 +9,7 @@ import './elements/pulse-reading/define.js';
 export * from './core.js';
 export { type View, VIEWS } from './drawing/views.js';
 export { BedsideTest } from './elements/bedside-test/element.js';
+export { LimbChanges } from './elements/limb-changes/element.js';
 export { LimbContext } from './elements/limb-context/element.js';
 export { LimbExamination } from './elements/limb-examination/element.js';
 export { LimbFlags } from './elements/limb-flags/element.js';

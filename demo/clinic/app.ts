@@ -28,7 +28,13 @@ type Page =
   | { readonly page: 'about' }
   | { readonly page: 'patients'; readonly rows: readonly PatientRow[] }
   | { readonly page: 'patient'; readonly row: PatientRow }
-  | { readonly page: 'visit'; readonly patient: Patient; readonly visit: Visit }
+  | {
+      readonly page: 'visit';
+      readonly patient: Patient;
+      readonly visit: Visit;
+      /** The visit before. */
+      readonly earlier: Visit | undefined;
+    }
   | {
       readonly page: 'edit';
       readonly patient: Patient;
@@ -143,7 +149,7 @@ export class ClinicApp extends LitElement {
       case 'visit':
         return html`${keyed(
           page.visit.id,
-          visitPage(page.patient, page.visit, () => void this.#delete(page.visit)),
+          visitPage(page.patient, page.visit, page.earlier, () => void this.#delete(page.visit)),
         )}`;
       case 'edit':
         return editPage(
@@ -257,15 +263,15 @@ export class ClinicApp extends LitElement {
         what: `${patient.name} has no visit at this address. It may have been deleted.`,
       };
     }
+    // The latest first: the one after this visit, or the first of all before a new one.
+    const visits = await store.visits(patient.id);
+    const earlier = visits[visit ? visits.findIndex(({ id }) => id === visit.id) + 1 : 0];
     if (route.page === 'edit') {
-      // The latest first: the one after this visit, or the first of all before a new one.
-      const visits = await store.visits(patient.id);
-      const earlier = visits[visit ? visits.findIndex(({ id }) => id === visit.id) + 1 : 0];
       const draft = await store.draft(draftKey(patient.id, visit?.id));
       return { page: 'edit', patient, visit, earlier, draft };
     }
     return visit
-      ? { page: 'visit', patient, visit }
+      ? { page: 'visit', patient, visit, earlier }
       : { page: 'missing', what: 'There is no visit at this address.' };
   }
 

@@ -11,6 +11,12 @@ const EXTENTS: readonly (readonly [Extent, string])[] = [
   ['whole', 'Whole examination'],
 ];
 
+/** A record as the clinic kept it; none where there is none or it cannot be read. */
+function recordFrom(text: string | undefined): Examination | undefined {
+  const parsed = text ? parseExaminationText(text) : undefined;
+  return parsed?.ok ? parsed.value : undefined;
+}
+
 /**
  * The examination among the clinic's fields: the map alone or the whole examination, both one custom element with a name, a
  * label and a value. The clinic keeps what it submits and hands the same text back; it never looks inside.
@@ -100,8 +106,7 @@ export class ExaminationField extends LitElement {
 
   /** The record of the visit before; none where it cannot be read. */
   get #earlier(): Examination | undefined {
-    const parsed = this.earlier ? parseExaminationText(this.earlier) : undefined;
-    return parsed?.ok ? parsed.value : undefined;
+    return recordFrom(this.earlier);
   }
 
   /** The other element continues with the current record. */
@@ -115,6 +120,21 @@ export class ExaminationField extends LitElement {
 }
 
 if (!customElements.get('examination-field')) customElements.define('examination-field', ExaminationField);
+
+/** What changed since the visit before; nothing where that one recorded nothing. */
+export function changesSince(
+  earlier: Readonly<Record<string, string>> | undefined,
+  fields: Readonly<Record<string, string>>,
+): TemplateResult | typeof nothing {
+  const [before, now] = [earlier?.[EXAMINATION_NAME], fields[EXAMINATION_NAME]].map(recordFrom);
+  if (!before || !now) return nothing;
+  return html`<limb-changes
+    lang=${examinationLanguage()}
+    register=${examinationRegister()}
+    .earlier=${before}
+    .examination=${now}
+  ></limb-changes>`;
+}
 
 export function examinationControl(
   fields: Readonly<Record<string, string>>,

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
 import './patient-list.js';
-import { examinationControl } from './examination.js';
+import { changesSince, examinationControl } from './examination.js';
 import { flagLine, flagOf } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
@@ -105,7 +105,12 @@ function answers(fields: readonly Field[], visit: Visit): TemplateResult {
   </dl>`;
 }
 
-export function visitPage(patient: Patient, visit: Visit, onDelete: () => void): TemplateResult {
+export function visitPage(
+  patient: Patient,
+  visit: Visit,
+  earlier: Visit | undefined,
+  onDelete: () => void,
+): TemplateResult {
   const examination = visit.fields[EXAMINATION_NAME] ?? '';
   return html`<main class="page">
     ${trail(toPatients, toPatient(patient))}
@@ -129,7 +134,7 @@ export function visitPage(patient: Patient, visit: Visit, onDelete: () => void):
     ${answers(LONG, visit)}
     ${
       examination
-        ? examinationControl(visit.fields, true)
+        ? html`${changesSince(earlier?.fields, visit.fields)} ${examinationControl(visit.fields, true)}`
         : html`<p class="empty">Nothing was recorded on the limbs at this visit.</p>`
     }
     ${answers(AFTER, visit)}

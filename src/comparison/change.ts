@@ -26,7 +26,7 @@ export interface StageValues {
   readonly wifi: WifiStage;
   readonly acute: AcuteClass;
 }
-export type StageScheme = keyof StageValues;
+export type ComparedScheme = keyof StageValues;
 
 interface Told {
   readonly weight: ChangeWeight;
@@ -36,10 +36,10 @@ interface Told {
 type FromTo<T> = { readonly from: T; readonly to: T };
 
 type StageChange = {
-  [S in StageScheme]: { readonly code: 'stage'; readonly scheme: S; readonly limb: StagedLimb } & FromTo<
+  [S in ComparedScheme]: { readonly code: 'stage'; readonly scheme: S; readonly limb: StagedLimb } & FromTo<
     StageValues[S]
   >;
-}[StageScheme];
+}[ComparedScheme];
 
 /** One thing that is otherwise than at the visit before, and was known both times. */
 export type Change = Told &
@@ -66,7 +66,7 @@ export type Change = Told &
   );
 export type ChangeCode = Change['code'];
 
-/** Two visits side by side. */
+/** Two visits side by side: what changed, and what nothing can be claimed of. */
 export interface Comparison {
   /** Gravest first; within one weight in the order of the examination. */
   readonly changes: readonly Change[];

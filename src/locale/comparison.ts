@@ -72,7 +72,7 @@ export function comparisonFrom(table: ComparisonTable, areas: Areas) {
       table.was(
         ofSide(table.index, side),
         decimal(to, 2),
-        `${decimal(from, 2)}; ${by < 0 ? '−' : '+'}${decimal(Math.abs(by), 2)}`,
+        `${decimal(from, 2)} (${by < 0 ? '−' : '+'}${decimal(Math.abs(by), 2)})`,
       ),
     distance: ({ side, from, to }) =>
       table.was(

@@ -19,7 +19,7 @@ const fachlich: ComparisonTable = {
     chance: 'Vielleicht Zufall',
   },
   scatter: 'So weit weichen auch zwei Untersucher oder zwei Messungen voneinander ab.',
-  was: (what, now, before) => `${what}: ${now} (vorher: ${before})`,
+  was: (what, now, before) => `${what}: ${now}; vorher: ${before}`,
   pulse: (place) => `${place}, Puls`,
   doppler: (place) => `${place}, Dopplersignal`,
   bruit: (place) => `${place}, Auskultation`,

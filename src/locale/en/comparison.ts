@@ -15,7 +15,7 @@ const trade: ComparisonTable = {
   since: (when) => `Changes since ${when}`,
   weights: { urgent: 'Urgent', matters: 'Changed', minor: 'Other differences', chance: 'May be chance' },
   scatter: 'Two examiners, or two measurements of one, differ by as much.',
-  was: (what, now, before) => `${what}: ${now} (before: ${before})`,
+  was: (what, now, before) => `${what}: ${now}; before: ${before}`,
   pulse: (place) => `${place} pulse`,
   doppler: (place) => `${place}, Doppler signal`,
   bruit: (place) => `${place}, auscultation`,
