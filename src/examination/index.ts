@@ -15,6 +15,7 @@ export { type ParsedPart, type ParseOptions, parseWith } from './read-schema.js'
 export * from './remembered.js';
 export * from './scales.js';
 export * from './schema/bedside.js';
+export * from './schema/calls.js';
 export * from './schema/circulation.js';
 export * from './schema/context.js';
 export * from './schema/history.js';
@@ -26,6 +27,7 @@ export * from './schema/pulses.js';
 export * from './schema/record.js';
 export * from './schema/staging.js';
 export * from './types/bedside.js';
+export * from './types/calls.js';
 export * from './types/circulation.js';
 export * from './types/common.js';
 export * from './types/context.js';

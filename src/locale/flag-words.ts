@@ -1,4 +1,5 @@
 import type { LimbKey } from '../anatomy/index.js';
+import type { CalledTeam, TeamCall } from '../examination/index.js';
 import type { MissingCode } from '../staging/index.js';
 import type {
   FlagChange,
@@ -12,7 +13,7 @@ import type {
   Urgency,
 } from '../triage/index.js';
 import type { Abbreviation } from './first-use.js';
-import { sentence } from './phrases.js';
+import { clockTime, sentence, timeOfDay } from './phrases.js';
 import { say, together } from './terms.js';
 import { type Of, without } from './words.js';
 
@@ -45,6 +46,9 @@ export interface FlagTable {
   /** What each flag warns of. */
   readonly names: Of<FlagCode>;
   readonly actions: Of<ActCode>;
+  /** Whom one calls, as it stands first in a sentence. */
+  readonly teams: Of<CalledTeam>;
+  called(team: string, time: string, whom: string | undefined): string;
   stillMissing(what: string): string;
   /** The acute class, and one that is open. */
   classIs(rutherford: string): string;
@@ -78,6 +82,10 @@ export interface FlagBarTable {
   readonly until: Readonly<Record<'now' | 'examination', (time: string) => string>>;
   readonly callNow: string;
   readonly call: string;
+  /** The button that notes a call, its time, and the button that takes it back. */
+  readonly noteCall: string;
+  readonly callTime: string;
+  readonly removeCall: string;
   readonly openPathway: string;
   /** The button that dials: whom, and the number. */
   callWhom(whom: string | undefined, telephone: string): string;
@@ -101,6 +109,8 @@ interface Lent {
   /** Two ends of a range: "IIa to IIb". */
   range(from: string, to: string): string;
   decimal(value: number): string;
+  /** How the language writes a date, as BCP 47 tag. */
+  readonly dates: string;
 }
 
 const classOf = ({ atLeast, atMost }: FlagClass, { range }: Pick<Lent, 'range'>): string =>
@@ -143,6 +153,8 @@ export function flagWordsFrom(table: FlagTable, bar: FlagBarWords, lent: Lent) {
     'target',
     'names',
     'actions',
+    'teams',
+    'called',
     'stillMissing',
     'classIs',
     'classOpen',
@@ -164,6 +176,9 @@ export function flagWordsFrom(table: FlagTable, bar: FlagBarWords, lent: Lent) {
     },
     action: ({ code }: RedFlag): string =>
       table.actions[code in SAME_ACT ? SAME_ACT[code as keyof typeof SAME_ACT] : (code as ActCode)],
+    /** A team that was called, by its time alone or with its date. */
+    called: ({ team, at, whom }: TeamCall, by: 'time' | 'date'): string =>
+      table.called(table.teams[team], (by === 'time' ? timeOfDay : clockTime)(at, lent.dates), whom),
     ground: lent.groundWords,
     /** What raised the flag, in one sentence. */
     because: (flag: RedFlag): string => `${sentence(lent.list(flag.because.map(lent.groundWords)))}.`,

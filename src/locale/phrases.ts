@@ -70,6 +70,12 @@ export function clockTime(instant: string, tag: string): string {
   return `${shown.format(Date.parse(`${instant.slice(0, 16)}Z`))}${instant.endsWith('Z') ? ' UTC' : ''}`;
 }
 
+/** The same without its date. */
+export function timeOfDay(instant: string, tag: string): string {
+  const shown = new Intl.DateTimeFormat(tag, { timeStyle: 'short', timeZone: 'UTC' });
+  return `${shown.format(Date.parse(`${instant.slice(0, 16)}Z`))}${instant.endsWith('Z') ? ' UTC' : ''}`;
+}
+
 /** The same words, each with its first letter large. */
 export function capitalised<K extends string>(words: Readonly<Record<K, string>>): Record<K, string> {
   return Object.fromEntries(

@@ -1,5 +1,5 @@
 import type { LimbKey, Place } from '../anatomy/index.js';
-import type { Onset, Staging } from '../examination/index.js';
+import type { Onset, Staging, TeamCall } from '../examination/index.js';
 import type {
   BedsideLine,
   CirculationStatement,
@@ -27,6 +27,7 @@ export interface SummaryPart {
 /** How a language says each thing that a summary holds, as a phrase. */
 interface SummaryWords {
   readonly parts: Readonly<Record<SummaryPartId, string>>;
+  call(call: TeamCall): string;
   onset(onset: Onset): string;
   limb(key: LimbKey): string;
   place(place: Place): string;
@@ -50,6 +51,9 @@ const about = (subject: string, phrases: readonly string[]): string =>
 /** Says a summary: every line a sentence, each part under its heading. */
 export function summaryFrom(words: SummaryWords): (parts: readonly SummaryPartStatement[]) => SummaryPart[] {
   const lines: Renderings<SummaryLine, readonly string[]> = {
+    call: ({ call }) => [
+      call.limb ? about(words.limb(call.limb), [words.call(call)]) : line(words.call(call)),
+    ],
     onset: ({ onset }) => [line(words.onset(onset))],
     'limb-history': ({ limb, statements }) => [about(words.limb(limb), statements.map(words.limbHistory))],
     history: ({ statement }) => [line(words.history(statement))],

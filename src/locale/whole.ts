@@ -1,5 +1,5 @@
 import type { LimbKey, Place, Side } from '../anatomy/index.js';
-import type { Onset, Staging } from '../examination/index.js';
+import type { Onset, Staging, TeamCall } from '../examination/index.js';
 import type {
   BedsideLine,
   CirculationStatement,
@@ -53,6 +53,7 @@ interface Areas {
     place(place: Place): string;
   };
   readonly examination: { readonly onsets: Readonly<Record<Onset, string>> };
+  readonly flags: { called(call: TeamCall, by: 'date'): string };
   readonly history: {
     limb(statement: LimbHistoryStatement): string;
     whole(statement: HistoryStatement): string;
@@ -85,6 +86,7 @@ export function wholeFrom(table: WholeTable, areas: Areas) {
     /** Everything recorded, part by part. */
     summary: summaryFrom({
       parts: words.parts,
+      call: (call) => areas.flags.called(call, 'date'),
       onset: (of) => table.onset(areas.examination.onsets[of]),
       limb: (key) => areas.anatomy.limbs[key],
       place: areas.anatomy.place,

@@ -1,5 +1,12 @@
 import { type LimbKey, type Place, PLACES, type Side, SIDES } from '../anatomy/index.js';
-import { bruitAt, type Examination, type Onset, pulseAt, type Staging } from '../examination/index.js';
+import {
+  bruitAt,
+  type Examination,
+  type Onset,
+  pulseAt,
+  type Staging,
+  type TeamCall,
+} from '../examination/index.js';
 import { type BedsideLine, bedsideLines } from './bedside.js';
 import { type CirculationStatement, circulationStatements } from './circulation.js';
 import { type ContextStatement, contextStatements } from './context.js';
@@ -20,6 +27,7 @@ import {
 
 /** One line of the summary. */
 export type SummaryLine =
+  | { readonly code: 'call'; readonly call: TeamCall }
   | { readonly code: 'onset'; readonly onset: Onset }
   | {
       readonly code: 'limb-history';
@@ -61,8 +69,9 @@ const LIMBS_BY_KIND = (['leg', 'arm'] as const).flatMap((kind) =>
   })),
 );
 
-function historyLines({ onset, history, context, circulation }: Examination): SummaryLine[] {
+function historyLines({ calls = [], onset, history, context, circulation }: Examination): SummaryLine[] {
   return [
+    ...calls.map((call) => ({ code: 'call' as const, call })),
     ...(onset ? [{ code: 'onset' as const, onset }] : []),
     ...LIMBS_BY_KIND.flatMap(({ kind, side, limb }): SummaryLine[] => {
       const statements = limbHistoryStatements(history?.[kind]?.[side] ?? {});

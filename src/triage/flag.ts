@@ -1,4 +1,4 @@
-import type { AcuteClass, Examination } from '../examination/index.js';
+import type { AcuteClass, Examination, TeamCall } from '../examination/index.js';
 import type { PressureSettings } from '../pressures/index.js';
 import type { Ground } from './ground.js';
 import type { LimbState } from './limb.js';
@@ -112,6 +112,8 @@ export interface RedFlag {
   readonly sinceOnset?: number;
   /** The clock behind an urgency of days, by local pathway. */
   readonly clock?: FlagClock;
+  /** Calls of this team about this limb that were noted. */
+  readonly calls?: readonly TeamCall[];
 }
 
 /** Days that a pathway allows: until flow is restored, or until a service sees the patient. */
@@ -120,7 +122,9 @@ export type FlagClock =
   | { readonly code: 'working-days'; readonly days: number };
 
 /** A flag without what follows from its code. */
-export type Raised = Omit<RedFlag, 'whom' | 'ask' | 'clock'> & { readonly ask?: readonly QuestionCode[] };
+export type Raised = Omit<RedFlag, 'whom' | 'ask' | 'clock' | 'calls'> & {
+  readonly ask?: readonly QuestionCode[];
+};
 
 /** All a table reads: the record, its limbs weighed, and the choices. */
 export interface Case {

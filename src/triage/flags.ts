@@ -7,6 +7,7 @@ import type { CompressionChoices } from './compression-limits.js';
 import { chronicFlags, woundQuestions } from './chronic.js';
 import { dissectionFlags } from './dissection.js';
 import { elsewhereFlags, markQuestions } from './elsewhere.js';
+import { callsFor } from './calls.js';
 import { type Case, FLAG_CODES, raise, type Raised, type RedFlag } from './flag.js';
 import { graftFlags } from './grafts.js';
 import { infectionFlags } from './infection.js';
@@ -104,11 +105,16 @@ export function triage(examination: Examination, choices: FlagSettings = {}): Tr
     ...dissectionFlags(known, flagged),
     ...elsewhereFlags(known),
   ];
-  const flags = merged(raised, settings).sort(
-    (a, b) =>
-      URGENCIES.indexOf(a.urgency) - URGENCIES.indexOf(b.urgency) ||
-      FLAG_CODES.indexOf(a.code) - FLAG_CODES.indexOf(b.code),
-  );
+  const flags = merged(raised, settings)
+    .sort(
+      (a, b) =>
+        URGENCIES.indexOf(a.urgency) - URGENCIES.indexOf(b.urgency) ||
+        FLAG_CODES.indexOf(a.code) - FLAG_CODES.indexOf(b.code),
+    )
+    .map((flag): RedFlag => {
+      const calls = callsFor(examination, flag);
+      return calls.length ? { ...flag, calls } : flag;
+    });
   return {
     urgency: mostUrgent(flags.map(({ urgency }) => urgency)),
     flags,

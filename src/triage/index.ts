@@ -1,4 +1,5 @@
 export * from './acute-class.js';
+export * from './calls.js';
 export * from './change.js';
 export * from './compression.js';
 export * from './compression-limits.js';

@@ -26,6 +26,7 @@ interface Def {
 const VALUES: Readonly<Record<string, unknown>> = {
   examinedAt: '2026-05-01T10:30Z',
   onsetAt: '2026-05-01T10:30Z',
+  at: '2026-05-01T10:30Z',
   points: [
     [700, 1100],
     [710, 1110],
@@ -69,6 +70,7 @@ export const LEAVES: readonly Leaf[] = leavesOf((examinationSchema as unknown as
 /** What an entry must hold besides the field in question. */
 const AROUND: readonly (readonly [RegExp, Readonly<Record<string, unknown>>])[] = [
   [/^marks\.0\./, { id: 'a', kind: 'scar', points: VALUES.points }],
+  [/^calls\.0\./, { team: 'vascular', at: VALUES.onsetAt }],
   [/^context\.revascularisations\.0\.route$/, { artery: 'popliteal', side: 'left', kind: 'bypass' }],
   [/^context\.revascularisations\.0\./, { artery: 'popliteal', side: 'left', kind: 'stent' }],
   [/^context\.aneurysms\.0\./, { place: 'popliteal' }],

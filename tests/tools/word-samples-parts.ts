@@ -6,6 +6,7 @@ import {
   ACUTE_CLASSES,
   BRUITS,
   DOPPLER_SIGNALS,
+  CALLED_TEAMS,
   FONTAINE_STAGES,
   GRADES,
   REASONS,
@@ -239,6 +240,10 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     ground: one(GROUNDS),
     because: one([...flagged, ...redFlags(WHOLE)]),
     unchecked: COUNTS,
+    called: two(
+      CALLED_TEAMS.map((team) => ({ team, at: '2026-05-01T10:30Z', whom: 'xyz' })),
+      ['time', 'date'] as const,
+    ),
     stillMissing: one(MISSING_CODES.map((code) => [code])),
     ask: one(QUESTION_CODES.map((code) => [code])),
     classOpen: one([

@@ -145,7 +145,7 @@ export function withOffset(local: string): string {
 }
 
 /** The time on the clock of this place, to the minute, as a field of the browser takes it. */
-function onThisClock(instant: string): string {
+export function onThisClock(instant: string): string {
   const date = new Date(instant);
   return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
 }

@@ -27,11 +27,10 @@ import { unknownNote } from '../common/unknown-note.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { pathwayOf } from '../common/pathway.js';
 import { renderContents } from './contents.js';
-import type { QuestionOpenEvent } from '../limb-flags/question-open.js';
+import { renderFlags } from './flags.js';
 import { CurrentPart } from './current-part.js';
 import { partEvents } from './part-events.js';
 import {
-  ANSWERED_IN,
   HistorySlice,
   ofPressuresPart,
   PARTS,
@@ -162,16 +161,15 @@ export class LimbExamination extends RecordElement {
     if (unreadNotice) return unreadNotice;
     return html`<div role="group" aria-label=${this.labelText || words.whole.name}>
       <div class="head">
-        <limb-flags
-          steady
-          .examination=${examination}
-          .pathway=${this.pathway}
-          .running=${this.editable}
-          ?links=${this.editable}
-          @question-open=${({ question }: QuestionOpenEvent) => void this.openPart(ANSWERED_IN[question.code])}
-          .lang=${this.lang}
-          .register=${this.register}
-        ></limb-flags>
+        ${renderFlags({
+          examination,
+          pathway: this.pathway,
+          editable: this.editable,
+          lang: this.lang,
+          register: this.register,
+          open: (part) => void this.openPart(part),
+          edit: (next) => void this.edit(next),
+        })}
         <div class="tools" role="toolbar" aria-label=${words.whole.toolbar}>
           ${renderContents({
             examination,

@@ -11,6 +11,7 @@ import {
   type Triage,
 } from '../../triage/index.js';
 import { ICONS } from '../common/icons.js';
+import { type CallsView, renderCalls, saidCall } from './calls.js';
 import { sourcesMark } from '../common/sources-mark.js';
 
 export interface BarView {
@@ -23,6 +24,8 @@ export interface BarView {
   readonly toggle: () => void;
   /** Leads to where a question is answered; without it questions are text. */
   readonly ask: ((question: Question) => void) | undefined;
+  /** What notes calls. */
+  readonly calls: CallsView;
 }
 
 const ASK = svg`<svg class="mark" width="20" height="20" viewBox="0 0 20 20" fill="none" stroke="currentColor" stroke-width="1.8" stroke-linecap="round" stroke-linejoin="round" aria-hidden="true"><path d="M10 17.5a7.5 7.5 0 1 0 0-15 7.5 7.5 0 0 0 0 15M7.7 7.900a2.300 2.300 0 1 1 3.400 2c-.8.5-1.100.9-1.100 1.700M10 14.200V14.300"></path></svg>`;
@@ -113,7 +116,7 @@ function flag(of: RedFlag, view: BarView): TemplateResult {
   const inFull = firstUses(words.abbreviations);
   return html`<div part="flag" class="flag">
     <b class="heading">${inFull(words.heading(of))}</b>
-    ${call(of, view, true)}
+    ${call(of, view, true)} ${renderCalls(of, contactFor(pathway, of), view.calls)}
     <p class="act">
       ${inFull(words.action(of))} ${pathway.name ? words.bar.byPathway(pathway.name) : nothing}
     </p>
@@ -169,7 +172,7 @@ export function renderBar(view: BarView): TemplateResult | typeof nothing {
         view,
         html`<b class="long">${inFull(words.heading(worst))}</b
           ><b class="short">${words.bar.short(worst)}</b>`,
-        `${words.when(worst)} · ${worst.ask[0] === 'onset' ? `${words.questions.onset} · ` : ''}${inFull(words.because(worst))}`,
+        `${worst.calls?.[0] ? `${saidCall(worst.calls[0], words)} · ` : ''}${words.when(worst)} · ${worst.ask[0] === 'onset' ? `${words.questions.onset} · ` : ''}${inFull(words.because(worst))}`,
         html`<span class="mark">${ICONS.alarm}</span>`,
         read.flags.length,
       )

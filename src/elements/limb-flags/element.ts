@@ -21,6 +21,7 @@ import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { onsetQuestions, renderBar } from './bar.js';
+import { CallChangeEvent } from './calls.js';
 import { HoldStill } from './hold-still.js';
 import { QuestionOpenEvent } from './question-open.js';
 import { pathwayOf } from '../common/pathway.js';
@@ -43,6 +44,7 @@ const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs:
  *
  * @tag limb-flags
  * @fires {QuestionOpenEvent} question-open - A person wants to answer a question; only with `links`.
+ * @fires {CallChangeEvent} call-change - A person noted, changed or took back that a team was called; only with `notes`.
  * @csspart banner - The bar and what it opens.
  * @csspart flag - One flag.
  */
@@ -68,6 +70,8 @@ export class LimbFlags extends LitElement {
   @property({ type: Boolean }) steady = false;
   /** Makes each question a button that fires `question-open`, for a page that can lead to where it is answered. */
   @property({ type: Boolean }) links = false;
+  /** Lets a person note that a team was called; `call-change` hands on the record with it. */
+  @property({ type: Boolean }) notes = false;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
@@ -134,6 +138,11 @@ export class LimbFlags extends LitElement {
           this.open = !this.open;
         },
         ask: this.links && !this.flat ? this.#ask : undefined,
+        calls: {
+          examination: this.#record ?? this.examination,
+          words: this.#words,
+          note: this.notes && !this.flat ? this.#called : undefined,
+        },
       })}`;
   }
 
@@ -150,6 +159,10 @@ export class LimbFlags extends LitElement {
   readonly #ask = (question: Question): void => {
     this.open = false;
     this.dispatchEvent(new QuestionOpenEvent(question));
+  };
+
+  readonly #called = (next: Examination): void => {
+    this.dispatchEvent(new CallChangeEvent(next));
   };
 
   get #words(): FlagWords {

@@ -150,6 +150,21 @@ export const flagStyles = css`
     font-size: 18px;
     line-height: 24px;
   }
+  .calls {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+    font-weight: 600;
+  }
+  .calls li {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 8px;
+  }
+  .note-call {
+    justify-self: start;
+  }
   .act {
     font-weight: 600;
   }

@@ -276,7 +276,7 @@ export class PulseMap extends RecordElement {
     this.#finder.layout = view.layout;
     const total = PULSE_PLACES.length;
     const stated = total - unstatedPlaces(examination).length;
-    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
+    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} ?notes=${this.editable} @call-change=${({ examination: next }: { examination: Examination }) => this.#session.edit(next)} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
       ${this.#toolbar.template()} ${this.#skin.palette()}
       ${now.normals ? later.part?.renderNormals(this.#session, this.#recorder) : nothing}
       ${now.help ? later.part?.renderHelp(words) : nothing}

@@ -9,6 +9,7 @@ import {
   SCALE_IDS,
 } from '../types/record.js';
 import { bedsideSchema } from './bedside.js';
+import { callsSchema } from './calls.js';
 import { circulationSchema } from './circulation.js';
 import { type Fields, instantSchema, object, type RuleParams, textSchema } from './common.js';
 import { contextSchema } from './context.js';
@@ -48,6 +49,7 @@ export const examinationFields: Fields<Omit<Examination, 'carried'>> = {
   pressures: z.optional(pressuresSchema),
   method: z.optional(methodSchema),
   staging: z.optional(stagingSchema),
+  calls: z.optional(callsSchema),
 };
 
 export const examinationSchema: z.ZodMiniType<Omit<Examination, 'carried'>> = object(examinationFields);

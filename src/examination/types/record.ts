@@ -1,4 +1,5 @@
 import type { Bedside } from './bedside.js';
+import type { TeamCall } from './calls.js';
 import type { Circulation } from './circulation.js';
 import type { Context } from './context.js';
 import type { PatientHistory } from './history.js';
@@ -63,6 +64,8 @@ export interface Examination {
   /** Choices of method and limits where sources disagree. Missing: the defaults. */
   readonly method?: Method;
   readonly staging?: Staging;
+  /** Which teams were called and when, in the order it was recorded, at most `MOST_CALLS`. Missing: no call was noted. */
+  readonly calls?: readonly TeamCall[];
   /**
    * Words of a later minor version, taken from where this version's types have no room for them. What stands at such a place is
    * recorded in a way this version does not know: it is locked (see `isLocked`), and never "not examined".

@@ -3,6 +3,12 @@ import type { Otherwise } from '../terms.js';
 
 /** The red flags, for a reader who is no clinician: the same urgency and the same act, the limb first. */
 export const plainFlags: Otherwise<FlagTable> = {
+  teams: {
+    vascular: 'Gefäßteam',
+    access: 'Dialyseteam',
+    neurology: 'Nervenärzte',
+    stroke: 'Schlaganfallteam',
+  },
   missing: {
     onset: 'wann es begann',
     severity: 'wie stark sie sind',

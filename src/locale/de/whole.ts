@@ -4,6 +4,7 @@ import { anatomy } from './anatomy.js';
 import { bedside } from './bedside.js';
 import { context } from './context.js';
 import { examination } from './examination.js';
+import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { map } from './map.js';
@@ -47,6 +48,7 @@ export const whole = wholeFrom(inRegisters(trade, plainWhole), {
   bedside,
   context,
   examination,
+  flags,
   history,
   inspection,
   map,

@@ -3,6 +3,7 @@ import type { Otherwise } from '../terms.js';
 
 /** The red flags, for a reader who is no clinician: the same urgency and the same act, the limb first. */
 export const plainFlags: Otherwise<FlagTable> = {
+  teams: { vascular: 'blood-vessel team', access: 'dialysis access team', neurology: 'nerve team' },
   missing: {
     onset: 'when it began',
     symptom: 'the complaint',

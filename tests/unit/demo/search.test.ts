@@ -16,7 +16,17 @@ const visitOf = (record: unknown): Visit => ({
   savedAt: '2026-05-01T10:00Z',
 });
 
-const PARTS = ['onset', 'history', 'inspection', 'context', 'circulation', 'pressures', 'pulses', 'bedside'];
+const PARTS = [
+  'calls',
+  'onset',
+  'history',
+  'inspection',
+  'context',
+  'circulation',
+  'pressures',
+  'pulses',
+  'bedside',
+];
 const leavesOf = (part: string) =>
   LEAVES.filter(({ path }) => path[0] === part && path.at(-1) !== 'unit' && path.at(-1) !== 'limit');
 

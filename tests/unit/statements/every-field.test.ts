@@ -6,7 +6,7 @@ import { LANGUAGES } from '../../../src/locale/list.js';
 import { summaryStatements } from '../../../src/statements/index.js';
 import { LEAVES, recordWith } from '../../tools/record-fields.js';
 
-const PARTS = ['onset', 'history', 'inspection', 'context', 'circulation', 'pressures', 'method'];
+const PARTS = ['calls', 'onset', 'history', 'inspection', 'context', 'circulation', 'pressures', 'method'];
 /** How pressures are shown, which is not a finding. */
 const UNSAID = ['pressures.unit'];
 
