@@ -6,6 +6,7 @@ import {
   type LimbKind,
   type PieceKey,
   PIECES,
+  type Side,
   vesselKey,
 } from '../../anatomy/index.js';
 import { beginnings, beginningsByColumn } from './begin.js';
@@ -18,6 +19,8 @@ const SPLIT: readonly ArteryId[] = ['infrarenal-aorta', 'popliteal'];
 /** A way with its pieces gathered under the names one would give as an answer. */
 export interface AnswerKey {
   readonly limb: LimbKey;
+  readonly side: Side;
+  readonly kind: LimbKind;
   readonly way: Way;
   readonly answers: readonly { pieces: readonly PieceKey[]; artery: ArteryId; level: Level }[];
   /** Answer and level of each piece of the way's order. */
@@ -31,7 +34,7 @@ export interface AnswerKey {
 }
 
 function keyOf(way: Way): AnswerKey {
-  const kind = way.limb.split(' ')[1] as LimbKind;
+  const [side, kind] = way.limb.split(' ') as [Side, LimbKind];
   const names: string[] = [];
   const answers: { pieces: PieceKey[]; artery: ArteryId; level: Level }[] = [];
   const of = way.order.map((i) => {
@@ -52,6 +55,8 @@ function keyOf(way: Way): AnswerKey {
   return {
     answerAt,
     limb: way.limb,
+    side,
+    kind,
     way,
     answers,
     of,

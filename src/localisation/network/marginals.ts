@@ -86,21 +86,22 @@ function descend(
       KIDS[kids] = child;
       KIDS_AT[kids++] = (start[child]! + (wide[child] ? c : own)) * S;
     }
-    for (let x = 0; x < states; x++) {
-      let end = likelihoods[local + x]!;
-      for (let j = 0; j < kids; j++) end *= up[KIDS_AT[j]! + x]!;
-      END[x] = end;
+    for (let x = 0; x < states; x++) END[x] = likelihoods[local + x]!;
+    for (let j = 0; j < kids; j++) {
+      const at = KIDS_AT[j]!;
+      for (let x = 0; x < states; x++) END[x]! *= up[at + x]!;
     }
     if (states === S) passDown(model, i, i * causes + cause, down, END, OUT, into);
     else passQuiet(model, i, i * causes + cause, down, into);
+    for (let x = 0; x < states; x++) OUT[x]! *= likelihoods[local + x]!;
     for (let j = 0; j < kids; j++) {
       const child = KIDS[j]!;
       const at = child * S;
       const adds = wide[child] !== isWide;
       const target = adds ? shared : down;
       for (let x = 0; x < states; x++) {
-        let d = OUT[x]! * likelihoods[local + x]!;
-        for (let o = 0; o < kids; o++) if (o !== j) d *= up[KIDS_AT[o]! + x]!;
+        let d = OUT[x]!;
+        if (kids > 1) for (let o = 0; o < kids; o++) if (o !== j) d *= up[KIDS_AT[o]! + x]!;
         target[at + x] = adds ? target[at + x]! + d : d;
       }
     }

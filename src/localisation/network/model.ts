@@ -252,19 +252,35 @@ export function modelOf(examination: Examination, tables: Tables, earlier?: Exam
   const aneurysms = aneurysmsOf(examination);
   const { context } = examination;
   // Most edits of a record are findings, which leave the model as it was.
-  const name = JSON.stringify([acute, Array.from(weight), aneurysms, context]);
-  let found = LATEST.find((one) => one.name === name && one.tables === tables);
+  let found = LATEST.find(
+    (one) =>
+      one.tables === tables &&
+      one.acute === acute &&
+      weight.every((w, c) => w === one.weight[c]) &&
+      (one.context === context || JSON.stringify(one.context) === JSON.stringify(context)) &&
+      JSON.stringify(one.aneurysms) === JSON.stringify(aneurysms),
+  );
   if (!found) {
-    found = { name, tables, model: built(context, tables, acute, weight, aneurysms) };
+    const model = built(context, tables, acute, weight, aneurysms);
+    found = { tables, acute, weight, context, aneurysms, model };
     LATEST.unshift(found);
     LATEST.length = Math.min(LATEST.length, KEPT);
   }
   return found.model;
 }
 
+interface Known {
+  readonly tables: Tables;
+  readonly acute: number;
+  readonly weight: Float64Array;
+  readonly context: Context | undefined;
+  readonly aneurysms: ReturnType<typeof aneurysmsOf>;
+  readonly model: Model;
+}
+
 /** The latest models: of the record as it stands, and as if its onset were known. */
 const KEPT = 6;
-const LATEST: { readonly name: string; readonly tables: Tables; readonly model: Model }[] = [];
+const LATEST: Known[] = [];
 
 function built(
   context: Context | undefined,

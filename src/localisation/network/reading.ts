@@ -36,7 +36,7 @@ import { mostProbableStory } from './story.js';
 import { occludedOf } from './stretch.js';
 import { TABLES } from './tables.js';
 import { indexOf, isAbove } from './tree.js';
-import { type Cause, CAUSES, STATES, type Tables } from './types.js';
+import { type Cause, CAUSES, type State, STATES, type Tables } from './types.js';
 
 export type * from './reading-types.js';
 
@@ -94,7 +94,7 @@ function limbReading(
   sortDown(levels);
   const nothing = probabilities.at(-1)!;
   const best = answers[0]!;
-  const [side, kind] = key.limb.split(' ') as [Side, LimbKind];
+  const { side, kind } = key;
   const plain = {
     examined,
     answers,
@@ -175,9 +175,10 @@ function storyOf(
     if (first) ill.add(indexOf(worstOf(first.pieces, pieces)));
   }
   const { cause, states, probability } = mostProbableStory(net, ill);
-  const lesions = PIECES.flatMap((piece, i) => {
-    const state = STATES[states[i]!]!;
-    return state === 'patent' ? [] : [{ piece: piece.key, state }];
+  const lesions: { piece: PieceKey; state: Exclude<State, 'patent'> }[] = [];
+  states.forEach((which, i) => {
+    const state = STATES[which]!;
+    if (state !== 'patent') lesions.push({ piece: PIECES[i]!.key, state });
   });
   return { cause: CAUSES[cause]!, lesions, probability };
 }
@@ -189,9 +190,10 @@ function worstOf(keys: readonly PieceKey[], pieces: Pieces): PieceKey {
 
 function causeShares(net: Propagation): Record<Cause, number> {
   const total = net.total();
-  const shares = new Float64Array(CAUSES.length);
-  for (const column of net.live) shares[net.cause[column]!]! += net.joint(column) / total;
-  return Object.fromEntries(CAUSES.map((cause, c) => [cause, shares[c]!])) as Record<Cause, number>;
+  const shares = {} as Record<Cause, number>;
+  for (const cause of CAUSES) shares[cause] = 0;
+  for (const column of net.live) shares[CAUSES[net.cause[column]!]!] += net.joint(column) / total;
+  return shares;
 }
 
 /** The rooms of the latest reading; what an older one is still asked for is worked out once more. */
@@ -280,7 +282,8 @@ export function localise(examination: Examination, options: NetworkOptions = {})
       conflicting: (conflicting.length ? conflicting : all).map(({ finding }) => finding.id),
     };
   }
-  const examined = new Set(findings.flatMap((finding) => finding.limbs));
+  const examined = new Set<LimbKey>();
+  for (const { limbs: own } of findings) for (const limb of own) examined.add(limb);
   const limbs = {} as Record<LimbKey, LimbReading>;
   for (const key of ANSWER_KEYS) {
     // Of a limb that was not examined it is seldom asked.

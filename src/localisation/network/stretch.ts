@@ -1,11 +1,4 @@
-import {
-  type ArteryId,
-  type Level,
-  levelOf,
-  type LimbKind,
-  type PieceKey,
-  PIECES,
-} from '../../anatomy/index.js';
+import { type ArteryId, type Level, levelOf, type PieceKey, PIECES } from '../../anatomy/index.js';
 import { type AnswerKey, sortDown } from './answers.js';
 import { blame, type Fork } from './occluded.js';
 import type { Propagation } from './propagate.js';
@@ -94,11 +87,10 @@ interface Draft {
  *   closed and which only missed by the finger can't be told from that
  */
 export function occludedOf(net: Propagation, key: AnswerKey, bothWeak: boolean): Occluded {
-  const { limb } = key.way;
   const fork = examinedPart(net, key.way.fork);
   const { absent, reduced, bothAbsent, bothReduced } = blame(net, fork, LEAST);
   const order = [...fork.trunk, ...fork.branches.flat()];
-  const kind = limb.split(' ')[1] as LimbKind;
+  const { kind } = key;
   let drafts: Draft[] = key.answers.map(({ pieces, artery, level }) => ({
     pieces,
     arteries: [artery],

@@ -48,6 +48,24 @@ describe('The story', () => {
   });
 });
 
+describe('The story of a limb whose disease begins beyond what was examined', () => {
+  it('has that lesion, too', () => {
+    const record = felt([
+      ['brachial', 'right', 'bounding'],
+      ['axillary', 'left', 'reduced'],
+      ['femoral', 'left', 'absent'],
+      ['femoral', 'right', 'bounding'],
+      ['radial', 'left', 'absent'],
+      ['carotid', 'right', 'absent'],
+      ['superficial-temporal', 'left', 'bounding'],
+      ['ulnar', 'right', 'normal'],
+    ]);
+    const { limbs, story } = read(record);
+    expect(limbs['right leg'].first?.artery).toBe('superficial-femoral');
+    expect(story.lesions.map(({ piece }) => piece)).toContain('right superficial-femoral');
+  });
+});
+
 describe('The evidence', () => {
   it('never lets a weak pulse of the limb speak against a lesion on its way', () => {
     fc.assert(
