@@ -1,5 +1,6 @@
-import { type ArteryId, levelOf, type Vessel } from '../anatomy/index.js';
-import { COURSES, type Depth } from './figure.js';
+import { type ArteryId, levelOf, type Vessel, VESSELS } from '../anatomy/index.js';
+import { type Course, COURSES, type Depth, FORKS } from './figure.js';
+import { filletsOf, type WideCourse } from './fillets.js';
 import { type DrawnFlow, type Flow, REDUCED_WIDTH } from './flow.js';
 import { type PathUnit, PathWriter } from './path-writer.js';
 import { drawRibbon } from './ribbon.js';
@@ -17,6 +18,8 @@ interface Stretch {
   readonly flow: Flow;
   /** Share of the width at both ends, where it is not the flow's own. */
   readonly width?: readonly [number, number];
+  /** Share of the width that is seen at both ends, where the artery runs away from the reader. */
+  readonly shown?: readonly [number, number];
 }
 
 /** Whether an artery lies in the arm and is hidden together with it. */
@@ -25,24 +28,35 @@ function ofArm(artery: ArteryId): boolean {
   return level === 'axillo-brachial' || level === 'forearm-hand';
 }
 
-/** A drawn part of an artery, cut where the artery changes its depth. */
+/** The share of its width to which an artery narrows that runs away from the reader. */
+const DIVED = 0.15;
+
+/** How much of its width an artery shows at a share of its length. */
+function shown({ dives }: Course, t: number): number {
+  return dives === undefined || t <= dives ? 1 : 1 - ((1 - DIVED) * (t - dives)) / (1 - dives);
+}
+
+/** A drawn part of an artery, cut where the artery changes its depth, and where it begins to run away from the reader. */
 function stretchesOf({ piece, from, to, flow, width }: DrawnFlow): Stretch[] {
-  const { depth, changesDepthAt: at } = COURSES[piece.artery];
-  const part = (a: number, b: number, deep: Depth): Stretch => {
+  const course = COURSES[piece.artery];
+  const { depths, dives = 1 } = course;
+  const cuts = [...depths.map(([at]) => at), dives].filter((at) => at > from && at < to);
+  const stops = [from, ...cuts.sort((x, y) => x - y), to];
+  return stops.slice(1).map((end, i): Stretch => {
+    const start = stops[i] as number;
     const widthAt = (t: number): number =>
       width ? width[0] + ((width[1] - width[0]) * (t - from)) / (to - from || 1) : 1;
+    const [, depth] = depths.findLast(([at]) => at <= start) ?? (depths[0] as (typeof depths)[number]);
     return {
       vessel: piece,
       flow,
-      depth: deep,
-      from: a,
-      to: b,
-      ...(width && { width: [widthAt(a), widthAt(b)] }),
+      depth,
+      from: start,
+      to: end,
+      ...(width && { width: [widthAt(start), widthAt(end)] }),
+      ...(end > dives && { shown: [shown(course, start), shown(course, end)] }),
     };
-  };
-  if (at === undefined) return [part(from, to, depth)];
-  const beyond: Depth = depth === 'deep' ? 'near' : 'deep';
-  return [part(from, Math.min(at, to), depth), part(Math.max(at, from), to, beyond)];
+  });
 }
 
 /** Joins consecutive stretches of equal depth and flow. */
@@ -58,7 +72,9 @@ function joined(stretches: readonly Stretch[]): Stretch[] {
       last.depth === stretch.depth &&
       last.flow === stretch.flow &&
       !last.width &&
-      !stretch.width
+      !stretch.width &&
+      !last.shown &&
+      !stretch.shown
     ) {
       last.to = stretch.to;
     } else {
@@ -73,12 +89,10 @@ const RIBBONS = new Map<string, string>();
 const KEPT = 1000;
 
 /** Path data of a stretch at these shares of its width. Cached, since most stretches do not change from one edit to the next. */
-function ribbonOf(
-  { vessel, from, to }: Stretch,
-  [first, last]: readonly [number, number],
-  unit: PathUnit,
-): string {
+function ribbonOf(stretch: Stretch, share: readonly [number, number], unit: PathUnit): string {
+  const { vessel, from, to, shown: [near, far] = [1, 1] } = stretch;
   const { artery, side } = vessel;
+  const [first, last] = [share[0] * near, share[1] * far];
   const key = `${unit} ${side} ${artery} ${from} ${to} ${first.toFixed(2)} ${last.toFixed(2)}`;
   let d = RIBBONS.get(key);
   if (d === undefined) {
@@ -90,6 +104,23 @@ function ribbonOf(
     RIBBONS.set(key, d);
   }
   return d;
+}
+
+function wide(vessel: Vessel): WideCourse {
+  return { spline: courseOf(vessel), radius: (t) => radiusAt(vessel.artery, t) };
+}
+
+/** The webs that round the fork at the origin of a vessel. */
+function forkOf(vessel: Vessel, unit: PathUnit): string {
+  const stems = FORKS[vessel.artery];
+  if (!stems) return '';
+  return filletsOf(wide(vessel), unit, () =>
+    VESSELS.filter(
+      ({ artery, side }) =>
+        stems.includes(artery) &&
+        (side === vessel.side || side === 'midline' || artery === 'brachiocephalic'),
+    ).map(wide),
+  );
 }
 
 const WIDTHS: Record<Flow, readonly [number, number]> = {
@@ -119,8 +150,12 @@ export function arteryParts(
   const drawn = flow.filter(({ piece }) => arms || !ofArm(piece.artery)).flatMap(stretchesOf);
   return joined(drawn).flatMap((stretch): ArteryPart[] => {
     const { flow, width, depth, vessel } = stretch;
-    if (flow !== 'none') return [{ vessel, tone: depth, d: ribbonOf(stretch, width ?? WIDTHS[flow], unit) }];
-    const hollow: ArteryPart = { vessel, tone: 'hollow', d: ribbonOf(stretch, WIDTHS.none, unit) };
+    // Webs are finer than what whole units show.
+    const forks = unit !== 'whole' && stretch.from === 0 && flow !== 'reduced';
+    const web = forks ? forkOf(vessel, unit) : '';
+    if (flow !== 'none')
+      return [{ vessel, tone: depth, d: web + ribbonOf(stretch, width ?? WIDTHS[flow], unit) }];
+    const hollow: ArteryPart = { vessel, tone: 'hollow', d: web + ribbonOf(stretch, WIDTHS.none, unit) };
     if (!width || Math.max(...width) <= LEAST_WIDTH) return [hollow];
     return [hollow, { vessel, tone: 'thinning', d: ribbonOf(stretch, width, unit) }];
   });

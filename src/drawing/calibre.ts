@@ -42,10 +42,10 @@ export const RADII_MM: Readonly<Record<ArteryId, readonly [origin: number, end: 
   'plantar-arch': [0.9, 0.6],
 };
 
-/** Figure units of a radius of one millimetre; the square root keeps small arteries visible beside the aorta. */
-const UNITS_PER_ROOT_MM = 3.6;
+/** The law of drawn widths: a power of the calibre, so that small arteries stay visible beside the aorta. */
+export const CALIBRE_LAW = { units: 2.9, power: 0.6 } as const;
 
 /** Half the width at which an artery of this inner radius is drawn, in figure units. */
 export function drawnRadius(mm: number): number {
-  return UNITS_PER_ROOT_MM * Math.sqrt(mm);
+  return CALIBRE_LAW.units * mm ** CALIBRE_LAW.power;
 }

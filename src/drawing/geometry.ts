@@ -3,6 +3,15 @@ import { PathWriter } from './path-writer.js';
 
 export type Point = readonly [x: number, y: number];
 
+/** Points from "x y x y". A corner is marked by "!", which is left out here. */
+export function pointsFrom(text: string): Point[] {
+  const values = text.split(' ').map((value) => Number.parseFloat(value));
+  return Array.from({ length: values.length / 2 }, (_, i): Point => [
+    values[2 * i] as number,
+    values[2 * i + 1] as number,
+  ]);
+}
+
 /** Appends a smooth open line through points. */
 export function openPath(points: readonly Point[], path = new PathWriter()): string {
   line<Point>().curve(curveCatmullRom.alpha(0.5)).context(path.context)(points as Point[]);

@@ -24,13 +24,16 @@ const RIM: Paint = { stroke: 'body-edge', width: 1.25 };
 
 /** Body and arteries, which are drawn in tenths of a figure unit. */
 export const GROUND_PAINT = {
-  '.body': { fill: 'body', stroke: 'body-edge', width: 2, join: 'round', rimFirst: true },
-  '.hints': { ...RIM, fill: 'none', cap: 'round' },
-  '.knees': { ...RIM, fill: 'body', fillOpacity: 0.6, cap: 'round' },
-  '.heart': { ...RIM, fill: 'body', fillOpacity: 0.75 },
+  '.rim': { fill: 'body-edge', stroke: 'body-edge', width: 1.2, join: 'round' },
+  '.body': { fill: 'body', stroke: 'body-edge', width: 1.6, join: 'round', rimFirst: true },
+  '.hints': { ...RIM, fill: 'none', cap: 'round', join: 'round' },
+  '.form': { ...RIM, width: 0.9, fill: 'none', cap: 'round' },
+  '.helps': { fill: 'none', stroke: 'ink-2', width: 2.2, cap: 'round', join: 'round' },
+  '.organ': { fill: 'vessel', fillOpacity: 0.14 },
+  '.heart': { ...RIM, fill: 'body', fillOpacity: 0.72 },
   '.artery': { fill: 'vessel' },
   '.artery.deep': { fill: 'deep' },
-  '.artery.behind': { fill: 'deep' },
+  '.artery.behind': { fill: 'deep', fillOpacity: 0.5 },
   '.hollow': { fill: 'body', stroke: 'mute', width: 1.5, rimFirst: true },
 } as const satisfies PaintTable;
 

@@ -1,76 +1,86 @@
+import { curveCatmullRom, line } from 'd3-shape';
 import { AXIS } from './figure.js';
-import { closedPath, mirrored, openPath, type Point } from './geometry.js';
-import { OUTLINE } from './outline.js';
+import { closedPath, mirrored, openPath, type Point, pointsFrom } from './geometry.js';
+import { ORGANS, OUTLINE } from './outline.js';
 import { PathWriter } from './path-writer.js';
 
 /** The body as path data in tenths of a figure unit. */
 export interface Silhouette {
-  /** Body, head, ears, fingers and toes: filled they are one shape, whose contours all run clockwise. */
+  /** One closed contour. */
   readonly body: string;
-  /** Landmarks. */
-  readonly hints: string;
-  readonly knees: string;
   readonly heart: string;
+  readonly kidneys: string;
+  /** The grooves of the heart. */
+  readonly grooves: string;
 }
 
-/** A half contour closed by its mirror image. */
-function whole(half: readonly Point[]): Point[] {
-  const back = mirrored(half, AXIS).reverse();
-  return [...half, ...back.filter(([x], i) => !(x === AXIS && (i === 0 || i === back.length - 1)))];
+/** Points of a contour, and which of them are corners. */
+interface Contour {
+  readonly points: readonly Point[];
+  readonly corners: readonly boolean[];
 }
 
-function both(points: readonly Point[], draw: typeof openPath, path: PathWriter): void {
-  draw(points, path);
-  draw(mirrored(points, AXIS), path);
+function contourOf(text: string): Contour {
+  return {
+    points: pointsFrom(text),
+    corners: text.split(' ').flatMap((value, i) => (i % 2 ? [value.endsWith('!')] : [])),
+  };
 }
 
-/** A rod with round ends. */
-function rod(path: PathWriter, x1: number, y1: number, x2: number, y2: number, width: number): void {
-  const radius = width / 2;
-  const length = Math.hypot(x2 - x1, y2 - y1);
-  const nx = (radius * (y2 - y1)) / length;
-  const ny = (radius * (x1 - x2)) / length;
-  path.moveTo(x1 + nx, y1 + ny);
-  path.lineTo(x2 + nx, y2 + ny);
-  path.halfCircleTo(true, x2 - nx, y2 - ny);
-  path.lineTo(x1 - nx, y1 - ny);
-  path.halfCircleTo(true, x1 + nx, y1 + ny);
+/** A half contour closed by its mirror image; points on the axis are in it once. */
+function whole({ points, corners }: Contour): Contour {
+  const back = points.map((_, i) => points.length - 1 - i).filter((i) => points[i]?.[0] !== AXIS);
+  return {
+    points: [
+      ...points,
+      ...mirrored(points, AXIS)
+        .filter(([x]) => x !== AXIS)
+        .reverse(),
+    ],
+    corners: [...corners, ...back.map((i) => corners[i] === true)],
+  };
+}
+
+/** A writer that goes on where the contour is, since every run of it between corners would begin anew. */
+class Joined extends PathWriter {
+  #begun = false;
+
+  override moveTo(x: number, y: number): void {
+    if (!this.#begun) super.moveTo(x, y);
+    this.#begun = true;
+  }
+}
+
+/** A closed contour: smooth between corners, and across the point where it closes. */
+export function contourPath({ points, corners }: Contour, path: PathWriter = new Joined('tenth')): string {
+  const first = Math.max(0, corners.indexOf(true));
+  const order = points.map((_, i) => (first + i) % points.length);
+  const draw = line<Point>().curve(curveCatmullRom.alpha(0.5)).context(path.context);
+  let run: Point[] = [];
+  for (const i of [...order, first]) {
+    run.push(points[i] as Point);
+    if (run.length > 1 && (corners[i] || i === first)) {
+      draw(run);
+      run = [points[i] as Point];
+    }
+  }
   path.closePath();
-}
-
-/** An ear, an ellipse of two arcs. */
-function ear(x: number): string {
-  const { y, rx, ry } = OUTLINE.ear;
-  const [left, top, wide, high] = [x - rx, y, rx, ry].map((length) => 10 * length) as [
-    number,
-    number,
-    number,
-    number,
-  ];
-  return `M${left} ${top}a${wide} ${high} 0 0 1 ${2 * wide} 0a${wide} ${high} 0 0 1 ${-2 * wide} 0z`;
+  return path.toString();
 }
 
 function silhouette(arms: boolean): Silhouette {
-  const body = new PathWriter('tenth');
-  const hints = new PathWriter('tenth');
-  const knees = new PathWriter('tenth');
-  closedPath(whole([...OUTLINE.neck, ...(arms ? OUTLINE.arm : []), ...OUTLINE.trunkAndLeg]), body);
-  closedPath(whole(OUTLINE.head), body);
-  for (const [x1 = 0, y1 = 0, x2 = 0, y2 = 0, width = 0] of [
-    ...(arms ? OUTLINE.fingers : []),
-    ...OUTLINE.toes,
-  ]) {
-    rod(body, x1, y1, x2, y2, width);
-    rod(body, 2 * AXIS - x1, y1, 2 * AXIS - x2, y2, width);
-  }
-  for (const points of OUTLINE.hints) both(points, openPath, hints);
-  both(OUTLINE.knee, closedPath, knees);
-  const { x } = OUTLINE.ear;
+  const half = [OUTLINE.head, OUTLINE.neck, ...(arms ? [OUTLINE.arm] : []), OUTLINE.trunkAndLeg].join(' ');
+  const kidney = pointsFrom(ORGANS.kidney);
+  const kidneys = new PathWriter('tenth');
+  closedPath(kidney, kidneys);
+  closedPath(mirrored(kidney, AXIS), kidneys);
+  const grooves = new PathWriter('tenth');
+  for (const groove of ORGANS.grooves) openPath(pointsFrom(groove), grooves);
   return {
-    body: body.toString() + ear(x) + ear(2 * AXIS - x),
-    hints: hints.toString(),
-    knees: knees.toString(),
-    heart: closedPath(OUTLINE.heart, new PathWriter('tenth')),
+    body: contourPath(whole(contourOf(half))),
+    heart: closedPath(pointsFrom(ORGANS.heart), new PathWriter('tenth')),
+    kidneys: kidneys.toString(),
+    grooves: grooves.toString(),
   };
 }
 

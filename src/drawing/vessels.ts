@@ -10,14 +10,13 @@ import {
   VESSELS,
 } from '../anatomy/index.js';
 import { drawnRadius, RADII_MM } from './calibre.js';
-import { AXIS, CONTINUES, COURSES } from './figure.js';
-import { mirrored, type Point, sampleAt, type Spline, splineThrough } from './geometry.js';
+import { AXIS, CONTINUES, COURSES, LEANS } from './figure.js';
+import { mirrored, type Point, pointsFrom, sampleAt, type Spline, splineThrough } from './geometry.js';
 
 function pointsOf({ artery, side }: Vessel): readonly Point[] {
   const { points, right } = COURSES[artery];
-  return side === 'right'
-    ? (right ?? (artery === 'brachiocephalic' ? points : mirrored(points, AXIS)))
-    : points;
+  if (side !== 'right' || artery === 'brachiocephalic') return pointsFrom(points);
+  return right === undefined ? mirrored(pointsFrom(points), AXIS) : pointsFrom(right);
 }
 
 /** The one artery that goes on from this one, if any does. */
@@ -25,6 +24,16 @@ const HEIRS = new Map<string, Vessel>();
 for (const vessel of VESSELS) {
   const parent = CONTINUES[vessel.artery] && parentVessel(vessel);
   if (parent && CONTINUES[vessel.artery] === parent.artery) HEIRS.set(vesselKey(parent), vessel);
+}
+
+/** How far before its origin the point stands that lets a branch start along its stem, in figure units. */
+const LEAN = 9;
+
+/** A point on the way of a stem towards its end, so that a branch leaves along it. */
+function leanOf(stem: readonly Point[]): readonly Point[] {
+  const [[ax, ay], [bx, by]] = stem.slice(-2) as [Point, Point];
+  const length = Math.hypot(bx - ax, by - ay);
+  return [[bx - ((bx - ax) / length) * LEAN, by - ((by - ay) / length) * LEAN]];
 }
 
 const COURSE_OF = new Map<string, Spline>();
@@ -36,8 +45,9 @@ export function courseOf(vessel: Vessel): Spline {
   if (!course) {
     const parent = CONTINUES[vessel.artery] && parentVessel(vessel);
     const heir = HEIRS.get(key);
+    const stem = LEANS[vessel.artery] && parentVessel(vessel);
     course = splineThrough(pointsOf(vessel), {
-      before: parent ? pointsOf(parent).slice(-3, -1) : [],
+      before: parent ? pointsOf(parent).slice(-3, -1) : stem ? leanOf(pointsOf(stem)) : [],
       after: heir ? pointsOf(heir).slice(1, 3) : [],
     });
     COURSE_OF.set(key, course);

@@ -34,7 +34,7 @@ export interface Crop {
   readonly height: number;
 }
 
-const WHOLE: Crop = { x: 44, y: 20, width: 1112, height: 1460 };
+const WHOLE: Crop = { x: 44, y: 20, width: 1112, height: 1462 };
 
 /** Crops of the patient's left (and of both); the right ones are their mirror images. */
 const LEFT_CROPS = {

@@ -1,9 +1,9 @@
 import { type ArteryId, vesselKey } from '../../anatomy/index.js';
+import { filletsOf } from '../fillets.js';
 import { type DrawnFlow, type Flow, REDUCED_WIDTH } from '../flow.js';
 import { type Point, sampleAt, type Spline, splineThrough } from '../geometry.js';
 import { PathWriter } from '../path-writer.js';
 import { drawRibbon } from '../ribbon.js';
-import { filletsOf } from './fillets.js';
 import { closedSpline, onArtery, onCourse, type PlateCourse, type PreparedPlate } from './prepared.js';
 
 /** One path of a plate's ground, in tenths of its unit. */
@@ -209,7 +209,9 @@ export function plateParts(plate: PreparedPlate, flow: readonly DrawnFlow[]): re
     }
     const atOrigin = stretches[0];
     if (atOrigin && artery.fillet) {
-      const d = filletsOf(course, plate.courses);
+      const d = filletsOf(course, 'tenth', () =>
+        plate.courses.filter((one) => one.side === course.side && artery.fillet?.includes(one.artery.id)),
+      );
       const kind = atOrigin.flow === 'none' ? (`${depth}-hollow` as const) : artery.faint ? 'faint' : depth;
       if (atOrigin.flow !== 'reduced') paths[kind].append(d);
     }

@@ -7,7 +7,7 @@ import {
   siteDefinition,
 } from '../../anatomy/index.js';
 import { drawnRadius, RADII_MM } from '../calibre.js';
-import { type Point, sampleAt, type Spline, splineThrough } from '../geometry.js';
+import { type Point, pointsFrom, sampleAt, type Spline, splineThrough } from '../geometry.js';
 import type { Chart, RidgeSizes, Strand } from '../chart.js';
 import { FIGURE_RIDGE } from '../ridge.js';
 import { type Plate, type PlateArtery, plateOf, type PlateView } from './plate.js';
@@ -38,14 +38,6 @@ export interface PreparedPlate extends Chart {
 
 /** Units of the whole figure for a millimetre: its stature of 1345 units is 1.75 m. */
 const FIGURE_UNITS_PER_MM = 1345 / 1750;
-
-function numbers(points: string): Point[] {
-  const values = points.split(' ').map(Number);
-  return Array.from({ length: values.length / 2 }, (_, i): Point => [
-    values[2 * i] as number,
-    values[2 * i + 1] as number,
-  ]);
-}
 
 /** Points of a closed contour that shape its seam, so that it is as smooth as the rest. */
 const SEAM = 6;
@@ -104,7 +96,7 @@ function prepare(plate: Plate, view: PlateView): PreparedPlate {
   const width = plate.size[0];
   const flip = (points: readonly Point[]): Point[] => points.map(([x, y]) => [width - x, y]);
   const on = (points: string, side: Side): Point[] =>
-    side === plate.given ? numbers(points) : flip(numbers(points));
+    side === plate.given ? pointsFrom(points) : flip(pointsFrom(points));
   const courses = sides.flatMap((side) =>
     plate.arteries.map((artery): PlateCourse => ({
       side,

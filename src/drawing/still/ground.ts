@@ -1,6 +1,7 @@
 import { levelOf, PIECES, type Vessel } from '../../anatomy/index.js';
 import { arteryParts, type ArteryPart } from '../arteries.js';
 import type { DrawnFlow } from '../flow.js';
+import { landmarksOf } from '../landmarks.js';
 import { GROUND_PAINT, type Paint } from '../paint.js';
 import { silhouetteOf } from '../silhouette.js';
 import { type Ink, painted, type Painted } from './ink.js';
@@ -16,21 +17,30 @@ type Tone = ArteryPart['tone'];
 /** Body and arteries as they lie over each other. */
 const LAYERS = [
   'body',
+  'form',
   'hints',
   'behind',
-  'knees',
+  'organ',
   'deep',
   'trunk',
   'heart',
   'hollow',
   'thinning',
   'near',
+  'over',
 ] as const;
 type Layer = (typeof LAYERS)[number];
 type Landmark = Exclude<Layer, Tone>;
 
-const isLandmark = (layer: Layer): layer is Landmark =>
-  layer === 'body' || layer === 'hints' || layer === 'knees' || layer === 'heart';
+const TONES: readonly Layer[] = ['behind', 'deep', 'trunk', 'hollow', 'thinning', 'near'];
+const isLandmark = (layer: Layer): layer is Landmark => !TONES.includes(layer);
+
+/** The path data of a layer of the body, in tenths of a figure unit. */
+function bodyPath(layer: Landmark, arms: boolean): string {
+  const { body, heart, kidneys, grooves } = silhouetteOf(arms);
+  const { form, named, over } = landmarksOf(arms);
+  return { body, form: form + grooves, hints: named, organ: kidneys + heart, heart, over }[layer];
+}
 
 /** Figure units a number of the body's path data stands for. */
 const BODY_UNIT = 0.1;
@@ -85,7 +95,8 @@ function sharedTree(arms: boolean): Shared {
 /** The paint of a layer, in the units of its path data. */
 function paintOf(ink: Ink, layer: Layer, px: number): Painted {
   const table: Readonly<Record<string, Paint>> = GROUND_PAINT;
-  if (isLandmark(layer)) return painted(ink, [table[`.${layer}`] ?? {}], px / BODY_UNIT);
+  if (isLandmark(layer))
+    return painted(ink, [table[layer === 'over' ? '.hints' : `.${layer}`] ?? {}], px / BODY_UNIT);
   if (layer === 'hollow') return painted(ink, [GROUND_PAINT['.hollow']], px);
   return painted(ink, [GROUND_PAINT['.artery'], table[`.artery.${layer}`] ?? {}], px);
 }
@@ -93,7 +104,7 @@ function paintOf(ink: Ink, layer: Layer, px: number): Painted {
 const inBodyUnits = `scale(${BODY_UNIT})`;
 
 function landmark(layer: Landmark, arms: boolean, ink: Ink, px: number): string {
-  return pathOf(silhouetteOf(arms)[layer], { ...paintOf(ink, layer, px), transform: inBodyUnits });
+  return pathOf(bodyPath(layer, arms), { ...paintOf(ink, layer, px), transform: inBodyUnits });
 }
 
 /** What the pictures of a page refer to by the ids that begin with a prefix. */

@@ -334,7 +334,7 @@ export class PulseMap extends RecordElement {
         painting: brush && { keys: painted, step: brush },
         words,
       },
-      { active, open, preview, drag, editable, barred, skin: this.#skin },
+      { active, open, preview, drag, editable, barred, skin: this.#skin, landmarks: later.part },
     );
   }
 

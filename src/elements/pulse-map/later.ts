@@ -8,6 +8,7 @@ import { tableStyles } from './table/styles.js';
 
 export { stillPicture } from '../../drawing/still/index.js';
 export { parseExaminationText, unknownFields } from '../../examination/index.js';
+export { landmarksFor, landmarksOf } from '../../drawing/landmarks.js';
 export { LimbFlags } from '../limb-flags/element.js';
 export * as limbs from '../pulse-reading/limbs.js';
 export { renderChooser } from './chooser/panel.js';

@@ -1,4 +1,4 @@
-import { scaleSqrt } from 'd3-scale';
+import { scalePow } from 'd3-scale';
 import { describe, expect, it } from 'vitest';
 import {
   type ArteryId,
@@ -8,7 +8,15 @@ import {
   vesselKey,
   VESSELS,
 } from '../../../src/anatomy/index.js';
-import { AXIS, courseOf, drawnRadius, RADII_MM, radiusAt, sampleAt } from '../../../src/drawing/index.js';
+import {
+  AXIS,
+  CALIBRE_LAW,
+  courseOf,
+  drawnRadius,
+  RADII_MM,
+  radiusAt,
+  sampleAt,
+} from '../../../src/drawing/index.js';
 
 /**
  * Lumen radii at origin and end in cm, left side, as printed in the table of the ADAN56 network: Boileau E et al., Int J
@@ -61,9 +69,9 @@ describe('RADII_MM', () => {
 });
 
 describe('drawnRadius', () => {
-  it('is the square root scale of the reference library', () => {
+  it('is the power scale of the reference library', () => {
     const widest = RADII_MM['ascending-aorta'][0];
-    const scale = scaleSqrt([0, widest], [0, drawnRadius(widest)]);
+    const scale = scalePow([0, widest], [0, drawnRadius(widest)]).exponent(CALIBRE_LAW.power);
     for (const radii of Object.values(RADII_MM)) {
       for (const mm of radii) expect(drawnRadius(mm)).toBeCloseTo(scale(mm), 10);
     }

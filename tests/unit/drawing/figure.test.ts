@@ -3,6 +3,7 @@ import { placeKey, PLACES } from '../../../src/anatomy/index.js';
 import {
   AXIS,
   courseOf,
+  cropOf,
   FIGURE_HEIGHT,
   FIGURE_WIDTH,
   positionOf,
@@ -17,21 +18,21 @@ const round = (value: number): number => Math.round(value / 10) * 10;
 describe('the figure', () => {
   it('has the sites where they were looked at last', () => {
     const looked = {
-      'left superficial-temporal': [660, 120],
-      'left carotid': [640, 250],
-      'left subclavian': [720, 280],
-      'left axillary': [770, 350],
-      'left brachial': [830, 460],
-      'left radial': [990, 570],
-      'left ulnar': [970, 640],
-      'midline abdominal-aorta': [600, 570],
-      'left renal': [690, 550],
-      'left iliac': [640, 670],
-      'left femoral': [680, 750],
-      'left adductor-canal': [680, 900],
-      'left popliteal': [710, 1000],
+      'left superficial-temporal': [660, 110],
+      'left carotid': [640, 240],
+      'left subclavian': [710, 270],
+      'left axillary': [770, 360],
+      'left brachial': [850, 470],
+      'left radial': [990, 580],
+      'left ulnar': [1000, 660],
+      'midline abdominal-aorta': [600, 560],
+      'left renal': [680, 540],
+      'left iliac': [640, 660],
+      'left femoral': [660, 730],
+      'left adductor-canal': [670, 890],
+      'left popliteal': [700, 990],
       'left posterior-tibial': [710, 1350],
-      'left dorsalis-pedis': [790, 1370],
+      'left dorsalis-pedis': [780, 1370],
     };
     const spots = Object.keys(looked).map((key) => {
       const { x, y } = positionOf(place(key));
@@ -53,37 +54,37 @@ describe('the figure', () => {
     });
     expect(ends).toMatchInlineSnapshot(`
       [
-        "midline ascending-aorta 600 420 610 320",
-        "midline aortic-arch 610 320 640 360",
-        "left common-carotid 600 320 640 200",
-        "left internal-carotid 640 200 620 120",
-        "left external-carotid 640 200 660 150",
-        "left superficial-temporal 660 150 650 80",
+        "midline ascending-aorta 600 420 600 320",
+        "midline aortic-arch 600 320 640 370",
+        "left common-carotid 610 310 640 200",
+        "left internal-carotid 640 200 620 100",
+        "left external-carotid 640 200 650 140",
+        "left superficial-temporal 650 140 640 70",
         "left subclavian 630 330 730 290",
         "left vertebral 670 270 600 130",
-        "left internal-thoracic 670 270 650 490",
+        "left internal-thoracic 670 270 650 480",
         "left axillary 730 290 780 380",
-        "left brachial 780 380 860 480",
-        "left radial 860 480 1010 590",
-        "left ulnar 860 480 970 650",
-        "left deep-palmar-arch 1010 590 980 650",
-        "left superficial-palmar-arch 970 650 1050 630",
-        "midline thoracic-aorta 640 360 610 520",
-        "midline suprarenal-aorta 610 520 600 540",
-        "left renal 610 540 690 550",
-        "midline infrarenal-aorta 600 540 600 610",
-        "left common-iliac 600 610 630 650",
-        "left internal-iliac 630 650 620 730",
-        "left external-iliac 630 650 670 720",
-        "left common-femoral 670 720 690 780",
-        "left deep-femoral 690 780 720 920",
-        "left superficial-femoral 690 780 700 950",
-        "left popliteal 700 950 710 1060",
-        "left anterior-tibial 710 1060 770 1320",
-        "left dorsalis-pedis 770 1320 830 1420",
-        "left tibioperoneal-trunk 710 1060 710 1090",
-        "left posterior-tibial 710 1090 720 1390",
-        "left peroneal 710 1090 740 1290",
+        "left brachial 780 380 880 500",
+        "left radial 880 500 1010 600",
+        "left ulnar 880 500 1000 660",
+        "left deep-palmar-arch 1010 600 1000 660",
+        "left superficial-palmar-arch 1000 660 1050 630",
+        "midline thoracic-aorta 640 370 610 510",
+        "midline suprarenal-aorta 610 510 600 540",
+        "left renal 610 530 680 540",
+        "midline infrarenal-aorta 600 540 600 600",
+        "left common-iliac 600 600 630 640",
+        "left internal-iliac 630 640 620 710",
+        "left external-iliac 630 640 660 700",
+        "left common-femoral 660 700 670 760",
+        "left deep-femoral 670 760 710 910",
+        "left superficial-femoral 670 760 690 940",
+        "left popliteal 690 940 710 1040",
+        "left anterior-tibial 710 1040 750 1320",
+        "left dorsalis-pedis 750 1320 830 1420",
+        "left tibioperoneal-trunk 710 1040 700 1080",
+        "left posterior-tibial 700 1080 720 1390",
+        "left peroneal 700 1080 730 1280",
         "left plantar-arch 720 1390 830 1420",
       ]
     `);
@@ -111,8 +112,8 @@ describe('the figure', () => {
   });
 
   it('keeps the sites far enough apart for a finger at the size they are drawn for', () => {
-    // Drawn 860 px high, as on a desk.
-    const scale = 860 / 1460;
+    // Drawn 872 px high, as on a desk.
+    const scale = 872 / cropOf('whole').height;
     PLACES.forEach((a, i) => {
       for (const b of PLACES.slice(i + 1)) {
         const [p, q] = [positionOf(a), positionOf(b)];

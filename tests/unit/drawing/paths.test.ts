@@ -145,8 +145,8 @@ describe('arteryPaths', () => {
 describe('silhouetteOf', () => {
   it.each([true, false])('closes the body into one shape without holes (arms: %s)', (arms) => {
     const areas = contours(silhouetteOf(arms).body, TENTH).map(signedArea);
-    expect(areas).toHaveLength(arms ? 24 : 14);
-    expect(areas.every((area) => area > 0)).toBe(true);
+    expect(areas).toHaveLength(1);
+    expect(areas[0]).toBeGreaterThan(0);
   });
 
   it('draws a body that is its own mirror image', () => {

@@ -26,7 +26,7 @@ import { plateFor, plateKit } from '../plate/fetched.js';
 import type { FigureView } from './render.js';
 
 /** Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. */
-const TALL = 860;
+const TALL = 872;
 /** Maximum height of the figure in px; it grows with a tall screen, such as one on a wall. */
 function tallest(around: number): number {
   return Math.max(TALL, windowHeight() - around);
@@ -58,7 +58,10 @@ export interface FigureSource {
 }
 
 /** The part of the view that depends on interaction, and what draws the skin. */
-type Handled = Pick<FigureView, 'active' | 'open' | 'preview' | 'drag' | 'editable' | 'barred' | 'skin'>;
+type Handled = Pick<
+  FigureView,
+  'active' | 'open' | 'preview' | 'drag' | 'editable' | 'barred' | 'skin' | 'landmarks'
+>;
 
 /** The size a figure is laid out for, when it is not that of the element. */
 export interface Frame {

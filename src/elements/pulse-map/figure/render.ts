@@ -1,19 +1,19 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { isPulseSite, type Place, type PlaceKey, placeKey } from '../../../anatomy/index.js';
+import { isPulseSite, type Place, placeFromKey, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
-  arteryPaths,
   type Collateral,
   type DrawnFlow,
   FINDING_STEP,
+  groundParts,
+  type Landmarks,
   type Layout,
   lesionTitle,
   type PlacedLabel,
   type PlacedRidges,
   type Point,
   showsArms,
-  silhouetteOf,
   type SiteView,
   TARGET_RADIUS,
 } from '../../../drawing/index.js';
@@ -33,21 +33,27 @@ function polyline(points: readonly Point[]): string {
   return `M${points.map(([x, y]) => `${number(x)} ${number(y)}`).join('L')}`;
 }
 
-/** Body and arteries, in tenths of a figure unit: those behind the knee first, then by depth. */
-function bodyLayer(flow: readonly DrawnFlow[], arms: boolean): SVGTemplateResult {
-  const { body, hints, knees, heart } = silhouetteOf(arms);
-  const { behind, deep, trunk, near, hollow, thinning } = arteryPaths(flow, arms);
-  return svg`<g transform="scale(.1)"><path class="body" part="body" d=${body}></path><path class="hints" d=${hints}></path>
-    <path class="artery behind" part="artery" d=${behind}></path><path class="knees" d=${knees}></path>
-    <path class="artery deep" part="artery" d=${deep}></path><path class="artery trunk" part="artery" d=${trunk}></path>
-    <path class="heart" d=${heart}></path><path class="hollow" d=${hollow}></path><path class="artery thinning" part="artery" d=${thinning}></path><path class="artery near" part="artery" d=${near}></path></g>`;
+/** Body and arteries. */
+function bodyLayer({ flow, layout, landmarks }: FigureView): SVGTemplateResult {
+  const arms = showsArms(layout.view);
+  return svg`<g transform="scale(.1)">${groundParts(flow, arms, landmarks?.landmarksOf(arms)).map(
+    ({ name, d }) => {
+      const part = name === 'body' ? 'body' : name.startsWith('artery') ? 'artery' : nothing;
+      return svg`<path class=${name} part=${part} d=${d}></path>`;
+    },
+  )}</g>`;
 }
 
-function groundLayer({ flow, layout }: FigureView): SVGTemplateResult {
-  const { plate, view } = layout;
-  return plate && plateKit.part
-    ? plateKit.part.renderPlate(plate, flow, layout)
-    : bodyLayer(flow, showsArms(view));
+/** The landmarks by which the open site is found, drawn to stand out. */
+function helpLayer({ layout, open, landmarks }: FigureView): SVGTemplateResult | typeof nothing {
+  const place = open && !layout.plate && placeFromKey(open);
+  const d = place ? landmarks?.landmarksFor(place.site, place.side) : undefined;
+  return d ? svg`<path class="helps" transform="scale(.1)" d=${d}></path>` : nothing;
+}
+
+function groundLayer(view: FigureView): SVGTemplateResult {
+  const { plate } = view.layout;
+  return plate && plateKit.part ? plateKit.part.renderPlate(plate, view.flow, view.layout) : bodyLayer(view);
 }
 
 /** The stretches on which lesions lie, as ridges beside the arteries. */
@@ -93,6 +99,13 @@ export interface FigureView {
   /** Disabled: no site can be focused. */
   readonly barred: boolean;
   readonly skin: FigureSkin;
+  /** Draws the landmarks; missing until the later chunk has been fetched. */
+  readonly landmarks:
+    | {
+        landmarksOf(arms: boolean): Landmarks;
+        landmarksFor(site: Place['site'], side: Place['side']): string;
+      }
+    | undefined;
   readonly words: Messages;
 }
 
@@ -156,7 +169,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
   const grow = layout.glyphScale > 1 ? ` scale(${layout.glyphScale.toFixed(2)})` : '';
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
       ${styled({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${layout.plate ? words.map.views[layout.view] : words.map.figure} data-view=${layout.view}>
-    <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout], () => groundLayer(view))}</g>
+    <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout, view.landmarks], () => groundLayer(view))}${guard([layout, view.open, view.landmarks], () => helpLayer(view))}</g>
     ${view.skin.layer(layout)}
     ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => [letterLayer(view), layout.captions ? captionLayer(view) : nothing])}
     <g class="collaterals" part="collaterals" transform=${shift}>${view.collaterals.map(

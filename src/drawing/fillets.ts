@@ -1,6 +1,11 @@
-import { type Point, sampleAt, type Spline } from '../geometry.js';
-import { PathWriter } from '../path-writer.js';
-import type { PlateCourse } from './prepared.js';
+import { type Point, sampleAt, type Spline } from './geometry.js';
+import { type PathUnit, PathWriter } from './path-writer.js';
+
+/** A course with half its drawn width at a share of it. */
+export interface WideCourse {
+  readonly spline: Spline;
+  radius(at: number): number;
+}
 
 /** A point of a course with half its width there. */
 interface Station {
@@ -11,12 +16,12 @@ interface Station {
   readonly r: number;
 }
 
-/** Distance between stations, in units of the plate. */
+/** Distance between stations, in units of the drawing. */
 const STEP = 3;
 
 const STATIONS = new WeakMap<Spline, readonly Station[]>();
 
-function stationsOf({ spline, radius }: PlateCourse): readonly Station[] {
+function stationsOf({ spline, radius }: WideCourse): readonly Station[] {
   const known = STATIONS.get(spline);
   if (known) return known;
   const count = Math.max(2, Math.ceil(spline.length / STEP));
@@ -129,18 +134,21 @@ function clockwise(points: readonly Point[]): boolean {
   return twice < 0;
 }
 
-const DRAWN = new WeakMap<Spline, string>();
+const DRAWN = new Map<PathUnit, WeakMap<Spline, string>>();
 
-/** The webs that round the fork where a branch leaves its stem, as path data in tenths of a unit. */
-export function filletsOf(branch: PlateCourse, all: readonly PlateCourse[]): string {
-  const known = DRAWN.get(branch.spline);
+/**
+ * The webs that round the fork where a branch leaves its stems, as path data; computed once for a branch.
+ * @param stems what it leaves, and what leaves at the same place
+ */
+export function filletsOf(branch: WideCourse, unit: PathUnit, stems: () => readonly WideCourse[]): string {
+  const drawn = DRAWN.get(unit) ?? new WeakMap<Spline, string>();
+  DRAWN.set(unit, drawn);
+  const known = drawn.get(branch.spline);
   if (known !== undefined) return known;
-  const stems = (branch.artery.fillet ?? []).flatMap((id) =>
-    all.filter(({ artery, side }) => artery.id === id && side === branch.side).map(stationsOf),
-  );
-  const path = new PathWriter('tenth');
+  const around = stems().map(stationsOf);
+  const path = new PathWriter(unit);
   for (const side of [1, -1] as const) {
-    const points = web(stationsOf(branch), stems, side);
+    const points = web(stationsOf(branch), around, side);
     if (!points) continue;
     const [[x0, y0], [cx, cy], [x1, y1], ...back] = points as [Point, Point, Point, ...Point[]];
     path.moveTo(x0, y0);
@@ -151,6 +159,6 @@ export function filletsOf(branch: PlateCourse, all: readonly PlateCourse[]): str
     path.closePath();
   }
   const d = path.toString();
-  DRAWN.set(branch.spline, d);
+  drawn.set(branch.spline, d);
   return d;
 }
