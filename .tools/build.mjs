@@ -6,7 +6,7 @@ import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'no
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
-import { compactTemplates } from './compact-templates.mjs';
+import { compactMapped } from './compact-templates.mjs';
 import { hostTypes } from './host-types.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -43,7 +43,10 @@ function compact() {
   const modules = readdirSync(inRoot('dist'), { recursive: true }).filter((path) => path.endsWith('.js'));
   for (const path of modules.map((name) => inRoot(`dist/${name}`))) {
     const code = readFileSync(path, 'utf8');
-    if (/\b(html|svg|css) ?`/.test(code)) writeFileSync(path, compactTemplates(code));
+    if (!/\b(html|svg|css) ?`/.test(code)) continue;
+    const compacted = compactMapped(code, JSON.parse(readFileSync(`${path}.map`, 'utf8')));
+    writeFileSync(path, compacted.code);
+    writeFileSync(`${path}.map`, JSON.stringify(compacted.map));
   }
 }
 
@@ -55,6 +58,7 @@ const SINGLE_FILE = {
   platform: 'browser',
   target: 'es2022',
   minify: true,
+  sourcemap: true,
   legalComments: 'none',
   metafile: true,
   logLevel: 'warning',

@@ -16,6 +16,12 @@ const files = readdirSync(dist, { recursive: true }).map((path) => path.replaceA
 /** Files for pages without a build: they need a DOM and nothing from npm. */
 const forPages = files.filter((path) => /^pulse-map\.(bundle|locale-.+)\.js$/.test(path));
 const modules = files.filter((path) => path.endsWith('.js') && !forPages.includes(path));
+/** What loads elsewhere only: half compiled for an application's own compiler to complete, or the inside of a worker. */
+const NOT_IN_NODE = /^(angular\/|flow-worker\.js$)/;
+/** Folders of entries for one framework each, which may lean on it; it is an optional peer. */
+const FOR_FRAMEWORK = /^(hosts|angular)\//;
+/** A peer as an import names it: the types of React stand for React. */
+const peers = Object.keys(pkg.peerDependencies).map((name) => name.replace('@types/', ''));
 
 /** Loads modules in a fresh Node process; each entry gets its own, so that none depends on another. */
 function loads(paths) {
@@ -28,8 +34,9 @@ function loads(paths) {
   if (status !== 0) faults.push(`does not load in plain Node: ${stderr.trim()}`);
 }
 
-loads(modules);
-for (const path of modules.filter((path) => /^[^/]+\.js$|\/(element|define)\.js$/.test(path))) loads([path]);
+const loadable = modules.filter((path) => !NOT_IN_NODE.test(path));
+loads(loadable);
+for (const path of loadable.filter((path) => /^[^/]+\.js$|\/(element|define)\.js$/.test(path))) loads([path]);
 
 /** Names of the packages that a module imports. */
 function packagesNamed(text) {
@@ -41,7 +48,7 @@ function packagesNamed(text) {
 
 for (const path of files.filter((path) => /\.(d\.ts|js)$/.test(path) && !forPages.includes(path))) {
   for (const name of packagesNamed(readFileSync(join(dist, path), 'utf8'))) {
-    const known = name in pkg.dependencies;
+    const known = name in pkg.dependencies || (FOR_FRAMEWORK.test(path) && peers.includes(name));
     if (/^(lit-html|lit-element|@lit\/)/.test(name)) {
       faults.push(
         `${path}: shows a type of "${name}"; annotate it with the one from "lit", e.g. render(): TemplateResult`,
@@ -152,12 +159,16 @@ for (const name of [
   'dist/index.js',
   'dist/core.js',
   'dist/core-tables.js',
+  'dist/hosts/properties.d.ts',
+  'dist/hosts/web-types.json',
+  'dist/hosts/vscode.html-custom-data.json',
+  'dist/hosts/vscode.css-custom-data.json',
   ...forPages.map((path) => `dist/${path}`),
 ]) {
   if (!names.includes(name)) faults.push(`the tarball lacks ${name}`);
 }
 for (const name of names) {
-  if (!/^(dist\/.*\.(js|d\.ts|json|txt)|package\.json|README\.md|CHANGELOG\.md|LICENSE)$/.test(name))
+  if (!/^(dist\/.*\.(js|js\.map|d\.ts|json|txt)|package\.json|README\.md|CHANGELOG\.md|LICENSE)$/.test(name))
     faults.push(`the tarball holds ${name}`);
 }
 

@@ -1,5 +1,7 @@
 // Minifies the templates of a built module. Bundlers leave them alone, since to them a template is a string.
+import remapping from '@jridgewell/remapping';
 import { transformSync } from 'esbuild';
+import MagicString from 'magic-string';
 import ts from 'typescript';
 
 /**
@@ -89,11 +91,8 @@ export function gluedBindings(code) {
   return found;
 }
 
-/**
- * @param {string} code of a JavaScript module
- * @returns {string} the same with compact `html`, `svg` and `css` templates
- */
-export function compactTemplates(code) {
+/** What compacting changes, as `[from, to, text]`. */
+function editsOf(code) {
   const source = parse(code);
   const edits = [];
   /** A piece of a template between its marks: a backtick or brace before, a backtick or `${` after. */
@@ -124,7 +123,29 @@ export function compactTemplates(code) {
     ts.forEachChild(node, visit);
   };
   visit(source);
-  return edits
-    .sort((a, b) => b[0] - a[0])
-    .reduce((text, [from, to, now]) => text.slice(0, from) + now + text.slice(to), code);
+  return edits;
+}
+
+function edited(code) {
+  const text = new MagicString(code);
+  for (const [from, to, now] of editsOf(code)) if (to > from) text.update(from, to, now);
+  return text;
+}
+
+/**
+ * @param {string} code of a JavaScript module
+ * @returns {string} the same with compact `html`, `svg` and `css` templates
+ */
+export const compactTemplates = (code) => edited(code).toString();
+
+/**
+ * The same for a module with a source map.
+ * @returns the module, and its map to the very first source
+ */
+export function compactMapped(code, map) {
+  const text = edited(code);
+  const step = text.generateMap({ hires: 'boundary', includeContent: false });
+  let given = false;
+  const whole = remapping(step, () => (given ? null : ((given = true), map)));
+  return { code: text.toString(), map: { ...whole, file: map.file } };
 }

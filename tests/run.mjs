@@ -84,6 +84,7 @@ const STEPS = {
         'ascii',
       ],
       ['.tools/check-package.mjs'],
+      ['.tools/api-report.mjs'],
       ['tests/bench/size.mjs', '--built', '--check'],
       [bin('vite/bin/vite.js'), 'build', '--config', 'demo/vite.config.ts'],
     ],

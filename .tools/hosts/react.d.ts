@@ -1,4 +1,4 @@
-// Types of the elements in the JSX of React 19 and later: `import type {} from 'pulse-map/react';` once in an application.
+// Types of the elements in the JSX of React 19 and later; an application names this entry once, as a type.
 import type { ClassAttributes, HTMLAttributes, SyntheticEvent } from 'react';
 import type { Elements, Events, From, Properties } from './properties.js';
 
@@ -27,3 +27,5 @@ declare module 'react' {
     interface IntrinsicElements extends PulseMapElements {}
   }
 }
+
+export {};

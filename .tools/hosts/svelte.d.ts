@@ -1,4 +1,4 @@
-// Types of the elements in the markup of Svelte 5 and later: `import type {} from 'pulse-map/svelte';` once in an application.
+// Types of the elements in the markup of Svelte 5 and later; an application names this entry once, as a type.
 import type { HTMLAttributes } from 'svelte/elements';
 import type { Elements, Events, From, Properties } from './properties.js';
 
@@ -16,3 +16,5 @@ export type PulseMapElements = {
 declare module 'svelte/elements' {
   interface SvelteHTMLElements extends PulseMapElements {}
 }
+
+export {};

@@ -1,4 +1,4 @@
-// Types of the elements in the templates of Vue 3.5 and later: `import type {} from 'pulse-map/vue';` once in an application.
+// Types of the elements in the templates of Vue 3.5 and later; an application names this entry once, as a type.
 import type { HTMLAttributes, ReservedProps } from 'vue';
 import type { Elements, Events, From, Properties } from './properties.js';
 
@@ -29,3 +29,5 @@ export type PulseMapElements = {
 declare module 'vue' {
   interface GlobalComponents extends PulseMapElements {}
 }
+
+export {};
