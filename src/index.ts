@@ -20,6 +20,7 @@ export { LimbStaging } from './elements/limb-staging/element.js';
 export { LimbStopwatch } from './elements/limb-stopwatch/element.js';
 export { PulseMap } from './elements/pulse-map/element.js';
 export { PulseReading } from './elements/pulse-reading/element.js';
+export { CallChangeEvent } from './elements/limb-flags/calls.js';
 export { QuestionOpenEvent } from './elements/limb-flags/question-open.js';
 export { OpenPlaceEvent, ReadingChangeEvent } from './elements/pulse-reading/events.js';
 export type { From } from './elements/common/form-control.js';

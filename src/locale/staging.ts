@@ -9,7 +9,6 @@ import type {
   WifiStage,
 } from '../examination/index.js';
 import { type NoteCode, RUTHERFORD_GRADES, type WifiExclusion, type WifiRisk } from '../staging/index.js';
-import { ACUTE_TIMING } from '../triage/index.js';
 import { sentence } from './phrases.js';
 import { together } from './terms.js';
 import { type Of, without } from './words.js';
@@ -140,10 +139,9 @@ export function stagingFrom(table: StagingTable, { anatomy, list }: Lent) {
       ].join(': '),
     between: (atLeast: AcuteClass, atMost: AcuteClass): string =>
       table.between(classed(atLeast), classed(atMost)),
-    timing: (value: AcuteClass): string => {
-      const { hours } = ACUTE_TIMING[value];
-      return hours ? table.window(hours[0] || undefined, hours[1]) : table.noWindow;
-    },
+    /** The hours within which flow is to be restored; none for an irreversible limb. */
+    timing: (hours: readonly [from: number, to: number] | undefined): string =>
+      hours ? table.window(hours[0] || undefined, hours[1]) : table.noWindow,
     beside: (phrases: readonly string[]): string => table.beside(list(phrases)),
     from: (phrases: readonly string[]): string => table.from(list(phrases)),
     risk: (of: WifiRisk): string => table.risk(table.risks[of]),

@@ -33,12 +33,8 @@ export interface ArmsDoubtLimits {
   /** A recorded systolic pressure higher than the higher arm by more than this. */
   readonly recordedOver: number;
 }
-export const ARMS_DOUBT: ArmsDoubtLimits & { readonly source: string } = {
-  lowBelow: 100,
-  apartOver: 15,
-  recordedOver: 20,
-  source: `${PRESSURE_SOURCES.laboratory} (both arms lowered by disease of both); limits: ${PRESSURE_SOURCES.practice}`,
-};
+export const DEFAULT_ARMS_DOUBT: ArmsDoubtLimits = { lowBelow: 100, apartOver: 15, recordedOver: 20 };
+export const ARMS_DOUBT_SOURCE = `${PRESSURE_SOURCES.laboratory} (both arms lowered by disease of both); limits: ${PRESSURE_SOURCES.practice}`;
 
 type Read = Pick<Examination, 'pressures' | 'pulses' | 'history' | 'circulation' | 'context'>;
 
@@ -61,7 +57,7 @@ function poorPulses(record: Read, side: Side): PlaceKey[] {
 export function armsDoubt(
   record: Read,
   settings: PressureSettings,
-  limits: ArmsDoubtLimits = ARMS_DOUBT,
+  limits: ArmsDoubtLimits = DEFAULT_ARMS_DOUBT,
 ): ArmsDoubt[] {
   const { pressures = {}, history, circulation } = record;
   const indices = SIDES.flatMap((side) => indexOf('ankle', side, pressures, settings) ?? []);

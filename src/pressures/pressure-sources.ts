@@ -1,5 +1,5 @@
 import type { Pressures } from '../examination/index.js';
-import { ARMS_DOUBT } from './both-arms.js';
+import { ARMS_DOUBT_SOURCE } from './both-arms.js';
 import type { PressureSettings } from './settings.js';
 import {
   ANKLE_RULES,
@@ -39,7 +39,7 @@ export function pressureSources(pressures: Pressures, settings: PressureSettings
     [pressures.toe, [TOE_LIMITS[settings.toe]]],
     [ankle ?? pressures.toe ?? pressures.tcpo2 ?? pressures.volumeCurve, [THREAT_CRITERIA[settings.threat]]],
     [pressures.brachial, [ARM_DIFFERENCE_LIMITS[settings.armDifference]]],
-    [pressures.brachial && (ankle ?? pressures.toe), [ARMS_DOUBT]],
+    [pressures.brachial && (ankle ?? pressures.toe), [{ source: ARMS_DOUBT_SOURCE }]],
     [
       wrist,
       [

@@ -49,7 +49,7 @@ export function legFindings(
   const state = limbState(examination, { kind: 'leg', side }, settings);
   const { facts } = state;
   const wounds = woundsOf(facts);
-  const disease = diseaseOf(examination, facts, pressures);
+  const disease = diseaseOf(examination, facts, pressures, settings);
   return {
     side,
     examination,

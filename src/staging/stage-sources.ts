@@ -1,4 +1,4 @@
-import { DISEASE_LIMITS, TRIAGE_SOURCES } from '../triage/index.js';
+import { DISEASE_SOURCE, TRIAGE_SOURCES } from '../triage/index.js';
 import { STAGING_SOURCES } from './sources.js';
 import { ISCHAEMIA_BOUNDS, WIFI_TABLES_SOURCE } from './wifi.js';
 
@@ -7,8 +7,8 @@ export type StageScheme = 'acute' | 'fontaine' | 'rutherford' | 'wound' | 'ischa
 
 const SOURCES: Readonly<Record<StageScheme, readonly string[]>> = {
   acute: [STAGING_SOURCES.rutherford1997, TRIAGE_SOURCES.esvs2020, TRIAGE_SOURCES.guideline2016],
-  fontaine: [STAGING_SOURCES.fontaine1954, STAGING_SOURCES.tasc2, DISEASE_LIMITS.source],
-  rutherford: [STAGING_SOURCES.rutherford1997, STAGING_SOURCES.tasc2, DISEASE_LIMITS.source],
+  fontaine: [STAGING_SOURCES.fontaine1954, STAGING_SOURCES.tasc2, DISEASE_SOURCE],
+  rutherford: [STAGING_SOURCES.rutherford1997, STAGING_SOURCES.tasc2, DISEASE_SOURCE],
   wound: [STAGING_SOURCES.mills2014],
   ischaemia: [ISCHAEMIA_BOUNDS.source],
   infection: [STAGING_SOURCES.mills2014, TRIAGE_SOURCES.infection],

@@ -151,7 +151,7 @@ function ankleGrade(mmHg: number, at70: 1 | 2): WifiGrade {
  * pressure, which can only be too good where arteries are stiff: then every worse grade stays open.
  */
 export function ischaemiaGrade(
-  { side, examination, pressures: chosen }: LegFindings,
+  { side, examination, pressures: chosen, triage }: LegFindings,
   settings: WifiSettings = DEFAULT_WIFI_SETTINGS,
 ): Derived<WifiGrade> {
   const { pressures = {}, context } = examination;
@@ -194,7 +194,10 @@ export function ischaemiaGrade(
       ...given(new Set(grades).size > 1, 'worse-counts' as const),
       ...given(ankle === ISCHAEMIA_BOUNDS.ankle[1], 'at-70' as const),
       ...given(incompressible, 'one-incompressible' as const),
-      ...given(index?.value !== undefined && armsDoubt(examination, chosen).length, 'both-arms' as const),
+      ...given(
+        index?.value !== undefined && armsDoubt(examination, chosen, triage.armsDoubt).length,
+        'both-arms' as const,
+      ),
       ...given(diabetic && !incompressible, 'diabetes-ankle' as const),
     ],
   });

@@ -3,6 +3,7 @@ import type { Examination, Method, Pressures } from '../examination/index.js';
 import {
   type ArmFinding,
   armsDoubt,
+  type ArmsDoubtLimits,
   type ArmsDoubt,
   type Denominator,
   type ExerciseReading,
@@ -112,6 +113,7 @@ function fieldsUsed(pressures: Pressures, reading: PressureReading): MethodField
 
 /**
  * Some of the methods in force, each with what was chosen for it or the default.
+ * @param doubt from when on both arms are doubted; the defaults where not given
  * @param chosen what the record and the page chose; the rest of `settings` are defaults
  */
 export function usedMethods(
@@ -132,13 +134,14 @@ export function usedMethods(
 export function pressureNotes(
   record: Omit<Examination, 'format' | 'scale'>,
   reading: PressureReading,
+  doubt: ArmsDoubtLimits | undefined,
   ...chosen: readonly (PressureChoices | undefined)[]
 ): PressureNote[] {
   const { pressures = {} } = record;
   const { indices, denominator, missingArms } = reading;
   const [missing] = missingArms;
   const divided = indices.filter((index) => index.numerator && index.denominator);
-  const doubts = armsDoubt(record, reading.settings);
+  const doubts = armsDoubt(record, reading.settings, doubt);
   const used = usedMethods(reading.settings, fieldsUsed(pressures, reading), ...chosen);
   const notes: readonly (PressureNote | false | undefined)[] = [
     denominator && divided.length > 0 && { code: 'sums', denominator, indices: divided },

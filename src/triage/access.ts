@@ -25,7 +25,7 @@ function lines(known: Case, state: LimbState): Raised[] {
   );
   if (!device) return [];
   const because: Ground[] = [{ code: 'device', kind: device.kind }, ...limbGrounds(state)];
-  const ischaemic = isSickHand(state) && circulation >= 4;
+  const ischaemic = isSickHand(state) && circulation >= known.settings.poorFrom.hand;
   if (ischaemic || hasDeficit(state) || hasWound(state).gangrene) {
     return [{ code: 'iatrogenic-hand', urgency: 'now', limb, because }];
   }

@@ -118,12 +118,20 @@ export function classesOf({ atLeast, atMost }: Pick<ClassInterval, 'atLeast' | '
   return ACUTE_CLASSES.slice(rank(atLeast), rank(atMost) + 1);
 }
 
-/** Within how many hours blood flow should be restored, by class; the call is immediate in every class. */
-export const ACUTE_TIMING: Readonly<
-  Record<AcuteClass, { readonly hours: readonly [number, number] | null; readonly source: string }>
-> = {
-  I: { hours: [6, 24], source: TRIAGE_SOURCES.guideline2016 },
-  IIa: { hours: [0, 6], source: `${TRIAGE_SOURCES.guideline2016} (from memory)` },
-  IIb: { hours: [0, 6], source: TRIAGE_SOURCES.guideline2016 },
-  III: { hours: null, source: TRIAGE_SOURCES.guideline2016 },
+/** What the hours of `TriageSettings.flowWithin` rest on; the call is immediate in every class. */
+export const FLOW_SOURCE: Readonly<Record<AcuteClass, string>> = {
+  I: TRIAGE_SOURCES.guideline2016,
+  IIa: `${TRIAGE_SOURCES.guideline2016} (from memory)`,
+  IIb: TRIAGE_SOURCES.guideline2016,
+  III: TRIAGE_SOURCES.guideline2016,
 };
+
+/** Within how many hours blood flow should be restored, by class; none for an irreversible limb. */
+export function flowHours(
+  acute: AcuteClass,
+  { flowWithin }: Pick<TriageSettings, 'flowWithin'>,
+): readonly [from: number, to: number] | undefined {
+  if (acute === 'III') return undefined;
+  const { from, to } = flowWithin[acute];
+  return [from, to];
+}

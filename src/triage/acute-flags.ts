@@ -1,5 +1,5 @@
 import type { AcuteClass } from '../examination/index.js';
-import { ACUTE_TIMING, classFindings, classInterval } from './acute-class.js';
+import { classFindings, classInterval, flowHours } from './acute-class.js';
 import type { Case, Raised } from './flag.js';
 import { placesWith } from './facts.js';
 import { given, type Ground } from './ground.js';
@@ -8,6 +8,7 @@ import { limbQuestions, type QuestionCode } from './questions.js';
 import { limbGrounds } from './limb-grounds.js';
 import { ownStagesOf } from './record.js';
 import { popliteals } from './aneurysms.js';
+import type { TriageSettings } from './settings.js';
 
 function withClass(
   code: Raised['code'],
@@ -16,18 +17,19 @@ function withClass(
   { settings }: Case,
 ): Raised {
   const { atLeast, atMost } = classInterval(classFindings(state), settings);
-  return acute(code, state, ask, limbGrounds(state), atLeast, atMost);
+  return acute(code, state, settings, ask, limbGrounds(state), atLeast, atMost);
 }
 
 function acute(
   code: Raised['code'],
   { limb, began }: LimbState,
+  settings: TriageSettings,
   ask: readonly QuestionCode[],
   because: readonly Ground[],
   atLeast: AcuteClass,
   atMost: AcuteClass,
 ): Raised {
-  const { hours } = ACUTE_TIMING[atLeast];
+  const hours = flowHours(atLeast, settings);
   return {
     code,
     urgency: 'now',
@@ -76,7 +78,7 @@ function limbFlags(state: LimbState, known: Case): Raised[] {
   const { acute: own } = ownStagesOf(known.examination, state.limb);
   if (own) {
     const because: Ground[] = [{ code: 'own-class', stage: own }, ...limbGrounds(state)];
-    return [acute(codeOfClass(own), state, ask, because, own, own)];
+    return [acute(codeOfClass(own), state, known.settings, ask, because, own, own)];
   }
   const { colour } = state.facts.inspection;
   const flags = state.urgency === 'now' ? [now(state, ask, known)] : later(state, ask);
@@ -106,11 +108,13 @@ function joinPopliteal(flag: Raised, known: Case): Raised {
 }
 
 /** Both legs lost at the groin: the aorta; three or four limbs lost: the circulation. */
-function joined({ limbs }: Case): Raised[] {
+function joined({ limbs, settings: { poorFrom } }: Case): Raised[] {
   const legs = limbs.filter(({ limb }) => limb.kind === 'leg');
   const noFemoral = ({ facts }: LimbState) =>
     placesWith(facts, ({ site, state }) => site === 'femoral' && state === 'absent');
-  const poor = limbs.filter(({ circulation, onset }) => circulation >= 8 && onset !== 'chronic');
+  const poor = limbs.filter(
+    ({ circulation, onset }) => circulation >= poorFrom.oneOfSeveral && onset !== 'chronic',
+  );
   const aorta = legs.every((leg) => isAcutelyIschaemic(leg) && noFemoral(leg).length > 0);
   return [
     ...given(aorta, {
@@ -118,7 +122,7 @@ function joined({ limbs }: Case): Raised[] {
       urgency: 'now',
       because: [{ code: 'pulses-absent', places: legs.flatMap(noFemoral) }],
     } as const),
-    ...given(poor.length >= 3, {
+    ...given(poor.length >= poorFrom.limbs, {
       code: 'circulation',
       urgency: 'now',
       because: [{ code: 'limbs', limbs: poor.map(({ limb }) => limb) }],

@@ -147,7 +147,8 @@ function ofLimb(known: Case, state: LimbState): Raised[] {
   const places = (list: typeof wide) => list.map(({ key }) => key);
   const flags: Raised[] = [];
   if (punctured.length || signs.length) {
-    const urgent = signs.length > 0 || circulation >= 4 || (systemic?.length ?? 0) > 0;
+    const urgent =
+      signs.length > 0 || circulation >= known.settings.poorFrom.falseAneurysm || (systemic?.length ?? 0) > 0;
     flags.push({
       code: 'false-aneurysm',
       urgency: urgent ? 'now' : 'today',

@@ -84,7 +84,7 @@ function diabeticFoot({ known, state, wounds, disease }: Leg): Raised[] {
   const systemic = (inspection.systemic?.length ?? 0) > 0;
   const severe = disease.because.some(
     (ground) =>
-      (ground.code === 'ankle-index' && ground.value < 0.6) ||
+      (ground.code === 'ankle-index' && ground.value < known.settings.disease.severeIndexBelow) ||
       ground.code === 'toe-pressure' ||
       ground.code === 'ankle-pressure',
   );
@@ -101,7 +101,10 @@ function diabeticFoot({ known, state, wounds, disease }: Leg): Raised[] {
     ...given(systemic, { code: 'systemic', signs: inspection.systemic ?? [] } as const),
     ...given(inspection.charcotSuspected, { code: 'charcot' } as const),
   ];
-  const emergency = wounds.gangrene || deep || (ulcer && (systemic || diseased || circulation >= 4));
+  const emergency =
+    wounds.gangrene ||
+    deep ||
+    (ulcer && (systemic || diseased || circulation >= known.settings.poorFrom.diabeticUlcer));
   if (emergency) return [{ code: 'diabetic-foot-emergency', urgency: 'now', limb, because }];
   const active =
     (ulcer && wounds.onFoot) || signs.length >= known.settings.infection.signs || inspection.charcotSuspected;
@@ -137,7 +140,7 @@ const isWell = ({ examination }: Case, { shownNormal, bothEndsNormal }: LimbStat
 function ofLeg(known: Case, state: LimbState): Raised[] {
   const { limb, facts, onset } = state;
   const wounds = woundsOf(facts);
-  const disease = diseaseOf(known.examination, facts, known.pressures);
+  const disease = diseaseOf(known.examination, facts, known.pressures, known.settings);
   const leg: Leg = { known, state, wounds, disease, ask: asks(known, state, disease) };
   const foot = diabeticFoot(leg);
   // A limb that is seen at once needs no second flag for what threatens it slowly.
@@ -180,7 +183,7 @@ export function woundQuestions(
       const pain = state.facts.history.symptom === 'rest-pain' && state.onset === 'chronic';
       const wounded = wounds.ulcer || wounds.gangrene || wounds.toldOnly;
       if (!wounded && !pain) return [];
-      const disease = diseaseOf(known.examination, state.facts, known.pressures);
+      const disease = diseaseOf(known.examination, state.facts, known.pressures, known.settings);
       const { diabetes } = contextOf(known.examination);
       return [
         ...given(disease.state === 'untested', { code: 'pad-tests', limb: state.limb } as const),

@@ -1,12 +1,20 @@
 import type { Side } from '../anatomy/index.js';
 import type { Examination, Sensation, ThrombosisSign } from '../examination/index.js';
-import { armsDoubt, indexOf, methodOf, mmHgAt, type PressureSettings } from '../pressures/index.js';
+import {
+  armsDoubt,
+  type ArmsDoubtLimits,
+  indexOf,
+  methodOf,
+  mmHgAt,
+  type PressureSettings,
+} from '../pressures/index.js';
 import { type CompressionLimits, compressionLimits } from './compression-limits.js';
 import { ankleOf } from './disease.js';
 import { END_SITES } from './facts.js';
 import type { FlagCode } from './flag.js';
 import { type FlagSettings, triage } from './flags.js';
 import { hasGraftAt } from './grafts.js';
+import { triageSettings } from './settings.js';
 import { contextOf, inspectionOf } from './record.js';
 
 /**
@@ -97,6 +105,7 @@ function arteries(
   side: Side,
   limits: CompressionLimits,
   settings: PressureSettings,
+  doubt: ArmsDoubtLimits,
 ): Part {
   const { pressures = {} } = examination;
   const index = indexOf('ankle', side, pressures, settings);
@@ -106,7 +115,7 @@ function arteries(
   const ankle = ankleOf(examination, side, settings).chosen?.mmHg;
   const stiff = END_SITES.leg.some((site) => pressures[site]?.[side] === 'incompressible');
   const high = value !== undefined && value > limits.indexTo;
-  const doubted = armsDoubt(examination, settings).some(({ code }) => ARMS.includes(code));
+  const doubted = armsDoubt(examination, settings, doubt).some(({ code }) => ARMS.includes(code));
   const { diabetes } = contextOf(examination);
   const relied = value !== undefined && !high && !stiff && !doubted && diabetes === false;
   const pressure = (measure: 'ankle' | 'toe' | 'tcpo2') => (mmHg: number, limit: number) =>
@@ -214,7 +223,10 @@ export function readCompression(
   const flags = triage(examination, choices).flags.filter(({ code, limb }) =>
     limb ? limb.kind === 'leg' && limb.side === side : OF_BOTH_LEGS.includes(code),
   );
-  const parts = [arteries(examination, side, limits, settings), others(examination, side)];
+  const parts = [
+    arteries(examination, side, limits, settings, triageSettings(choices.triage).armsDoubt),
+    others(examination, side),
+  ];
   const weighed = [
     ...(flags.length ? [weigh('advice-first', { code: 'flags', flags: flags.map(({ code }) => code) })] : []),
     ...parts.flatMap(({ grounds }) => grounds),

@@ -5,6 +5,7 @@ import { END_SITES, type LimbFacts } from './facts.js';
 import { hasGraftAt } from './grafts.js';
 import { given, type Ground } from './ground.js';
 import { contextOf } from './record.js';
+import type { TriageSettings } from './settings.js';
 import { TRIAGE_SOURCES } from './sources.js';
 
 /** Whether arterial disease of a leg is proven, probable by the pulses, shown not to be there, or not tested. */
@@ -14,17 +15,8 @@ export type DiseaseState = (typeof DISEASE_STATES)[number];
 /** Volume curves at the ankle that prove disease; one that only lost its notch may be one of stiff arteries. Common practice, no source. */
 const DISEASED_CURVES: readonly (VolumeCurve | undefined)[] = ['rounded', 'flat'];
 
-/** Limits that prove or exclude disease: indices, and mmHg at ankle, toe and skin. */
-export const DISEASE_LIMITS = {
-  ankleIndexTo: 0.9,
-  toeIndexTo: 0.7,
-  ankleBelow: 50,
-  toeBelow: 30,
-  tcpo2Below: 30,
-  normalIndex: [0.91, 1.4],
-  normalToeFrom: 60,
-  source: `${TRIAGE_SOURCES.guideline2016}; ${TRIAGE_SOURCES.iwgdf2019}; monophasic rule: common practice`,
-} as const;
+/** Of the limits in `TriageSettings.disease`. */
+export const DISEASE_SOURCE = `${TRIAGE_SOURCES.guideline2016}; ${TRIAGE_SOURCES.iwgdf2019}; monophasic rule: common practice`;
 
 export interface Disease {
   readonly state: DiseaseState;
@@ -49,10 +41,14 @@ export function ankleOf(
 }
 
 /** Arterial disease of a leg, by what was measured, else by the pulses. */
-export function diseaseOf(examination: Examination, facts: LimbFacts, settings: PressureSettings): Disease {
+export function diseaseOf(
+  examination: Examination,
+  facts: LimbFacts,
+  settings: PressureSettings,
+  { disease: limits, armsDoubt: doubt, poorFrom }: TriageSettings,
+): Disease {
   const { side, flow, ends } = facts;
   const { pressures = {} } = examination;
-  const limits = DISEASE_LIMITS;
   const index = indexOf('ankle', side, pressures, settings)?.value;
   const toeIndex = indexOf('toe', side, pressures, settings)?.value;
   const ankle = ankleOf(examination, side, settings).chosen?.mmHg;
@@ -81,21 +77,20 @@ export function diseaseOf(examination: Examination, facts: LimbFacts, settings: 
     ...given(poor && flow.silent, { code: 'arterial', value: 'inaudible' } as const),
   ];
   if (because.length || poor || graft) return { state: 'proven', because };
-  if (flow.points >= 4) {
+  if (flow.points >= poorFrom.disease) {
     const absent = ends.filter(({ state }) => state === 'absent').map(({ key }) => key);
     return {
       state: 'probable',
       because: given(absent.length, { code: 'pulses-absent', places: absent } as const),
     };
   }
-  const [from, to] = limits.normalIndex;
   // An index divided by arms that may be obstructed themselves excludes nothing.
-  const doubted = armsDoubt(examination, settings).length > 0;
+  const doubted = armsDoubt(examination, settings, doubt).length > 0;
   const byIndex =
     !doubted &&
     index !== undefined &&
-    index >= from &&
-    index <= to &&
+    index >= limits.normalIndexFrom &&
+    index <= limits.normalIndexTo &&
     contextOf(examination).diabetes === false;
   const byToe =
     !doubted && toe !== undefined && toe >= limits.normalToeFrom && (toeIndex ?? 0) > limits.toeIndexTo;

@@ -42,7 +42,7 @@ function signs(known: Case) {
   const absentFemoral = of('leg').flatMap(({ facts }) =>
     placesWith(facts, ({ site, state }) => site === 'femoral' && state === 'absent'),
   );
-  const poor = (state: LimbState) => state.points.flow >= 4;
+  const poor = (state: LimbState) => state.points.flow >= settings.poorFrom.dissection;
   return {
     arms,
     absentFemoral,

@@ -35,7 +35,7 @@ function occlusion({ examination, limbs, settings }: Case): Raised[] {
     const grafts = graftsOf(examination, state.limb);
     const lost = grafts.filter(({ graftPulse }) => graftPulse === 'absent');
     const { points, onset, began, facts, limb } = state;
-    if (!grafts.length || (points.flow < 4 && !lost.length)) return [];
+    if (!grafts.length || (points.flow < settings.poorFrom.graft && !lost.length)) return [];
     const { symptom, suddenPain } = facts.history;
     const isNew = onset === 'acute' || began.newComplaint || suddenPain || symptom === 'rest-pain';
     const urgency = isNew ? 'now' : onset === 'chronic' ? 'soon' : settings.graftUnstated;

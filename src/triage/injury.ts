@@ -69,7 +69,7 @@ function signsOf(known: Case, state: LimbState, injury: Injury): Signs {
   const absent = lost.filter(({ state: pulse }) => pulse === 'absent').map(({ key }) => key);
   const reduced = lost.filter(({ state: pulse }) => pulse !== 'absent').map(({ key }) => key);
   const hardSigns = injury.signs.filter((sign) => HARD.includes(sign));
-  const ischaemic = circulation >= 4 || silent ? limbGrounds(state) : [];
+  const ischaemic = circulation >= known.settings.poorFrom.injury || silent ? limbGrounds(state) : [];
   return {
     lost,
     murmurs: heard,
@@ -90,6 +90,7 @@ function isOneEndOnly(
   { facts, circulation, silent }: LimbState,
   { lost, murmurs: heard }: Signs,
   injury: Injury,
+  poorFrom: number,
 ) {
   const { inspection, ends } = facts;
   const [only, ...more] = lost;
@@ -101,7 +102,7 @@ function isOneEndOnly(
     partner?.normal === true &&
     heard.length === 0 &&
     !silent &&
-    circulation < 4 &&
+    circulation < poorFrom &&
     !injury.signs.some((sign) => HARD.includes(sign)) &&
     inspection.temperature === 'warm' &&
     inspection.colour === 'normal' &&
@@ -154,7 +155,7 @@ function ofLimb(known: Case, state: LimbState): Raised[] {
     ...askIndex,
     ...given(elderly && index !== undefined, 'other-side-index' as const),
   ];
-  const oneEnd = isOneEndOnly(state, signs, injury);
+  const oneEnd = isOneEndOnly(state, signs, injury, known.settings.poorFrom.injury);
   const hard = oneEnd ? [] : signs.hard;
   if (hard.length || low) {
     const byHard = hard.length ? hardUrgency(known, signs, injury) : 'today';

@@ -1,7 +1,6 @@
 import type { Examination } from '../examination/index.js';
 import type { LimbFacts } from './facts.js';
 import type { TriageSettings } from './settings.js';
-import { TRIAGE_SOURCES } from './sources.js';
 
 /** When a limb's trouble began. */
 export interface LimbOnset {
@@ -13,9 +12,6 @@ export interface LimbOnset {
   /** Whether the time was asked for in vain. */
   readonly cannotTell: boolean;
 }
-
-/** Shorter than this a limb is acutely affected, in hours (two weeks), however it began. */
-export const ACUTE_HOURS = { value: 14 * 24, source: TRIAGE_SOURCES.rcem } as const;
 
 const HOUR = 3_600_000;
 

@@ -1,3 +1,5 @@
+import { type ArmsDoubtLimits, DEFAULT_ARMS_DOUBT } from '../pressures/index.js';
+
 /**
  * Every number and every arguable choice of the triage tables. The weights and thresholds together keep the urgency from
  * falling when a sign is added; whoever changes one weight should read `points.ts` first.
@@ -33,7 +35,7 @@ export interface TriageSettings {
   readonly refillOver: number;
   /** The highest end pressure counts below this, in mmHg. */
   readonly endPressureBelow: number;
-  /** Under this many hours a limb is acutely affected, however it began. */
+  /** Under this many hours a limb is acutely affected, however it began. Two weeks; source: RCEM Learning 2022. */
   readonly acuteUnderHours: number;
   /** Sum of all points from which an acute limb, or one of unknown onset, is seen at once or the same day. */
   readonly acute: { readonly now: number; readonly today: number };
@@ -44,6 +46,40 @@ export interface TriageSettings {
     readonly deficitFrom: number;
     readonly feelingNowFrom: number;
   };
+  /** Points of the circulation, or of flow alone, from which a limb counts as poorly supplied beside another finding. */
+  readonly poorFrom: {
+    /** Circulation of a hand after a line, of an injured limb, at a false aneurysm, and of a foot with a diabetic ulcer. */
+    readonly hand: number;
+    readonly injury: number;
+    readonly falseAneurysm: number;
+    readonly diabeticUlcer: number;
+    /** Circulation of a limb that is one of several, and so many limbs at once: then it is the whole circulation. */
+    readonly oneOfSeveral: number;
+    readonly limbs: number;
+    /** Flow beyond a graft, in a dissection, in a sore finger, in cold injury or mottling, and where disease is probable. */
+    readonly graft: number;
+    readonly dissection: number;
+    readonly soreFinger: number;
+    readonly skin: number;
+    readonly disease: number;
+  };
+  /** What proves arterial disease of a leg and what shows that there is none: indices, and mmHg at ankle, toe and skin. */
+  readonly disease: {
+    readonly ankleIndexTo: number;
+    readonly toeIndexTo: number;
+    readonly ankleBelow: number;
+    readonly toeBelow: number;
+    readonly tcpo2Below: number;
+    readonly normalIndexFrom: number;
+    readonly normalIndexTo: number;
+    readonly normalToeFrom: number;
+    /** Severe under a diabetic ulcer. */
+    readonly severeIndexBelow: number;
+  };
+  /** From when on it is doubted that the higher arm stands for the pressure of the aorta, in mmHg. */
+  readonly armsDoubt: ArmsDoubtLimits;
+  /** Hours within which guidelines ask for restored flow, by acute class. */
+  readonly flowWithin: Readonly<Record<'I' | 'IIa' | 'IIb', { readonly from: number; readonly to: number }>>;
   /** Points from which the onset is asked, and from which everything is asked. */
   readonly ask: { readonly onset: number; readonly all: number };
   /** Chronic loss of feeling with absent pulses in a limb that is warm. */
@@ -138,6 +174,32 @@ export const DEFAULT_TRIAGE_SETTINGS: TriageSettings = {
   acuteUnderHours: 336,
   acute: { now: 8, today: 6 },
   chronic: { today: 12, soon: 8, deficitFrom: 4, feelingNowFrom: 8 },
+  poorFrom: {
+    hand: 4,
+    injury: 4,
+    falseAneurysm: 4,
+    diabeticUlcer: 4,
+    oneOfSeveral: 8,
+    limbs: 3,
+    graft: 4,
+    dissection: 4,
+    soreFinger: 2,
+    skin: 4,
+    disease: 4,
+  },
+  disease: {
+    ankleIndexTo: 0.9,
+    toeIndexTo: 0.7,
+    ankleBelow: 50,
+    toeBelow: 30,
+    tcpo2Below: 30,
+    normalIndexFrom: 0.91,
+    normalIndexTo: 1.4,
+    normalToeFrom: 60,
+    severeIndexBelow: 0.6,
+  },
+  armsDoubt: DEFAULT_ARMS_DOUBT,
+  flowWithin: { I: { from: 6, to: 24 }, IIa: { from: 0, to: 6 }, IIb: { from: 0, to: 6 } },
   ask: { onset: 4, all: 6 },
   chronicNumbness: 'today',
   weaknessWithPulses: 'now',

@@ -21,7 +21,8 @@ const SWOLLEN: readonly ThrombosisSign[] = ['whole-limb-swollen', 'calf-wider', 
  * Swollen and blue: veins closed to the last. With pain, a deficit, gangrene or signs of ischaemia it threatens the limb at once. Source:
  * emergency teaching pages. A swollen calf without the colour is another pathway.
  */
-function phlegmasia(state: LimbState): Raised[] {
+function phlegmasia({ settings }: Case, state: LimbState): Raised[] {
+  const poorFrom = settings.poorFrom.skin;
   const { limb, facts, onset, began, points } = state;
   const { colour, oedema, muscle, gangrene, gangreneExtent, thrombosisSigns = [] } = facts.inspection;
   const { symptom, suddenPain } = facts.history;
@@ -32,7 +33,8 @@ function phlegmasia(state: LimbState): Raised[] {
   const hurts = symptom === 'rest-pain' || suddenPain || began.newComplaint;
   const hard = muscle === 'tender' || muscle === 'tense' || muscle === 'rigid';
   const dead = gangrene !== undefined && gangrene !== 'none';
-  const ischaemic = points.flow >= 4 || points.temperature >= 4 || points.veins > 0 || points.capillary > 0;
+  const ischaemic =
+    points.flow >= poorFrom || points.temperature >= poorFrom || points.veins > 0 || points.capillary > 0;
   const urgent = hurts || hard || dead || ischaemic || hasDeficit(state);
   if (!blue && !(colour === 'pale' && urgent)) return [];
   const because: Ground[] = [
@@ -86,7 +88,7 @@ function hand(known: Case, state: LimbState): Raised[] {
   if ((dead && inspection.gangrene !== 'wet') || deadDigits.length) {
     const urgency = dead && beyond && onset !== 'chronic' ? 'now' : 'today';
     flags.push({ code: 'threatened-hand', urgency, limb, because: [...ofGangrene, ...ofUlcer] });
-  } else if (sore && (sick || points.flow >= 2 || tissue)) {
+  } else if (sore && (sick || points.flow >= known.settings.poorFrom.soreFinger || tissue)) {
     const urgent = history.symptom === 'rest-pain' && onset !== 'chronic';
     flags.push({
       code: 'threatened-hand',
@@ -135,7 +137,7 @@ function digits(state: LimbState): Raised[] {
 /** Flags of what is seen on a limb besides the points: veins, cold injury, hand and digits. */
 export function skinFlags(known: Case): Raised[] {
   return known.limbs.flatMap((state) => [
-    ...phlegmasia(state),
+    ...phlegmasia(known, state),
     ...coldInjury(known, state),
     ...hand(known, state),
     ...digits(state),

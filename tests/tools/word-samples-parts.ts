@@ -357,7 +357,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     meaning: stages,
     open: candidates,
     between: two(ACUTE_CLASSES.slice(0, 2), ACUTE_CLASSES.slice(2)),
-    timing: one(ACUTE_CLASSES),
+    timing: one([[0, 6], [6, 24], undefined] as const),
     beside: one([['a', 'b']]),
     from: one([['a', 'b']]),
     risk: one(['very-low', 'low', 'moderate', 'high'] as const),

@@ -26,7 +26,7 @@ import {
   readPressures,
 } from '../../pressures/index.js';
 import { sidesWithTissueLoss } from '../../staging/index.js';
-import { cuffCautions, type TriageChoices } from '../../triage/index.js';
+import { cuffCautions, type TriageChoices, triageSettings } from '../../triage/index.js';
 import { pressureNotes, pressureVerdicts, sourcesOf } from '../../statements/index.js';
 import { choices, optionsOf } from '../common/choices.js';
 import { numberField, refusalLine, selectField, textField } from '../common/fields.js';
@@ -260,7 +260,13 @@ export class LimbPressures extends PartElement<PressuresPart> {
     const record = this.#record;
     const wounds = sidesWithTissueLoss(record, { pressures: this.settings });
     const verdicts = pressureVerdicts(pressures, reading, wounds, this.earlier);
-    const notes = pressureNotes(record, reading, method, this.settings);
+    const notes = pressureNotes(
+      record,
+      reading,
+      triageSettings(this.triage).armsDoubt,
+      method,
+      this.settings,
+    );
     return html`<div class="findings" aria-live="polite">
         ${verdicts.map((verdict) => html`<p><b>${sayVerdict(words, verdict, this.#unit)}</b></p>`)}
         ${notes.map((note) => html`<p class="hint">${sayNote(words, note, this.#unit)}</p>`)}

@@ -35,8 +35,10 @@ import {
   COMPRESSION_SOURCES,
   type CompressionReading,
   type Pathway,
+  flowHours,
   readCompression,
   withPathway,
+  triageSettings,
 } from '../../triage/index.js';
 import { selectField, textField } from '../common/fields.js';
 import { GivenRecord } from '../common/given-record.js';
@@ -226,7 +228,7 @@ export class LimbStaging extends PartElement<Staging> {
         ? [words.between(stage.atLeast, stage.atMost)]
         : []),
       ...(stage.applies === 'unknown' ? [words.acuteUnknown] : []),
-      ...(timed ? [words.timing(timed)] : []),
+      ...(timed ? [words.timing(flowHours(timed, triageSettings(this.#choices.triage)))] : []),
     ]);
   }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
-import { armsDoubt, ARMS_DOUBT, DEFAULT_PRESSURE_SETTINGS } from '../../../src/pressures/index.js';
+import { armsDoubt, DEFAULT_ARMS_DOUBT, DEFAULT_PRESSURE_SETTINGS } from '../../../src/pressures/index.js';
 import { stageLeg } from '../../../src/staging/index.js';
 
 const record = (parts: object): Examination =>
@@ -77,7 +77,7 @@ describe('arms that may both be obstructed', () => {
 
   it('are judged by limits of one’s own', () => {
     const apart = record({ pressures: arms(140, 120, 150) });
-    expect(armsDoubt(apart, DEFAULT_PRESSURE_SETTINGS, { ...ARMS_DOUBT, apartOver: 20 })).toEqual([]);
+    expect(armsDoubt(apart, DEFAULT_PRESSURE_SETTINGS, { ...DEFAULT_ARMS_DOUBT, apartOver: 20 })).toEqual([]);
   });
 
   it('weaken a grade of ischaemia by the index, and exclude no disease', () => {

@@ -12,7 +12,7 @@ import {
   type VenousSignal,
 } from '../../../src/examination/index.js';
 import { stageArm, stageLeg } from '../../../src/staging/index.js';
-import { ACUTE_TIMING } from '../../../src/triage/index.js';
+import { DEFAULT_TRIAGE_SETTINGS, flowHours } from '../../../src/triage/index.js';
 
 interface Signs {
   sensation?: Sensation;
@@ -151,6 +151,11 @@ describe('acute classes by feeling, power and both Doppler signals', () => {
 
   // ACC/AHA 2016: I within 6 to 24 h, II within 6 h; III primary amputation considered.
   it('names the hours within which flow should be restored', () => {
-    expect(ACUTE_CLASSES.map((stage) => ACUTE_TIMING[stage].hours)).toEqual([[6, 24], [0, 6], [0, 6], null]);
+    expect(ACUTE_CLASSES.map((stage) => flowHours(stage, DEFAULT_TRIAGE_SETTINGS))).toEqual([
+      [6, 24],
+      [0, 6],
+      [0, 6],
+      undefined,
+    ]);
   });
 });

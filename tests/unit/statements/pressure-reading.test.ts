@@ -20,7 +20,7 @@ const method = fc.record(
 ) as fc.Arbitrary<Method>;
 
 const notesOf = (p: Pressures, own?: Method) =>
-  pressureNotes({ pressures: p }, readPressures(p, methodOf(own ? { method: own } : {})), own);
+  pressureNotes({ pressures: p }, readPressures(p, methodOf(own ? { method: own } : {})), undefined, own);
 const codesOf = (p: Pressures) => notesOf(p).map(({ code }) => code);
 
 describe('pressureNotes', () => {
@@ -47,7 +47,7 @@ describe('pressureNotes', () => {
     fc.assert(
       fc.property(pressures, method, method, (p, own, page) => {
         const reading = readPressures(p, methodOf({ method: own }, page));
-        for (const note of pressureNotes({ pressures: p }, reading, own, page)) {
+        for (const note of pressureNotes({ pressures: p }, reading, undefined, own, page)) {
           if (note.code !== 'methods') continue;
           for (const { method: used, byDefault } of note.used) {
             expect(used.option).toBe(reading.settings[used.field]);
