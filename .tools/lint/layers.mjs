@@ -15,6 +15,7 @@ export const LAYERS = [
   'statements',
   'locale',
   'interchange',
+  'notes',
   'drawing',
   'elements',
   'angular',

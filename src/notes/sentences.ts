@@ -1,0 +1,150 @@
+import { isListed, type Piece } from './columns.js';
+import { means, stops, type Token } from './meanings.js';
+
+/** A part of a sentence between commas, "but", brackets and the like. */
+export interface Segment {
+  readonly pieces: Piece[];
+  /** Of another time or another person, or of what may be. */
+  past: boolean;
+  /** It begins with "now": what was past ends here. */
+  readonly now: boolean;
+  /** It is taken out of what was said before: "except …". */
+  readonly except: boolean;
+  /** It stands in brackets. */
+  readonly aside: boolean;
+  readonly question: boolean;
+}
+
+export interface Sentence {
+  readonly segments: Segment[];
+  /** An empty line stands before it. */
+  readonly afresh: boolean;
+}
+
+const tokenAt = (pieces: readonly Piece[], at: number): Token | undefined => {
+  const piece = pieces[at];
+  return isListed(piece) ? undefined : piece;
+};
+
+const is = (pieces: readonly Piece[], at: number, ...what: Parameters<typeof means>[1][]): boolean =>
+  means(tokenAt(pieces, at), ...what);
+
+/** Whether a dash means "not felt", divides, or joins two words. */
+function dashAt(pieces: readonly Piece[], at: number, plussed: boolean): 'grade' | 'divides' | 'joins' {
+  const dash = tokenAt(pieces, at)!;
+  const after = tokenAt(pieces, at + 1);
+  const graded = is(pieces, at + 1, 'grade', 'figure', 'pluses', 'not', 'degree');
+  const ends = at + 1 >= pieces.length || (after !== undefined && means(after, 'stop', 'and'));
+  const behindSite = is(pieces, at - 1, 'site', 'letter', 'pulse');
+  const cell =
+    plussed &&
+    is(pieces, at - 1, 'pluses', 'grade') &&
+    !dash.glued &&
+    (after === undefined || stops(after, 'line'));
+  if (cell) return 'grade';
+  if (dash.glued && behindSite && (!dash.tight || ends) && !graded) return 'grade';
+  const spaced = !dash.glued && (!dash.tight || ends);
+  if (
+    spaced &&
+    plussed &&
+    (behindSite || is(pieces, at - 1, 'side')) &&
+    (ends || is(pieces, at + 1, 'site', 'letter'))
+  )
+    return 'grade';
+  return spaced ? 'divides' : 'joins';
+}
+
+/** Dashes as what they are: nothing felt, a comma, or nothing. */
+function settled(pieces: readonly Piece[]): Piece[] {
+  const plussed = pieces.some((_, at) => is(pieces, at, 'pluses'));
+  return pieces.map((piece, at): Piece => {
+    if (isListed(piece) || !stops(piece, 'dash')) return piece;
+    const says = dashAt(pieces, at, plussed);
+    if (says === 'grade') return { ...piece, means: { is: 'grade', grade: 'absent' } };
+    return { ...piece, means: says === 'divides' ? { is: 'stop', stop: 'comma' } : { is: 'filler' } };
+  });
+}
+
+/** Divides a note into sentences and these into segments, each told whether it is of today. */
+export function sentencesOf(listed: readonly Piece[]): Sentence[] {
+  const pieces = settled(listed);
+  const sentences: Sentence[] = [];
+  let segments: Segment[] = [];
+  let lines = 0;
+  let afresh = false;
+  let depth = 0;
+
+  let open: { -readonly [K in keyof Segment]: Segment[K] } = fresh();
+  function fresh(from: Partial<Segment> = {}): { -readonly [K in keyof Segment]: Segment[K] } {
+    return { pieces: [], past: false, now: false, except: false, aside: depth > 0, question: false, ...from };
+  }
+  function close(from: Partial<Segment> = {}): void {
+    if (open.pieces.length) segments.push(open);
+    open = fresh(from);
+  }
+  function end(): void {
+    close();
+    if (segments.length) {
+      sentences.push({ segments, afresh });
+      afresh = false;
+    }
+    segments = [];
+    depth = 0;
+  }
+
+  pieces.forEach((piece) => {
+    if (isListed(piece)) {
+      open.pieces.push(piece);
+      lines = 0;
+      return;
+    }
+    lines = stops(piece, 'line') ? lines + 1 : 0;
+    if (lines > 1) afresh = true;
+    if (stops(piece, 'sentence', 'semicolon', 'line')) end();
+    else if (stops(piece, 'comma', 'cell')) close();
+    else if (stops(piece, 'open')) {
+      depth = Math.min(depth + 1, 9);
+      close();
+    } else if (stops(piece, 'close')) {
+      depth = Math.max(depth - 1, 0);
+      close();
+    } else if (means(piece, 'but')) close();
+    else if (means(piece, 'now')) close({ now: true });
+    else if (means(piece, 'except')) close({ except: true });
+    else {
+      if (stops(piece, 'question')) open.question = true;
+      if (means(piece, 'past', 'kin')) open.past = true;
+      open.pieces.push(piece);
+    }
+  });
+  end();
+  return sentences.map(datedSentence);
+}
+
+const says = (segment: Segment): boolean =>
+  segment.pieces.some(
+    (piece) => isListed(piece) || means(piece, 'grade', 'figure', 'pluses', 'site', 'bruit'),
+  );
+
+const once = (segment: Segment): boolean =>
+  segment.pieces.some((piece) => !isListed(piece) && means(piece, 'past') && piece.means.once);
+
+/** A word of the past at the head of a sentence, and kin anywhere before, cover all that follows up to "now". */
+function datedSentence(sentence: Sentence): Sentence {
+  let covers = false;
+  for (const segment of sentence.segments) {
+    if (segment.now) covers = false;
+    const first = segment.pieces.find((piece) => !isListed(piece) && !means(piece, 'filler', 'over', 'stop'));
+    const leads = first !== undefined && !isListed(first) && means(first, 'past') && !first.means.once;
+    const kin = segment.pieces.some((piece) => !isListed(piece) && means(piece, 'kin'));
+    if (
+      segment.past &&
+      !segment.aside &&
+      (kin || (leads && segment === sentence.segments[0]) || (!says(segment) && !once(segment)))
+    ) {
+      covers = true;
+    }
+    if (covers) segment.past = true;
+  }
+  return sentence;
+}
