@@ -1,4 +1,4 @@
-import { curveCatmullRom, curveCatmullRomClosed, line } from 'd3-shape';
+import { catmullRom } from './catmull-rom.js';
 import { PathWriter } from './path-writer.js';
 
 export type Point = readonly [x: number, y: number];
@@ -14,13 +14,13 @@ export function pointsFrom(text: string): Point[] {
 
 /** Appends a smooth open line through points. */
 export function openPath(points: readonly Point[], path = new PathWriter()): string {
-  line<Point>().curve(curveCatmullRom.alpha(0.5)).context(path.context)(points as Point[]);
+  catmullRom(path, points, false);
   return path.toString();
 }
 
 /** Appends a smooth closed outline through points. */
 export function closedPath(points: readonly Point[], path = new PathWriter()): string {
-  line<Point>().curve(curveCatmullRomClosed.alpha(0.5)).context(path.context)(points as Point[]);
+  catmullRom(path, points, true);
   return path.toString();
 }
 

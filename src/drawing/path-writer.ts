@@ -1,6 +1,3 @@
-/** The part of a canvas context that d3's curves use. */
-type CurveContext = Pick<CanvasPath, 'moveTo' | 'lineTo' | 'bezierCurveTo' | 'closePath'>;
-
 /** What a number of path data stands for. */
 export type PathUnit = 'unit' | 'tenth' | 'whole';
 
@@ -8,7 +5,7 @@ export type PathUnit = 'unit' | 'tenth' | 'whole';
  * Writes path data, by default to a tenth of a unit, in relative commands: about half as long as absolute ones, without their rounding
  * adding up, since each step is taken from where the last one really ended.
  */
-export class PathWriter implements CurveContext {
+export class PathWriter {
   readonly #per: number;
   /** Steps of a unit to which positions are rounded. */
   readonly #grain: number;
@@ -26,11 +23,6 @@ export class PathWriter implements CurveContext {
   constructor(unit: PathUnit = 'unit') {
     this.#per = unit === 'unit' ? 10 : 1;
     this.#grain = unit === 'whole' ? 1 : 10;
-  }
-
-  /** This writer, typed for d3. */
-  get context(): CanvasRenderingContext2D {
-    return this as unknown as CanvasRenderingContext2D;
   }
 
   moveTo(x: number, y: number): void {

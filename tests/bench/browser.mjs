@@ -1,6 +1,6 @@
 /* global bench */
-// How quick the map is in a browser, beside a slider of a known component library and a world map drawn with d3, measured in
-// the same run: time from its module evaluated to painted, from key or tap to painted, main thread time per pointer move,
+// How quick the map is in a browser, beside a slider of a known component library, a world map drawn with d3 and a bare drawing
+// by Lit, measured in the same run: time from its module evaluated to painted, from key or tap to painted, main thread time per pointer move,
 // memory after many edits; as the machine is and slowed down four times.
 // node tests/bench/browser.mjs [--json] [--built] [--rounds 5] [--edits 1000]
 //   --built  measures dist/ as it is, without building it first
@@ -14,13 +14,16 @@ import { launch } from 'puppeteer-core';
 import { BROWSER_FLAGS } from '../../.tools/find-browser.mjs';
 import { browserOrInstall } from '../../.tools/install-browser.mjs';
 import { bundleInChunks, root } from './bundle.mjs';
-import { draw, hover, memory, must, open, SLOWDOWN, taps } from './measure.mjs';
+import { draw, hover, markedKeys, memory, must, open, SLOWDOWN, taps } from './measure.mjs';
 
 const VARIANTS = {
   map: 'tests/bench/pages/map.js',
   slider: 'tests/bench/pages/slider.js',
   worldMap: 'tests/bench/pages/world-map.js',
+  bare: 'tests/bench/pages/bare.js',
 };
+/** Pages of which only the first paint is measured. */
+const PAGES = { tenMaps: 'tests/bench/pages/ten-maps.js', figures: 'tests/bench/pages/figures.js' };
 
 const { values: options } = parseArgs({
   options: {
@@ -46,10 +49,13 @@ const page = (name) => `<!doctype html><html lang="en"><head><meta charset="utf-
   import * as clock from '/clock.js';
   const start = performance.now();
   const variant = await import('/${name}.js');
-  const evaluated = performance.now();
-  variant.mount(document.querySelector('main'));
-  const paintMs = (await clock.painted()) - evaluated;
-  globalThis.bench = { ...clock, ...variant, paintMs, evaluateMs: evaluated - start };
+  const evaluateMs = performance.now() - start;
+  globalThis.begin = async () => {
+    const begun = performance.now();
+    variant.mount(document.querySelector('main'));
+    const paintMs = (await clock.painted()) - begun;
+    globalThis.bench = { ...clock, ...variant, paintMs, evaluateMs };
+  };
 </script></body></html>`;
 
 function build() {
@@ -63,7 +69,7 @@ function build() {
 async function serve() {
   const pages = join(root, 'tests/bench/pages');
   const files = new Map([['/clock.js', readFileSync(join(pages, 'clock.js'), 'utf8')]]);
-  for (const [name, entry] of Object.entries(VARIANTS)) {
+  for (const [name, entry] of Object.entries({ ...VARIANTS, ...PAGES })) {
     const bundle = await bundleInChunks(readFileSync(join(root, entry), 'utf8'), { name });
     for (const [file, text] of bundle.files) files.set(`/${file}`, text);
     files.set(`/${name}`, page(name));
@@ -99,12 +105,49 @@ async function measure(browser, origin) {
         const drawMs = await draw(opened, name);
         must(opened.faults.length === 0, `${name}: ${opened.faults.join('; ')}`);
         await opened.close();
-        runs.push({ name, slow, paintMs, evaluateMs, samples, hoverMs, drawMs });
+        runs.push({
+          name,
+          slow,
+          paintMs,
+          evaluateMs,
+          paintCpuMs: opened.paintCpuMs,
+          samples,
+          hoverMs,
+          drawMs,
+        });
         if (!options.json) process.stderr.write('.');
       }
     }
   }
   return runs;
+}
+
+/** First paint of ten maps, and of fifty still pictures with what one costs. */
+async function pages(browser, origin) {
+  const runs = [];
+  for (let round = 0; round < rounds; round++) {
+    const ten = await open(browser, origin, 'tenMaps', false);
+    const tenMapsMs = await ten.tab.evaluate(() => bench.paintMs);
+    await ten.close();
+    const figures = await open(browser, origin, 'figures', false);
+    const { paintMs, cost } = await figures.tab.evaluate(() => ({
+      paintMs: bench.paintMs,
+      cost: bench.pictureCost(),
+    }));
+    must(
+      figures.faults.length === 0 && ten.faults.length === 0,
+      [...figures.faults, ...ten.faults].join('; '),
+    );
+    await figures.close();
+    runs.push({ tenMapsMs, figurePageMs: paintMs, figureSvgMs: cost.ms, figureSvgBytes: cost.bytes });
+  }
+  const of = (key, digits) => rounded(median(runs.map((run) => run[key])), digits);
+  return {
+    tenMapsMs: of('tenMapsMs', 1),
+    figurePageMs: of('figurePageMs', 1),
+    figureSvgMs: of('figureSvgMs', 2),
+    figureSvgBytes: of('figureSvgBytes', 0),
+  };
 }
 
 function quantile(values, share) {
@@ -136,6 +179,7 @@ function summary(runs, name) {
       );
     Object.assign(result, {
       [`paintMs${suffix}`]: rounded(median(own.map((run) => run.paintMs))),
+      [`paintCpuMs${suffix}`]: rounded(median(own.map((run) => run.paintCpuMs))),
       [`evaluateMs${suffix}`]: rounded(median(own.map((run) => run.evaluateMs))),
       [`tapP50Ms${suffix}`]: rounded(quantile(all, 0.5)),
       [`tapP95Ms${suffix}`]: rounded(quantile(all, 0.95)),
@@ -153,6 +197,7 @@ const COMPARED = ['paintMs', 'tapP95Ms', 'cpuPerMoveMs'].flatMap((key) => [key, 
 
 const ROWS = [
   ['module evaluated to painted, ms', 'paintMs'],
+  ['  main thread time of that, ms', 'paintCpuMs'],
   ['key or tap to painted, p50, ms', 'tapP50Ms'],
   ['key or tap to painted, p95, ms', 'tapP95Ms'],
   ['main thread a move, hovering, ms', 'cpuPerHoverMoveMs'],
@@ -207,8 +252,23 @@ try {
       Object.fromEntries(COMPARED.map((key) => [key, rounded(map[key] / control[key], 2)])),
     ]),
   );
-  if (options.json) console.log(JSON.stringify({ rounds, load, ...map, ...controls, ratios }));
-  else print(results, load);
+  const { bare } = controls;
+  const ratio = (key) => rounded(map[key] / bare[key], 2);
+  const besideBare = {
+    bareMs: bare.paintMs,
+    bareMsSlow: bare.paintMsSlow,
+    paintRatio: ratio('paintMs'),
+    paintRatioSlow: ratio('paintMsSlow'),
+    cpuRatio: ratio('paintCpuMs'),
+    cpuRatioSlow: ratio('paintCpuMsSlow'),
+  };
+  const marks = await markedKeys(browser, origin);
+  const more = { ...besideBare, ...(await pages(browser, origin)), ...marks };
+  if (options.json) console.log(JSON.stringify({ rounds, load, ...map, ...more, ...controls, ratios }));
+  else {
+    print(results, load);
+    for (const [key, value] of Object.entries(more)) console.log(key.padEnd(44) + String(value).padStart(11));
+  }
 } finally {
   await browser.close();
   close();

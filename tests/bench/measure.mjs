@@ -23,12 +23,15 @@ export async function open(browser, origin, name, slow) {
   tab.on('pageerror', (error) => faults.push(error.message));
   await tab.goto(`${origin}/${name}`);
   await tab
-    .waitForFunction(() => globalThis.bench)
+    .waitForFunction(() => globalThis.begin)
     .catch((error) => {
       throw new Error(`${name}: ${faults.join('; ') || error.message}`);
     });
+  const before = await metrics(cdp);
+  await tab.evaluate(() => globalThis.begin());
+  const paintCpuMs = ((await metrics(cdp)).TaskDuration - before.TaskDuration) * 1000;
   must(await tab.evaluate(() => bench.visible()), `${name} shows nothing`);
-  return { tab, cdp, faults, close: () => context.close() };
+  return { tab, cdp, faults, paintCpuMs, close: () => context.close() };
 }
 
 async function metrics(cdp) {
@@ -131,4 +134,31 @@ export async function memory(browser, origin, name, edits) {
     nodeGrowth: after.nodes - before.nodes,
     listenerGrowth: after.listeners - before.listeners,
   };
+}
+
+const KEYS = 40;
+
+/** How much more main thread time a key takes with as many marks on the skin as a record holds than with none. */
+export async function markedKeys(browser, origin) {
+  const opened = await open(browser, origin, 'map', false);
+  const { tab, cdp } = opened;
+  const perKey = async () => {
+    const keys = await tab.evaluate(() => (bench.focusForKeys(), bench.editKeys));
+    const type = async (count) => {
+      for (let i = 0; i < count; i++) {
+        await tab.keyboard.press(keys[i % keys.length]);
+        await tab.evaluate(() => bench.painted());
+      }
+    };
+    await type(10);
+    const before = await metrics(cdp);
+    await type(KEYS);
+    return (((await metrics(cdp)).TaskDuration - before.TaskDuration) * 1000) / KEYS;
+  };
+  const none = await perKey();
+  must((await tab.evaluate(() => bench.drawMarks())) > 50, 'marks on the skin');
+  const marked = await perKey();
+  await opened.close();
+  const to = (value) => Number(value.toFixed(2));
+  return { cpuPerKeyMs: to(none), cpuPerMarkedKeyMs: to(marked), marksKeyRatio: to(marked / none) };
 }

@@ -56,6 +56,7 @@ function usable(toolbar: Element): HTMLElement[] {
 
 function stopAt(toolbar: Element, stop: HTMLElement | undefined): void {
   for (const control of toolbar.querySelectorAll<HTMLElement>('button, select')) {
-    control.tabIndex = control === stop ? 0 : -1;
+    const index = control === stop ? 0 : -1;
+    if (control.tabIndex !== index) control.tabIndex = index;
   }
 }

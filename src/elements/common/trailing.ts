@@ -8,7 +8,20 @@ export function afterPaint(): Promise<void> {
   });
 }
 
-/** A value that follows another one frame later, so that expensive work does not delay the paint. */
+/** So long nothing may change before a value follows, in ms; a hand that records several sites needs more for each. */
+const PAUSE = 100;
+/** The longest a value stays behind while changes keep coming, in ms. */
+const LONGEST = 1000;
+
+/** Calls back when the browser has nothing better to do. */
+export function whenIdle(act: () => void): void {
+  if (typeof requestIdleCallback === 'function') requestIdleCallback(act);
+  else setTimeout(act, PAUSE);
+}
+
+/**
+ * A value that follows another once that has been painted and rests, so that expensive work delays neither a paint nor the next act.
+ */
 export class TrailingController<T> implements ReactiveController {
   value: T;
   /** Set while the value is behind; done once the host is about to show it. */
@@ -30,7 +43,14 @@ export class TrailingController<T> implements ReactiveController {
   }
 
   async #follow(): Promise<void> {
-    await afterPaint();
+    let seen: T;
+    let waited = 0;
+    do {
+      seen = this.current();
+      await afterPaint();
+      await new Promise((resolve) => setTimeout(resolve, PAUSE));
+      waited += PAUSE;
+    } while (seen !== this.current() && waited < LONGEST);
     this.settled = undefined;
     this.value = this.current();
     this.host.requestUpdate();

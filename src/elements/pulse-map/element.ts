@@ -14,7 +14,7 @@ import { addStyles } from '../common/more-styles.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
-import { TrailingController } from '../common/trailing.js';
+import { TrailingController, whenIdle } from '../common/trailing.js';
 import { unknownNote } from '../common/unknown-note.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -24,7 +24,7 @@ import { reader } from '../pulse-reading/reader.js';
 import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
 import { aroundFigure, cropWith, readingRoom } from './crops.js';
-import { later } from './fetched.js';
+import { drawing, later } from './fetched.js';
 import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
 import type { FigureView } from './figure/render.js';
 import { figureStyles } from './figure/styles.js';
@@ -34,7 +34,7 @@ import { SiteFinder } from './hand/site-finder.js';
 import { SiteKeys } from './hand/site-keys.js';
 import { SiteTool } from './hand/site-tool.js';
 import { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
-import { drawPNG, drawStill, inRange, type PictureOptions, type PNGOptions } from './picture/export.js';
+import type { PictureOptions, PNGOptions } from './picture/export.js';
 import { PlateController } from './plate/controller.js';
 import { SheetController } from './print/controller.js';
 import { Recorder } from './recorder.js';
@@ -175,9 +175,8 @@ export class PulseMap extends RecordElement {
    * @throws RangeError for a width or scale that is none; Error while the element is not in a page, or when the browser cannot draw it
    */
   async toPNG({ scale = 2, ...options }: PNGOptions = {}): Promise<Blob> {
-    inRange('scale', scale, Number.MIN_VALUE, 8);
     await later.load();
-    return drawPNG(this.#picture(options), scale);
+    return drawing().drawPNG(this.#picture(options), scale);
   }
 
   /**
@@ -259,6 +258,7 @@ export class PulseMap extends RecordElement {
     }
     if (!later.part) return;
     addStyles(this.renderRoot, later.part.laterStyles);
+    if (!reader.part) whenIdle(later.part.limbs.warm);
     reader.part ??= later.part.limbs;
     (this.constructor as typeof PulseMap).defineFlags(later.part.LimbFlags);
   }
@@ -366,7 +366,14 @@ export class PulseMap extends RecordElement {
     if (refused) throw new Error(`picture: ${refused}`);
     const { examination, words, labelText } = this;
     const { view, width } = this.#session;
-    return drawStill(this, options, { view, width, examination, earlier: this.#earlier, words, labelText });
+    return drawing().drawStill(this, options, {
+      view,
+      width,
+      examination,
+      earlier: this.#earlier,
+      words,
+      labelText,
+    });
   }
 
   #table(): TemplateResult | undefined {

@@ -6,7 +6,7 @@ import { sheetStyles } from './print/styles.js';
 import { normalsStyles } from './normals-list.js';
 import { tableStyles } from './table/styles.js';
 
-export { stillPicture } from '../../drawing/still/index.js';
+export { drawPNG, drawStill } from './picture/export.js';
 export { parseExaminationText, unknownFields } from '../../examination/index.js';
 export { landmarksFor, landmarksOf } from '../../drawing/landmarks.js';
 export { LimbFlags } from '../limb-flags/element.js';

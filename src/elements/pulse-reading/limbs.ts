@@ -1,7 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
-import { drawnRecord } from '../../drawing/index.js';
-import { type Examination, parseExaminationText } from '../../examination/index.js';
+import { drawnRecord, placeRidges } from '../../drawing/index.js';
+import {
+  emptyExamination,
+  type Examination,
+  parseExaminationText,
+  setPulse,
+} from '../../examination/index.js';
 import {
   type ActKind,
   anythingGraded,
@@ -37,7 +42,12 @@ import {
   occludedSection,
 } from './sections.js';
 
-export { drawnRecord, flagWordsFor, parseExaminationText, readExamination };
+export { drawnRecord, flagWordsFor, parseExaminationText, placeRidges, readExamination };
+
+/** Reads a small record, so that the first reading of a real one finds code and tables ready. */
+export function warm(): void {
+  drawnRecord(setPulse(emptyExamination(), { site: 'femoral', side: 'left' }, { grade: 'absent' }));
+}
 
 export const limbStyles = [glyphStyles, limbLineStyles];
 

@@ -74,3 +74,21 @@ export function toDraw() {
   scrollTo(0, 0);
   return middle(brush);
 }
+
+/** Draws as many marks of sixty points as a record may hold; tells how many are shown. */
+export async function drawMarks() {
+  const loop = (x, y) =>
+    Array.from({ length: 60 }, (_, i) => {
+      const turn = (i / 60) * 2 * Math.PI;
+      return [Math.round(x + 14 * Math.cos(turn)), Math.round(y + 14 * Math.sin(turn))];
+    });
+  const kinds = ['ulcer', 'redness', 'cyanosis', 'pallor'];
+  const marks = Array.from({ length: 60 }, (_, i) => ({
+    id: `m${i}`,
+    kind: kinds[i % kinds.length],
+    points: loop(i % 2 ? 515 : 685, 760 + i * 9),
+  }));
+  map.value = { ...map.examination, marks };
+  await map.updateComplete;
+  return map.shadowRoot.querySelectorAll('.figure .skin').length;
+}

@@ -25,6 +25,15 @@ describe('the reading of an edit', () => {
     expect(blocks(map)).to.equal(1);
   });
 
+  it('waits for a pause, so that it never stands in the way of the next act', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
+    await keyed(map, 'left popliteal', '0');
+    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+    expect(blocks(map)).to.equal(0);
+    await map.updateComplete;
+    expect(blocks(map)).to.equal(1);
+  });
+
   it('is that of the last of several edits made at once', async () => {
     const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
     await keyed(map, 'left popliteal', '0');

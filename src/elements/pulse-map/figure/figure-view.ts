@@ -12,7 +12,6 @@ import {
   marksIn,
   OVER_HEIGHT,
   type Painting,
-  placeRidges,
   sitesIn,
   type SiteViews,
   type View,
@@ -97,7 +96,7 @@ export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
   readonly #layout = memoizeLast(layoutOf);
   readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout) =>
-    placeRidges(marksIn(layout.view, marks), layout),
+    marks.length && reader.part ? reader.part.placeRidges(marksIn(layout.view, marks), layout) : [],
   );
   /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
   readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));

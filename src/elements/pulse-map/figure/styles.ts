@@ -97,19 +97,4 @@ export const figureStyles = css`
       forced-color-adjust: none;
     }
   }
-  @media (prefers-reduced-motion: no-preference) {
-    .glyph path {
-      transition:
-        fill 120ms,
-        stroke 120ms;
-    }
-    .ridge {
-      animation: appear 200ms ease-out;
-    }
-    @keyframes appear {
-      from {
-        opacity: 0;
-      }
-    }
-  }
 `;

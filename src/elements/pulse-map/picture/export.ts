@@ -1,10 +1,9 @@
 import type { LitElement } from 'lit';
 import { PALETTE, type Token } from '../../../drawing/palette.js';
-import type { StillPicture } from '../../../drawing/still/index.js';
+import { stillPicture, type StillPicture } from '../../../drawing/still/index.js';
 import type { View } from '../../../drawing/views.js';
 import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
-import { later } from '../fetched.js';
 
 /** Options of a picture. */
 export interface PictureOptions {
@@ -20,7 +19,7 @@ export interface PNGOptions extends PictureOptions {
 }
 
 /** @throws RangeError that names the option, what was found and what was expected */
-export function inRange(name: string, value: number, least: number, most: number): number {
+function inRange(name: string, value: number, least: number, most: number): number {
   if (value >= least && value <= most) return value;
   throw new RangeError(`${name}: found ${String(value)}, expected a number from ${least} to ${most}`);
 }
@@ -62,7 +61,7 @@ export interface Shown {
 
 /**
  * The still picture of a map, in the colours, lines and font that the page gives it.
- * @throws RangeError for a width that is none; Error outside a page, and before the code that draws it was fetched
+ * @throws RangeError for a width that is none; Error outside a page
  */
 export function drawStill(
   element: LitElement,
@@ -72,13 +71,10 @@ export function drawStill(
   if (!element.isConnected)
     throw new Error('picture: found the element outside any page, expected it inside one');
   if (width !== undefined) inRange('width', width, 280, 4096);
-  const { part } = later;
-  if (!part)
-    throw new Error('picture: found its code not fetched yet, expected it a moment after the first paint');
   const { view, words, earlier, labelText } = shown;
   const style = getComputedStyle(element);
   const lines = Number.parseFloat(style.getPropertyValue('--pulse-map-stroke'));
-  return part.stillPicture(shown.examination, {
+  return stillPicture(shown.examination, {
     scheme,
     colours: coloursOn(element, scheme),
     lines: Number.isNaN(lines) ? 1 : lines,
@@ -94,9 +90,10 @@ export function drawStill(
 
 /**
  * Draws a picture into an image.
- * @throws Error when the browser cannot, for instance because a content security policy forbids `data:` images
+ * @throws RangeError for a scale that is none; Error when the browser cannot, for instance because a content security policy forbids `data:` images
  */
 export async function drawPNG(picture: StillPicture, scale: number): Promise<Blob> {
+  inRange('scale', scale, Number.MIN_VALUE, 8);
   const image = new Image();
   image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(picture.text)}`;
   try {

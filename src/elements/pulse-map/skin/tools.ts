@@ -45,7 +45,7 @@ export class SkinTools implements ReactiveController {
   /** The marks on the figure, rendered again only when they change. */
   layer(layout: Layout): SVGTemplateResult {
     const view = this.#view;
-    return svg`${guard([layout, ...this.#state(view)], () => skinLayer(view, layout, this.#markKeydown))}`;
+    return svg`${guard([...frameOf(layout), ...this.#state(view)], () => skinLayer(view, layout, this.#markKeydown))}`;
   }
 
   palette(): TemplateResult | typeof nothing {
@@ -101,4 +101,9 @@ export class SkinTools implements ReactiveController {
 function isTyping(event: Event): boolean {
   const [from] = event.composedPath();
   return from instanceof HTMLInputElement || from instanceof HTMLTextAreaElement;
+}
+
+/** Where a layout puts the skin. What was found at the sites is part of a layout, too, and moves no mark. */
+function frameOf({ view, plate, width, height, scale, offsetX, offsetY }: Layout): readonly unknown[] {
+  return [view, plate, width, height, scale, offsetX, offsetY];
 }
