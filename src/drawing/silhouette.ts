@@ -1,4 +1,4 @@
-import { curveCatmullRom, line } from 'd3-shape';
+import { catmullRom } from './catmull-rom.js';
 import { AXIS } from './figure.js';
 import { closedPath, mirrored, openPath, type Point, pointsFrom } from './geometry.js';
 import { ORGANS, OUTLINE } from './outline.js';
@@ -55,12 +55,11 @@ class Joined extends PathWriter {
 export function contourPath({ points, corners }: Contour, path: PathWriter = new Joined('tenth')): string {
   const first = Math.max(0, corners.indexOf(true));
   const order = points.map((_, i) => (first + i) % points.length);
-  const draw = line<Point>().curve(curveCatmullRom.alpha(0.5)).context(path.context);
   let run: Point[] = [];
   for (const i of [...order, first]) {
     run.push(points[i] as Point);
     if (run.length > 1 && (corners[i] || i === first)) {
-      draw(run);
+      catmullRom(path, run, false);
       run = [points[i] as Point];
     }
   }
