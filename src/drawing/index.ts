@@ -21,6 +21,7 @@ export * from './paint.js';
 export * from './palette.js';
 export * from './path-writer.js';
 export * from './placed-ridges.js';
+export * from './plates/doors.js';
 export * from './plates/plate.js';
 export * from './ribbon.js';
 export * from './ridge.js';

@@ -93,6 +93,17 @@ export const mapStyles = css`
     gap: 8px;
     padding: 8px 12px;
   }
+  .stage {
+    position: relative;
+  }
+  .doors .button {
+    position: absolute;
+    padding-inline: 10px;
+    transform: translate(-50%, -50%);
+    font-size: 14px;
+    white-space: nowrap;
+  }
+  .doors b,
   .plates-row b {
     margin-inline-end: 0.4em;
   }

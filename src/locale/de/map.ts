@@ -69,7 +69,7 @@ const views = {
 };
 const plates: MapWords['plates'] = {
   back: 'Zurück zur Figur',
-  short: { hand: 'Hand', foot: 'Fuß', sole: 'Sohle', knee: 'Knie', 'legs-behind': 'Von hinten' },
+  short: { hand: 'Hand', foot: 'Fuß', sole: 'Sohle', knee: 'Knie', 'legs-behind': 'Hinten' },
   others: 'Größere Zeichnungen',
   captions: { dorsum: 'Fußrücken', 'medial-side': 'Innenseite', medial: 'innen', lateral: 'außen' },
 };

@@ -77,7 +77,7 @@ const views = {
 const plates = {
   back: 'Back to the figure',
   /** On the button itself, where the side is seen from where it stands. */
-  short: { hand: 'Hand', foot: 'Foot', sole: 'Sole', knee: 'Knee', 'legs-behind': 'From behind' },
+  short: { hand: 'Hand', foot: 'Foot', sole: 'Sole', knee: 'Knee', 'legs-behind': 'Behind' },
   others: 'Larger drawings',
   captions: { dorsum: 'dorsum', 'medial-side': 'inner side', medial: 'medial', lateral: 'lateral' },
 };

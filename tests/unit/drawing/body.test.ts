@@ -11,6 +11,7 @@ import {
   AXIS,
   type BodyView,
   courseOf,
+  doorsOf,
   FINDS,
   groundParts,
   drawnFlow,
@@ -19,6 +20,7 @@ import {
   LANDMARKS,
   landmarksOf,
   layOut,
+  PLATE_VIEWS,
   type Point,
   pointsFrom,
   sampleAt,
@@ -174,5 +176,35 @@ describe('leaders', () => {
       }
     }
     expect([...new Set(faults)]).toEqual([]);
+  });
+});
+
+describe('doorsOf', () => {
+  it.each([766, 818, 1051, 1531])('stands beside the limbs at %i px, over no site, name or skin', (width) => {
+    for (const words of [en, german]) {
+      const labelOf = (place: Place) => ({
+        name: words.map.siteShort(place.site),
+        code: words.anatomy.codes[place.site],
+      });
+      const layout = layOut('whole', width, 872, labelOf);
+      const doors = doorsOf(layout, labelOf, (name) => words.map.plates.short[name]);
+      expect(doors.map(({ view }) => view)).toEqual([...PLATE_VIEWS]);
+      const skin = contours(silhouetteOf(true).body, TENTH)[0]?.map(([x, y]): Point => [
+        x * layout.scale + layout.offsetX,
+        y * layout.scale + layout.offsetY,
+      ]) as Point[];
+      for (const { view, x, y } of doors) {
+        expect(contains(skin, [x, y]), view).toBe(false);
+        for (const site of layout.sites) expect(Math.hypot(site.x - x, site.y - y)).toBeGreaterThan(44);
+        const right = view.startsWith('right');
+        if (view !== 'legs-behind') expect(x < width / 2, view).toBe(right);
+      }
+    }
+  });
+
+  it('stands nowhere where there is no room for names', () => {
+    const labelOf = (place: Place) => ({ name: `${place.site} of a very long name`, code: 'XX' });
+    expect(doorsOf(layOut('whole', 700, 872, labelOf), labelOf, () => 'Hand')).toEqual([]);
+    expect(doorsOf(layOut('legs', 900, 872, labelOf), labelOf, () => 'Hand')).toEqual([]);
   });
 });

@@ -106,7 +106,8 @@ describe('figureSVG', () => {
       'left dorsalis-pedis': 'absent',
     });
     expect(size(figureSVG(one, { ...LOOK, shared: true }))).toBeLessThan(4_000);
-    expect(size(figureSVG(SICK, { ...LOOK, shared: true }))).toBeLessThan(7_000);
+    // Nearly every artery differs here, and each is cut where its depth changes.
+    expect(size(figureSVG(SICK, { ...LOOK, shared: true }))).toBeLessThan(8_000);
   });
 
   it('refuses a view or a width that is none', () => {

@@ -1,6 +1,7 @@
 import { html, nothing, type ReactiveController, type TemplateResult } from 'lit';
 import { type Laterality, oppositeSide, type Side } from '../../../anatomy/index.js';
 import {
+  doorsOf,
   isPlateView,
   type Layout,
   PLATE_VIEWS,
@@ -10,6 +11,7 @@ import {
 } from '../../../drawing/index.js';
 import { ICONS } from '../../common/icons.js';
 import { addStyles } from '../../common/more-styles.js';
+import { styled } from '../../common/styled.js';
 import type { Chooser } from '../chooser/chooser.js';
 import type { Session } from '../session.js';
 import { fetchPlate, plateFor, plateKit } from './fetched.js';
@@ -68,15 +70,27 @@ export class PlateController implements ReactiveController {
     });
   }
 
-  /** The figure, with the way back from a plate above it, or the ways to plates below it. */
-  around({ view }: Layout, figure: TemplateResult): TemplateResult {
-    return isPlateView(view) ? html`${this.#row()}${figure}` : html`${figure}${this.#row()}`;
+  /** The figure, with the way back from a plate above it, or the ways to plates beside its limbs, else below it. */
+  around(layout: Layout, figure: TemplateResult): TemplateResult {
+    if (isPlateView(layout.view)) return html`${this.#row()}${figure}`;
+    const { words } = this.session;
+    const doors = doorsOf(
+      layout,
+      (place) => ({ name: words.map.siteShort(place.site) }),
+      (name) => words.map.plates.short[name],
+    );
+    if (!doors.length) return html`${figure}${this.#row()}`;
+    return html`<div class="stage">
+      ${figure}
+      <div class="doors" role="group" aria-label=${words.map.plates.others}>
+        ${doors.map(({ view, x, y }) => this.#button(view, { left: x / layout.width, top: y / layout.height }))}
+      </div>
+    </div>`;
   }
 
   /** The way back from a plate and to those beside it; from the figure, the way to every plate of what is shown. */
-  #row(): TemplateResult | typeof nothing {
-    const { session } = this;
-    const { words, view, canGoBack } = session;
+  #row(): TemplateResult {
+    const { words, view, canGoBack } = this.session;
     return html`<div
       class="plates-row"
       role="group"
@@ -88,7 +102,8 @@ export class PlateController implements ReactiveController {
     </div>`;
   }
 
-  #button(view: PlateView): TemplateResult {
+  /** @param at where it stands, as shares of the figure */
+  #button(view: PlateView, at?: { readonly left: number; readonly top: number }): TemplateResult {
     const { map, anatomy } = this.session.words;
     const { name, side } = plateOf(view);
     const letter = side === 'midline' ? '' : anatomy.sideLetters[side];
@@ -96,6 +111,7 @@ export class PlateController implements ReactiveController {
       type="button"
       class="button plate-door"
       data-plate=${view}
+      ${at ? styled({ left: `${(100 * at.left).toFixed(2)}%`, top: `${(100 * at.top).toFixed(2)}%` }) : nothing}
       aria-label=${map.views[view]}
       @click=${() => this.open(view)}
     >

@@ -1,0 +1,86 @@
+import type { Laterality, Place } from '../../anatomy/index.js';
+import { FINDING_STEP } from '../finding-lines.js';
+import { AXIS } from '../figure.js';
+import { GLYPH_SIZE } from '../glyphs.js';
+import { type LabelText, type Layout, textWidth } from '../layout.js';
+import { NAME_LINE } from '../labels.js';
+import { PLATE_VIEWS, type PlateName, plateOf, type PlateView } from './plate.js';
+
+/** Where the button of a plate stands, in px: the middle of it. */
+export interface Door {
+  readonly view: PlateView;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Height of a button, and what its edges take beside the words, in px. */
+export const DOOR = { height: 44, beside: 40 } as const;
+
+/** Where the buttons stand on the whole figure, of the patient's left, in figure units: beside hand, knee and foot. */
+const AT: Readonly<Record<PlateName, readonly [x: number, y: number]>> = {
+  hand: [1124, 812],
+  knee: [990, 1126],
+  foot: [990, 1262],
+  sole: [1124, 1262],
+  'legs-behind': [AXIS, 1240],
+};
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const meet = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** Lines of a finding for which room is kept below a name. */
+const LINES = 2;
+const REACH = GLYPH_SIZE.map - 2;
+
+const mirror = (x: number, side: Laterality): number => (side === 'right' ? 2 * AXIS - x : x);
+
+/**
+ * Where buttons that open plates stand beside the limbs of the whole figure; nothing where they would cover a site or a name, or
+ * stick out: they stand below the figure then.
+ */
+export function doorsOf(
+  layout: Layout,
+  labelOf: (place: Place) => Pick<LabelText, 'name'>,
+  shortOf: (name: PlateName) => string,
+): readonly Door[] {
+  if (layout.view !== 'whole' || layout.naming === 'codes') return [];
+  const { scale, offsetX, offsetY, width, height } = layout;
+  const doors = PLATE_VIEWS.map((view): Door => {
+    const { name, side } = plateOf(view);
+    const [x, y] = AT[name];
+    return { view, x: mirror(x, side) * scale + offsetX, y: y * scale + offsetY };
+  });
+  const boxes = doors.map(({ view, x, y }): Box => {
+    const half = (textWidth(shortOf(plateOf(view).name)) + DOOR.beside) / 2;
+    return { left: x - half, right: x + half, top: y - DOOR.height / 2, bottom: y + DOOR.height / 2 };
+  });
+  const taken: Box[] = [
+    ...layout.sites.map(({ x, y }) => ({
+      left: x - REACH,
+      right: x + REACH,
+      top: y - REACH,
+      bottom: y + REACH,
+    })),
+    ...layout.labels.map(({ place, x, y, anchor }) => {
+      const wide = textWidth(labelOf(place).name);
+      const [left, right] = anchor === 'start' ? [x, x + wide] : [x - wide, x];
+      return { left, right, top: y - NAME_LINE / 2, bottom: y + NAME_LINE / 2 + LINES * FINDING_STEP };
+    }),
+  ];
+  const fits = boxes.every(
+    (box, i) =>
+      box.left >= 0 &&
+      box.right <= width &&
+      box.bottom <= height &&
+      !taken.some((other) => meet(box, other)) &&
+      !boxes.some((other, k) => k > i && meet(box, other)),
+  );
+  return fits ? doors : [];
+}
