@@ -176,8 +176,8 @@ export const handStyles = css`
   }
   .release .name {
     color: var(--_ink);
-    font-size: 15px;
-    line-height: 20px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .palm {
     inline-size: 100%;

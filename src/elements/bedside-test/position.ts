@@ -140,8 +140,8 @@ export const positionStyles = css`
   }
   .position h4 {
     color: var(--_ink);
-    font-size: 15px;
-    line-height: 20px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .position .hint {
     display: block;

@@ -226,20 +226,20 @@ export const stressStyles = css`
     stroke: var(--_pulse);
   }
   .dial .left {
-    font-size: 46px;
+    font-size: calc(46 * var(--_text));
     font-weight: 600;
     fill: var(--_ink);
   }
   .dial .of {
-    font-size: 15px;
+    font-size: calc(15 * var(--_text));
     fill: var(--_ink-2);
   }
   .beat {
     display: flex;
     align-items: center;
     gap: 10px;
-    font-size: 22px;
-    line-height: 28px;
+    font-size: calc(22 * var(--_text));
+    line-height: calc(28 * var(--_text));
     font-weight: 600;
   }
   .beat .dot {
@@ -263,8 +263,8 @@ export const stressStyles = css`
   }
   .felt caption {
     text-align: start;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     font-weight: 600;
     color: var(--_ink-2);
   }

@@ -12,11 +12,11 @@ export const cardStyles = css`
     margin: 8px 0 4px;
     padding-inline-start: 10px;
     border-inline-start: 3px solid var(--_ink);
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .eponym {
-    font-size: 14px;
+    font-size: calc(14 * var(--_text));
     font-weight: 400;
     color: var(--_ink-2);
   }
@@ -26,7 +26,7 @@ export const cardStyles = css`
   details.steps > summary {
     min-block-size: 44px;
     font-weight: 400;
-    font-size: 14px;
+    font-size: calc(14 * var(--_text));
     color: var(--_ink-2);
   }
   details.steps ol {
@@ -35,19 +35,19 @@ export const cardStyles = css`
     list-style: decimal;
   }
   .big {
-    font-size: 44px;
-    line-height: 48px;
+    font-size: calc(44 * var(--_text));
+    line-height: calc(48 * var(--_text));
     font-weight: 600;
     letter-spacing: -0.02em;
   }
   .middle {
-    font-size: 28px;
-    line-height: 34px;
+    font-size: calc(28 * var(--_text));
+    line-height: calc(34 * var(--_text));
     font-weight: 600;
   }
   .big span,
   .middle span {
-    font-size: 16px;
+    font-size: calc(16 * var(--_text));
     font-weight: 400;
     letter-spacing: 0;
     color: var(--_ink-2);
@@ -73,8 +73,8 @@ export const cardStyles = css`
   }
   .rates {
     margin-block-start: 6px;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
     color: var(--_ink-2);
   }
   .rates summary {

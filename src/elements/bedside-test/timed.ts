@@ -130,13 +130,13 @@ export const timedStyles = css`
     text-align: center;
   }
   .huge {
-    font-size: 64px;
-    line-height: 72px;
+    font-size: calc(64 * var(--_text));
+    line-height: calc(72 * var(--_text));
     font-weight: 600;
     letter-spacing: -0.03em;
   }
   .huge small {
-    font-size: 30px;
+    font-size: calc(30 * var(--_text));
     color: var(--_ink-2);
     letter-spacing: 0;
   }
@@ -150,7 +150,7 @@ export const timedStyles = css`
     max-inline-size: 420px;
     min-block-size: 60px;
     margin-block: 10px 12px;
-    font-size: 18px;
+    font-size: calc(18 * var(--_text));
     white-space: normal;
   }
 `;

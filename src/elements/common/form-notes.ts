@@ -31,8 +31,8 @@ export const formNotesStyles = css`
   .form-notes .said {
     display: block;
     margin: 8px 12px;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .form-notes .said {
     padding-inline-start: 10px;

@@ -19,13 +19,13 @@ export const partStyles = css`
     scroll-margin-block: calc(var(--_sticky, 0px) + 8px) 8px;
   }
   h3 {
-    font-size: 19px;
-    line-height: 24px;
+    font-size: calc(19 * var(--_text));
+    line-height: calc(24 * var(--_text));
     font-weight: 600;
   }
   h4 {
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     font-weight: 600;
     color: var(--_ink-2);
   }
@@ -36,8 +36,8 @@ export const partStyles = css`
   }
   .chip {
     padding-inline: 11px;
-    font-size: 14px;
-    line-height: 18px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(18 * var(--_text));
     white-space: normal;
     text-align: start;
   }
@@ -49,8 +49,8 @@ export const partStyles = css`
     padding: 11px 12px;
     border: 1px dashed var(--_edge);
     border-radius: 6px;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .solid {
     background: var(--_ink);
@@ -80,7 +80,7 @@ export const partStyles = css`
   .entry .field {
     inline-size: 92px;
     text-align: center;
-    font-size: 17px;
+    font-size: calc(17 * var(--_text));
   }
   .unit {
     color: var(--_ink-2);
@@ -94,8 +94,8 @@ export const partStyles = css`
     margin-block-start: 4px;
     padding-inline-start: 10px;
     border-inline-start: 4px solid var(--_ink);
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
     overflow-wrap: anywhere;
   }
   .loose {

@@ -103,13 +103,13 @@ export const sidedRowStyles = css`
   .corner,
   .side-head {
     padding-block: 6px;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
     color: var(--_ink-2);
   }
   h3.corner {
     color: var(--_ink);
-    font-size: 15px;
+    font-size: calc(15 * var(--_text));
   }
   .side-head b {
     color: var(--_ink);
@@ -117,7 +117,7 @@ export const sidedRowStyles = css`
   .row-label {
     padding-block: 15px 6px;
     padding-inline-end: 12px;
-    line-height: 20px;
+    line-height: calc(20 * var(--_text));
     border-block-start: 1px solid var(--_line);
   }
   .row-label .hint {
@@ -162,7 +162,7 @@ export const sidedRowStyles = css`
     }
     .row-label {
       padding-block: 8px 0;
-      font-size: 14px;
+      font-size: calc(14 * var(--_text));
     }
     .cell {
       min-block-size: 0;

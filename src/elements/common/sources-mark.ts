@@ -56,8 +56,8 @@ export const sourcesStyles = css`
   .sources ul {
     margin: 0 0 8px;
     padding-inline-start: 20px;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
     overflow-wrap: anywhere;
   }
   @media print {

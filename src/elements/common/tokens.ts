@@ -31,10 +31,12 @@ export const tokenStyles = css`
       Arial,
       sans-serif
     );
+    /* A pixel of text: grows with the size that the reader has set, and never shrinks with the page's own. */
+    --_text: max(0.0625rem, 1px);
     color: var(--_ink);
     font-family: var(--_font);
-    font-size: 15px;
-    line-height: 21px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(21 * var(--_text));
     font-variant-numeric: tabular-nums;
     -webkit-text-size-adjust: 100%;
   }
@@ -181,8 +183,8 @@ export const controlStyles = css`
     background: var(--_paper);
   }
   .hint {
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
   .hidden-visually {

@@ -12,8 +12,8 @@ export const changesStyles = css`
   }
   .title {
     margin: 0 0 8px;
-    font-size: 17px;
-    line-height: 23px;
+    font-size: calc(17 * var(--_text));
+    line-height: calc(23 * var(--_text));
     font-weight: 700;
   }
   section {
@@ -32,8 +32,8 @@ export const changesStyles = css`
   }
   .weight {
     margin: 0;
-    font-size: 15px;
-    line-height: 21px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(21 * var(--_text));
     font-weight: 700;
   }
   .urgent .weight {

@@ -39,7 +39,7 @@ export const examinationStyles = css`
   .tab {
     flex: none;
     padding-inline: 12px;
-    font-size: 14px;
+    font-size: calc(14 * var(--_text));
   }
   .tab[aria-current] {
     border-color: var(--_ink);
@@ -54,8 +54,8 @@ export const examinationStyles = css`
     border-radius: 10px;
     background: var(--_ink);
     color: var(--_paper);
-    font-size: 12px;
-    line-height: 20px;
+    font-size: calc(12 * var(--_text));
+    line-height: calc(20 * var(--_text));
     text-align: center;
   }
   .undo {
@@ -82,8 +82,8 @@ export const examinationStyles = css`
     padding: 0 20px;
     border: 0;
     background: transparent;
-    font-size: 19px;
-    line-height: 24px;
+    font-size: calc(19 * var(--_text));
+    line-height: calc(24 * var(--_text));
     font-weight: 600;
     text-align: start;
     cursor: pointer;
@@ -135,8 +135,8 @@ export const examinationStyles = css`
   }
   .tests h3 {
     margin-block: 8px 4px;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
   .test {
@@ -147,16 +147,16 @@ export const examinationStyles = css`
     gap: 4px 12px;
     min-block-size: 48px;
     padding-inline: 2px;
-    font-size: 16px;
-    line-height: 22px;
+    font-size: calc(16 * var(--_text));
+    line-height: calc(22 * var(--_text));
   }
   .test bedside-test {
     padding-block: 0 20px;
   }
   .summary h3 {
     margin-block: 12px 4px;
-    font-size: 15px;
-    line-height: 20px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .summary li {
     padding-block: 3px;

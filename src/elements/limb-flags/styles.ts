@@ -53,8 +53,8 @@ export const flagStyles = css`
   }
   .title b {
     display: block;
-    font-size: 15px;
-    line-height: 19px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(19 * var(--_text));
     font-weight: 700;
     color: var(--_danger);
   }
@@ -63,8 +63,8 @@ export const flagStyles = css`
   }
   .why {
     display: block;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     white-space: nowrap;
     overflow: hidden;
     text-overflow: ellipsis;
@@ -75,8 +75,8 @@ export const flagStyles = css`
   }
   .time {
     flex: none;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
     font-weight: 600;
     white-space: nowrap;
   }
@@ -87,8 +87,8 @@ export const flagStyles = css`
     padding-inline: 14px;
     background: transparent;
     box-shadow: inset calc(var(--_way) * 1.5px) 0 0 var(--_danger);
-    font-size: 15px;
-    line-height: 19px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(19 * var(--_text));
     font-weight: 700;
     color: var(--_danger);
     text-decoration: none;
@@ -104,7 +104,7 @@ export const flagStyles = css`
     padding-inline: 20px;
     border-radius: var(--_radius);
     box-shadow: inset 0 0 0 1.5px var(--_danger);
-    font-size: 17px;
+    font-size: calc(17 * var(--_text));
   }
   .all {
     display: none;
@@ -135,8 +135,8 @@ export const flagStyles = css`
   }
   .heading {
     display: block;
-    font-size: 16px;
-    line-height: 22px;
+    font-size: calc(16 * var(--_text));
+    line-height: calc(22 * var(--_text));
     font-weight: 700;
     color: var(--_danger);
     text-wrap: balance;
@@ -147,8 +147,8 @@ export const flagStyles = css`
   }
   :host([flat]) .flag:first-child .heading {
     display: block;
-    font-size: 18px;
-    line-height: 24px;
+    font-size: calc(18 * var(--_text));
+    line-height: calc(24 * var(--_text));
   }
   .calls {
     margin: 0;
@@ -173,8 +173,8 @@ export const flagStyles = css`
     padding-inline: 6px;
     border: 1px solid var(--_danger);
     border-radius: 4px;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     font-weight: 600;
     color: var(--_danger);
     white-space: nowrap;
@@ -195,14 +195,14 @@ export const flagStyles = css`
     list-style: disc;
   }
   .small {
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     font-weight: 600;
   }
   .caution {
     margin-block-start: 10px;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
   @container (max-width: 639px) {

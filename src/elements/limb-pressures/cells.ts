@@ -116,7 +116,7 @@ export const cellStyles = css`
     padding-block-end: 4px;
     text-align: center;
     font-weight: 700;
-    font-size: 16px;
+    font-size: calc(16 * var(--_text));
   }
   td {
     inline-size: 128px;
@@ -142,7 +142,7 @@ export const cellStyles = css`
     border-radius: 6px;
     background: transparent;
     text-align: center;
-    font-size: 18px;
+    font-size: calc(18 * var(--_text));
   }
   .cell.used input {
     font-weight: 600;
@@ -160,8 +160,8 @@ export const cellStyles = css`
     flex: 1;
     align-self: center;
     padding-inline-start: 8px;
-    font-size: 13px;
-    line-height: 16px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(16 * var(--_text));
   }
   .cell select {
     appearance: none;

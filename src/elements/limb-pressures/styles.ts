@@ -13,8 +13,8 @@ export const pressureStyles = css`
     margin-block-end: 12px;
     padding-inline-start: 10px;
     border-inline-start: 3px solid var(--_ink);
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .cautions p {
     margin: 0 0 4px;
@@ -31,8 +31,8 @@ export const pressureStyles = css`
     gap: 16px;
   }
   .indices dt {
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     font-weight: 600;
     color: var(--_ink-2);
   }
@@ -44,8 +44,8 @@ export const pressureStyles = css`
   }
   .indices b {
     min-inline-size: 2.2em;
-    font-size: 28px;
-    line-height: 36px;
+    font-size: calc(28 * var(--_text));
+    line-height: calc(36 * var(--_text));
     font-weight: 600;
   }
   .indices .none {
@@ -110,8 +110,8 @@ export const pressureStyles = css`
   @container (max-width: 479px) {
     th {
       padding-inline-end: 6px;
-      font-size: 14px;
-      line-height: 18px;
+      font-size: calc(14 * var(--_text));
+      line-height: calc(18 * var(--_text));
     }
   }
 `;

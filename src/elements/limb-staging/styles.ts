@@ -17,8 +17,8 @@ export const stagingStyles = css`
     margin-block-end: 8px;
   }
   .verdict {
-    font-size: 16px;
-    line-height: 22px;
+    font-size: calc(16 * var(--_text));
+    line-height: calc(22 * var(--_text));
     font-weight: 600;
   }
   .stage {
@@ -29,8 +29,8 @@ export const stagingStyles = css`
   }
   .stage b {
     min-inline-size: 1.6em;
-    font-size: 26px;
-    line-height: 32px;
+    font-size: calc(26 * var(--_text));
+    line-height: calc(32 * var(--_text));
     font-weight: 600;
   }
   .grades {
@@ -38,14 +38,14 @@ export const stagingStyles = css`
     border-inline-start: 2px solid var(--_line);
   }
   .grades .stage b {
-    font-size: 19px;
-    line-height: 24px;
+    font-size: calc(19 * var(--_text));
+    line-height: calc(24 * var(--_text));
   }
   .own summary {
     display: inline-flex;
     align-items: center;
     min-block-size: 32px;
-    font-size: 14px;
+    font-size: calc(14 * var(--_text));
     color: var(--_ink-2);
     text-decoration: underline;
     text-underline-offset: 3px;

@@ -31,20 +31,20 @@ export class LimbStopwatch extends LitElement {
         text-align: center;
       }
       .time {
-        font-size: 76px;
-        line-height: 84px;
+        font-size: calc(76 * var(--_text));
+        line-height: calc(84 * var(--_text));
         font-weight: 600;
         letter-spacing: -0.03em;
       }
       .time small {
-        font-size: 34px;
+        font-size: calc(34 * var(--_text));
         color: var(--_ink-2);
       }
       .main {
         inline-size: 100%;
         min-block-size: 64px;
         margin-block: 10px 8px;
-        font-size: 18px;
+        font-size: calc(18 * var(--_text));
       }
       .row {
         display: flex;
@@ -67,8 +67,8 @@ export class LimbStopwatch extends LitElement {
       }
       @container (max-width: 299px) {
         .time {
-          font-size: 56px;
-          line-height: 64px;
+          font-size: calc(56 * var(--_text));
+          line-height: calc(64 * var(--_text));
         }
       }
     `,

@@ -125,8 +125,8 @@ export const mapStyles = css`
     min-block-size: 44px;
     padding: 8px 16px;
     border-block-start: 1px solid var(--_line);
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
     color: var(--_ink-2);
   }
   .status > span {
@@ -141,8 +141,8 @@ export const mapStyles = css`
     flex-wrap: wrap;
     gap: 4px 14px;
     padding: 0 16px 10px;
-    font-size: 13px;
-    line-height: 20px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(20 * var(--_text));
     color: var(--_ink-2);
   }
   .legend b {
@@ -177,8 +177,8 @@ export const mapStyles = css`
     gap: 12px 16px;
   }
   .also label {
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
   .also select {
@@ -186,7 +186,7 @@ export const mapStyles = css`
     inline-size: 100%;
     margin-block-start: 3px;
     color: var(--_ink);
-    font-size: 15px;
+    font-size: calc(15 * var(--_text));
   }
   .also .limbs {
     display: grid;
@@ -197,8 +197,8 @@ export const mapStyles = css`
     white-space: normal;
     justify-content: start;
     text-align: start;
-    line-height: 18px;
-    font-size: 14px;
+    line-height: calc(18 * var(--_text));
+    font-size: calc(14 * var(--_text));
   }
   .reading {
     padding: 20px;

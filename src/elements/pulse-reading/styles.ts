@@ -16,8 +16,8 @@ export const readingStyles = css`
     border-block-start: 0;
   }
   h3 {
-    font-size: 21px;
-    line-height: 27px;
+    font-size: calc(21 * var(--_text));
+    line-height: calc(27 * var(--_text));
     font-weight: 600;
     letter-spacing: -0.006em;
     text-wrap: balance;
@@ -27,15 +27,15 @@ export const readingStyles = css`
   }
   h4 {
     margin-block: 0 6px;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     font-weight: 600;
     color: var(--_ink-2);
   }
   h5 {
     margin-block: 10px 4px;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     font-weight: 400;
     color: var(--_ink-2);
   }
@@ -47,8 +47,8 @@ export const readingStyles = css`
   }
   .why {
     margin-block-start: 6px;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
     color: var(--_ink-2);
   }
   .why b {
@@ -95,8 +95,8 @@ export const readingStyles = css`
   .axis {
     display: grid;
     grid-template-columns: 96px 1fr;
-    font-size: 12px;
-    line-height: 16px;
+    font-size: calc(12 * var(--_text));
+    line-height: calc(16 * var(--_text));
     color: var(--_ink-2);
   }
   .axis > span {
@@ -187,8 +187,8 @@ export const readingStyles = css`
     inline-size: 100%;
     margin-block-start: 10px;
     border-collapse: collapse;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .numbers caption {
     text-align: start;
@@ -202,8 +202,8 @@ export const readingStyles = css`
     text-align: end;
   }
   .caution {
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
   @container (min-width: 640px) {
@@ -247,8 +247,8 @@ export const readingStyles = css`
     padding-block: 10px;
   }
   :host([brief]) h3 {
-    font-size: 17px;
-    line-height: 22px;
+    font-size: calc(17 * var(--_text));
+    line-height: calc(22 * var(--_text));
   }
   :host([brief]) :is(h3, h4) {
     break-after: avoid;

@@ -26,8 +26,8 @@ export const chooserStyles = css`
   .chooser h2 {
     flex: 1;
     padding-block-start: 6px;
-    font-size: 19px;
-    line-height: 24px;
+    font-size: calc(19 * var(--_text));
+    line-height: calc(24 * var(--_text));
     font-weight: 600;
   }
   .chooser header .button {
@@ -38,8 +38,8 @@ export const chooserStyles = css`
   }
   .how {
     margin-block-end: 12px;
-    font-size: 14px;
-    line-height: 19px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(19 * var(--_text));
     color: var(--_ink-2);
   }
   .grades,
@@ -54,12 +54,12 @@ export const chooserStyles = css`
     gap: 6px;
     min-block-size: 76px;
     padding: 12px 0 9px;
-    font-size: 14px;
-    line-height: 18px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(18 * var(--_text));
     white-space: normal;
   }
   .grades.five .button {
-    font-size: 12.5px;
+    font-size: calc(12.5 * var(--_text));
   }
   .toggles {
     display: grid;
@@ -73,14 +73,14 @@ export const chooserStyles = css`
   .toggles .button {
     padding-inline: 4px;
     gap: 6px;
-    font-size: 14px;
+    font-size: calc(14 * var(--_text));
   }
   .toggles + .options {
     margin-block-start: 6px;
   }
   .options .button {
     padding-inline: 8px;
-    font-size: 14px;
+    font-size: calc(14 * var(--_text));
   }
   .folds {
     margin-block-start: 10px;
@@ -117,8 +117,8 @@ export const chooserStyles = css`
   .note {
     display: block;
     padding-block: 8px 10px;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
   .note textarea {
@@ -127,7 +127,7 @@ export const chooserStyles = css`
     margin-block-start: 3px;
     resize: vertical;
     color: var(--_ink);
-    font-size: 16px;
+    font-size: calc(16 * var(--_text));
   }
   .chooser footer {
     display: flex;
@@ -137,7 +137,7 @@ export const chooserStyles = css`
   }
   .chooser footer .button {
     padding-inline: 8px;
-    font-size: 14px;
+    font-size: calc(14 * var(--_text));
     gap: 6px;
   }
   .chooser.at-foot {

@@ -107,12 +107,14 @@ export class PlateController implements ReactiveController {
     const { map, anatomy } = this.session.words;
     const { name, side } = plateOf(view);
     const letter = side === 'midline' ? '' : anatomy.sideLetters[side];
+    // The name begins with what is written on the button, for those who speak to the page.
+    const label = `${letter} ${map.plates.short[name]}: ${map.views[view]}`.trim();
     return html`<button
       type="button"
       class="button plate-door"
       data-plate=${view}
       ${at ? styled({ left: `${(100 * at.left).toFixed(2)}%`, top: `${(100 * at.top).toFixed(2)}%` }) : nothing}
-      aria-label=${map.views[view]}
+      aria-label=${label}
       @click=${() => this.open(view)}
     >
       ${letter ? html`<b aria-hidden="true">${letter}</b>` : nothing}${map.plates.short[name]}

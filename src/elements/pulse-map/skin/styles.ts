@@ -58,8 +58,8 @@ export const skinStyles = css`
     gap: 2px;
     padding: 6px 2px;
     min-inline-size: 0;
-    font-size: 13px;
-    line-height: 17px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(17 * var(--_text));
     white-space: normal;
     overflow-wrap: anywhere;
   }
@@ -80,14 +80,14 @@ export const skinStyles = css`
     min-inline-size: 0;
     align-items: center;
     gap: 8px;
-    font-size: 13px;
+    font-size: calc(13 * var(--_text));
     color: var(--_ink-2);
   }
   .act .field {
     flex: 1;
     min-inline-size: 0;
     color: var(--_ink);
-    font-size: 16px;
+    font-size: calc(16 * var(--_text));
   }
   .marks li {
     display: flex;
@@ -110,8 +110,8 @@ export const skinStyles = css`
   }
   .marks small {
     display: block;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
   .marks .hint {
@@ -134,7 +134,7 @@ export const skinStyles = css`
     }
     .kinds .button {
       padding-inline: 0;
-      font-size: 12px;
+      font-size: calc(12 * var(--_text));
     }
     .act .hint,
     .act b {

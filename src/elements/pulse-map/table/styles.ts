@@ -3,12 +3,14 @@ import { css } from 'lit';
 export const tableStyles = css`
   .table-room {
     container: table / inline-size;
+    /* With large text the columns need more room than a screen has. */
+    overflow-x: auto;
   }
   .table {
     inline-size: 100%;
     border-collapse: collapse;
-    font-size: 15px;
-    line-height: 20px;
+    font-size: calc(15 * var(--_text));
+    line-height: calc(20 * var(--_text));
   }
   .table th {
     font-weight: 400;
@@ -16,17 +18,17 @@ export const tableStyles = css`
   }
   .table thead th {
     padding: 12px 8px 4px;
-    font-size: 13px;
+    font-size: calc(13 * var(--_text));
     color: var(--_ink-2);
     vertical-align: bottom;
   }
   .table thead b {
-    font-size: 17px;
+    font-size: calc(17 * var(--_text));
     color: var(--_ink);
   }
   .table .part th {
     padding: 14px 16px 6px;
-    font-size: 13px;
+    font-size: calc(13 * var(--_text));
     font-weight: 600;
     color: var(--_ink-2);
     border-block-end: 1px solid var(--_edge);
@@ -44,8 +46,8 @@ export const tableStyles = css`
   }
   .table small {
     display: block;
-    font-size: 12px;
-    line-height: 16px;
+    font-size: calc(12 * var(--_text));
+    line-height: calc(16 * var(--_text));
     color: var(--_ink-2);
   }
   .table td {
@@ -53,8 +55,8 @@ export const tableStyles = css`
   }
   .table .notes {
     white-space: normal;
-    font-size: 13px;
-    line-height: 18px;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
     overflow-wrap: anywhere;
   }
   .table .letter {
@@ -96,7 +98,7 @@ export const tableStyles = css`
     display: inline-flex;
     align-items: center;
     gap: 4px;
-    font-size: 13px;
+    font-size: calc(13 * var(--_text));
     color: var(--_ink);
   }
   .was {
@@ -171,7 +173,7 @@ export const tableStyles = css`
     .table .letter {
       display: inline;
       margin-inline-end: 2px;
-      font-size: 13px;
+      font-size: calc(13 * var(--_text));
     }
     .cell {
       inline-size: calc(100% - 52px);
@@ -181,7 +183,7 @@ export const tableStyles = css`
       inline-size: 92px;
       appearance: none;
       padding: 0;
-      font-size: 14px;
+      font-size: calc(14 * var(--_text));
       text-decoration: underline;
       text-decoration-color: var(--_edge);
       text-decoration-thickness: 1px;
