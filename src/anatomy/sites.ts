@@ -31,6 +31,8 @@ interface SiteRow {
   readonly region: Region;
   /** A pulse is felt here. */
   readonly felt?: true;
+  /** No aneurysm is felt for here, so that an expansile pulsation is not asked of it. Common practice, no source. */
+  readonly slender?: true;
   /** One listens here for a bruit. */
   readonly heard?: true;
   /** Arrow keys treat sites with the same row as neighbours, as well as all sites fed by the same site. */
@@ -59,8 +61,8 @@ const SITES = {
   femoral: { artery: 'common-femoral', at: 0.6, region: 'leg', felt: true, heard: true, label: { rise: -118 } },
   'adductor-canal': { artery: 'superficial-femoral', at: 0.72, region: 'leg', heard: true },
   popliteal: { artery: 'popliteal', at: 0.5, region: 'leg', felt: true, heard: true },
-  'posterior-tibial': { artery: 'posterior-tibial', at: 0.85, region: 'leg', felt: true },
-  'dorsalis-pedis': { artery: 'dorsalis-pedis', at: 0.45, region: 'leg', felt: true },
+  'posterior-tibial': { artery: 'posterior-tibial', at: 0.85, region: 'leg', felt: true, slender: true },
+  'dorsalis-pedis': { artery: 'dorsalis-pedis', at: 0.45, region: 'leg', felt: true, slender: true },
 } as const satisfies Readonly<Record<string, SiteRow>>;
 
 type Sites = typeof SITES;
@@ -92,6 +94,11 @@ export function siteDefinition(site: SiteId): SiteDefinition {
 
 export function isPulseSite(site: string): site is PulseSiteId {
   return Object.hasOwn(SITES, site) && siteDefinition(site as SiteId).felt === true;
+}
+
+/** Whether an expansile pulsation can be felt here: where an aneurysm is looked for, an injured artery of the arm among them. */
+export function mayExpand(site: SiteId): boolean {
+  return isPulseSite(site) && !siteDefinition(site).slender;
 }
 
 export function isListeningSite(site: string): site is ListeningSiteId {

@@ -352,7 +352,7 @@ export const MAP_SAMPLES: Samples<Messages> = {
     siteLabel: two(PLACES, ['xyz']),
     listenAt: PLACE,
     recorded: two(PLACES, ['xyz']),
-    nothingTo: two(PLACES, ['feel', 'hear'] as const),
+    nothingTo: two(PLACES, ['feel', 'hear', 'expand'] as const),
     notOnScale: two([4, 9], SCALE_IDS),
     count: [
       [3, 23, '0-3'],

@@ -1,4 +1,4 @@
-import { isListeningSite, isPulseSite, type Limb, type Place } from '../../anatomy/index.js';
+import { isListeningSite, isPulseSite, mayExpand, type Limb, type Place } from '../../anatomy/index.js';
 import {
   bruitAt,
   type BruitFinding,
@@ -65,6 +65,8 @@ export class Recorder {
   toggle(place: Place, field: 'thrill' | 'expansile'): void {
     if (!isPulseSite(place.site)) return this.sayNothingTo(place, 'feel');
     const now = pulseAt(this.#examination, place)?.[field];
+    // What a record holds can be taken back.
+    if (field === 'expansile' && !now && !mayExpand(place.site)) return this.sayNothingTo(place, 'expand');
     this.#record(place, setPulse(this.#examination, place, { [field]: now ? undefined : true }));
   }
 
@@ -148,7 +150,7 @@ export class Recorder {
   }
 
   /** Reports why a key had no effect at a site. */
-  sayNothingTo(place: Place, what: 'feel' | 'hear'): void {
+  sayNothingTo(place: Place, what: 'feel' | 'hear' | 'expand'): void {
     this.session.say(this.session.words.map.nothingTo(place, what));
   }
 

@@ -41,10 +41,11 @@ export const plainMap: Otherwise<MapWords> = {
   moreOf: (place) => `${sentence(anatomy.place(place))}: Schwirren, Strömungsgeräusch, Notiz und mehr`,
   nothingTo: (place, what) => ({
     where: sentence(anatomy.place(place)),
-    what:
-      what === 'feel'
-        ? 'wird nur abgehört; dort ist kein Puls zu tasten'
-        : 'wird nur getastet, nicht abgehört',
+    what: {
+      feel: 'wird nur abgehört; dort ist kein Puls zu tasten',
+      hear: 'wird nur getastet, nicht abgehört',
+      expand: 'ist zu dünn, um nach außen zu drücken',
+    }[what],
   }),
   radioRadial: 'Pulse der Handgelenke im Vergleich',
   radioFemoral: (side) => `Leiste nach Handgelenk, ${side}`,

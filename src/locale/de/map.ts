@@ -157,10 +157,11 @@ const trade: MapWords = {
   cleared: 'geleert',
   nothingTo: (place, what) => ({
     where: placed(place),
-    what:
-      what === 'feel'
-        ? 'wird nur auskultiert; dort gibt es keinen Puls zu bewerten'
-        : 'wird nur getastet, nicht auskultiert',
+    what: {
+      feel: 'wird nur auskultiert; dort gibt es keinen Puls zu bewerten',
+      hear: 'wird nur getastet, nicht auskultiert',
+      expand: 'wird nicht auf ein Aneurysma getastet',
+    }[what],
   }),
   notOnScale: (digit, scale) => `${digit} gibt es nicht auf der ${onScale(scale)}`,
   undone: 'Ein Schritt zurückgenommen',

@@ -51,10 +51,13 @@ export const plainMap = {
   sidesDiffer: 'sides differ',
   collateral: (place: Place) => `Natural detours may fill the ${anatomy.place(place)}`,
   listenAt: (place: Place) => `${sentence(anatomy.place(place))}, listening`,
-  nothingTo: (place: Place, what: 'feel' | 'hear') => ({
+  nothingTo: (place: Place, what: 'feel' | 'hear' | 'expand') => ({
     where: sentence(anatomy.place(place)),
-    what:
-      what === 'feel' ? 'is only listened at; there is no pulse to feel' : 'is only felt, not listened at',
+    what: {
+      feel: 'is only listened at; there is no pulse to feel',
+      hear: 'is only felt, not listened at',
+      expand: 'is too slender to swell outwards',
+    }[what],
   }),
   nothingWrongNow: 'No blockage or narrowing found now',
   noPulse: 'No pulse expected here',

@@ -172,9 +172,13 @@ const trade = {
   recorded: (place: Place, said: string) => ({ where: sentence(anatomy.place(place)), what: said }),
   cleared: 'cleared',
   /** Why a key had no effect at a site. */
-  nothingTo: (place: Place, what: 'feel' | 'hear') => ({
+  nothingTo: (place: Place, what: 'feel' | 'hear' | 'expand') => ({
     where: sentence(anatomy.place(place)),
-    what: what === 'feel' ? 'is for auscultation only; there is no pulse to grade' : 'is for palpation only',
+    what: {
+      feel: 'is for auscultation only; there is no pulse to grade',
+      hear: 'is for palpation only',
+      expand: 'is no place to palpate for an aneurysm',
+    }[what],
   }),
   notOnScale: (digit: number, scale: ScaleId) => `${digit} is not on the scale ${examination.scales[scale]}`,
   undone: 'One step taken back',

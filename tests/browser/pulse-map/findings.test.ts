@@ -1,5 +1,5 @@
 import { expect } from '@open-wc/testing';
-import { bruitAt, parseExaminationText, pulseAt } from 'pulse-map/core';
+import { bruitAt, parseExaminationText, pulseAt, setPulse } from 'pulse-map/core';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { examined, place } from '../../tools/examinations.js';
 import { click, focused, press, type } from '../../tools/real-input.js';
@@ -91,6 +91,20 @@ describe('what can be found at a site', () => {
     expect(byRole(chooser(map) as HTMLElement, 'button', 'Expansile').getAttribute('aria-pressed')).to.equal(
       'true',
     );
+  });
+
+  it('is no expansile pulse at the ankle, where no aneurysm is felt for, unless the record holds one', async () => {
+    const map = await openMap();
+    for (const site of ['right dorsalis pedis', 'right posterior tibial']) {
+      await openSite(map, site);
+      expect(allByRole(chooser(map) as HTMLElement, 'button', 'Expansile')).to.have.length(0);
+      await press('e', 'Escape');
+      expect(saidAt(map, site)).to.equal('not examined');
+    }
+    map.examination = setPulse(map.examination, { site: 'dorsalis-pedis', side: 'right' }, { expansile: true });
+    await openSite(map, 'right dorsalis pedis');
+    await choose(map, 'button', 'Expansile');
+    expect(saidAt(map, 'right dorsalis pedis')).to.equal('not examined');
   });
 
   it('is the Doppler signal, also where the finger could not feel', async () => {

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { isListeningSite, isPulseSite, type Place } from '../../../anatomy/index.js';
+import { isListeningSite, isPulseSite, mayExpand, type Place } from '../../../anatomy/index.js';
 import {
   type BruitFinding,
   BRUITS,
@@ -113,7 +113,8 @@ function toggles({ place, pulse, bruit, unfolded, words }: ChooserView, acts: Ch
           </button>`
         : nothing
     }
-    ${isPulseSite(place.site) ? html`${toggle('thrill')}${toggle('expansile')}` : nothing}
+    ${isPulseSite(place.site) ? toggle('thrill') : nothing}
+    ${mayExpand(place.site) || pulse?.expansile ? toggle('expansile') : nothing}
   </div>`;
 }
 
