@@ -97,6 +97,8 @@ export interface FlagBarTable {
   /** A question that stands before there is a flag. */
   readonly open: string;
   openFor(limb: string | undefined): string;
+  /** What more is asked of the onset. */
+  readonly openMore: string;
 }
 
 type FlowTarget = Extract<FlagClock, { readonly code: 'days-to-flow' }>;

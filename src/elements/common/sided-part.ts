@@ -31,6 +31,11 @@ export abstract class SidedPart<T extends object> extends PartElement<T> {
   @state() protected shown: Side = 'right';
   protected readonly show = (side: Side): void => void (this.shown = side);
 
+  /** Brings a side into sight where there is no room for two; where there is, nothing changes. */
+  showSide(side: Side): void {
+    this.shown = side;
+  }
+
   protected limbLabel(what: string, kind: LimbKind, side: Side): string {
     return `${what}, ${this.mapWords.anatomy.limbs[`${side} ${kind}`]}`;
   }

@@ -92,6 +92,11 @@ export class LimbContext extends PartElement<Context> {
   @state() private kind: Revascularisation = 'bypass';
   @state() private route: GraftRoute | undefined;
 
+  /** Brings a side into sight where there is no room for two; where there is, nothing changes. */
+  showSide(side: Side): void {
+    this.shown = side;
+  }
+
   protected override get schema(): z.ZodMiniType<Context> {
     return contextSchema;
   }
@@ -101,7 +106,6 @@ export class LimbContext extends PartElement<Context> {
     if (unreadNotice) return unreadNotice;
     const { context: words, history } = this.words;
     const { value } = this;
-    const show = (side: Side): void => void (this.shown = side);
     const form = this.#form;
     const inArm = value?.devices?.some(({ limb }) => limb === 'arm') ? true : undefined;
     const hasArms =
@@ -148,7 +152,7 @@ export class LimbContext extends PartElement<Context> {
           },
         ],
         this.shown,
-        show,
+        (side) => this.showSide(side),
         this.words,
       )}
       <div class="loose">${this.#repairs()}</div>

@@ -1,5 +1,6 @@
 import { html, noChange, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import type { Side } from '../../anatomy/index.js';
 import {
   type BedsideTestId,
   type Examination,
@@ -37,9 +38,11 @@ import {
   pressuresPart,
   RECORDED,
   recordedIn,
+  toggled,
   withUnknown,
 } from './parts.js';
 import { examinationStyles } from './styles.js';
+import { showSide, worstSide } from './side-in-sight.js';
 import { renderSummary } from './summary.js';
 import { renderTests } from './tests.js';
 import { handOut, opensFor, type UnfinishedParts, unfinishedIn } from './unfinished.js';
@@ -52,8 +55,7 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
 
 /**
  * The whole examination of limbs that get too little blood, in the order of the bedside: history, inspection, pulses on the map, tests,
- * pressures, stages, summary. One form control, one record, one undo. The worst red flag stands in the first line of the sticky bar, from the finding that raises it until
- * that is gone.
+ * pressures, stages, summary. One form control, one record, one undo. The worst red flag stands first in the sticky bar.
  *
  * @tag limb-examination
  * @attr value - The record as JSON; what a form reset returns to.
@@ -94,11 +96,15 @@ export class LimbExamination extends RecordElement {
     this.addEventListener('click', this.#hostClick);
   }
 
-  /** Opens a part and moves the focus to its first control. */
-  async openPart(part: PartId): Promise<void> {
+  /**
+   * Opens a part and moves the focus to its first control.
+   * @param side brought into sight where there is room for one; without it that of the worst red flag
+   */
+  async openPart(part: PartId, side?: Side): Promise<void> {
     this.opened = new Set([...this.opened, part]);
     await this.updateComplete;
     const body = this.renderRoot.querySelector<HTMLElement>(`#part-${part}`);
+    showSide(body, side ?? worstSide(this.examination, this.#choices));
     body?.scrollIntoView({ block: 'start' });
     const inner = body?.querySelector<HTMLElement & { updateComplete?: Promise<unknown> }>(INNER);
     await inner?.updateComplete;
@@ -167,7 +173,7 @@ export class LimbExamination extends RecordElement {
           editable: this.editable,
           lang: this.lang,
           register: this.register,
-          open: (part) => void this.openPart(part),
+          open: (part, side) => void this.openPart(part, side),
           edit: (next) => void this.edit(next),
         })}
         <div class="tools" role="toolbar" aria-label=${words.whole.toolbar}>
@@ -228,7 +234,7 @@ export class LimbExamination extends RecordElement {
           class="heading"
           aria-expanded=${open}
           ?disabled=${this.barred}
-          @click=${() => this.#toggle(part)}
+          @click=${() => void this.#toggle(part)}
         >
           ${whole.parts[part]} <span class="hint">${recorded ? whole.count(recorded) : nothing}</span>
         </button>
@@ -237,10 +243,11 @@ export class LimbExamination extends RecordElement {
     </section>`;
   }
 
-  #toggle(part: PartId): void {
-    const next = new Set(this.opened);
-    if (!next.delete(part)) next.add(part);
-    this.opened = next;
+  async #toggle(part: PartId): Promise<void> {
+    this.opened = toggled(this.opened, part);
+    await this.updateComplete;
+    const body = this.renderRoot.querySelector(`#part-${part}`);
+    if (this.opened.has(part)) showSide(body, worstSide(this.examination, this.#choices));
   }
 
   #body(part: PartId): TemplateResult {
@@ -298,7 +305,7 @@ export class LimbExamination extends RecordElement {
           letters: this.words.anatomy.sideLetters,
           disabled: barred,
           isOpen: (id) => this.openTests.has(id),
-          toggle: (id) => this.#toggleTest(id),
+          toggle: (id) => (this.openTests = toggled(this.openTests, id)),
           test: (id, open) => this.#test(id, open),
         });
       case 'pressures':
@@ -343,12 +350,6 @@ export class LimbExamination extends RecordElement {
       .value=${withUnknown<object>(this.examination.bedside?.[id], this.examination, 'bedside', id)}
       ${this.#entered<BedsideTest>(({ recorded }) => ({ bedside: patchAt(this.examination.bedside, [id], recorded) }))}
     ></bedside-test>`;
-  }
-
-  #toggleTest(id: BedsideTestId): void {
-    const next = new Set(this.openTests);
-    if (!next.delete(id)) next.add(id);
-    this.openTests = next;
   }
 
   /** Applies a part's edits: each `input` at once, all up to the next `change` as one undo step. */

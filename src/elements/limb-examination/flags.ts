@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import type { Side } from '../../anatomy/index.js';
 import type { Examination } from '../../examination/index.js';
 import type { PartId } from '../../locale/whole.js';
 import type { Pathway } from '../../triage/index.js';
@@ -13,7 +14,7 @@ export interface FlagsView {
   readonly editable: boolean;
   readonly lang: string;
   readonly register: '' | 'trade' | 'plain';
-  readonly open: (part: PartId) => void;
+  readonly open: (part: PartId, side: Side | undefined) => void;
   readonly edit: (next: Examination) => void;
 }
 
@@ -26,7 +27,7 @@ export function renderFlags(view: FlagsView): TemplateResult {
     .running=${view.editable}
     ?links=${view.editable}
     ?notes=${view.editable}
-    @question-open=${({ question }: QuestionOpenEvent) => view.open(ANSWERED_IN[question.code])}
+    @question-open=${({ question: { code, limb } }: QuestionOpenEvent) => view.open(ANSWERED_IN[code], limb?.side)}
     @call-change=${({ examination }: CallChangeEvent) => view.edit(examination)}
     .lang=${view.lang}
     .register=${view.register}

@@ -160,3 +160,8 @@ export function ofPressuresPart(part: PressuresPart = {}): Pick<Examination, 'pr
     'pressures' | 'method'
   >;
 }
+
+/** The set with one more, or without it where it was in. */
+export function toggled<T>(set: ReadonlySet<T>, one: T): ReadonlySet<T> {
+  return set.has(one) ? new Set([...set].filter((other) => other !== one)) : new Set([...set, one]);
+}

@@ -88,6 +88,9 @@ export const examinationStyles = css`
     text-align: start;
     cursor: pointer;
   }
+  .heading:focus-visible {
+    outline-offset: -3px;
+  }
   .heading::before {
     content: '';
     flex: none;

@@ -154,7 +154,7 @@ function otherQuestions({ read, words }: BarView): readonly Asked[] {
       question,
       text:
         question.code === 'onset'
-          ? `${words.bar.openFor(question.limb)} ${words.questions.onset}`
+          ? `${words.bar.openFor(question.limb)} ${words.bar.openMore}`
           : inFull(words.questions[question.code]),
     }));
 }
@@ -172,14 +172,14 @@ export function renderBar(view: BarView): TemplateResult | typeof nothing {
         view,
         html`<b class="long">${inFull(words.heading(worst))}</b
           ><b class="short">${words.bar.short(worst)}</b>`,
-        `${worst.calls?.[0] ? `${saidCall(worst.calls[0], words)} · ` : ''}${words.when(worst)} · ${worst.ask[0] === 'onset' ? `${words.questions.onset} · ` : ''}${inFull(words.because(worst))}`,
+        `${worst.calls?.[0] ? `${saidCall(worst.calls[0], words)} · ` : ''}${words.when(worst)} · ${worst.ask[0] === 'onset' ? `${words.bar.openFor(undefined)} · ` : ''}${inFull(words.because(worst))}`,
         html`<span class="mark">${ICONS.alarm}</span>`,
         read.flags.length,
       )
     : line(
         view,
         html`<b>${words.bar.openFor(asked?.limb)}</b>`,
-        words.questions.onset,
+        words.bar.openMore,
         ASK,
         onsetQuestions(read).length,
       );

@@ -191,8 +191,22 @@ export const flagStyles = css`
   }
   .questions {
     margin: 2px 0 0;
-    padding-inline-start: 18px;
-    list-style: disc;
+    padding: 0;
+    list-style: none;
+  }
+  .questions li {
+    display: flex;
+    align-items: baseline;
+  }
+  .questions li::before {
+    content: '•' / '';
+    flex: none;
+    inline-size: 16px;
+  }
+  @media (pointer: coarse) {
+    .goto {
+      min-block-size: 44px;
+    }
   }
   .small {
     font-size: calc(13 * var(--_text));

@@ -120,6 +120,16 @@ export class LimbHistoryElement extends SidedPart<HistoryPart> {
             pick: (onset) => this.edit(['onset'], onset),
           })}
         </div>
+        <div>
+          <span class="hint" aria-hidden="true">${words.rhythm}</span>
+          ${choices({
+            label: words.rhythm,
+            options: optionsOf(words.rhythms),
+            value: this.value?.history?.rhythm,
+            disabled: !this.editable,
+            pick: (rhythm) => this.edit(['history', 'rhythm'], rhythm),
+          })}
+        </div>
       </div>
       ${sidedRows(
         [
@@ -295,16 +305,6 @@ export class LimbHistoryElement extends SidedPart<HistoryPart> {
     const { history: words } = this.words;
     const { history } = this.value ?? {};
     return html`<div>
-        <span class="hint" aria-hidden="true">${words.rhythm}</span>
-        ${choices({
-          label: words.rhythm,
-          options: optionsOf(words.rhythms),
-          value: history?.rhythm,
-          disabled: !this.editable,
-          pick: (rhythm) => this.edit(['history', 'rhythm'], rhythm),
-        })}
-      </div>
-      <div>
         <span class="hint" aria-hidden="true">${words.elsewhere}</span>
         ${toggles<SymptomElsewhere>({
           label: words.elsewhere,

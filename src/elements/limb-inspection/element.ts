@@ -201,6 +201,7 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
     return [
       this.wordRow(this.#at(kind, 'sensation', words.sensation.label), words.sensationOptions[kind]),
       this.#choose(kind, 'movement', words.movement),
+      this.#choose(kind, 'venousDoppler', words.venousDoppler),
       this.marksRow(
         {
           label: words.deficit,
@@ -210,7 +211,6 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
         },
         { deficitKnown: words.deficitKnown },
       ),
-      this.#choose(kind, 'venousDoppler', words.venousDoppler),
       ...(kind === 'arm' ? [this.#choose(kind, 'vertebralFlow', words.vertebralFlow)] : []),
       ...(kind === 'leg' ? [this.#choose(kind, 'monofilament', words.filament)] : []),
     ];

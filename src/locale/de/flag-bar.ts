@@ -71,6 +71,7 @@ const trade: FlagBarTable = {
   byPathway: (name) => `Nach dem Behandlungspfad „${name}“.`,
   asks: 'Als Nächstes fragen und untersuchen',
   open: 'Offene Frage',
+  openMore: 'Oder zuletzt sicher gesund? Plötzlich? Seither schlechter?',
   openFor: (limb) => (limb ? `${limb}: Wann hat es begonnen?` : 'Wann hat es begonnen?'),
 };
 

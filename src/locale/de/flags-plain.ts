@@ -158,6 +158,7 @@ export const plainFlags: Otherwise<FlagTable> = {
 
 /** The line of the worst flag, for the same reader. */
 export const plainFlagBar: Otherwise<FlagBarTable> = {
+  openMore: 'Oder wann war zuletzt alles gut? Plötzlich? Seither schlechter?',
   names: {
     circulation: 'Versagt der Kreislauf?',
     'aneurysm-symptomatic': 'Hauptschlagader gerissen?',

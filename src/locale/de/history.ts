@@ -31,7 +31,7 @@ const trade: HistoryTable = {
     foot: 'Fuß',
     arm: 'Arm',
   },
-  noRisks: 'Keiner davon',
+  noRisks: 'Nichts davon',
   distance: 'Schmerzfreie Gehstrecke',
   severity: 'Schwere nach Ihrem Urteil',
   severities: { mild: 'leicht', moderate: 'mäßig', severe: 'schwer' },

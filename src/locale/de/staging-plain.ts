@@ -88,7 +88,6 @@ export const plainStaging: Otherwise<StagingTable> = {
   },
   acuteTitle: 'Plötzlich',
   grades: 'Die drei Teile',
-  wifiTitle: 'Wunde, Mangel an Blut und Infektion des Fußes',
   unread:
     'Der Befund kann hier nicht gelesen werden; daraus wird keine Stufe abgeleitet. Von Ihnen festgelegte Stufen bleiben, wie sie sind.',
   grade: (roman) => `Stufe ${roman}`,

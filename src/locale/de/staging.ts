@@ -98,7 +98,7 @@ const trade: StagingTable = {
   },
   acuteTitle: 'Akut',
   grades: 'Die drei Komponenten',
-  wifiTitle: 'Wunde, Ischämie und Fußinfektion',
+  wifiTitle: 'Fuß',
   grade: (roman) => `Grad ${roman}`,
   nothing: 'Nicht einstufbar: zu wenig erfasst',
   unread:

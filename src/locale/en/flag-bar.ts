@@ -71,6 +71,7 @@ const trade: FlagBarTable = {
   byPathway: (name) => `By the pathway “${name}”.`,
   asks: 'To ask and examine next',
   open: 'Open question',
+  openMore: 'Or last known well? Sudden? Worse since?',
   openFor: (limb) => (limb ? `${limb}: when did it begin?` : 'When did it begin?'),
 };
 

@@ -158,6 +158,7 @@ export const plainFlags: Otherwise<FlagTable> = {
 
 /** The line of the worst flag, for the same reader. */
 export const plainFlagBar: Otherwise<FlagBarTable> = {
+  openMore: 'Or when was it last well? Suddenly? Worse since?',
   names: {
     circulation: 'Circulation failing?',
     'aneurysm-symptomatic': 'Main artery burst?',

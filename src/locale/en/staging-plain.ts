@@ -81,7 +81,6 @@ export const plainStaging: Otherwise<StagingTable> = {
   },
   acuteTitle: 'Sudden',
   grades: 'The three parts',
-  wifiTitle: 'Wound, lack of blood and infection of the foot',
   nothing: 'Not enough recorded to tell',
   unread:
     'The record cannot be read here, so no grade is worked out from it. Grades you have set yourself stay as they are.',

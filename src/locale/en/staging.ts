@@ -93,7 +93,7 @@ const trade: StagingTable = {
   },
   acuteTitle: 'Acute',
   grades: 'The three components',
-  wifiTitle: 'Wound, ischaemia and foot infection',
+  wifiTitle: 'Foot',
   grade: (roman) => `grade ${roman}`,
   nothing: 'Not graded: not enough recorded',
   unread:

@@ -12,7 +12,11 @@ import { setViewport } from '../../tools/real-input.js';
  * pressed, every digit typed and every tap counts as one action.
  */
 
-const MOST_ACTIONS = 80;
+/**
+ * Actions of the whole examination. At commit e82c870, before red flags, stages and the record were extended, the threatened
+ * leg took 65 by keys and 44 by pen, and two ordinary legs 27: what is written as normal is now named, leg by leg.
+ */
+const ACTIONS = { keys: 64, pen: 44, ordinary: 29 };
 
 /** What the summary must say: every value entered. */
 const ENTERED = [
@@ -68,29 +72,44 @@ function flagged(control: LimbExamination): boolean {
   );
 }
 
-function expectEverything(page: HTMLElement, control: LimbExamination, actions: number): void {
+function expectEverything(page: HTMLElement, control: LimbExamination): void {
   const summary = summaryOf(control);
   for (const entered of ENTERED) expect(summary).to.match(entered);
   expect(flagged(control)).to.equal(true);
   expect(readableText(control).includes('limb may be threatened')).to.equal(true);
   const sent = new FormData(page.querySelector('form') as HTMLFormElement).get('examination');
   expect(JSON.parse(String(sent))).to.deep.equal(control.examination);
-  expect(actions, 'actions').to.be.lessThan(MOST_ACTIONS);
+}
+
+/** What a pen does: the button of a word in a group of a name, a button, a field that is written into. */
+function penOf(control: LimbExamination, hand: Hand) {
+  return {
+    pick: (group: string, word: string): Promise<void> => {
+      const all = [...allByRole(control, 'radiogroup', group)];
+      expect(all, group).to.have.length(1);
+      return hand.click(byRole(all[0] as HTMLElement, 'radio', word), 'pen');
+    },
+    tap: (name: string | RegExp): Promise<void> => hand.click(byRole(control, 'button', name), 'pen'),
+    write: async (label: string, text: string): Promise<void> => {
+      await hand.click(field(control, label), 'pen');
+      await hand.press(...text);
+    },
+  };
 }
 
 describe('the whole examination of a threatened leg', () => {
-  it('is entered by keys alone in under 80 actions, and the summary holds every value', async () => {
+  it('is entered by keys alone in no more actions than before, and the summary holds every value', async () => {
     const { page, control, hand } = await open();
     page.querySelector('button')?.focus();
     const next = (): Promise<void> => hand.press('Control+ArrowDown');
     await hand.press('Tab');
     await next();
-    await hand.press('1', 'Tab', 'Tab', '3');
+    await hand.press('1', 'Tab', '2', 'Tab', 'Tab', '3');
     expect(flagged(control), 'rest pain with an acute onset').to.equal(true);
-    await hand.press('ArrowDown', '1', 'ArrowDown', '6', 'Tab', 'Tab', 'Tab', '2');
+    await hand.press('ArrowDown', '1', 'ArrowDown', '6');
     await next();
     await hand.press('Tab', '2', 'ArrowDown', '3', 'ArrowDown', 'k', 'Tab', 'Tab', '6');
-    await hand.press('ArrowDown', '3', 'ArrowDown', '2', 'ArrowDown', 'ArrowDown', '1');
+    await hand.press('ArrowDown', '3', 'ArrowDown', '2', 'ArrowDown', '1');
     await next();
     await hand.press('ArrowRight', '2', 'ArrowDown', 'ArrowDown', '0', 'ArrowDown', '0', 'ArrowRight', '0');
     await next();
@@ -115,22 +134,13 @@ describe('the whole examination of a threatened leg', () => {
     await next();
     expect(readableText(control).includes('IIb immediately threatened'), 'derived').to.equal(true);
     await next();
-    expectEverything(page, control, hand.actions);
+    expectEverything(page, control);
+    expect(hand.actions).to.equal(ACTIONS.keys);
   });
 
-  it('is entered by pen in under 80 actions, and the summary holds every value', async () => {
+  it('is entered by pen in no more actions than before, and the summary holds every value', async () => {
     const { page, control, hand } = await open();
-    /** The button of a word in a group of a name. */
-    const pick = (group: string, word: string): Promise<void> => {
-      const all = [...allByRole(control, 'radiogroup', group)];
-      expect(all, group).to.have.length(1);
-      return hand.click(byRole(all[0] as HTMLElement, 'radio', word), 'pen');
-    };
-    const tap = (name: string | RegExp): Promise<void> => hand.click(byRole(control, 'button', name), 'pen');
-    const write = async (label: string, text: string): Promise<void> => {
-      await hand.click(field(control, label), 'pen');
-      await hand.press(...text);
-    };
+    const { pick, tap, write } = penOf(control, hand);
     await pick('Onset of the present complaint', 'Acute');
     await pick('Symptom, left leg', 'Rest pain');
     expect(flagged(control), 'rest pain with an acute onset').to.equal(true);
@@ -169,6 +179,36 @@ describe('the whole examination of a threatened leg', () => {
     expect(readableText(control).includes('IIb immediately threatened'), 'derived').to.equal(true);
     const contents = everything(control).find((e) => e.localName === 'nav') as HTMLElement;
     await hand.click(byRole(contents, 'button', 'Summary'), 'pen');
-    expectEverything(page, control, hand.actions);
+    expectEverything(page, control);
+    expect(hand.actions).to.equal(ACTIONS.pen);
+  });
+});
+
+describe('the whole examination of two ordinary legs', () => {
+  it('is entered by pen, and what is written as normal is named before it is written', async () => {
+    const { control, hand } = await open();
+    const { pick, tap, write } = penOf(control, hand);
+    const legs = ['right leg', 'left leg'];
+    for (const leg of legs) await pick(`Symptom, ${leg}`, 'None');
+    await tap(/^Inspection and touch, /);
+    for (const leg of legs) await pick(`Colour, ${leg}`, 'Normal');
+    for (const leg of legs) await pick(`Temperature, ${leg}`, 'Warm');
+    await tap(/^Pulses and bruits, /);
+    await tap('Mark normal');
+    for (const leg of ['Right leg', 'Left leg']) await tap(new RegExp(`^${leg}: 4 pulses normal`));
+    await tap(/^Pressures, /);
+    for (const [at, mmHg] of [
+      ['Arm, right', '130'],
+      ['Arm, left', '128'],
+      ['Posterior tibial, right', '140'],
+      ['Posterior tibial, left', '138'],
+    ] as const)
+      await write(at, mmHg);
+    const contents = everything(control).find((e) => e.localName === 'nav') as HTMLElement;
+    await hand.click(byRole(contents, 'button', 'Summary'), 'pen');
+    expect(summaryOf(control)).to.match(/Left dorsalis pedis: 2, normal/);
+    expect(summaryOf(control)).to.match(/Left posterior tibial 138 mmHg/);
+    expect(flagged(control)).to.equal(false);
+    expect(hand.actions).to.equal(ACTIONS.ordinary);
   });
 });
