@@ -76,6 +76,26 @@ async function bundle() {
   writeFileSync(inRoot('dist/pulse-map.bundle.licences.txt'), licencesOf(metafile.inputs).join(rule));
 }
 
+/**
+ * The same in chunks, for pages without a build that show the map, or begin with it: what the first paint does not need comes after it.
+ * Both entries register the languages' registry once for the page, so that the files of words serve them too.
+ */
+async function chunks() {
+  const { metafile } = await build({
+    ...SINGLE_FILE,
+    entryPoints: { 'pulse-map': 'dist/index.js', map: 'dist/elements/pulse-map/define.js' },
+    outdir: 'dist/chunks',
+    chunkNames: 'part-[hash]',
+    splitting: true,
+    banner: { js: '/* Pulse Map, MIT. Licences of what it contains: ../pulse-map.bundle.licences.txt */' },
+  });
+  const strays = Object.values(metafile.outputs).flatMap(({ imports }) =>
+    imports.filter(({ external }) => external),
+  );
+  if (strays.length)
+    throw new Error(`dist/chunks: leans on ${strays.map(({ path }) => path).join(', ')} outside`);
+}
+
 /** Folders of `dist` whose tables and names a language may speak of. Whatever else a page has once is left to the bundle. */
 const SPOKEN_OF = /^dist\/(locale|statements|anatomy|examination|pressures|bedside|triage|staging)\//;
 
@@ -120,5 +140,6 @@ if (process.argv[2] === 'manifest') {
   if (!existsSync(inRoot('dist/index.js')))
     throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');
   await bundle();
+  await chunks();
   await languages();
 }

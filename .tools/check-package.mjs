@@ -14,7 +14,7 @@ const faults = [];
 
 const files = readdirSync(dist, { recursive: true }).map((path) => path.replaceAll('\\', '/'));
 /** Files for pages without a build: they need a DOM and nothing from npm. */
-const forPages = files.filter((path) => /^pulse-map\.(bundle|locale-.+)\.js$/.test(path));
+const forPages = files.filter((path) => /^(pulse-map\.(bundle|locale-.+)|chunks\/.+)\.js$/.test(path));
 const modules = files.filter((path) => path.endsWith('.js') && !forPages.includes(path));
 /** What loads elsewhere only: half compiled for an application's own compiler to complete, or the inside of a worker. */
 const NOT_IN_NODE = /^(angular\/|flow-worker\.js$)/;

@@ -1,10 +1,11 @@
 // Size of the package for its users: the map, parts of it and everything, minified and gzipped, compared with a slider of a
 // known component library and a world map drawn with d3, bundled the same way.
-// node tests/bench/size.mjs [--json] [--built] [--check]
+// node tests/bench/size.mjs [--json] [--built] [--check] [--readme]
 //   --built  measures dist/ as it is, without building it first
-//   --check  fails when a figure is over its ceiling in size-ceilings.json, or so far below it that the ceiling should move
+//   --readme writes the table of the README
+//   --check  fails when the table of the README is not that of now, and when a figure is over its ceiling in size-ceilings.json, or so far below it that the ceiling should move
 import { spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { gzipSync } from 'node:zlib';
@@ -15,6 +16,7 @@ const { values: options } = parseArgs({
     json: { type: 'boolean', default: false },
     built: { type: 'boolean', default: false },
     check: { type: 'boolean', default: false },
+    readme: { type: 'boolean', default: false },
   },
 });
 
@@ -66,6 +68,7 @@ const read = await parts(
 const engine = await parts(
   `import { readExamination } from 'pulse-map/core'; globalThis.use = readExamination;`,
 );
+const picture = await parts(`import { figureSVG } from 'pulse-map/picture'; globalThis.use = figureSVG;`);
 const stopwatch = await parts(`import 'pulse-map/elements/limb-stopwatch/define';`);
 const slider = await parts(readFileSync(join(root, 'tests/bench/pages/slider.js'), 'utf8'));
 const worldMap = await parts(readFileSync(join(root, 'tests/bench/pages/world-map.js'), 'utf8'));
@@ -76,6 +79,7 @@ const MEASURED = [
   ['mapFirstPaint', '  of it fetched before the first paint', map.first],
   ['mapWithoutLitAndEngine', '  of it without Lit and the engine', [...bare.first, ...bare.reading]],
   ['mapLater', 'chooser, table, skin, flags: after the paint', map.rest],
+  ['picture', 'still pictures alone', picture.first],
   ['all', 'everything, as a single file', all],
   ['edits', 'no page: two edits of a record', edits.first],
   ['read', 'no page: parse a record and read it', read.first],
@@ -87,8 +91,41 @@ const MEASURED = [
 
 const result = {
   ...Object.fromEntries(MEASURED.map(([key, , texts]) => [`${key}Gzip`, gzip(texts)])),
+  firstPaintGzip: gzip(map.first),
   bytes: Object.fromEntries(MEASURED.map(([key, , texts]) => [key, bytes(texts)])),
 };
+
+/** Rows of the README: what a page may take, and the key of its size. */
+const README_ROWS = [
+  ['the map, before its first paint', 'mapFirstPaint'],
+  ['the map with its reading', 'map'],
+  ['chooser, table, skin, flags, pictures, after the paint', 'mapLater'],
+  ['still pictures alone (`pulse-map/picture`)', 'picture'],
+  ['every element, as a single file', 'all'],
+];
+const README = join(root, 'README.md');
+const TABLE = /(<!-- sizes -->\n)[^]*?(\n<!-- \/sizes -->)/;
+
+function table() {
+  const rows = README_ROWS.map(([title, key]) => [title, Math.round(result[`${key}Gzip`] / 1000)]);
+  const wide = Math.max(...rows.map(([title]) => title.length));
+  const line = (title, size) => `| ${title.padEnd(wide)} | ${size.padStart(10)} |`;
+  return [
+    line('what', 'kB gzipped'),
+    `| ${'-'.repeat(wide)} | ${'-'.repeat(9)}: |`,
+    ...rows.map(([title, size]) => line(title, String(size))),
+  ].join('\n');
+}
+
+/** The sizes in a table, in its order. */
+const sizesIn = (text) => [...text.matchAll(/\| +(\d+) \|/g)].map(([, size]) => Number(size));
+
+if (options.readme) {
+  writeFileSync(
+    README,
+    readFileSync(README, 'utf8').replace(TABLE, (_, before, after) => `${before}\n${table()}\n${after}`),
+  );
+}
 
 if (options.json) {
   console.log(JSON.stringify(result));
@@ -100,6 +137,15 @@ if (options.json) {
 }
 
 if (options.check) {
+  const told = sizesIn(TABLE.exec(readFileSync(README, 'utf8'))?.[0] ?? '');
+  const now = sizesIn(table());
+  const stale = told.length !== now.length || told.some((size, i) => Math.abs(size / now[i] - 1) > SLACK);
+  if (stale) {
+    console.error(
+      `README.md: found the sizes ${told.join(', ')} kB, expected ${now.join(', ')}; run "npm run size -- --readme"`,
+    );
+    process.exitCode = 1;
+  }
   const ceilings = JSON.parse(readFileSync(join(root, 'tests/bench/size-ceilings.json'), 'utf8'));
   for (const [key, ceiling] of Object.entries(ceilings)) {
     const size = result[key];

@@ -47,7 +47,7 @@ describe('figureSVG', () => {
       fc.property(anyExamination, fc.constantFrom(...VIEWS), (examination, view) => {
         expect(figureSVG(examination, { view })).toBe(figureSVG(structuredClone(examination), { view }));
       }),
-      { numRuns: 20 },
+      { numRuns: 6 },
     );
   });
 
@@ -67,7 +67,7 @@ describe('figureSVG', () => {
         expect(used.length).toBeGreaterThan(0);
         expect(used.filter((id) => !ids.has(id))).toEqual([]);
       }),
-      { numRuns: 20 },
+      { numRuns: 6 },
     );
   });
 
