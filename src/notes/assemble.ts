@@ -75,7 +75,7 @@ function sided(group: Group, around: readonly SiteOrSide[]): void {
       return;
     }
     // Behind every site.
-    if (isSide(after) && after.side !== atom.side) group.side = 'both';
+    if (isSide(after) && after.side !== atom.side && !after.loose && !atom.loose) group.side = 'both';
     const open = group.items.filter(({ side, loose }) => side === undefined || loose);
     if (!group.items.length || open.length) {
       if (atom.loose && (group.side || group.items.some(({ side }) => side))) return;

@@ -144,6 +144,11 @@ export function atomsOf(segment: Segment, manner: Manner, last: readonly SiteId[
     const at = i++;
     const { means: says } = piece;
     if (means(piece, ...STRENGTH)) {
+      // "Not widened, palpable": the "not" is of another word.
+      if (means(piece, 'not') && means(token(over(i)), 'other')) {
+        i = over(i) + 1;
+        continue;
+      }
       // "No femoral bruit", "bruit absent": the strength is the bruit's.
       let end = at;
       for (let next = i; ; next++) {
@@ -267,10 +272,10 @@ export function atomsOf(segment: Segment, manner: Manner, last: readonly SiteId[
       // "Fem-pop bypass": the sites right before it are the lesion's.
       if (means(token(at - 1), 'site', 'pulse')) while (atoms.at(-1)?.is === 'site') atoms.pop();
       remarks.foreign = true;
-      if (means(token(i), 'over', 'filler', 'side')) {
-        const next = over(i, 'side');
-        if (means(token(next), 'site')) i = next + 1;
-      }
+      // "Stenosis of the left popliteal"; "after thrombectomy on the right: PT 2" names a pulse again.
+      const next = over(i, 'side');
+      const whole = !pieces.slice(i, next).some((between) => !isListed(between) && stops(between, 'colon'));
+      if (whole && next > i && means(token(next), 'site')) i = next + 1;
     } else if (says.is === 'other') {
       remarks.foreign = true;
       const before = atoms.at(-1);
