@@ -20,6 +20,11 @@ interface LevelFigures {
   rule: number;
 }
 
+export interface Claims {
+  items: number;
+  right: number;
+}
+
 export interface PatientFigures {
   readonly count: number;
   readonly seed: number;
@@ -32,8 +37,13 @@ export interface PatientFigures {
   readonly ece: number;
   readonly bins: readonly Bin[];
   readonly byLevel: Readonly<Record<string, { items: number; network: number; rule: number }>>;
+  /**
+   * Of all limbs with a weak pulse, those without disease among them: how often each voice names a level, and the share of that
+   * which is right. A voice that always blames the foot's arteries is right on every limb diseased there, and wrong on most.
+   */
+  readonly claimed: Readonly<Record<string, { readonly network: Claims; readonly rule: Claims }>>;
   /** Limbs without arterial disease with a weak pulse, and the share of them on which a lesion was put. */
-  readonly negatives: { readonly items: number; readonly blamed: number };
+  readonly negatives: { readonly items: number; readonly blamed: number; readonly blamedByRule: number };
   /** Limbs without arterial disease whose every pulse was reported normal. */
   readonly soundLimbs: { readonly items: number; readonly blamed: number };
   /** Of the limbs whose answer was called firm: share with the right level. Read on the first patients only. */
@@ -113,7 +123,25 @@ export function figuresOf(options: RunOptions): PatientFigures {
   } = options;
   const byLevel = new Map<string, LevelFigures>();
   const bins = Array.from({ length: 10 }, (_, i) => ({ from: i / 10, items: 0, told: 0, right: 0 }));
-  const sums = { items: 0, level: 0, rule: 0, top3: 0, negatives: 0, blamed: 0, sound: 0, soundBlamed: 0 };
+  const claimed = new Map<string, { network: Claims; rule: Claims }>();
+  const claim = (voice: 'network' | 'rule', level: Level | undefined, truths: readonly Level[]): void => {
+    if (level === undefined) return;
+    const own = claimed.get(level) ?? { network: { items: 0, right: 0 }, rule: { items: 0, right: 0 } };
+    own[voice].items++;
+    if (truths.includes(level)) own[voice].right++;
+    claimed.set(level, own);
+  };
+  const sums = {
+    negativesByRule: 0,
+    items: 0,
+    level: 0,
+    rule: 0,
+    top3: 0,
+    negatives: 0,
+    blamed: 0,
+    sound: 0,
+    soundBlamed: 0,
+  };
   const firm = { items: 0, right: 0 };
   let unsettled = 0;
   let physics = 0;
@@ -145,10 +173,13 @@ export function figuresOf(options: RunOptions): PatientFigures {
           firm.items++;
           if (right) firm.right++;
         }
+        claim('network', level, item.levels);
+        claim('rule', rules[at], item.levels);
       }
       if (!item.truth) {
         if (item.weak) sums.negatives++;
         else sums.sound++;
+        if (item.weak && rules[at] !== undefined) sums.negativesByRule++;
         if (level !== undefined) {
           if (item.weak) sums.blamed++;
           else sums.soundBlamed++;
@@ -190,7 +221,20 @@ export function figuresOf(options: RunOptions): PatientFigures {
         { items, network: share(network, items), rule: share(rule, items) },
       ]),
     ),
-    negatives: { items: sums.negatives, blamed: share(sums.blamed, sums.negatives) },
+    claimed: Object.fromEntries(
+      [...claimed].map(([key, { network, rule }]) => [
+        key,
+        {
+          network: { items: network.items, right: share(network.right, network.items) },
+          rule: { items: rule.items, right: share(rule.right, rule.items) },
+        },
+      ]),
+    ),
+    negatives: {
+      items: sums.negatives,
+      blamed: share(sums.blamed, sums.negatives),
+      blamedByRule: share(sums.negativesByRule, sums.negatives),
+    },
     soundLimbs: { items: sums.sound, blamed: share(sums.soundBlamed, sums.sound) },
     firm: { items: firm.items, right: share(firm.right, firm.items), patients: Math.min(detailed, count) },
     rule: { levelFirst: share(sums.rule, sums.items) },

@@ -58,7 +58,12 @@ function table(figures: PatientFigures): string {
     `level right at first place: network ${percent(figures.levelFirst)}, rule ${percent(figures.rule.levelFirst)}; artery among the first three: ${percent(figures.top3)}`,
     `  ${''.padEnd(30)}  limbs  network     rule`,
     ...rows,
-    `limbs without disease but with a weak pulse: ${negatives.items}, blamed ${percent(negatives.blamed)}; with normal pulses: ${soundLimbs.items}, blamed ${percent(soundLimbs.blamed)}`,
+    'of all limbs with a weak pulse, levels named and right: network, rule',
+    ...Object.entries(figures.claimed).map(
+      ([level, { network, rule }]) =>
+        `  ${level.padEnd(30)} ${network.items} ${percent(network.right)}, ${rule.items} ${percent(rule.right)}`,
+    ),
+    `limbs without disease but with a weak pulse: ${negatives.items}, blamed ${percent(negatives.blamed)} (by the rule ${percent(negatives.blamedByRule)}); with normal pulses: ${soundLimbs.items}, blamed ${percent(soundLimbs.blamed)}`,
     `called firm: ${firm.items} limbs of the first ${firm.patients} patients, right ${percent(firm.right)}`,
     `expected calibration error ${figures.ece.toFixed(3)}`,
     ...bins,

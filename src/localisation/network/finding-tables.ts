@@ -314,10 +314,10 @@ export const findingTables: Omit<
   taken: { access: 0.3, cannula: 0.4, source: ['judgement'] },
   claudication: {
     leg: {
-      none: { at: 'superficial-femoral', pain: [0.88, 0.5, 0.45] },
+      none: { at: 'superficial-femoral', pain: [0.84, 0.5, 0.45] },
       buttock: { at: 'common-iliac', pain: [0.05, 0.3, 0.35] },
       thigh: { at: 'common-femoral proximal', pain: [0.06, 0.35, 0.4] },
-      'calf-upper': { at: 'superficial-femoral', pain: [0.1, 0.45, 0.5] },
+      'calf-upper': { at: 'superficial-femoral', pain: [0.14, 0.45, 0.5] },
       'calf-lower': { at: 'popliteal proximal', pain: [0.06, 0.25, 0.3] },
       foot: { at: 'popliteal distal', pain: [0.06, 0.2, 0.25] },
     },

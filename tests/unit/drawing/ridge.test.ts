@@ -19,6 +19,7 @@ import {
   FIGURE_RIDGE,
   layOut,
   type LesionMark,
+  type NumberSpot,
   placeRidges,
   type Point,
   positionOf,
@@ -164,6 +165,43 @@ describe('a ridge', () => {
           expect(middle).toBeGreaterThan(0);
           expect(middle).toBeLessThan(layout.width);
         }
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe('the number of a mark', () => {
+  const names = ({ site }: Place) => ({ name: site, code: site.slice(0, 2) });
+  /** Room that a number takes beside the place where it starts or ends, in px. */
+  const [WIDE, HIGH] = [36, 18];
+
+  interface Box {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  }
+  const boxOf = ({ x, y, anchor }: NumberSpot): Box => {
+    const left = anchor === 'start' ? x : x - WIDE;
+    return { left, right: left + WIDE, top: y - HIGH / 2, bottom: y + HIGH / 2 };
+  };
+  const from = ({ left, right, top, bottom }: Box, [x, y]: Point): number =>
+    Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+
+  it('covers no site and no other number, on any stretch and in any width', () => {
+    fc.assert(
+      fc.property(anyStretch, anyStretch, fc.integer({ min: 390, max: 1440 }), (one, other, width) => {
+        fc.pre(one.mark.limb !== other.mark.limb);
+        const layout = layOut('whole', width, 1100, names);
+        const boxes = placeRidges([one.mark, other.mark], layout).flatMap(({ number }) =>
+          number ? [boxOf(number)] : [],
+        );
+        for (const box of boxes)
+          for (const { x, y } of layout.sites) expect(from(box, [x, y])).toBeGreaterThan(0);
+        const [a, b] = boxes;
+        const apart = !a || !b || a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top;
+        expect(apart).toBe(true);
       }),
       { numRuns: 60 },
     );
