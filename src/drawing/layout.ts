@@ -71,7 +71,8 @@ export function textWidth(text: string): number {
   return text.length * LABEL_TYPE.perLetter;
 }
 
-function labelSize(text: LabelText, naming: Layout['naming']): LabelSize {
+/** Room that a label's name takes, in px. */
+export function labelSize(text: LabelText, naming: Layout['naming']): LabelSize {
   const width = naming === 'codes' ? text.code.length * LABEL_TYPE.perCodeLetter : textWidth(text.name);
   return { width, height: NAME_LINE };
 }

@@ -2,7 +2,8 @@ import type { Chart } from './chart.js';
 import type { LesionMark } from './flow.js';
 import type { Point } from './geometry.js';
 import { GLYPH_SIZE } from './glyphs.js';
-import type { Layout } from './layout.js';
+import type { Place } from '../anatomy/index.js';
+import { labelSize, type LabelText, type Layout } from './layout.js';
 import { PathWriter } from './path-writer.js';
 import { FIGURE_CHART, type Ridge, ridgesOf } from './ridge.js';
 import { simplify } from './skin-marks.js';
@@ -27,6 +28,8 @@ export interface PlacedRidges {
 /** Distance of a ridge's feet from a site, and of its number from the crest, in px. */
 const CLEAR_OF_SITE = 19;
 const NUMBER_GAP = 5;
+/** How far a number moves away from its ridge, at most and at a time, where it would hide something there, in px. */
+const AWAY = { most: 60, step: 11 };
 /** Room that a number takes, in px. */
 const NUMBER = { width: 36, height: 18 };
 
@@ -40,6 +43,15 @@ interface Box {
 function boxOf({ x, y, anchor }: NumberSpot): Box {
   const left = anchor === 'start' ? x : x - NUMBER.width;
   return { left, right: left + NUMBER.width, top: y - NUMBER.height / 2, bottom: y + NUMBER.height / 2 };
+}
+
+/** Where the names of sites stand. */
+function labelBoxes({ labels, naming }: Layout, text: (place: Place) => LabelText): Box[] {
+  return labels.map(({ place, x, y, anchor }) => {
+    const { width, height } = labelSize(text(place), naming);
+    const left = anchor === 'start' ? x : x - width;
+    return { left, right: left + width, top: y - height / 2, bottom: y + height / 2 };
+  });
 }
 
 function distance({ left, right, top, bottom }: Box, x: number, y: number): number {
@@ -108,8 +120,15 @@ export function smallRidges(marks: readonly LesionMark[], layout: Layout): Place
   });
 }
 
-/** Ridges of all marks of a view, each with a place for its number that hides neither a site nor another mark. */
-export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
+/**
+ * Ridges of all marks of a view, each with a place for its number that hides neither a site, nor a name, nor another mark.
+ * @param text what stands at the sites
+ */
+export function placeRidges(
+  marks: readonly LesionMark[],
+  layout: Layout,
+  text?: (place: Place) => LabelText,
+): PlacedRidges[] {
   const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
   const all = drawnOnce(marks).map((mark) => ({
@@ -117,7 +136,7 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
     ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, layout.plate),
   }));
   const outlines = all.map(({ ridges }) => ridges.map(({ outline }) => outline.map(px)));
-  const taken: Box[] = [];
+  const taken = text ? labelBoxes(layout, text) : [];
   const disc = (GLYPH_SIZE.map / 2) * glyphScale;
   const free = (spot: NumberSpot): boolean => {
     const box = boxOf(spot);
@@ -131,20 +150,26 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
       outlines.every((paths) => paths.every((path) => path.every(([x, y]) => distance(box, x, y) > 0)))
     );
   };
-  const spots = (ridges: readonly Ridge[]): NumberSpot[] =>
+  const spots = (ridges: readonly Ridge[], away = 0): NumberSpot[] =>
     ridges.flatMap(({ crest }) =>
       crest.map((point): NumberSpot => {
         const [x, y] = px([point.x, point.y]);
+        const gap = NUMBER_GAP + away;
         // Beside a level ridge the number stands clear of it by its own height.
-        const down = point.ny * (NUMBER_GAP + (NUMBER.height / 2) * Math.abs(point.ny));
-        return { x: x + point.nx * NUMBER_GAP, y: y + down, anchor: point.nx >= 0 ? 'start' : 'end' };
+        const down = point.ny * (gap + (NUMBER.height / 2) * Math.abs(point.ny));
+        return { x: x + point.nx * gap, y: y + down, anchor: point.nx >= 0 ? 'start' : 'end' };
       }),
     );
+  const freeSpot = (ridges: readonly Ridge[]): NumberSpot | undefined => {
+    for (let away = 0; away <= AWAY.most; away += AWAY.step) {
+      const found = spots(ridges, away).find(free);
+      if (found) return found;
+    }
+    return spots(ridges).find(inside(width, height));
+  };
   return all.map(({ mark, ridges }, i) => {
     const paths = outlines[i] as Point[][];
-    const found = spots(ridges);
-    const spot =
-      mark.strength === undefined ? undefined : (found.find(free) ?? found.find(inside(width, height)));
+    const spot = mark.strength === undefined ? undefined : freeSpot(ridges);
     if (spot) taken.push(boxOf(spot));
     return {
       mark,

@@ -8,7 +8,7 @@ import type { Layout } from '../layout.js';
 import { FIGURE_PAINT } from '../paint.js';
 import type { Token } from '../palette.js';
 import { placeRidges, smallRidges } from '../placed-ridges.js';
-import { layOutSites, type SiteViews, sitesIn } from '../site-view.js';
+import { labelsOf, layOutSites, type SiteViews, sitesIn } from '../site-view.js';
 import { showsMark } from '../skin-view.js';
 import { isPlateView } from '../plates/plate.js';
 import { aroundPlate, type BodyView, marksIn, showsArms, type View, VIEWS } from '../views.js';
@@ -130,7 +130,8 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
     : smallLayout(view, width);
   const { scale, offsetX, offsetY } = layout;
   const drawn = drawnRecord(examination, earlier);
-  const ridges = (names ? placeRidges : smallRidges)(marksIn(view, drawn.marks), layout);
+  const marks = marksIn(view, drawn.marks);
+  const ridges = names ? placeRidges(marks, layout, labelsOf(sites, words)) : smallRidges(marks, layout);
   const collaterals = drawn.collaterals.filter(({ to }) => sites.has(`${to.side} ${to.site}`));
   const skin = (examination.marks ?? []).filter((mark: Mark) => showsMark(view, mark));
   const shift = `translate(${tenth(offsetX)} ${tenth(offsetY)}) scale(${scale.toFixed(4)})`;

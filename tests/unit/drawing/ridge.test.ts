@@ -17,6 +17,7 @@ import {
   AXIS,
   drawnRecord,
   FIGURE_RIDGE,
+  labelSize,
   layOut,
   type LesionMark,
   type NumberSpot,
@@ -186,26 +187,32 @@ describe('the number of a mark', () => {
     const left = anchor === 'start' ? x : x - WIDE;
     return { left, right: left + WIDE, top: y - HIGH / 2, bottom: y + HIGH / 2 };
   };
+  const apart = (a: Box, b: Box): boolean =>
+    a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top;
   const from = ({ left, right, top, bottom }: Box, [x, y]: Point): number =>
     Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
 
-  it('covers no site and no other number, on any stretch and in any width', () => {
+  it('covers no site, no name and no other number, on any stretch and in any width', () => {
     fc.assert(
       fc.property(anyStretch, anyStretch, fc.integer({ min: 390, max: 1440 }), (one, other, width) => {
         fc.pre(one.mark.limb !== other.mark.limb);
         const layout = layOut('whole', width, 1100, names);
-        const boxes = placeRidges([one.mark, other.mark], layout).flatMap(({ number }) =>
+        const boxes = placeRidges([one.mark, other.mark], layout, names).flatMap(({ number }) =>
           number ? [boxOf(number)] : [],
         );
-        for (const box of boxes)
+        const labels = layout.labels.map(({ place, x, y, anchor }): Box => {
+          const { width: wide, height: high } = labelSize(names(place), layout.naming);
+          const left = anchor === 'start' ? x : x - wide;
+          return { left, right: left + wide, top: y - high / 2, bottom: y + high / 2 };
+        });
+        boxes.forEach((box, i) => {
           for (const { x, y } of layout.sites) expect(from(box, [x, y])).toBeGreaterThan(0);
-        const [a, b] = boxes;
-        const apart = !a || !b || a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top;
-        expect(apart).toBe(true);
+          for (const rest of [...labels, ...boxes.slice(i + 1)]) expect(apart(box, rest)).toBe(true);
+        });
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
-  });
+  }, 30_000);
 });
 
 describe('a lesion that takes the pulses of two limbs', () => {

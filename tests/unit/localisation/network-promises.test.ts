@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { PULSE_PLACES, type PulseSiteId, type Side } from '../../../src/anatomy/index.js';
+import { PULSE_PLACES, type PulseSiteId, type Side, SIDES } from '../../../src/anatomy/index.js';
 import {
   emptyExamination,
   type Examination,
@@ -63,6 +63,39 @@ describe('The story of a limb whose disease begins beyond what was examined', ()
     const { limbs, story } = read(record);
     expect(limbs['right leg'].first?.artery).toBe('superficial-femoral');
     expect(story.lesions.map(({ piece }) => piece)).toContain('right superficial-femoral');
+  });
+});
+
+describe('One foot pulse absent beside a felt one', () => {
+  /** Arteries that may take one foot pulse alone. */
+  const own = {
+    'dorsalis-pedis': ['anterior-tibial', 'dorsalis-pedis'],
+    'posterior-tibial': ['posterior-tibial', 'tibioperoneal-trunk'],
+  };
+
+  it.each(
+    SIDES.flatMap((side) =>
+      (['dorsalis-pedis', 'posterior-tibial'] as const).flatMap((site) =>
+        ([undefined, 'chronic'] as const).map((onset) => [site, side, onset] as const),
+      ),
+    ),
+  )('is its artery or a pulse that was never there: %s, %s, onset %s', (site, side, onset) => {
+    const grades = (['femoral', 'popliteal', 'dorsalis-pedis', 'posterior-tibial'] as const).map(
+      (one): Felt[number] => [one, side, one === site ? 'absent' : 'normal'],
+    );
+    const record = felt(grades, { ...emptyExamination(), ...(onset && { onset }) });
+    const reading = read(record);
+    const { occluded } = reading.limbs[`${side} leg`];
+    // Common practice, no source: neither is to be told without the other.
+    expect(occluded.open).toBeGreaterThan(0.3);
+    expect(occluded.open).toBeLessThan(0.75);
+    const [first, second] = occluded.entries;
+    for (const entry of [first, second]) expect(own[site]).toContain(entry?.arteries[0]);
+    expect(first!.probability + second!.probability).toBeGreaterThan(0.25);
+    expect(reading.settle).toBe('from-birth');
+    const known = { ...record, context: { absentFromBirth: { [side]: [site] } } } as Examination;
+    expect(read(known).settle).toBeUndefined();
+    expect(read(known).limbs[`${side} leg`].occluded.open).toBeGreaterThan(0.9);
   });
 });
 

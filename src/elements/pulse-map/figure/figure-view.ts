@@ -95,8 +95,11 @@ function layoutOf(view: View, width: number, height: number, sites: SiteViews, w
 export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
   readonly #layout = memoizeLast(layoutOf);
-  readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout) =>
-    marks.length && reader.part ? reader.part.placeRidges(marksIn(layout.view, marks), layout) : [],
+  readonly #ridges = memoizeLast(
+    (marks: readonly LesionMark[], layout: Layout, sites: SiteViews, words: Messages) =>
+      marks.length && reader.part
+        ? reader.part.placeRidges(marksIn(layout.view, marks), layout, labelsOf(sites, words))
+        : [],
   );
   /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
   readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));
@@ -126,7 +129,7 @@ export class FigureViews {
       layout,
       collaterals: this.#collaterals(collaterals, sites, layout),
       flow,
-      ridges: this.#ridges(marks, layout),
+      ridges: this.#ridges(marks, layout, sites, words),
       sites,
       words,
     };
