@@ -93,7 +93,7 @@ function ribbonOf(stretch: Stretch, share: readonly [number, number], unit: Path
   const { vessel, from, to, shown: [near, far] = [1, 1] } = stretch;
   const { artery, side } = vessel;
   const [first, last] = [share[0] * near, share[1] * far];
-  const key = `${unit} ${side} ${artery} ${from} ${to} ${first.toFixed(2)} ${last.toFixed(2)}`;
+  const key = `${unit} ${side} ${artery} ${from} ${to} ${Math.round(100 * first)} ${Math.round(100 * last)}`;
   let d = RIBBONS.get(key);
   if (d === undefined) {
     const path = new PathWriter(unit);
