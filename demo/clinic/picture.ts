@@ -5,7 +5,7 @@ import { figureBody, type FigureLook, figureSVG } from 'pulse-map/picture';
 import { EXAMINATION_NAME, type Visit } from './types.js';
 
 /** How the pictures of a list look. */
-const LOOK: FigureLook = { width: 84, scheme: 'page' };
+const LOOK: FigureLook = { width: 96, scheme: 'page' };
 
 /** What the pictures of a list share, once a list. */
 export const sharedBody = (): TemplateResult => html`${unsafeSVG(figureBody(LOOK))}`;
