@@ -1,6 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey, type Place } from '../../anatomy/index.js';
-import type { Examination } from '../../examination/index.js';
+import { type Examination, isBruitLocked, isPulseLocked } from '../../examination/index.js';
 import type { ActKind, LimbDetail, LimbReading, LimbRule, Whereabouts } from '../../localisation/index.js';
 import { firstUses } from '../../locale/first-use.js';
 import type { FlagWords } from '../../locale/flags.js';
@@ -213,6 +213,12 @@ function ask(
   </section>`;
 }
 
+/** Whether what an act would record stands there already, in a way that this version cannot read or change. */
+function isActLocked(examination: Examination, act: ReadNetwork['next'][number]['act']): boolean {
+  if (!('place' in act) || !act.place) return false;
+  return (act.kind === 'listen' ? isBruitLocked : isPulseLocked)(examination, act.place);
+}
+
 /**
  * What to do next: first what a red flag asks, then what localises best, or at the bedside would change much.
  * @param can the kinds of act that the form around can record; a form that only shows asks for nothing
@@ -228,7 +234,9 @@ export function nextSection(
     const name = asked.limb ? `${sentence(words.anatomy.limbs[limbKey(asked.limb)])}: ${question}` : question;
     return ask({ name, why: words.localisation.flagAsks() }, words);
   }
-  const next = can ? network.next.filter(({ act }) => can.includes(act.kind)) : network.next;
+  const next = network.next.filter(
+    ({ act }) => (!can || can.includes(act.kind)) && !isActLocked(examination, act),
+  );
   // What only another form can record is still left at the bedside.
   if (!next.length && network.next.length && !network.settle) return nothing;
   const [told] = nextStatements({ ...network, next });

@@ -21,7 +21,7 @@ const trade: HistoryTable = {
     'tissue-loss': 'Gewebsdefekt',
   },
   claudicates: 'Claudicatio in',
-  tires: 'Armclaudicatio',
+  tires: 'Claudicatio in',
   muscles: {
     none: 'nirgends',
     buttock: 'Gesäß',

@@ -21,7 +21,7 @@ const trade: HistoryTable = {
     'tissue-loss': 'Tissue loss',
   },
   claudicates: 'Claudication in',
-  tires: 'Arm claudication',
+  tires: 'Claudication in',
   muscles: {
     none: 'nowhere',
     buttock: 'buttock',

@@ -36,6 +36,21 @@ describe('pulse-reading', () => {
     expect(text(element)).not.to.match(/%|[Bb]lock between/);
   });
 
+  it('names no site as the next step whose entry this version cannot read', async () => {
+    const next = (element: PulseReading): string =>
+      element.shadowRoot?.querySelector('.next .ask b')?.textContent?.trim() ?? '';
+    const examination = setPulse(
+      emptyExamination(),
+      { site: 'popliteal', side: 'left' },
+      { grade: 'absent' },
+    );
+    expect(next(await reading(examination))).to.equal('Left femoral pulse');
+    const carried = [{ path: ['pulses', 'femoral', 'left'], value: { grade: 'thready' } }];
+    const locked = next(await reading({ ...examination, carried }));
+    expect(locked).not.to.equal('Left femoral pulse');
+    expect(locked).not.to.equal('');
+  });
+
   it('shows both voices: the rule in a sentence, the network as bars and numbers of its own', async () => {
     const element = await reading(records.oneBlock);
     expect(text(element)).to.include('Occlusion between left femoral and left popliteal');

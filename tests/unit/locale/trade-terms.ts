@@ -50,7 +50,6 @@ export const TRADE_TERMS: readonly (readonly [english: string, german?: string])
   ['radio-femoral delay', 'radiofemorale Pulsverzögerung'],
   ['monophasic', 'monophasisch'],
   ['no arterial signal', 'kein arterielles Signal'],
-  ['arm claudication', 'Armclaudicatio'],
   ['pain-free walking distance', 'schmerzfreie Gehstrecke'],
   ['ischaemic rest pain'],
   ['tissue loss', 'Gewebsdefekt'],
