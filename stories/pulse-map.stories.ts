@@ -150,6 +150,25 @@ export const LectureHall: Story = {
       <div class="hall">${map(args)}</div>`,
 };
 
+/** Hand, foot, sole, knee and the legs from behind, each a plate of its own, which a button beside the limb opens. */
+export const Plates: Story = {
+  args: { value: of(oneBlock) },
+  render: (args) =>
+    html`<div style="display: grid; grid-template-columns: repeat(auto-fill, minmax(340px, 1fr)); gap: 12px">
+      ${VIEWS.filter((view) => /hand|foot|sole|knee|behind/.test(view)).map(
+        (view) =>
+          html`<pulse-map
+            no-reading
+            no-flags
+            readonly
+            value=${args.value}
+            label=${view}
+            view=${view}
+          ></pulse-map>`,
+      )}
+    </div>`,
+};
+
 /** In a narrow column arms and legs take turns, with short codes and a legend. */
 export const Small: Story = {
   args: { value: of(oneBlock) },

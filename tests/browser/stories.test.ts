@@ -26,6 +26,7 @@ const SHOWS: Record<Exclude<keyof typeof stories, 'default'>, RegExp> = {
   Unreadable: /made by a version that cannot be shown here/,
   Dark: /Occlusion between left femoral and left popliteal/,
   LectureHall: /Occlusion between left femoral and left popliteal/,
+  Plates: /Left knee, from behind/,
   Small: /Occlusion between left femoral and left popliteal/,
   InAForm: /No pulse recorded/,
 };

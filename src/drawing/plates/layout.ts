@@ -176,6 +176,8 @@ export function layOutPlate(
   };
 }
 
+/** Least distance of the middle of a caption from the edge, in px. */
+const CAPTION = 44;
 const LETTER_Y = 30;
 const LETTER_X = 20;
 
@@ -193,9 +195,9 @@ function captionsOf(plate: PreparedPlate, px: (point: Point) => Point, width: nu
   const { captions, size } = plate.plate;
   return [
     { word: 'title', x: LETTER_X + NAME_LINE, y: LETTER_Y - 2 },
-    ...captions.flatMap(({ word, x, y }) => {
+    ...captions.map(({ word, x, y }) => {
       const [at, down] = px([plate.mirrored ? size[0] - x : x, y]);
-      return at > PAD && at < width - PAD ? [{ word, x: at, y: down }] : [];
+      return { word, x: Math.min(width - CAPTION, Math.max(CAPTION, at)), y: down };
     }),
   ];
 }

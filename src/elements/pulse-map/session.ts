@@ -178,13 +178,14 @@ export class Session implements ReactiveController {
 
   /**
    * Leaves a plate that a person opened.
+   * @param focus whether the focus returns to what opened it
    * @returns whether there was one to leave
    */
-  back(): boolean {
+  back(focus = true): boolean {
     if (!this.canGoBack || !this.#cameFrom) return false;
     const { view, opener } = this.#cameFrom;
     this.#cameFrom = undefined;
-    this.#focusNext = opener;
+    this.#focusNext = focus ? opener : undefined;
     this.element.view = view;
     return true;
   }

@@ -21,6 +21,8 @@ interface ToolbarView {
   readonly brush: ScaleStep | undefined;
   /** Whether the skin is being drawn on. */
   readonly drawing: boolean;
+  /** Whether the figure is shown, or a way leads back to it: plates have no marks of their own. */
+  readonly drawable: boolean;
   /** Whether something shown is not stated. */
   readonly unstated: boolean;
   /** Whether the list of what can be stated as normal is open. */
@@ -61,6 +63,7 @@ export class Toolbar {
         editable,
         brush: now.brush,
         drawing: this.skin.on,
+        drawable: !isPlateView(view) || session.canGoBack,
         unstated: unstatedHere(session).length > 0,
         normals: now.normals,
         display: display === 'table' ? 'table' : 'figure',
@@ -92,7 +95,9 @@ export class Toolbar {
     this.chooser.close(false);
   }
 
+  /** Draws on the skin of the figure, to which it leads back from a plate. */
   draw(): void {
+    this.session.back(false);
     this.session.element.display = 'figure';
     this.skin.toggle();
   }
@@ -143,14 +148,14 @@ function normalButton({ unstated, normals, editable, words }: ToolbarView, acts:
   </button>`;
 }
 
-function drawButton({ drawing, editable, view, words }: ToolbarView, acts: Toolbar): TemplateResult {
+function drawButton({ drawing, editable, drawable, words }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<button
     type="button"
     class="button"
     data-tool="draw"
     aria-label=${words.marks.tool}
     aria-pressed=${drawing ? 'true' : 'false'}
-    ?disabled=${!editable || isPlateView(view)}
+    ?disabled=${!editable || !drawable}
     @click=${() => acts.draw()}
   >
     ${ICONS.pencil}<span>${words.marks.toolShort}<span class="caption"> ${words.marks.toolRest}</span></span>

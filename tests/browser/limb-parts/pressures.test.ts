@@ -193,7 +193,9 @@ describe('limb-pressures', () => {
 
   it('records the shape of the volume curve at each ankle', async () => {
     const { control } = await open();
-    await click(everything(control).find((e) => e.textContent?.trim() === 'Segmental pressures') as HTMLElement);
+    await click(
+      everything(control).find((e) => e.textContent?.trim() === 'Segmental pressures') as HTMLElement,
+    );
     const list = field<HTMLSelectElement>(control, 'Volume curve at the ankle, left');
     list.focus();
     await press('f');

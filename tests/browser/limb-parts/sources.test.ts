@@ -30,7 +30,9 @@ describe('the sources of a verdict', () => {
     control.value = { right: { ulnar: { seconds: 8 }, limit: 10 } };
     control.side = 'right';
     await drawn(control);
-    const limits = [...(field(control, 'Cut-off used') as HTMLSelectElement).options].map((o) => o.text.trim());
+    const limits = [...(field(control, 'Cut-off used') as HTMLSelectElement).options].map((o) =>
+      o.text.trim(),
+    );
     expect(limits).to.deep.equal(['9 s', '5 s', '6 s', '10 s', '15 s']);
     expect(listed(control)).to.deep.equal([]);
     const mark = byRole(control, 'button', 'Sources');

@@ -99,7 +99,11 @@ const PLACES: readonly At[] = [
   ['limb-pressures', { afterExercise: { brachial: { left: 'asleep' } } }, 'Arm after exercise, left'],
   staged('acute', 'Acute limb ischaemia class (Rutherford)'),
   staged('fontaine', 'Fontaine stage'),
-  ['limb-staging', { arm: { right: { acute: { stage: 'X' } } } }, 'Acute limb ischaemia class (Rutherford), set by you'],
+  [
+    'limb-staging',
+    { arm: { right: { acute: { stage: 'X' } } } },
+    'Acute limb ischaemia class (Rutherford), set by you',
+  ],
   tested('venous-filling', { notDone: 'asleep' }, 'Not done, and why'),
   tested('hand-arch', { method: 'newest' }, 'Form of the test'),
   tested('hand-arch', { barbeau: 'E' }, 'Radial pressed'),

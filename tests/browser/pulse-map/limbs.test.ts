@@ -122,7 +122,7 @@ describe('the views', () => {
 
   it('open a plate by its button, and Escape leads back to it', async () => {
     const map = await openMap({ width: 900 });
-    const door = byRole<HTMLButtonElement>(map, 'button', 'Left hand, palm');
+    const door = byRole<HTMLButtonElement>(map, 'button', /: Left hand, palm$/);
     expect(door.getBoundingClientRect().height).to.be.at.least(44);
     await click(door);
     await settled(map);
@@ -132,12 +132,12 @@ describe('the views', () => {
     await press('Escape');
     await settled(map);
     expect(map.view).to.equal('auto');
-    expect(map.shadowRoot?.activeElement?.getAttribute('aria-label')).to.equal('Left hand, palm');
+    expect(map.shadowRoot?.activeElement?.getAttribute('data-plate')).to.equal('left-hand');
   });
 
   it('lead back from a site of a plate too, once nothing else is open', async () => {
     const map = await openMap({ width: 900 });
-    await click(byRole(map, 'button', 'Right foot, from the front and the inside'));
+    await click(byRole(map, 'button', /: Right foot, from the front and the inside$/));
     await settled(map);
     await openSite(map, 'right dorsalis pedis');
     await press('Escape');
@@ -149,6 +149,16 @@ describe('the views', () => {
     await press('Escape');
     await settled(map);
     expect(map.view).to.equal('auto');
+  });
+
+  it('lead back to the figure to draw on its skin', async () => {
+    const map = await openMap({ width: 900 });
+    await click(byRole(map, 'button', /: Left sole$/));
+    await settled(map);
+    await click(byRole(map, 'button', 'Draw on the skin'));
+    await settled(map);
+    expect(map.view).to.equal('auto');
+    expect(nameOf(byRole(map, 'group', 'Draw on the skin'))).to.equal('Draw on the skin');
   });
 
   it('stay where the page has chosen a plate', async () => {

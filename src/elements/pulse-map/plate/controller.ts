@@ -20,7 +20,8 @@ import { fetchPlate, plateFor, plateKit } from './fetched.js';
 function platesFrom(view: View): readonly PlateView[] {
   if (isPlateView(view)) {
     const { name, side } = plateOf(view);
-    if (side === 'midline') return ['right-knee', 'left-knee'];
+    // As they stand there: from behind, the left one is on the left.
+    if (side === 'midline') return ['left-knee', 'right-knee'];
     const other: PlateView = `${oppositeSide(side as Side)}-${name as 'hand'}`;
     const next: Partial<Record<string, PlateView>> = {
       foot: `${side as Side}-sole`,
