@@ -79,8 +79,10 @@ function sided(group: Group, around: readonly SiteOrSide[]): void {
     const open = group.items.filter(({ side, loose }) => side === undefined || loose);
     if (!group.items.length || open.length) {
       if (atom.loose && (group.side || group.items.some(({ side }) => side))) return;
-      group.side ??= atom.side;
-      group.looseSide = atom.loose;
+      if (!group.side || group.looseSide) {
+        group.side = atom.side;
+        group.looseSide = atom.loose;
+      }
       group.trails = true;
       for (const item of open) if (item.loose) delete item.side;
     } else if (!atom.loose && group.items.every(({ side }) => side !== atom.side)) {

@@ -154,6 +154,8 @@ export function atomsOf(segment: Segment, manner: Manner, last: readonly SiteId[
       for (let next = i; ; next++) {
         next = over(next, 'all');
         if (!means(token(next), ...STRENGTH)) break;
+        // "2+ without bruits": the second "not" is of what follows.
+        if (means(token(next), 'not') && !means(token(over(next + 1)), ...STRENGTH)) break;
         end = next;
       }
       if (means(piece, 'degree') && end === at) continue;
@@ -223,12 +225,16 @@ export function atomsOf(segment: Segment, manner: Manner, last: readonly SiteId[
         end: piece.end,
       });
     } else if (says.is === 'part') {
-      remarks.part ??= says.part;
-      if (says.side)
-        atoms.push({ is: 'side', side: says.side, loose: false, start: piece.start, end: piece.end });
-      else if (says.plural && !atoms.some((atom) => atom.is === 'side')) {
-        atoms.push({ is: 'side', side: 'both', loose: false, start: piece.start, end: piece.end });
+      const small = says.part === 'foot' || says.part === 'hand';
+      if (small && atoms.some((atom) => atom.is === 'site') && means(token(over(i)), ...STRENGTH)) {
+        // "Fem ok, pop ok, feet nil".
+        site(sitesOfPart(says.part), piece);
+        continue;
       }
+      remarks.part ??= says.part;
+      const sided = pieces.some((other) => !isListed(other) && means(other, 'side') && !other.means.loose);
+      const side = says.side ?? (says.plural && !sided ? 'both' : undefined);
+      if (side) atoms.push({ is: 'side', side, loose: false, start: piece.start, end: piece.end });
     } else if (says.is === 'bruit') {
       const after = token(i);
       const onward =

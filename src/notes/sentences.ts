@@ -35,7 +35,10 @@ function dashAt(pieces: readonly Piece[], at: number, plussed: boolean): 'grade'
   const after = tokenAt(pieces, at + 1);
   const graded = is(pieces, at + 1, 'grade', 'figure', 'pluses', 'not', 'degree');
   const ends = at + 1 >= pieces.length || (after !== undefined && means(after, 'stop', 'and'));
-  const behindSite = is(pieces, at - 1, 'site', 'letter', 'pulse');
+  let before = at - 1;
+  while (is(pieces, before, 'filler')) before--;
+  const behindSide = plussed && is(pieces, before, 'side');
+  const behindSite = is(pieces, before, 'site', 'letter', 'pulse') || behindSide;
   const cell =
     plussed &&
     is(pieces, at - 1, 'pluses', 'grade') &&
@@ -44,13 +47,7 @@ function dashAt(pieces: readonly Piece[], at: number, plussed: boolean): 'grade'
   if (cell) return 'grade';
   if (dash.glued && behindSite && (!dash.tight || ends) && !graded) return 'grade';
   const spaced = !dash.glued && (!dash.tight || ends);
-  if (
-    spaced &&
-    plussed &&
-    (behindSite || is(pieces, at - 1, 'side')) &&
-    (ends || is(pieces, at + 1, 'site', 'letter'))
-  )
-    return 'grade';
+  if (spaced && plussed && behindSite && (ends || is(pieces, at + 1, 'site', 'letter'))) return 'grade';
   return spaced ? 'divides' : 'joins';
 }
 

@@ -125,7 +125,11 @@ export class Story {
       if (this.last.says?.what === 'except') this.last.says = undefined;
     }
     if (group.items.length) this.tell(group, at);
-    else this.unread.push(...group.spans);
+    else {
+      this.unread.push(...group.spans);
+      // One more strength behind several sites: a list that was not understood.
+      if (this.last?.says?.what === 'pulse' && this.last.items.length > 1) this.last.torn = true;
+    }
   }
 
   /** A bruit without a site of its own is heard where the pulse just named is felt. */

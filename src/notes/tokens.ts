@@ -1,5 +1,5 @@
 import { fold } from './fold.js';
-import type { Meaning, Stop, Token } from './meanings.js';
+import { type Meaning, means, type Stop, type Token } from './meanings.js';
 import type { Vocabulary } from './vocabulary.js';
 
 /** A word, number or sign as it stands in the text. */
@@ -64,6 +64,7 @@ function dot(
   at: number,
   short: ReadonlySet<string>,
   capitals: boolean | undefined,
+  [behind, side]: readonly (Token | undefined)[],
 ): Meaning {
   const before = raws[at - 1];
   const after = raws[at + 1];
@@ -76,7 +77,9 @@ function dot(
     !after.glued &&
     after.text[0] !== after.text[0]!.toLowerCase();
   if (!capital) return { is: 'filler' };
-  return before.folded.length === 1 ? { is: 'filler' } : stop(capitals ? 'comma' : 'sentence');
+  // "Geräusch re. Leiste": the side leads the next word, unless it stands behind a site or a strength.
+  const leads = means(side, 'side') && !means(behind, 'site', 'grade', 'figure', 'pluses', 'pulse');
+  return before.folded.length === 1 || leads ? { is: 'filler' } : stop(capitals ? 'comma' : 'sentence');
 }
 
 /** Signs that stand between the words of one phrase: "non-palpable", "A. tib. post.", "b/l". */
@@ -159,7 +162,8 @@ export function tokensOf(text: string, vocabulary: Vocabulary): Token[] {
     else if (raw.text === '&') put({ is: 'and' }, raw);
     else if (raw.text === '%' || raw.text === '°') put({ is: 'unit' }, raw);
     else if (raw.text === '<' || raw.text === '>') put({ is: 'unknown', near: true }, raw);
-    else if (raw.text === '.') put(dot(raws, i, short, capitals ? undefined : lexicon.capitals), raw);
+    else if (raw.text === '.')
+      put(dot(raws, i, short, capitals ? undefined : lexicon.capitals, [tokens.at(-2), tokens.at(-1)]), raw);
     else if (DASHES.test(raw.text)) put(stop('dash'), raw);
     else put(SIGNS[raw.text] ? stop(SIGNS[raw.text]!) : { is: 'filler' }, raw);
     return i + 1;
