@@ -101,6 +101,15 @@ function hand(known: Case, state: LimbState): Raised[] {
       ],
     });
   }
+  // Limb threat is defined for legs; that pain at rest beyond a lost pulse is referred in an arm too: common practice, no source.
+  const aches = history.symptom === 'rest-pain' || history.symptom === 'tissue-loss';
+  if (!flags.length && aches && onset === 'chronic' && points.flow >= known.settings.poorFrom.disease) {
+    const because: Ground[] = [
+      ...given(history.symptom === 'tissue-loss', { code: 'symptom', value: 'tissue-loss' } as const),
+      ...limbGrounds(state),
+    ];
+    flags.push({ code: 'perfusion-poor', urgency: 'soon', limb, because });
+  }
   const arch = known.examination.bedside?.['hand-arch']?.[limb.side];
   const white = releasedArtery(arch?.ulnar, arch?.limit) === 'blocked';
   const cold =

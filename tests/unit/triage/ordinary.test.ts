@@ -161,6 +161,161 @@ describe('twenty ordinary patients', () => {
   );
 });
 
+const leftArm = { kind: 'arm', side: 'left' } as const;
+const ofArm = (brachial: string, radial: string, ulnar: string) => ({
+  brachial: { left: { grade: brachial } },
+  radial: { left: { grade: radial } },
+  ulnar: { left: { grade: ulnar } },
+});
+const ARM_FULL = ofArm('normal', 'normal', 'normal');
+const ARM_GONE = ofArm('absent', 'absent', 'absent');
+const WRIST_GONE = ofArm('normal', 'absent', 'absent');
+const seenArm = (arm: object) => ({ inspection: { arm: { left: arm } } });
+const toldArm = (arm: object) => ({ history: { arm: { left: arm } } });
+
+/** The same for arms. Common practice, no source. */
+const ARMS: [string, Examination, blank: Urgent, years: Urgent, hours: Urgent][] = [
+  ['everything normal', of({ pulses: ARM_FULL, ...seenArm(WELL) }), 'none', 'none', 'none'],
+  [
+    'arm tires at work, wrist pulses gone, hand warm',
+    of({ pulses: WRIST_GONE, ...seenArm(WELL), ...toldArm({ symptom: 'claudication' }) }),
+    'none',
+    'none',
+    'now',
+  ],
+  [
+    'dizzy when the arm works, weak pulses, vertebral reversed (steal)',
+    of({
+      pulses: ofArm('reduced', 'reduced', 'reduced'),
+      ...seenArm({ ...WELL, vertebralFlow: 'reversed' }),
+      ...toldArm({ symptom: 'claudication', dizzyOnUse: true }),
+    }),
+    'none',
+    'none',
+    'today',
+  ],
+  [
+    'radial not felt, ulnar full, hand warm',
+    of({ pulses: ofArm('normal', 'absent', 'normal'), ...seenArm(WELL) }),
+    'none',
+    'none',
+    'today',
+  ],
+  [
+    'radial taken as a graft',
+    of({
+      pulses: ofArm('normal', 'absent', 'normal'),
+      ...seenArm(WELL),
+      context: { radialHarvested: ['left'] },
+    }),
+    'none',
+    'none',
+    'none',
+  ],
+  [
+    'fingers white in the cold, pulses full (vasospasm)',
+    of({
+      pulses: ARM_FULL,
+      ...seenArm({ ...WELL, temperature: 'cold' }),
+      ...toldArm({ coldFingers: true }),
+    }),
+    'none',
+    'none',
+    'today',
+  ],
+  [
+    'pale and cold, pulses full',
+    of({ pulses: ARM_FULL, ...seenArm({ colour: 'pale', temperature: 'cold' }) }),
+    'none',
+    'none',
+    'today',
+  ],
+  [
+    'cold, pale and pulseless',
+    of({ pulses: ARM_GONE, ...seenArm({ colour: 'pale', temperature: 'cold' }) }),
+    'now',
+    'today',
+    'now',
+  ],
+  [
+    'cold, pulseless and numb fingers',
+    of({ pulses: ARM_GONE, ...seenArm({ temperature: 'cold', sensation: 'digits' }) }),
+    'now',
+    'now',
+    'now',
+  ],
+  ['pulseless, warm and pink', of({ pulses: ARM_GONE, ...seenArm(WELL) }), 'none', 'none', 'now'],
+  [
+    'rest pain, pulses gone',
+    of({ pulses: ARM_GONE, ...toldArm({ symptom: 'rest-pain' }) }),
+    'now',
+    'soon',
+    'now',
+  ],
+  [
+    'numb fingers, pulses full (nerve at the wrist)',
+    of({ pulses: ARM_FULL, ...seenArm({ ...WELL, sensation: 'digits' }) }),
+    'today',
+    'none',
+    'today',
+  ],
+  [
+    'weak arm, pulses full (old stroke)',
+    of({ pulses: ARM_FULL, ...seenArm({ ...WELL, movement: 'weak' }) }),
+    'now',
+    'none',
+    'now',
+  ],
+  [
+    'the same, ticked as old and unchanged',
+    of({ pulses: ARM_FULL, ...seenArm({ ...WELL, movement: 'weak', deficitKnown: true }) }),
+    'none',
+    'none',
+    'none',
+  ],
+  [
+    'tender forearm, warm, pulses full',
+    of({ pulses: ARM_FULL, ...seenArm({ ...WELL, muscle: 'tender' }) }),
+    'none',
+    'none',
+    'none',
+  ],
+  [
+    'lymphoedema of years, pulses full',
+    of({ pulses: ARM_FULL, ...seenArm({ ...WELL, oedema: 'firm', lymphoedema: 'present' }) }),
+    'none',
+    'none',
+    'none',
+  ],
+  [
+    'arm with a fistula, cool, pulses full',
+    of({
+      pulses: ARM_FULL,
+      ...seenArm({ temperature: 'cool' }),
+      context: { access: [{ side: 'left', kind: 'fistula' }] },
+    }),
+    'none',
+    'none',
+    'today',
+  ],
+];
+
+describe('ordinary patients with an arm', () => {
+  it.each(ARMS)('%s: onset blank, of years, of six hours', (_title, patient, blank, years, hours) => {
+    const at = (time: number) => triage(setLimbOnset(patient, leftArm, { hours: time })).urgency;
+    expect([triage(patient).urgency, at(YEARS), at(6)]).toEqual([blank, years, hours]);
+  });
+
+  it.each(ARMS.filter(([, , , years, hours]) => years !== hours))(
+    '%s: the onset is asked while it is blank, or nothing was found that it could change',
+    (_title, patient) => {
+      const { limbs, questions } = triage(patient);
+      const sum = limbs.find(({ limb }) => limb.kind === 'arm' && limb.side === 'left')?.sum ?? 0;
+      expect(questions.some(({ code }) => code === 'onset')).toBe(sum >= 4);
+    },
+  );
+});
+
 describe('pain at rest of years in a leg that is warm and pink with full pulses', () => {
   const pain = { onset: 'chronic', pulses: FULL, ...seen(WELL), ...told({ symptom: 'rest-pain' }) };
 
