@@ -83,6 +83,7 @@ export interface LocalisationTable {
     noFlush(side: string, artery: string): string;
     noPain(limb: LimbKey): string;
     pain(limb: string, muscle: string): string;
+    readonly graftPulse: Readonly<Record<Extract<FindingId, { kind: 'graft-pulse' }>['pulse'], About>>;
     readonly vertebral: Readonly<Record<VertebralFlow, About>>;
     readonly steal: Readonly<Record<StealSymptom, About>>;
   };
@@ -203,6 +204,8 @@ export function localisationFrom(
     pain: ({ limb: of, muscle }) =>
       muscle === 'none' ? w.findings.noPain(limbKey(of)) : w.findings.pain(limb(of), w.muscles[muscle]),
     delay: ({ of, side }) => `${w.between[of]}: ${w.delays[side]}`,
+    'graft-pulse': ({ vessel, pulse }) =>
+      w.findings.graftPulse[pulse](list(anatomy.stretches([{ code: 'artery', vessel }]))),
     vertebral: ({ side, flow }) => w.findings.vertebral[flow](sides[side]),
     steal: ({ side, symptom }) => w.findings.steal[symptom](sides[side]),
   };

@@ -142,6 +142,8 @@ const FINDINGS: FindingId[] = [
       side,
     }),
   ),
+  { kind: 'graft-pulse', vessel: { artery: 'popliteal', side: 'left' }, pulse: 'present' },
+  { kind: 'graft-pulse', vessel: { artery: 'popliteal', side: 'right' }, pulse: 'absent' },
   ...two(SIDES, VERTEBRAL_FLOWS).map(([side, flow]) => ({ kind: 'vertebral' as const, side, flow })),
   ...two(SIDES, ['dizzy', 'chest-pain'] as const).map(([side, symptom]) => ({
     kind: 'steal' as const,

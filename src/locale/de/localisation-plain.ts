@@ -44,6 +44,10 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
       `Test der Handdurchblutung ${side}: Handfläche bleibt weiß, obwohl frei: ${artery}`,
     noPain: (limb) => `Keine Schmerzen bei Belastung ${atLimb[limb]}`,
     pain: (limb, muscle) => `Schmerzen bei Belastung: ${limb}, ${muscle}`,
+    graftPulse: {
+      present: (vessel) => `Puls des Bypasses zu tasten: ${vessel}`,
+      absent: (vessel) => `Kein Puls des Bypasses: ${vessel}`,
+    },
     vertebral: {
       forward: (side) => `Halsschlagader an der Wirbelsäule ${side}: Blut fließt zum Kopf`,
       alternating: (side) => `Halsschlagader an der Wirbelsäule ${side}: Blut fließt hin und her`,

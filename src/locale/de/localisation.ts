@@ -60,6 +60,10 @@ const table: LocalisationTable = {
     noFlush: (side, artery) => `Hohlhandbogentest ${side}: Handfläche bleibt weiß nach Freigabe, ${artery}`,
     noPain: (limb) => `Kein Belastungsschmerz ${atLimb[limb]}`,
     pain: (limb, muscle) => `Belastungsschmerz: ${limb}, ${muscle}`,
+    graftPulse: {
+      present: (vessel) => `Bypasspuls tastbar: ${vessel}`,
+      absent: (vessel) => `Kein Bypasspuls: ${vessel}`,
+    },
     vertebral: {
       forward: (side) => `Vertebralis ${side}: orthograder Fluss`,
       alternating: (side) => `Vertebralis ${side}: Pendelfluss`,

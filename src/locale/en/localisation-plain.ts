@@ -46,6 +46,10 @@ export const plainLocalisation: Otherwise<LocalisationTable> = {
       `blood-supply test of the hand, ${side}: palm stays white when the ${artery} is let go`,
     noPain: (limb) => `no pain in the ${anatomy.limbs[limb]} when it works`,
     pain: (limb, muscle) => `pain when it works: ${limb}, ${muscle}`,
+    graftPulse: {
+      present: (vessel) => `pulse of the bypass felt: ${vessel}`,
+      absent: (vessel) => `no pulse of the bypass: ${vessel}`,
+    },
     vertebral: {
       forward: (side) => `blood in the ${side} neck artery along the spine flows to the head`,
       alternating: (side) => `blood in the ${side} neck artery along the spine flows to and fro`,

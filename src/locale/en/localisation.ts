@@ -60,6 +60,10 @@ const table: LocalisationTable = {
     noFlush: (side, artery) => `Allen’s test ${side}: no palmar flush on ${artery} release`,
     noPain: (limb) => `no pain on effort in the ${anatomy.limbs[limb]}`,
     pain: (limb, muscle) => `pain on effort: ${limb}, ${muscle}`,
+    graftPulse: {
+      present: (vessel) => `graft pulse felt: ${vessel}`,
+      absent: (vessel) => `no graft pulse: ${vessel}`,
+    },
     vertebral: {
       forward: (side) => `${side} vertebral flow antegrade`,
       alternating: (side) => `${side} vertebral flow alternating`,

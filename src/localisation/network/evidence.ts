@@ -14,7 +14,7 @@ import {
 import { bruit, byStrength, bySound, palpation, tempered } from './likelihoods.js';
 import { lostPieces } from './model.js';
 import { hasAccess, hasRadialLine } from './newer.js';
-import { delays, handArch, pains, seen, steals } from './told-and-seen.js';
+import { delays, graftPulses, handArch, pains, seen, steals } from './told-and-seen.js';
 import type { Tables } from './types.js';
 
 /** Probability that the artery under a wrist pulse was taken or steered away, whatever lies above. */
@@ -93,6 +93,7 @@ export function findingsOf(
     ...handArch(examination, tables),
     ...pains(examination, tables),
     ...steals(examination, tables),
+    ...graftPulses(examination, tables),
     ...seen(examination, tables),
   ].flatMap((finding) => {
     if (lost.size === 0) return [finding];

@@ -328,6 +328,7 @@ export const findingTables: Omit<
     source: ['khan', 'hirsch', 'judgement'],
   },
   delay: { later: [0.03, 0.45, 0.5], none: [0.97, 0.55, 0.5], source: ['judgement'] },
+  graftPulse: { present: [0.95, 0.7, 0.06], absent: [0.05, 0.3, 0.94], source: ['judgement'] },
   steal: {
     flow: {
       forward: [0.985, 0.45, 0.2],

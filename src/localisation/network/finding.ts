@@ -9,6 +9,7 @@ import {
   type Side,
   SIDES,
   siteDefinition,
+  type Vessel,
   vesselOf,
 } from '../../anatomy/index.js';
 import type {
@@ -20,6 +21,7 @@ import type {
   Grade,
   LEG_LEVELS,
   LegClaudication,
+  RevascularisedArtery,
   VertebralFlow,
 } from '../../examination/index.js';
 import { type Likelihood, tempered } from './likelihoods.js';
@@ -76,6 +78,11 @@ export type FindingId =
       readonly fills: boolean;
     }
   | { readonly kind: 'pain'; readonly limb: Limb; readonly muscle: Muscle }
+  | {
+      readonly kind: 'graft-pulse';
+      readonly vessel: Vessel;
+      readonly pulse: NonNullable<RevascularisedArtery['graftPulse']>;
+    }
   | { readonly kind: 'vertebral'; readonly side: Side; readonly flow: VertebralFlow }
   | { readonly kind: 'steal'; readonly side: Side; readonly symptom: StealSymptom }
   | {

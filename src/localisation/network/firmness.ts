@@ -56,6 +56,7 @@ function assumptionOf({ id }: Finding): Assumption {
     case 'numbness':
     case 'hand-arch':
     case 'vertebral':
+    case 'graft-pulse':
     case 'steal':
       return { kind: 'seen' };
     default:

@@ -8,6 +8,7 @@ import {
   vesselOf,
 } from '../../anatomy/index.js';
 import { type Context, type Examination, pulseAt } from '../../examination/index.js';
+import { graftedPieces } from './grafts.js';
 import { circulationOf, knownAneurysms } from './newer.js';
 import { acuteShare } from './onset.js';
 import type { Model } from './columns.js';
@@ -310,14 +311,16 @@ function built(
       blocked[i * causes + c] = p * block;
     }
   });
-  for (const { artery, side, kind } of context?.revascularisations ?? []) {
+  const { repaired, passed } = graftedPieces(context);
+  const fill = (piece: number, narrow: number, block: number): void => {
+    if (lost.has(piece)) return;
+    narrowed.fill(narrow, piece * causes, (piece + 1) * causes);
+    blocked.fill(block, piece * causes, (piece + 1) * causes);
+  };
+  for (const piece of passed) fill(piece, 0, 0);
+  for (const { piece, kind, share } of repaired) {
     const own = tables.revascularisation[kind];
-    PIECES.forEach((piece, i) => {
-      if (piece.artery !== artery || piece.side !== side || lost.has(i)) return;
-      const length = piece.to - piece.from;
-      narrowed.fill(own.narrowed * length, i * causes, (i + 1) * causes);
-      blocked.fill(own.blocked * length, i * causes, (i + 1) * causes);
-    });
+    fill(piece, own.narrowed * share, own.blocked * share);
   }
   return {
     parent: PARENT,

@@ -181,6 +181,7 @@ export const tablesSchema = z.strictObject({
     source,
   }),
   delay: z.strictObject({ later: three, none: three, source }),
+  graftPulse: z.strictObject({ present: three, absent: three, source }),
   steal: z.strictObject({
     flow: each(VERTEBRAL_FLOWS, three).check(
       z.refine(

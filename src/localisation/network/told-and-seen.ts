@@ -1,9 +1,10 @@
-import { type Limb, SIDES } from '../../anatomy/index.js';
+import { levelOf, type Limb, piecesOf, SIDES, type Vessel } from '../../anatomy/index.js';
 import type { Examination, LimbInspection } from '../../examination/index.js';
 import { acrossEnd, type Finding, type Muscle, type SkinLevel, stretchPiece } from './finding.js';
+import { landingOf } from './grafts.js';
 import { byStrength, coldSkin, tempered } from './likelihoods.js';
 import { drawsOnArm } from './newer.js';
-import { piecesOfStretch } from './tree.js';
+import { indexOf, piecesOfStretch } from './tree.js';
 import type { ByStrength, Pain, Tables } from './types.js';
 
 /** Seconds after which a palm that is still white counts as white. Common practice, no source. */
@@ -73,6 +74,26 @@ export function steals(examination: Examination, tables: Tables): Finding[] {
       ...(flow ? [say({ kind: 'vertebral', side, flow }, steal.flow[flow])] : []),
       ...(dizzyOnUse ? [say({ kind: 'steal', side, symptom: 'dizzy' }, steal.dizzy)] : []),
       ...(chestPainOnUse ? [say({ kind: 'steal', side, symptom: 'chest-pain' }, steal.chestPain)] : []),
+    ];
+  });
+}
+
+/** The pulses of grafts themselves, each at the end of what stands for the graft. */
+export function graftPulses({ context }: Examination, { graftPulse: table }: Tables): Finding[] {
+  return (context?.revascularisations ?? []).flatMap((graft): Finding[] => {
+    const { artery, side, graftPulse: pulse, route } = graft;
+    if (!pulse || side === 'midline') return [];
+    const vessel: Vessel = { artery, side };
+    const piece = route ? landingOf(graft) : piecesOf(vessel).at(-1)!;
+    const kind = ['arm-inflow', 'axillo-brachial', 'forearm-hand'].includes(levelOf(artery, 'leg'))
+      ? 'arm'
+      : 'leg';
+    return [
+      {
+        id: { kind: 'graft-pulse', vessel, pulse },
+        factors: [{ piece: indexOf(piece.key), ...byStrength(table[pulse]) }],
+        limbs: [`${side} ${kind}`],
+      },
     ];
   });
 }

@@ -242,6 +242,8 @@ export interface Tables {
     readonly arm: Readonly<Record<ArmClaudication, Pain>>;
   } & Sourced;
   readonly delay: { readonly later: ByStrength; readonly none: ByStrength } & Sourced;
+  /** The graft's own pulse, by the strength at its end. */
+  readonly graftPulse: { readonly present: ByStrength; readonly absent: ByStrength } & Sourced;
   /**
    * Steal, by the strength beyond the part of the subclavian before its branches: direction of flow in the vertebral, and
    * symptoms while the arm works. `shared` is the power that is left where a dialysis access or a graft draws on the same arm.

@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import {
+  emptyExamination,
+  type Examination,
+  type RevascularisedArtery,
+} from '../../../src/examination/index.js';
+import { localise } from '../../../src/localisation/network/index.js';
+import { examined } from '../../tools/examinations.js';
+
+const ROUTES = ['axillo-femoral', 'cross-over'] as const;
+const graft = (more: Partial<RevascularisedArtery> = {}): Pick<Examination, 'context'> => ({
+  context: {
+    revascularisations: [{ artery: 'external-iliac', side: 'left', kind: 'bypass', ...more }],
+  },
+});
+
+function read(examination: Examination) {
+  const reading = localise(examination);
+  if (reading.status !== 'read') throw new Error(reading.status);
+  return reading;
+}
+/** Probability that the left leg loses its pulse at the groin, where the graft lands. */
+const atLanding = (examination: Examination): number =>
+  read(examination)
+    .limbs['left leg'].occluded.entries.filter(({ arteries }) => arteries.includes('common-femoral'))
+    .reduce((sum, { probability }) => sum + probability, 0);
+
+const lost = examined({
+  'right femoral': 'normal',
+  'left femoral': 'absent',
+  'left popliteal': 'absent',
+  'left dorsalis-pedis': 'absent',
+  'left posterior-tibial': 'absent',
+});
+const footOnly = examined({
+  'right femoral': 'normal',
+  'left femoral': 'normal',
+  'left popliteal': 'absent',
+  'left dorsalis-pedis': 'absent',
+  'left posterior-tibial': 'absent',
+});
+
+/* A graft outside the course of its artery feeds the limb from where it lands. Common practice, no source. */
+describe('a leg that a graft outside the anatomy feeds', () => {
+  it.each(ROUTES)(
+    'loses its groin pulse by the graft and not by the iliac arteries it passes by (%s)',
+    (route) => {
+      const reading = read({ ...lost, ...graft({ route }) });
+      expect(atLanding({ ...lost, ...graft({ route }) })).toBeGreaterThan(0.8);
+      expect(atLanding({ ...lost, ...graft() })).toBeLessThan(0.5);
+      for (const key of ['left common-iliac', 'left external-iliac'] as const) {
+        const { narrowed, blocked } = reading.pieces[key];
+        expect(narrowed + blocked).toBeLessThan(1e-9);
+      }
+    },
+  );
+
+  it.each(ROUTES)(
+    'has its own pulse as evidence: absent raises its occlusion, felt lowers it (%s)',
+    (route) => {
+      for (const examination of [
+        lost,
+        examined({ 'left femoral': 'reduced', 'left popliteal': 'reduced' }),
+      ]) {
+        const by = (pulse: Partial<RevascularisedArtery>) =>
+          atLanding({ ...examination, ...graft({ route, ...pulse }) });
+        expect(by({ graftPulse: 'absent' })).toBeGreaterThan(by({}));
+        expect(by({ graftPulse: 'present' })).toBeLessThan(by({}));
+      }
+    },
+  );
+
+  it('with the graft felt, looks for the lesion beyond it', () => {
+    const examination = { ...footOnly, ...graft({ route: 'axillo-femoral', graftPulse: 'present' }) };
+    const [first] = read(examination).limbs['left leg'].occluded.entries;
+    expect(first?.arteries).toEqual(['superficial-femoral']);
+    expect(read(examination).detail['left leg']?.evidence.map(({ finding }) => finding.kind)).not.toEqual([]);
+  });
+
+  it('leaves the other leg as it was', () => {
+    const other = (examination: Examination) => read(examination).pieces['right external-iliac'].blocked;
+    expect(other({ ...lost, ...graft({ route: 'axillo-femoral' }) })).toBeGreaterThan(0);
+  });
+
+  it('weighs the pulse of a graft along its artery too', () => {
+    const along = (pulse: RevascularisedArtery['graftPulse']) => {
+      const { narrowed, blocked } = read({
+        ...emptyExamination(),
+        ...lost,
+        ...graft({ ...(pulse && { graftPulse: pulse }) }),
+      }).pieces['left external-iliac'];
+      return narrowed + blocked;
+    };
+    expect(along('present')).toBeLessThan(along(undefined));
+  });
+});
