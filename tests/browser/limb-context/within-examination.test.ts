@@ -7,7 +7,7 @@ import 'pulse-map/elements/limb-examination/define';
 
 before(() => setViewport({ width: 1000, height: 900 }));
 
-describe('What is known beforehand, within the whole examination', () => {
+describe('the clinical background, within the whole examination', () => {
   it('goes into the record and the summary, with one undo, and leaves what history asks alone', async () => {
     const control = await fixture<LimbExamination>('<limb-examination></limb-examination>');
     await drawn(control);

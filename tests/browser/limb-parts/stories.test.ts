@@ -35,7 +35,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     },
   ],
   [
-    'known beforehand',
+    'clinical background',
     context as never,
     {
       Empty: /None recorded/,

@@ -48,7 +48,7 @@ describe('limb-history', () => {
     expect(allByRole(control, 'radiogroup', 'Claudication in, right leg')).to.have.length(0);
   });
 
-  it('takes what hangs on a symptom away with it, and a denial is known of the muscles too', async () => {
+  it('clears what depends on a symptom together with it; denied pain counts for the muscles too', async () => {
     const control = await open();
     control.value = {
       history: { leg: { right: { symptom: 'claudication', distance: 90, severity: 'severe' } } },

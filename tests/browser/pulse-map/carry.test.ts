@@ -13,7 +13,7 @@ async function carrying(word: string) {
   return map;
 }
 
-describe('carrying a grade', () => {
+describe('grading several sites alike', () => {
   it('is told, and tapped onto one site after the other without a chooser', async () => {
     const map = await carrying('1, reduced');
     expect(byRole(map, 'button', 'Grade several as 1, reduced').getAttribute('aria-pressed')).to.equal(
@@ -112,7 +112,7 @@ describe('carrying a grade', () => {
   }
 });
 
-describe('a stroke without a carried grade', () => {
+describe('a stroke while no grade is chosen', () => {
   it('from a site to its twin of the other side copies what stands there, as one step', async () => {
     const map = await openMap({
       examination: examined({ 'right femoral': { grade: 'reduced', thrill: true } }),

@@ -46,7 +46,7 @@ describe('what can be found at a site', () => {
     expect(pulseAt(recordOf(map), place('left popliteal'))).to.deep.equal({ couldNotExamine: 'oedema' });
   });
 
-  it('is each kind of bruit, and none heard is told from not listened', async () => {
+  it('is each kind of bruit, and “no bruit” differs from “not examined”', async () => {
     const map = await openMap();
     await openSite(map, 'right carotid');
     await choose(map, 'button', 'Bruit');

@@ -108,7 +108,7 @@ describe('drawing on the skin', () => {
     expect(Object.keys(map.examination)).to.deep.equal(['format', 'scale', 'marks']);
   });
 
-  it('puts a carried grade down, and is put down by one', async () => {
+  it('ends the grading of several sites, and is ended by it', async () => {
     const map = await openMap();
     await pick(map, 'Grade several as 0, absent');
     await startDrawing(map);

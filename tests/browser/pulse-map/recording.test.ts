@@ -104,7 +104,7 @@ describe('recording a block of the left superficial femoral', () => {
       isTold(map);
     });
 
-    it(`takes fewer by ${kind} with the grade carried`, async () => {
+    it(`takes fewer by ${kind} when several sites are graded alike`, async () => {
       const map = await openMap();
       const hand = handOn(map);
       await hand.click(byRole(map, 'button', 'Grade several as 0, absent'), kind);
