@@ -118,7 +118,7 @@ export class PlateController implements ReactiveController {
       aria-label=${label}
       @click=${() => this.open(view)}
     >
-      ${letter ? html`<b aria-hidden="true">${letter}</b>` : nothing}${map.plates.short[name]}
+      ${letter ? html`<b>${letter}</b> ` : nothing}${map.plates.short[name]}
     </button>`;
   }
 
