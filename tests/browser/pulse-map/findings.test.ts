@@ -101,7 +101,11 @@ describe('what can be found at a site', () => {
       await press('e', 'Escape');
       expect(saidAt(map, site)).to.equal('not examined');
     }
-    map.examination = setPulse(map.examination, { site: 'dorsalis-pedis', side: 'right' }, { expansile: true });
+    map.examination = setPulse(
+      map.examination,
+      { site: 'dorsalis-pedis', side: 'right' },
+      { expansile: true },
+    );
     await openSite(map, 'right dorsalis pedis');
     await choose(map, 'button', 'Expansile');
     expect(saidAt(map, 'right dorsalis pedis')).to.equal('not examined');
