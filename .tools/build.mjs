@@ -59,6 +59,8 @@ const SINGLE_FILE = {
   target: 'es2022',
   minify: true,
   sourcemap: true,
+  // The maps of the modules carry the sources; here they would be most of the package.
+  sourcesContent: false,
   legalComments: 'none',
   metafile: true,
   logLevel: 'warning',
