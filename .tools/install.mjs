@@ -27,6 +27,10 @@ export function installed() {
   const wanted = packagesIn('package-lock.json');
   const present = packagesIn('node_modules/.package-lock.json');
   if (!wanted || !present) return false;
+  // What the project names itself is never left out, though it may also stand there as somebody's optional peer.
+  const { dependencies, devDependencies } = wanted[''];
+  const own = Object.keys({ ...dependencies, ...devDependencies });
+  if (!own.every((name) => present[`node_modules/${name}`])) return false;
   return Object.entries(wanted).every(
     ([path, { version, optional, devOptional }]) =>
       path === '' || optional || devOptional || present[path]?.version === version,

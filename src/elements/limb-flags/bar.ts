@@ -116,10 +116,11 @@ function flag(of: RedFlag, view: BarView): TemplateResult {
   const inFull = firstUses(words.abbreviations);
   return html`<div part="flag" class="flag">
     <b class="heading">${inFull(words.heading(of))}</b>
-    ${call(of, view, true)} ${renderCalls(of, contactFor(pathway, of), view.calls)}
+    ${call(of, view, true)}
     <p class="act">
       ${inFull(words.action(of))} ${pathway.name ? words.bar.byPathway(pathway.name) : nothing}
     </p>
+    ${renderCalls(of, contactFor(pathway, of), view.calls)}
     <p><span class="when">${words.when(of)}</span> ${inFull(words.because(of))}</p>
     ${of.flowWithin ? html`<p>${words.hours(of.flowWithin)}</p>` : nothing}
     ${of.clock?.code === 'days-to-flow' ? html`<p>${words.target(of.clock)}</p>` : nothing}
