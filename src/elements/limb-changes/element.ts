@@ -57,7 +57,7 @@ export class LimbChanges extends LitElement {
       return html`<p role="status">${words.unread}</p>`;
     const comparison = compareExaminations(before.value, now.value);
     const when = messagesFor(tag).map.when(before.value.examinedAt);
-    return html`<h3 class="title" part="title">${words.title(when)}</h3>
+    return html`<h2 class="title" part="title">${words.title(when)}</h2>
       ${CHANGE_WEIGHTS.map((weight) => this.#group(weight, comparison.changes, words))}
       ${words.rest(comparison).map((said) => html`<p>${said}</p>`)}`;
   }
@@ -70,7 +70,7 @@ export class LimbChanges extends LitElement {
     const own = changes.filter((change) => change.weight === weight);
     if (!own.length) return nothing;
     return html`<section class=${weight} part="changes" aria-labelledby=${weight}>
-      <h4 class="weight" id=${weight}>${words.weight(weight)}</h4>
+      <h3 class="weight" id=${weight}>${words.weight(weight)}</h3>
       ${weight === 'chance' ? html`<p>${words.scatter}</p>` : nothing}
       <ul>
         ${own.map((change) => html`<li>${words.change(change)}</li>`)}

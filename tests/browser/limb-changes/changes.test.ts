@@ -24,10 +24,10 @@ const show = (earlier: unknown, examination: unknown, more: { lang?: string; reg
   );
 
 const headings = (element: LimbChanges): string[] =>
-  [...element.shadowRoot!.querySelectorAll('h3, h4')].map(({ textContent }) => textContent.trim());
+  [...element.shadowRoot!.querySelectorAll('h2, h3')].map(({ textContent }) => textContent.trim());
 const listed = (element: LimbChanges, heading: string): string[] => {
   const section = [...element.shadowRoot!.querySelectorAll('section')].find((one) =>
-    one.querySelector('h4')!.textContent.includes(heading),
+    one.querySelector('h3')!.textContent.includes(heading),
   );
   return [...(section?.querySelectorAll('li') ?? [])].map(({ textContent }) => textContent.trim());
 };
