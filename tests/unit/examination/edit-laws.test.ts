@@ -118,7 +118,8 @@ describe('every field of the record', () => {
     const texts = TOP.filter(({ value }) => value === 'x' || value === '2026-05-01T10:30Z');
     expect(texts.length).toBeGreaterThan(40);
     for (const { path } of texts) {
-      if (path.at(-1) === 'id') continue;
+      // Compulsory: the id of a mark, the time of a call. Without it they are refused.
+      if (path.at(-1) === 'id' || path.join('.') === 'calls.0.at') continue;
       const [name] = path as readonly [keyof Examination];
       const after = setFields(emptyExamination(), { [name]: (recordWith(path, '') as Examination)[name] });
       expect(JSON.stringify(after), path.join('.')).not.toContain('""');

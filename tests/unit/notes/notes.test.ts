@@ -152,7 +152,8 @@ describe('readNote', () => {
       const [short, long] = [await steps(4000), await steps(16_000)];
       session.disconnect();
       expect(short).toBeGreaterThan(100);
-      expect(long / short).toBeLessThan(6);
+      // Four times the text: 4 where steps grow in proportion, 16 where with the square. V8 counts inlined calls unevenly.
+      expect(long / short).toBeLessThan(9);
     },
     60_000,
   );
