@@ -1,5 +1,6 @@
-import type { Point } from './geometry.js';
 import type { PathWriter } from './path-writer.js';
+
+type Point = readonly [x: number, y: number];
 
 /** Shorter than this, two points are one and bend nothing. */
 const EPSILON = 1e-12;

@@ -3,7 +3,7 @@ import { PathWriter } from './path-writer.js';
 
 export type Point = readonly [x: number, y: number];
 
-/** Points from "x y x y". A corner is marked by "!", which is left out here. */
+/** Points of a text of numbers, x and y in turn. A corner is marked by "!", which is left out here. */
 export function pointsFrom(text: string): Point[] {
   const values = text.split(' ').map((value) => Number.parseFloat(value));
   return Array.from({ length: values.length / 2 }, (_, i): Point => [

@@ -73,7 +73,18 @@ const plates: MapWords['plates'] = {
   others: 'Größere Zeichnungen',
   captions: { dorsum: 'Fußrücken', 'medial-side': 'Innenseite', medial: 'innen', lateral: 'außen' },
 };
-const portions = { head: 'Kopf und Hals', trunk: 'Bauch' };
+const portions = {
+  head: 'Kopf und Hals',
+  trunk: 'Bauch',
+  'right-arm': views['right-arm'],
+  'left-arm': views['left-arm'],
+  'right-leg': views['right-leg'],
+  'left-leg': views['left-leg'],
+  'right-hand': 'Rechte Hand',
+  'left-hand': 'Linke Hand',
+  'right-foot': 'Rechter Fuß',
+  'left-foot': 'Linker Fuß',
+};
 
 const trade: MapWords = {
   figure: 'Arterien des Körpers von vorn; was am Patienten rechts ist, liegt in der Zeichnung links',
@@ -89,7 +100,7 @@ const trade: MapWords = {
   markNormal: 'Normal setzen',
   normals: 'Als normal erfassen, was getastet wurde und hier zu sehen ist',
   portionNormal: (portion, count) => {
-    const name = 'side' in portion ? views[`${portion.side}-${portion.part}`] : portions[portion.part];
+    const name = portions['side' in portion ? (`${portion.side}-${portion.part}` as const) : portion.part];
     return `${name}: ${count} ${count === 1 ? 'Puls' : 'Pulse'} normal`;
   },
   scale: 'Skala',

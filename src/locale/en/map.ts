@@ -81,7 +81,18 @@ const plates = {
   others: 'Larger drawings',
   captions: { dorsum: 'dorsum', 'medial-side': 'inner side', medial: 'medial', lateral: 'lateral' },
 };
-const portions = { head: 'Head and neck', trunk: 'Abdomen' };
+const portions = {
+  head: 'Head and neck',
+  trunk: 'Abdomen',
+  'right-arm': views['right-arm'],
+  'left-arm': views['left-arm'],
+  'right-leg': views['right-leg'],
+  'left-leg': views['left-leg'],
+  'right-hand': 'Right hand',
+  'left-hand': 'Left hand',
+  'right-foot': 'Right foot',
+  'left-foot': 'Left foot',
+};
 
 const trade = {
   figure: 'Arteries of the body, seen from the front; the patient’s right is on the left of the drawing',
@@ -100,7 +111,7 @@ const trade = {
   normals: 'State as normal what was felt and is shown here',
   /** A portion of the body, and what is written there by one act. */
   portionNormal: (portion: Portion, count: number) => {
-    const name = 'side' in portion ? views[`${portion.side}-${portion.part}`] : portions[portion.part];
+    const name = portions['side' in portion ? (`${portion.side}-${portion.part}` as const) : portion.part];
     return `${name}: ${count} ${count === 1 ? 'pulse' : 'pulses'} normal`;
   },
   scale: 'Scale',

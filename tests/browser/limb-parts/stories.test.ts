@@ -40,8 +40,8 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
     {
       Empty: /None recorded/,
       MuchKnown: /Stent in left common iliac/,
-      Injury: /Injury or operation/,
-      ReadOnly: /Injury or operation/,
+      Injury: /Trauma or surgery/,
+      ReadOnly: /Trauma or surgery/,
     },
   ],
   [

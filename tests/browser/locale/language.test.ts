@@ -148,13 +148,13 @@ describe('the language of an element', () => {
       html`<limb-inspection lang="de"></limb-inspection>`,
     );
     await drawn(inspection);
-    const refill = field(inspection, /^Rekapillarisierung, linkes Bein/);
+    const refill = field(inspection, /^Rekapillarisierungszeit, linkes Bein/);
     refill.focus();
     await type('4,5');
     await press('Tab');
     await drawn(inspection);
     expect(inspection.value).to.deep.equal({ leg: { left: { refill: 4.5 } } });
-    expect(field(inspection, /^Rekapillarisierung, linkes Bein/).value).to.equal('4,5');
+    expect(field(inspection, /^Rekapillarisierungszeit, linkes Bein/).value).to.equal('4,5');
   });
 
   it('gives English and German by tag in the core', () => {

@@ -17,7 +17,7 @@ function turnPage(): void {
   document.documentElement.dir = 'rtl';
 }
 
-/** Every box of layout, drawings apart, by how far it stands from where lines begin and from where they end. */
+/** Every box of layout, drawings and what stands on them apart, by how far it stands from where lines begin and from where they end. */
 function placed(host: Element): Map<Element, { start: number; end: number }> {
   const { left, right, width } = host.getBoundingClientRect();
   expect(width, 'width').to.be.greaterThan(200);
@@ -26,7 +26,12 @@ function placed(host: Element): Map<Element, { start: number; end: number }> {
     const { display, position } = getComputedStyle(element);
     const box = element.getBoundingClientRect();
     const laidOut = !/^(inline|none|contents)$/.test(display) && position !== 'absolute' && box.width > 0;
-    return laidOut && !element.closest('svg') && element.localName !== 'option' && element.checkVisibility();
+    return (
+      laidOut &&
+      !element.closest('svg, .doors') &&
+      element.localName !== 'option' &&
+      element.checkVisibility()
+    );
   });
   return new Map(
     boxes.map((element) => {
