@@ -97,7 +97,10 @@ function penOf(control: LimbExamination, hand: Hand) {
   };
 }
 
-describe('the whole examination of a threatened leg', () => {
+describe('the whole examination of a threatened leg', function () {
+  // Every act is real input, and each waits until it is drawn.
+  this.timeout(40_000);
+
   it('is entered by keys alone in no more actions than before, and the summary holds every value', async () => {
     const { page, control, hand } = await open();
     page.querySelector('button')?.focus();
