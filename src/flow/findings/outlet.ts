@@ -65,16 +65,18 @@ export function readOutlet(simulation: Simulation, side: Side): OutletReading {
   const place = { site: 'radial', side } as const;
   const start = beating.steady.pressure;
   const narrowed = patient.outlet[side] ?? {};
-  const in_ = (position: OutletPosition) => pressed(circulation, side, position, narrowed[position] ?? 0);
+  const pressedIn = (position: OutletPosition) =>
+    pressed(circulation, side, position, narrowed[position] ?? 0);
   const during: Partial<Record<OutletPosition, Grade>> = {};
   for (const position of OUTLET_POSITIONS) {
     if (narrowed[position] === undefined) continue;
-    during[position] = readSite(inCirculation(simulation, in_(position)), place).grade;
+    during[position] = readSite(inCirculation(simulation, pressedIn(position)), place).grade;
   }
   const before = readSite(simulation, place).grade;
   // The arms are held as in hyperabduction.
   if (during.hyperabduction === undefined) return { before, during };
-  const share = atWork(in_('hyperabduction'), side, start) / Math.max(1e-9, atWork(circulation, side, start));
+  const share =
+    atWork(pressedIn('hyperabduction'), side, start) / Math.max(1e-9, atWork(circulation, side, start));
   const seconds = Math.round(limit('armStress') * Math.min(1, share / limit('armTires')));
   return { before, during, stress: { during: during.hyperabduction, share, seconds } };
 }
