@@ -8,6 +8,12 @@ interface Host extends ReactiveControllerHost, HTMLElement {
 /** A part counts as the current one once its heading is this close under the sticky bar, in px. */
 const NEAR = 48;
 
+/** Whether the page goes no further, so that the last parts never come to stand under the bar. */
+function atEnd(): boolean {
+  const { scrollTop = 0, clientHeight = 0, scrollHeight = 0 } = document.scrollingElement ?? {};
+  return scrollTop > 0 && scrollTop + clientHeight >= scrollHeight - 1;
+}
+
 /** Which part stands under the sticky bar; its button in the row is marked and scrolled into sight, without moving the page. */
 export class CurrentPart implements ReactiveController {
   part: PartId | undefined;
@@ -19,10 +25,12 @@ export class CurrentPart implements ReactiveController {
 
   hostConnected(): void {
     addEventListener('scroll', this.#later, { capture: true, passive: true });
+    this.host.addEventListener('focusin', this.#later);
   }
 
   hostDisconnected(): void {
     removeEventListener('scroll', this.#later, { capture: true });
+    this.host.removeEventListener('focusin', this.#later);
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
   }
@@ -45,11 +53,18 @@ export class CurrentPart implements ReactiveController {
     const passed = [...renderRoot.querySelectorAll('.part')].filter(
       (part) => part.getBoundingClientRect().top <= head.bottom + NEAR,
     );
-    const now = passed.at(-1)?.id.replace('part-', '') as PartId | undefined;
+    const part = (atEnd() && this.#focused()) || passed.at(-1);
+    const now = part?.id.replace('part-', '') as PartId | undefined;
     if (now === this.part) return;
     this.part = now;
     this.host.requestUpdate();
     void this.host.updateComplete.then(() => this.#show());
+  }
+
+  /** The part that the keys are in. */
+  #focused(): Element | undefined {
+    const root = this.host.shadowRoot;
+    return root?.activeElement?.closest('.part') ?? undefined;
   }
 
   /** Scrolls the row of buttons alone: `scrollIntoView` would move the page under the hand. */

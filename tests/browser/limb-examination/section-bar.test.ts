@@ -51,3 +51,26 @@ for (const [width, dir] of [
       await until(() => current() <= 0, 'the first one again');
     });
   });
+
+describe('the row of sections where the page ends', () => {
+  before(() => setViewport({ width: 1440, height: 900 }));
+  after(async () => {
+    window.scrollTo({ top: 0, behavior: 'instant' });
+    await setViewport({ width: 1000, height: 900 });
+  });
+
+  it('marks the last section that the keys are in, though it never comes under the bar', async () => {
+    const page = await fixture<HTMLElement>(
+      html`<main lang="en"><limb-examination .value=${threatened}></limb-examination></main>`,
+    );
+    const control = page.querySelector('limb-examination') as LimbExamination;
+    await drawn(control);
+    const current = (): string | undefined =>
+      control.renderRoot.querySelector('nav [aria-current]')?.textContent?.trim();
+    for (const part of ['staging', 'summary'] as const) {
+      await control.openPart(part);
+      await drawn(control);
+    }
+    await until(() => /^Summary/.test(current() ?? ''), `the summary is the current one, not ${current()}`);
+  });
+});
