@@ -13,6 +13,7 @@ export const LAYERS = [
   'flow',
   'localisation',
   'statements',
+  'report',
   'locale',
   'interchange',
   'notes',

@@ -1,5 +1,6 @@
 export * from './bedside.js';
 export * from './circulation.js';
+export * from './conclusion.js';
 export * from './context.js';
 export * from './flag-questions.js';
 export * from './found.js';

@@ -25,6 +25,7 @@ import {
   limbLead,
   type ReadNetwork,
   ruleLeads,
+  talkingLimbs,
 } from '../../statements/index.js';
 import { glyphStyles } from '../common/glyph.js';
 import { limbLine, limbLineStyles } from './limb-line.js';
@@ -77,10 +78,7 @@ function limbs(reading: Reading, view: LimbsView): TemplateResult {
   const { words } = view;
   const network = reading.network.status === 'read' ? reading.network : undefined;
   const all = Object.values(reading.rule);
-  const talking = all.filter((rule) => {
-    const limb = network?.limbs[limbKey(rule.limb)];
-    return rule.outcome === 'lesion' || rule.contradictions.length > 0 || (limb?.examined && limb.headline);
-  });
+  const talking = talkingLimbs(reading);
   const everywhere = talking.length ? everywhereLead(reading.rule) : undefined;
   return html`${impossible(reading, words)}
   ${everywhere ? html`<section class="wide">${lead(everywhere, words)}</section>` : nothing}
