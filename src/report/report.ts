@@ -1,5 +1,13 @@
 import { type LimbKey, limbKey, LIMBS, type Place, PULSE_PLACES } from '../anatomy/index.js';
-import { type Examination, type PressureUnit, type ScaleId, unstatedPlaces } from '../examination/index.js';
+import {
+  type Amendment,
+  type Examination,
+  type PressureUnit,
+  type RecordStatus,
+  type ScaleId,
+  statusOf,
+  unstatedPlaces,
+} from '../examination/index.js';
 import { methodOf, type PressureReading, readPressures } from '../pressures/index.js';
 import { sidesWithTissueLoss, type StagingSettings } from '../staging/index.js';
 import {
@@ -74,6 +82,9 @@ export interface Report {
   readonly examinedAt?: string;
   readonly examiner?: string;
   readonly scale: ScaleId;
+  /** How the record stands; missing where nobody said. */
+  readonly status?: RecordStatus;
+  readonly amendments: readonly Amendment[];
   /** Flags, the gravest first, with what they still ask. */
   readonly triage: Triage;
   readonly conclusion: Conclusion;
@@ -202,10 +213,13 @@ export function reportOf(examination: Examination, options: ReportOptions = {}):
     options,
   );
   const { examinedAt, examiner, scale } = examination;
+  const status = statusOf(examination);
   return {
     ...(examinedAt && { examinedAt }),
     ...(examiner && { examiner }),
     scale,
+    ...(status && { status }),
+    amendments: examination.amendments ?? [],
     triage: urgent,
     conclusion,
     parts: [...parts.filter(({ affected }) => affected), ...parts.filter(({ affected }) => !affected)],

@@ -84,6 +84,12 @@ const FACTS: readonly string[] = [
   'ulcerSizeMm',
 ];
 
+function weighField(code: InspectionStatement['code'], value: unknown): Weight {
+  if (FACTS.includes(code)) return 'fact';
+  if (SIGNS.includes(code)) return (value as readonly unknown[]).length ? 'abnormal' : 'normal';
+  return USUAL[code]?.includes(value) ? 'normal' : 'abnormal';
+}
+
 export function weighInspection(statement: InspectionStatement): Weight {
   switch (statement.code) {
     case 'couldNotExamine':
@@ -96,11 +102,9 @@ export function weighInspection(statement: InspectionStatement): Weight {
       return statement.gangrene === 'none' ? 'normal' : 'abnormal';
     case 'digit':
       return statement.state === 'normal' ? 'normal' : 'abnormal';
+    default:
+      return weighField(statement.code, statement.value);
   }
-  const { code, value } = statement;
-  if (FACTS.includes(code)) return 'fact';
-  if (SIGNS.includes(code)) return (value as readonly unknown[]).length ? 'abnormal' : 'normal';
-  return USUAL[code]?.includes(value) ? 'normal' : 'abnormal';
 }
 
 /** Normal findings that a reader who was not there must know: what makes an ischaemic limb urgent, and is not there. */

@@ -1,7 +1,7 @@
 import type { Examination } from '../examination/index.js';
 
-/** Parts of a record that no flag is read from: stages are the clinician's own verdict. */
-const NOT_READ: readonly (string | number)[] = ['staging'];
+/** Parts of a record that no flag is read from: stages are the clinician's own verdict, amendments are about the record. */
+const NOT_READ: readonly (string | number)[] = ['staging', 'status', 'amendments'];
 
 /**
  * How many words of a later version stand where the flags are read from. What they say is not weighed, so that the absence of a

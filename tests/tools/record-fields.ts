@@ -70,6 +70,7 @@ export const LEAVES: readonly Leaf[] = leavesOf((examinationSchema as unknown as
 /** What an entry must hold besides the field in question. */
 const AROUND: readonly (readonly [RegExp, Readonly<Record<string, unknown>>])[] = [
   [/^marks\.0\./, { id: 'a', kind: 'scar', points: VALUES.points }],
+  [/^amendments\.0\./, { kind: 'amended', at: VALUES.onsetAt }],
   [/^calls\.0\./, { team: 'vascular', at: VALUES.onsetAt }],
   [/^context\.revascularisations\.0\.route$/, { artery: 'popliteal', side: 'left', kind: 'bypass' }],
   [/^context\.revascularisations\.0\./, { artery: 'popliteal', side: 'left', kind: 'stent' }],

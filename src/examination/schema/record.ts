@@ -8,6 +8,8 @@ import {
   ONSETS,
   SCALE_IDS,
 } from '../types/record.js';
+import { RECORD_STATES } from '../types/amendments.js';
+import { amendmentsSchema } from './amendments.js';
 import { bedsideSchema } from './bedside.js';
 import { callsSchema } from './calls.js';
 import { circulationSchema } from './circulation.js';
@@ -36,6 +38,8 @@ export const examinationFields: Fields<Omit<Examination, 'carried'>> = {
   scale: z.enum(SCALE_IDS),
   examinedAt: z.optional(instantSchema),
   examiner: z.optional(textSchema),
+  status: z.optional(z.enum(RECORD_STATES)),
+  amendments: z.optional(amendmentsSchema),
   onset: z.optional(z.enum(ONSETS)),
   context: z.optional(contextSchema),
   circulation: z.optional(circulationSchema),

@@ -1,3 +1,4 @@
+import type { Amendment, RecordState } from './amendments.js';
 import type { Bedside } from './bedside.js';
 import type { TeamCall } from './calls.js';
 import type { Circulation } from './circulation.js';
@@ -45,6 +46,10 @@ export interface Examination {
   readonly examinedAt?: string;
   /** Who examined. */
   readonly examiner?: string;
+  /** Whether it is finished. Missing: not said. What becomes of it later stands in `amendments`; see `statusOf`. */
+  readonly status?: RecordState;
+  /** How it was changed once it was finished, in the order it was recorded, at most `MOST_AMENDMENTS`. Missing: it was not. */
+  readonly amendments?: readonly Amendment[];
   /** How the trouble began. Missing: not asked; `unknown`: asked, and not known. */
   readonly onset?: Onset;
   /** What is known about the patient before a pulse is felt. */

@@ -13,7 +13,16 @@ import { examined } from '../../tools/examinations.js';
 import { LEAVES, recordWith } from '../../tools/record-fields.js';
 
 /** Said as date, examiner, scale and unit, or how the record is written. */
-const ABOUT = ['format', 'scale', 'examinedAt', 'examiner', 'carried', 'pressures.unit'];
+const ABOUT = [
+  'format',
+  'scale',
+  'examinedAt',
+  'examiner',
+  'status',
+  'amendments',
+  'carried',
+  'pressures.unit',
+];
 
 /** Every item that stands anywhere in a report; those of alike sites by what each of them says. */
 function inReport({ parts, background, tests, pressures, method, ownStages, couldNot, calls }: Report): {
