@@ -2,6 +2,7 @@
 import './elements/limb-changes/define.js';
 import './elements/limb-context/define.js';
 import './elements/limb-examination/define.js';
+import './elements/limb-note/define.js';
 import './elements/limb-stopwatch/define.js';
 import './elements/pulse-map/define.js';
 import './elements/pulse-reading/define.js';
@@ -15,6 +16,7 @@ export { LimbExamination } from './elements/limb-examination/element.js';
 export { LimbFlags } from './elements/limb-flags/element.js';
 export { LimbHistoryElement } from './elements/limb-history/element.js';
 export { LimbInspectionElement } from './elements/limb-inspection/element.js';
+export { LimbNote } from './elements/limb-note/element.js';
 export { LimbPressures } from './elements/limb-pressures/element.js';
 export { LimbStaging } from './elements/limb-staging/element.js';
 export { LimbStopwatch } from './elements/limb-stopwatch/element.js';

@@ -24,6 +24,7 @@ import {
 } from '../../src/statements/index.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
+import { NOTE_DOUBTS } from '../../src/notes/index.js';
 import type { SchemeId } from '../../src/locale/staging.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
 import {
@@ -281,6 +282,21 @@ export const PART_SAMPLES: Samples<PartMessages> = {
   inspection: {
     refillSaid: two(['short', 'over-traditional', 'slow'] as const, [2.9, 4.5]),
     limb: one(INSPECTION_STATEMENTS),
+  },
+  note: {
+    summary: [
+      [0, 0, 0],
+      [1, 1, 1],
+      [9, 2, 3],
+    ],
+    from: one([['xyz'], ['xyz', 'abc', 'def']]),
+    at: [[['xyz', 'def'], 'abc']],
+    now: TEXT,
+    question: two([1, 2], NOTE_DOUBTS),
+    open: one([[1], [1, 3], [1, 2, 3]]),
+    record: one([1, 9]),
+    recorded: one([1, 9]),
+    undo: one([1, 9]),
   },
   pressures: {
     field: two([field], SIDES),

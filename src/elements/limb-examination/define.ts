@@ -3,6 +3,7 @@ import '../limb-context/define.js';
 import '../limb-flags/define.js';
 import '../limb-history/define.js';
 import '../limb-inspection/define.js';
+import '../limb-note/define.js';
 import '../limb-pressures/define.js';
 import '../limb-staging/define.js';
 import '../pulse-map/define.js';

@@ -43,6 +43,7 @@ import {
 } from './parts.js';
 import { examinationStyles } from './styles.js';
 import { showSide, worstSide } from './side-in-sight.js';
+import { renderNote } from './note.js';
 import { renderSummary } from './summary.js';
 import { renderTests } from './tests.js';
 import { handOut, opensFor, type UnfinishedParts, unfinishedIn } from './unfinished.js';
@@ -289,15 +290,16 @@ export class LimbExamination extends RecordElement {
           ${this.#entered<LimbInspectionElement>(({ recorded }) => ({ inspection: recorded }))}
         ></limb-inspection>`;
       case 'pulses':
-        return html`<pulse-map
-          .can=${RECORDED}
-          no-flags
-          .lang=${lang}
-          .register=${this.register}
-          .readOnly=${readOnly}
-          ?disabled=${barred}
-          .store=${this.store}
-        ></pulse-map>`;
+        return html`${renderNote({ store: this.store, words: this.parts, lang, register: this.register, editable: this.editable, kept: !!this.#kept?.['limb-note'] })}
+          <pulse-map
+            .can=${RECORDED}
+            no-flags
+            .lang=${lang}
+            .register=${this.register}
+            .readOnly=${readOnly}
+            ?disabled=${barred}
+            .store=${this.store}
+          ></pulse-map>`;
       case 'bedside':
         return renderTests({
           examination,

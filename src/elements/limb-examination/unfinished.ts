@@ -13,6 +13,7 @@ const IN: Readonly<Record<string, PartId>> = {
   'limb-context': 'history',
   'limb-inspection': 'inspection',
   'bedside-test': 'bedside',
+  'limb-note': 'pulses',
   'limb-pressures': 'pressures',
   'limb-staging': 'staging',
 };

@@ -6,6 +6,7 @@ import { context } from './context.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
+import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { staging } from './staging.js';
 import { whole } from './whole.js';
@@ -19,6 +20,7 @@ export const deParts: PartMessages = {
   flags,
   history,
   inspection,
+  note,
   pressures,
   staging,
   whole,

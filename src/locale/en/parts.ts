@@ -5,6 +5,7 @@ import { context } from './context.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
+import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { staging } from './staging.js';
 import { whole } from './whole.js';
@@ -18,6 +19,7 @@ export const enParts = {
   flags,
   history,
   inspection,
+  note,
   pressures,
   staging,
   whole,

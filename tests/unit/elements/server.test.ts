@@ -11,6 +11,7 @@ const TAGS = [
   'pulse-reading',
   'limb-flags',
   'limb-changes',
+  'limb-note',
   'limb-history',
   'limb-inspection',
   'limb-context',
