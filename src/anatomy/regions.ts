@@ -1,5 +1,6 @@
-import type { Laterality } from './sides.js';
 import { AXIS } from './figure-box.js';
+import type { Laterality } from './sides.js';
+import type { SkinName } from './skin-name.js';
 import {
   mirrorPoint,
   SKIN_REGION_IDS,
@@ -7,20 +8,12 @@ import {
   type SkinPlace,
   SKIN_REGIONS,
   sideOfPoint,
+  type SurfacePart,
   type SurfacePoint,
 } from './surface.js';
 
 /** How a mark lies on the skin: over an area, along a line, or across a limb at one level. */
 export type MarkForm = 'area' | 'along' | 'across';
-
-/** What a mark covers, for words: a region, of a long one the third, of several in a row the first and the last. */
-export interface SkinName {
-  readonly region: SkinRegionId | 'fingers' | 'toes';
-  readonly side: Laterality;
-  readonly third?: 'upper' | 'mid' | 'lower';
-  /** The far end, where the mark covers everything from `region` to there. */
-  readonly to?: SkinName['region'];
-}
 
 /** Maximum distance of a point from the skin, in figure units. */
 const NEAR_SKIN = 24;
@@ -129,17 +122,21 @@ export function regionAt(point: SurfacePoint): SkinPlace | undefined {
   return best && { region: best, side };
 }
 
-function alongLine(points: readonly SurfacePoint[]): SurfacePoint[] {
+/** The samples of a line, at most a step apart. */
+export function alongLine(points: readonly SurfacePoint[], step = STEP): SurfacePoint[] {
   return points.flatMap((point, i) => {
     const before = points[i - 1];
     if (!before) return [point];
-    const steps = Math.ceil(Math.hypot(point[0] - before[0], point[1] - before[1]) / STEP) || 1;
+    const steps = Math.ceil(Math.hypot(point[0] - before[0], point[1] - before[1]) / step) || 1;
     return Array.from({ length: steps }, (_, k) => between(before, point, (k + 1) / steps));
   });
 }
 
 /** The samples of an area, and how much of it each stands for. */
-function withinArea(points: readonly SurfacePoint[]): { samples: readonly SurfacePoint[]; each: number } {
+export function withinArea(points: readonly SurfacePoint[]): {
+  samples: readonly SurfacePoint[];
+  each: number;
+} {
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const [width, height] = [Math.max(...xs) - left, Math.max(...ys) - top];
@@ -157,8 +154,11 @@ function withinArea(points: readonly SurfacePoint[]): { samples: readonly Surfac
     : { samples: points, each: 0 };
 }
 
+/** What a mark on the figure can be named by. */
+type FigureName = SkinRegionId | 'fingers' | 'toes';
+
 interface Tally {
-  readonly region: SkinName['region'];
+  readonly region: FigureName;
   side: Laterality;
   count: number;
   x: number;
@@ -228,12 +228,15 @@ function named({ region, side, along }: Tally): SkinName {
 }
 
 /** Order of a region from the heart outward. */
-function rank({ region }: { region: SkinName['region'] }): number {
+function rank({ region }: { region: FigureName }): number {
   return region === 'toes' ? 99 : SKIN_REGION_IDS.indexOf(region === 'fingers' ? 'little-finger' : region);
 }
 
-function partOf({ region }: { region: SkinName['region'] }): string {
-  return region === 'toes' ? 'leg' : region === 'fingers' ? 'arm' : SKIN_REGIONS[region].of;
+/** The part of the body that a named place belongs to. */
+export function partOf({ region }: Pick<SkinName, 'region'>): SurfacePart {
+  if (region in SKIN_REGIONS) return SKIN_REGIONS[region as SkinRegionId].of;
+  if (region === 'buttock') return 'trunk';
+  return region === 'fingers' || region === 'palm' || region.endsWith('thenar') ? 'arm' : 'leg';
 }
 
 /**

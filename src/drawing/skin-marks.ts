@@ -140,8 +140,12 @@ function beside(points: readonly Point[], far: Point, by: number): Point[] {
 }
 
 /** A mark that a point is on or near: lines first, then the smallest area around it, then an edge close by. */
-export function markAt(marks: readonly Mark[], point: Point, reach: number): Mark | undefined {
-  let best: Mark | undefined;
+export function markAt<M extends Pick<Mark, 'kind' | 'points'>>(
+  marks: readonly M[],
+  point: Point,
+  reach: number,
+): M | undefined {
+  let best: M | undefined;
   let least = Infinity;
   for (const mark of marks) {
     const { points } = mark;

@@ -1,31 +1,49 @@
-import { SKIN_REGIONS } from '../anatomy/index.js';
-import { type Mark, MARK_FORMS, type MarkKind, markRegions } from '../examination/index.js';
+import { onward, partOf, type SurfacePoint } from '../anatomy/index.js';
+import { type Mark, MARK_FORMS, type MarkKind, markPointsOn, markRegions } from '../examination/index.js';
 import type { Messages } from '../locale/index.js';
 import type { Point } from './geometry.js';
 import type { Layout } from './layout.js';
 import { farSide, markShape, type MarkShape } from './skin-marks.js';
-import { isPlateView } from './plates/plate.js';
+import { isPlateView, plateOf } from './plates/plate.js';
 import { showsArms, type View } from './views.js';
 
 /** Whether a mark lies on an arm and is hidden together with it. */
 export function isMarkOfArm(mark: Mark): boolean {
-  const region = markRegions(mark)[0]?.region;
-  return region === 'fingers' || (region && region !== 'toes' && SKIN_REGIONS[region].of) === 'arm';
+  const [name] = markRegions(mark);
+  return name !== undefined && partOf(name) === 'arm';
 }
 
-/** Whether a view shows a mark: one on an arm only with the arms. Plates have a skin of their own. */
+/** The points of a mark where a view shows it, in units of the view; on an arm only with the arms, on a plate what it shows of the skin. */
+export function markPointsIn(view: View, mark: Mark): readonly SurfacePoint[] | undefined {
+  if (!isPlateView(view)) return !isMarkOfArm(mark) || showsArms(view) ? mark.points : undefined;
+  return markPointsOn(mark, view);
+}
+
+/** Whether a view shows a mark. */
 export function showsMark(view: View, mark: Mark): boolean {
-  if (isPlateView(view)) return false;
-  return !isMarkOfArm(mark) || showsArms(view);
+  return markPointsIn(view, mark) !== undefined;
 }
 
-/** The paths of a mark where it lies in a layout. */
+/** Whether a view shows a mark on the very drawing on which it was made, so that it can be moved there. */
+export function isDrawnIn(view: View, { on }: Mark): boolean {
+  return on?.plate === (isPlateView(view) ? view : undefined);
+}
+
+/** Whether a mark lies on a face of the body that the figure does not show: on a sole, or at the back of a leg. */
+export function isMarkBehind(view: View, { on }: Mark): boolean {
+  return !isPlateView(view) && on !== undefined && !['hand', 'foot'].includes(plateOf(on.plate).name);
+}
+
+/** The paths of a mark where it lies in a layout that shows it. */
 export function placedMark(
   mark: Mark,
-  { scale, offsetX, offsetY }: Pick<Layout, 'scale' | 'offsetX' | 'offsetY'>,
+  { view, scale, offsetX, offsetY }: Pick<Layout, 'view' | 'scale' | 'offsetX' | 'offsetY'>,
 ): MarkShape {
-  const points = mark.points.map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]);
-  return markShape(mark.kind, points, farSide(mark.points));
+  const own = markPointsIn(view, mark) ?? [];
+  const points = own.map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]);
+  const middle = own[Math.floor(own.length / 2)];
+  const far = isPlateView(view) && middle ? onward(view, middle) : farSide(mark.points);
+  return markShape(mark.kind, points, far);
 }
 
 /** A mark in words, "Left forefoot: ulcer". */

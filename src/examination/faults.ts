@@ -23,6 +23,7 @@ export const RULE_CODES = [
   'each-once',
   'ids-differ',
   'area-points',
+  'on-plate',
   'grade-or-reason',
   'bruit-or-reason',
   'thrill-only-felt',

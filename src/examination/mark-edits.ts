@@ -1,8 +1,15 @@
 import {
   FIGURE_HEIGHT,
   FIGURE_WIDTH,
-  type SkinName,
+  onFigure,
+  onPlate,
+  PLATE_BOXES,
+  PLATE_VIEWS,
+  plateOf,
+  plateRegionsOf,
+  type PlateView,
   regionsOf,
+  type SkinName,
   type SurfacePoint,
 } from '../anatomy/index.js';
 import { checkedText, checkedWord, compact, withFields } from './finish.js';
@@ -17,11 +24,24 @@ export function skinMarks({ marks }: Examination): readonly Mark[] {
 
 const NAMES = new WeakMap<object, readonly SkinName[]>();
 
-/** What a mark covers, largest share first; empty when it lies off the skin. */
-export function markRegions(mark: Readonly<Pick<Mark, 'kind' | 'points'>>): readonly SkinName[] {
-  const names = NAMES.get(mark) ?? regionsOf(mark.points, MARK_FORMS[mark.kind]);
+/** What a mark covers, largest share first; empty when it lies off the skin. One drawn on a plate is named by the areas of the plate. */
+export function markRegions(mark: Readonly<Pick<Mark, 'kind' | 'points' | 'on'>>): readonly SkinName[] {
+  const form = MARK_FORMS[mark.kind];
+  const named = (): SkinName[] =>
+    mark.on ? plateRegionsOf(mark.on.plate, mark.on.points, form) : regionsOf(mark.points, form);
+  const names = NAMES.get(mark) ?? named();
   NAMES.set(mark, names);
   return names;
+}
+
+/**
+ * The points of a mark in units of a plate or of the whole figure; `undefined` where a plate does not show that face of that part. On
+ * the figure every mark is shown.
+ * @param plate without one, the figure
+ */
+export function markPointsOn(mark: Mark, plate: PlateView | undefined): readonly SurfacePoint[] | undefined {
+  if (!plate || mark.on?.plate === plate) return plate ? mark.on?.points : mark.points;
+  return onPlate(plate, mark.points, mark.on?.plate);
 }
 
 function within(value: number, most: number): number {
@@ -29,17 +49,37 @@ function within(value: number, most: number): number {
   return Math.round(Math.min(most, Math.max(0, value)) * 10) / 10;
 }
 
-function fitted(mark: Mark): Mark {
-  const { points } = mark;
-  const kind = checkedWord(mark.kind, MARK_KINDS, ['marks', mark.id, 'kind']) as Mark['kind'];
+function inBox(points: readonly SurfacePoint[], [width, height]: readonly [number, number]): Mark['points'] {
+  return points.map(([x, y]) => [within(x, width), within(y, height)] as const);
+}
+
+const FIGURE_BOX = [FIGURE_WIDTH, FIGURE_HEIGHT] as const;
+
+/** Where a mark is drawn, in the units of what it is drawn on. */
+function drawnOn({ on, points = [] }: Pick<NewMark, 'on' | 'points'>): {
+  readonly points: readonly SurfacePoint[];
+  readonly box: readonly [number, number];
+} {
+  return on ? { points: on.points, box: PLATE_BOXES[plateOf(on.plate).name] } : { points, box: FIGURE_BOX };
+}
+
+/** @param fresh whether its place on the figure follows from where it was drawn on a plate */
+function fitted(mark: Mark, fresh: boolean): Mark {
+  const { id } = mark;
+  const kind = checkedWord(mark.kind, MARK_KINDS, ['marks', id, 'kind']) as Mark['kind'];
+  if (mark.on) checkedWord(mark.on.plate, PLATE_VIEWS, ['marks', id, 'on', 'plate']);
+  const { points, box } = drawnOn(mark);
   if (points.length < fewestPoints(kind) || points.length > MOST_POINTS)
     throw new RangeError(
       `"${kind}" takes ${fewestPoints(kind)} to ${MOST_POINTS} points, found ${points.length}`,
     );
+  const drawn = inBox(points, box);
+  const on = mark.on && { ...mark.on, points: drawn };
   return compact({
     ...mark,
-    points: points.map(([x, y]) => [within(x, FIGURE_WIDTH), within(y, FIGURE_HEIGHT)] as const),
-    note: checkedText(mark.note, ['marks', mark.id, 'note']),
+    points: !on ? drawn : fresh ? inBox(onFigure(on.plate, drawn), FIGURE_BOX) : mark.points,
+    on,
+    note: checkedText(mark.note, ['marks', id, 'note']),
   }) as Mark;
 }
 
@@ -53,29 +93,33 @@ function withMarks(examination: Examination, marks: readonly Mark[]): Examinatio
   return withFields(examination, { marks: marks.length ? marks : undefined });
 }
 
-/** What a new mark is made of; the record gives it its id. */
+/** What a new mark is made of: its points on the figure, or those on a plate; the record gives it its id. */
 export interface NewMark {
   readonly kind: Mark['kind'];
-  readonly points: readonly SurfacePoint[];
-  readonly note?: string;
+  /** In units of the figure; of a mark on a plate they follow from where it lies there. */
+  readonly points?: readonly SurfacePoint[] | undefined;
+  readonly on?: { readonly plate: PlateView; readonly points: readonly SurfacePoint[] } | undefined;
+  readonly note?: string | undefined;
 }
 
 /**
- * Records a mark. Its points are moved into the figure's box and rounded to a tenth of a unit. A record full of marks stays as it is.
+ * Records a mark. Its points are moved into the box of the figure or plate and rounded to a tenth of a unit. A record full of marks stays
+ * as it is.
  * @throws RangeError for too few or too many points, for points that are no numbers, and for too long a note
  */
 export function addMark(examination: Examination, mark: NewMark): Examination {
   const marks = skinMarks(examination);
   const taken = [...marks, ...carriedMarks(examination)];
   const last = Math.max(0, ...taken.map(({ id }) => Number(/^m(\d{1,9})$/.exec(id)?.[1] ?? 0)));
-  const made = fitted({ ...mark, id: `m${last + 1}`, points: mark.points });
+  const made = fitted({ points: [], ...mark, id: `m${last + 1}` } as Mark, true);
   return marks.length + carriedMarks(examination).length < MOST_MARKS
     ? withMarks(examination, [...marks, made])
     : examination;
 }
 
 /**
- * Changes kind, note or points of a mark; an empty note goes. An id that is not there changes nothing.
+ * Changes kind, note or place of a mark; an empty note goes. New points on the figure take the mark off its plate; an id that is not there
+ * changes nothing.
  * @throws RangeError where the new kind needs more points than the mark has, and for what the record does not take
  */
 export function changeMark(
@@ -83,26 +127,38 @@ export function changeMark(
   id: string,
   patch: Patch<Omit<Mark, 'id'>>,
 ): Examination {
+  const moved = patch.on ?? patch.points;
   return withMarks(
     examination,
     skinMarks(examination).map((mark) =>
       mark.id === id
-        ? fitted({ ...mark, ...compact(patch), ...('note' in patch && { note: patch.note }), id } as Mark)
+        ? fitted(
+            {
+              ...mark,
+              ...compact(patch),
+              ...(moved && { on: patch.on }),
+              ...('note' in patch && { note: patch.note }),
+              id,
+            } as Mark,
+            moved !== undefined,
+          )
         : mark,
     ),
   );
 }
 
-/** Moves a mark by units of the figure, no farther than the edge of its box; it keeps its shape. */
+/** Moves a mark by units of the figure or plate on which it was drawn, no farther than the edge of its box; it keeps its shape there. */
 export function moveMark(examination: Examination, id: string, dx: number, dy: number): Examination {
   const mark = skinMarks(examination).find((one) => one.id === id);
   if (!mark) return examination;
-  const room = (at: 0 | 1, most: number, by: number): number => {
-    const values = mark.points.map((point) => point[at]);
-    return Math.min(most - Math.max(...values), Math.max(-Math.min(...values), by));
+  const { points, box } = drawnOn(mark);
+  const room = (at: 0 | 1, by: number): number => {
+    const values = points.map((point) => point[at]);
+    return Math.min(box[at] - Math.max(...values), Math.max(-Math.min(...values), by));
   };
-  const [x, y] = [room(0, FIGURE_WIDTH, dx), room(1, FIGURE_HEIGHT, dy)];
-  return changeMark(examination, id, { points: mark.points.map(([px, py]) => [px + x, py + y]) });
+  const [x, y] = [room(0, dx), room(1, dy)];
+  const moved = points.map(([px, py]) => [px + x, py + y] as const);
+  return changeMark(examination, id, mark.on ? { on: { ...mark.on, points: moved } } : { points: moved });
 }
 
 /** Takes marks away by their ids; ids that are not there change nothing. */

@@ -1,4 +1,4 @@
-import { type SkinName } from '../anatomy/index.js';
+import { partOf } from '../anatomy/index.js';
 import { markRegions, type MarkKind, skinMarks } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { given } from './ground.js';
@@ -33,22 +33,14 @@ const SAYS: Partial<Record<MarkKind, (state: LimbState) => boolean>> = {
   cyanosis: ({ facts: { inspection: i } }) => i.colour !== undefined,
 };
 
-const LEG = /thigh|knee|calf|shin|leg|ankle|foot|toes|heel/;
-const ARM = /arm|elbow|wrist|hand|fingers/;
-
-function kindOf({ region }: SkinName): 'leg' | 'arm' | undefined {
-  if (LEG.test(region)) return 'leg';
-  return ARM.test(region) ? 'arm' : undefined;
-}
-
 /** Marks drawn on the skin that Inspection does not say: "record it in Inspection?". */
 export function markQuestions({ examination, limbs }: Case): Question[] {
   return skinMarks(examination).flatMap((mark): Question[] => {
     const says = SAYS[mark.kind];
     if (!says) return [];
     const [name] = markRegions(mark);
-    const kind = name && kindOf(name);
-    if (!name || !kind) return limbs.some(says) ? [] : [{ code: 'marks-unrecorded' }];
+    const kind = name && partOf(name);
+    if (!name || kind === 'trunk') return limbs.some(says) ? [] : [{ code: 'marks-unrecorded' }];
     const at = limbs.filter(({ limb }) => limb.kind === kind && limb.side === name.side);
     return at.filter((state) => !says(state)).map(({ limb }) => ({ code: 'marks-unrecorded', limb }));
   });

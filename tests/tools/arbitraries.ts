@@ -5,6 +5,9 @@ import {
   LIMBS,
   LISTENING_PLACES,
   type Place,
+  PLATE_BOXES,
+  PLATE_VIEWS,
+  plateOf,
   PULSE_PLACES,
 } from '../../src/anatomy/index.js';
 import {
@@ -20,6 +23,8 @@ import {
   LEG_DELAYS,
   type Mark,
   MARK_KINDS,
+  type MarkKind,
+  type MarkOnPlate,
   type NewMark,
   ONSETS,
   type PulseFinding,
@@ -71,22 +76,38 @@ function tenths(most: number): fc.Arbitrary<number> {
 
 const figurePoint = fc.tuple(tenths(FIGURE_WIDTH), tenths(FIGURE_HEIGHT));
 
-/** A mark anywhere on the figure, off the body included. */
-export const anyNewMark: fc.Arbitrary<NewMark> = fc.constantFrom(...MARK_KINDS).chain((kind) =>
-  fc.record(
-    {
-      kind: fc.constant(kind),
-      points: fc.array(figurePoint, { minLength: fewestPoints(kind), maxLength: 12 }),
-      note: noteText,
-    },
-    { requiredKeys: ['kind', 'points'] },
-  ),
-);
+const pointsOf = (kind: MarkKind, point: fc.Arbitrary<[number, number]>): fc.Arbitrary<[number, number][]> =>
+  fc.array(point, { minLength: fewestPoints(kind), maxLength: 12 });
+
+const onPlateOf = (kind: MarkKind): fc.Arbitrary<MarkOnPlate> =>
+  fc.constantFrom(...PLATE_VIEWS).chain((plate) => {
+    const [width, height] = PLATE_BOXES[plateOf(plate).name];
+    return fc.record({
+      plate: fc.constant(plate),
+      points: pointsOf(kind, fc.tuple(tenths(width), tenths(height))),
+    });
+  });
+
+/** A mark anywhere on the figure or on a plate, off the body included. */
+export const anyNewMark: fc.Arbitrary<NewMark> = fc
+  .constantFrom(...MARK_KINDS)
+  .chain((kind) =>
+    fc.oneof(
+      fc.record(
+        { kind: fc.constant(kind), points: pointsOf(kind, figurePoint), note: noteText },
+        { requiredKeys: ['kind', 'points'] },
+      ),
+      fc.record(
+        { kind: fc.constant(kind), on: onPlateOf(kind), note: noteText },
+        { requiredKeys: ['kind', 'on'] },
+      ),
+    ),
+  );
 
 /** The same with an id, as a record holds it. */
 export const anyMark: fc.Arbitrary<Mark> = fc
   .tuple(fc.string({ minLength: 1, maxLength: 12 }), anyNewMark)
-  .map(([id, mark]) => ({ ...mark, id, points: mark.points.map(([x, y]) => [x, y] as [number, number]) }));
+  .map(([id, mark]) => ({ ...(addMark(emptyExamination(), mark).marks?.[0] as Mark), id }));
 
 type Step = (examination: Examination) => Examination;
 const pulseStep: fc.Arbitrary<Step> = fc.tuple(pulsePlace, pulsePatch).map(

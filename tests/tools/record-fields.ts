@@ -28,9 +28,9 @@ const VALUES: Readonly<Record<string, unknown>> = {
   onsetAt: '2026-05-01T10:30Z',
   at: '2026-05-01T10:30Z',
   points: [
-    [700, 1100],
-    [710, 1110],
-    [700, 1110],
+    [700, 700],
+    [710, 710],
+    [700, 710],
   ],
 };
 
@@ -69,6 +69,10 @@ export const LEAVES: readonly Leaf[] = leavesOf((examinationSchema as unknown as
 
 /** What an entry must hold besides the field in question. */
 const AROUND: readonly (readonly [RegExp, Readonly<Record<string, unknown>>])[] = [
+  [
+    /^marks\.0\.on\./,
+    { id: 'a', kind: 'scar', points: VALUES.points, on: { plate: 'left-sole', points: VALUES.points } },
+  ],
   [/^marks\.0\./, { id: 'a', kind: 'scar', points: VALUES.points }],
   [/^amendments\.0\./, { kind: 'amended', at: VALUES.onsetAt }],
   [/^calls\.0\./, { team: 'vascular', at: VALUES.onsetAt }],
@@ -98,7 +102,8 @@ function put(into: unknown, [key, ...rest]: RecordPath, value: unknown): unknown
 export function recordWith(path: RecordPath, value: unknown, format = 'pulse-map/1.7'): unknown {
   const [, around] = AROUND.find(([where]) => where.test(path.join('.'))) ?? [];
   const base = { format, scale: '0-3' };
-  // What an entry of a list of the context must hold stands in the entry, not in a list within it.
-  const entry = path[0] === 'context' ? path.slice(0, path.indexOf(0) + 1) : path.slice(0, -1);
+  // What an entry of a list must hold stands in the entry, not in what is within it.
+  const entry =
+    path[0] === 'context' || path[0] === 'marks' ? path.slice(0, path.indexOf(0) + 1) : path.slice(0, -1);
   return put(around ? put(base, entry, around) : base, path, value);
 }

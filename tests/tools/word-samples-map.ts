@@ -8,6 +8,8 @@ import {
   PULSE_PLACES,
   SIDES,
   SITE_IDS,
+  PLATE_VIEWS,
+  platePlaces,
   SKIN_PLACES,
   type SkinName,
   VESSELS,
@@ -169,11 +171,10 @@ const LESION_STATES = ['narrowed', 'blocked'] as const;
 
 const NAMES: SkinName[] = [
   ...SKIN_PLACES,
-  ...two(SIDES, ['upper', 'mid', 'lower'] as const).map(([side, third]) => ({
-    region: 'shin' as const,
-    side,
-    third,
-  })),
+  ...PLATE_VIEWS.flatMap(platePlaces).map(({ name }) => name),
+  ...two(SIDES, ['upper', 'mid', 'lower'] as const).map(([side, third]): SkinName => {
+    return { region: 'shin', side, third };
+  }),
   { region: 'knee', side: 'left', to: 'toes' },
 ];
 const WHERE = [[], NAMES.slice(0, 1), NAMES.slice(-2), NAMES.slice(0, 4)];

@@ -1,3 +1,4 @@
+import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** The left foot twice at one scale, ankles level: the dorsum with the toes down, and the inner side. Drawn from anatomical knowledge (from memory). */
@@ -5,7 +6,7 @@ import type { Plate } from './plate.js';
 export const plate: Plate = {
   name: 'foot',
   given: 'left',
-  size: [1000, 800],
+  size: PLATE_BOXES.foot,
   unitsPerMm: 2.14,
   factor: 2.3,
   outlines: [

@@ -1,3 +1,4 @@
+import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** The left knee from behind. Drawn from anatomical knowledge (from memory). */
@@ -5,7 +6,7 @@ import type { Plate } from './plate.js';
 export const plate: Plate = {
   name: 'knee',
   given: 'left',
-  size: [1000, 1000],
+  size: PLATE_BOXES.knee,
   unitsPerMm: 2.75,
   factor: 2.15,
   outlines: [

@@ -1,3 +1,4 @@
+import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** Both legs from behind. Given is the leg on the right of the plate, which is the right one. Drawn from anatomical knowledge (from memory). */
@@ -6,7 +7,7 @@ export const plate: Plate = {
   name: 'legs-behind',
   given: 'right',
   pair: true,
-  size: [988, 1490],
+  size: PLATE_BOXES['legs-behind'],
   unitsPerMm: 1.5,
   factor: 1.9,
   outlines: [

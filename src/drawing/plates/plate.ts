@@ -1,8 +1,17 @@
-import type { ArteryId, Laterality, Side, SiteId } from '../../anatomy/index.js';
+import {
+  type ArteryId,
+  isPlateView,
+  PLATE_NAMES,
+  PLATE_VIEWS,
+  type PlateName,
+  plateOf,
+  type PlateView,
+  type Side,
+  type SiteId,
+} from '../../anatomy/index.js';
 
 /** The parts of the body drawn larger than on the whole figure, each on a plate of its own. */
-export const PLATE_NAMES = ['hand', 'foot', 'sole', 'knee', 'legs-behind'] as const;
-export type PlateName = (typeof PLATE_NAMES)[number];
+export { isPlateView, PLATE_NAMES, PLATE_VIEWS, type PlateName, plateOf, type PlateView };
 
 /** How deep an artery lies on a plate; one behind bone or on the far side is dashed. */
 export type PlateDepth = 'near' | 'deep' | 'behind';
@@ -93,28 +102,3 @@ export const SITES_ON: Readonly<Record<PlateName, readonly SiteId[]>> = {
   knee: ['adductor-canal', 'popliteal'],
   'legs-behind': ['popliteal', 'posterior-tibial'],
 };
-
-/** Views that are plates. */
-export const PLATE_VIEWS = [
-  'right-hand',
-  'left-hand',
-  'right-foot',
-  'left-foot',
-  'right-sole',
-  'left-sole',
-  'right-knee',
-  'left-knee',
-  'legs-behind',
-] as const;
-export type PlateView = (typeof PLATE_VIEWS)[number];
-
-export function isPlateView(view: string): view is PlateView {
-  return (PLATE_VIEWS as readonly string[]).includes(view);
-}
-
-/** The plate of a view, and the side it is of; `midline` for one that shows both. */
-export function plateOf(view: PlateView): { readonly name: PlateName; readonly side: Laterality } {
-  if (view === 'legs-behind') return { name: view, side: 'midline' };
-  const [side, name] = view.split('-') as [Side, PlateName];
-  return { name, side };
-}

@@ -1,3 +1,4 @@
+import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** The sole of the left foot with the toes up, as seen from the foot of the bed. Drawn from anatomical knowledge (from memory). */
@@ -5,7 +6,7 @@ import type { Plate } from './plate.js';
 export const plate: Plate = {
   name: 'sole',
   given: 'left',
-  size: [1000, 1000],
+  size: PLATE_BOXES.sole,
   unitsPerMm: 3.4,
   factor: 2.3,
   outlines: [

@@ -12,7 +12,7 @@ import { FIGURE_PAINT, GLYPH_PAINT, GROUND_PAINT, type Paint } from '../paint.js
 import type { PlacedRidges } from '../placed-ridges.js';
 import type { MarkShape } from '../skin-marks.js';
 import { SKIN_PAINT } from '../skin-paint.js';
-import { markName, markSample, placedMark } from '../skin-view.js';
+import { isMarkBehind, markName, markSample, placedMark } from '../skin-view.js';
 import type { SiteViews } from '../site-view.js';
 import { glyphText } from './glyph.js';
 import { type Ink, painted, type Painted } from './ink.js';
@@ -175,7 +175,7 @@ export function skinText(
     .map((mark, i) =>
       tag(
         'g',
-        {},
+        { opacity: isMarkBehind(layout.view, mark) ? 0.6 : undefined },
         titleOf(markName(mark, words)) + skinPaths(mark.kind, placedMark(mark, layout), ink, id(i), true),
       ),
     )

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep, setScale } from '../../examination/index.js';
-import { GLYPH_SIZE, isPlateView, type View, VIEWS } from '../../drawing/index.js';
+import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
 import type { Messages } from '../../locale/index.js';
 import { glyphIcon } from '../common/glyph.js';
 import { shownForStep } from '../../drawing/shown.js';
@@ -21,8 +21,6 @@ interface ToolbarView {
   readonly brush: ScaleStep | undefined;
   /** Whether the skin is being drawn on. */
   readonly drawing: boolean;
-  /** Whether the figure is shown, or a way leads back to it: plates have no marks of their own. */
-  readonly drawable: boolean;
   /** Whether something shown is not stated. */
   readonly unstated: boolean;
   /** Whether the list of what can be stated as normal is open. */
@@ -63,7 +61,6 @@ export class Toolbar {
         editable,
         brush: now.brush,
         drawing: this.skin.on,
-        drawable: !isPlateView(view) || session.canGoBack,
         unstated: unstatedHere(session).length > 0,
         normals: now.normals,
         display: display === 'table' ? 'table' : 'figure',
@@ -95,9 +92,8 @@ export class Toolbar {
     this.chooser.close(false);
   }
 
-  /** Draws on the skin of the figure, to which it leads back from a plate. */
+  /** Draws on the skin of the figure or plate. */
   draw(): void {
-    this.session.back(false);
     this.session.element.display = 'figure';
     this.skin.toggle();
   }
@@ -148,14 +144,14 @@ function normalButton({ unstated, normals, editable, words }: ToolbarView, acts:
   </button>`;
 }
 
-function drawButton({ drawing, editable, drawable, words }: ToolbarView, acts: Toolbar): TemplateResult {
+function drawButton({ drawing, editable, words }: ToolbarView, acts: Toolbar): TemplateResult {
   return html`<button
     type="button"
     class="button"
     data-tool="draw"
     aria-label=${words.marks.tool}
     aria-pressed=${drawing ? 'true' : 'false'}
-    ?disabled=${!editable || !drawable}
+    ?disabled=${!editable}
     @click=${() => acts.draw()}
   >
     ${ICONS.pencil}<span>${words.marks.toolShort}<span class="caption"> ${words.marks.toolRest}</span></span>

@@ -1,4 +1,4 @@
-import type { MarkForm } from '../../anatomy/index.js';
+import type { MarkForm, PlateView } from '../../anatomy/index.js';
 
 /** What a mark on the skin shows, worst first; `cyanosis` is blue discolouration, `cold` says that all below the line is cold. */
 export const MARK_KINDS = [
@@ -37,16 +37,26 @@ export function fewestPoints(kind: MarkKind): number {
   return MARK_FORMS[kind] === 'area' ? 3 : 2;
 }
 
-/** Something drawn on the skin of the figure. */
+/** Where a mark was drawn on a plate, the larger drawing of a hand, foot, sole, knee or of both legs from behind. */
+export interface MarkOnPlate {
+  /** The plate, by the name of its view. */
+  readonly plate: PlateView;
+  /** As the points of a mark, in units of the plate's box (see `PLATE_BOXES`), as the plate shows that side. */
+  readonly points: readonly (readonly [number, number])[];
+}
+
+/** Something drawn on the skin of the figure, or on a plate. */
 export interface Mark {
   /** Tells the marks of a record apart. */
   readonly id: string;
   readonly kind: MarkKind;
   /**
    * Corners of an area, or points along a line, as [x, y] in units of the figure's box (see `FIGURE_WIDTH`), with at most one
-   * decimal; x grows toward the patient's left.
+   * decimal; x grows toward the patient's left. Of a mark drawn on a plate, where it lies on the figure.
    */
   readonly points: readonly (readonly [number, number])[];
+  /** Where it was drawn, if not on the whole figure; it names the place more exactly than `points`. */
+  readonly on?: MarkOnPlate;
   /** The examiner's own words. */
   readonly note?: string;
 }

@@ -67,6 +67,7 @@ const trade: ExaminationTable = {
       'each-once': 'jedes Wort einmal',
       'ids-differ': 'jede Kennung einmal',
       'area-points': 'mindestens 3 Punkte für eine Fläche',
+      'on-plate': 'Punkte innerhalb der Zeichnung, auf der sie liegen',
       'grade-or-reason': 'ein Grad oder ein Grund, nicht beides',
       'bruit-or-reason': 'ein Geräusch oder ein Grund, nicht beides',
       'thrill-only-felt': 'kein Schwirren, wo die Stelle nicht untersuchbar war',

@@ -18,7 +18,7 @@ const kinds = termsFrom<MarkKind>({
 /** Kinds where there is least room; each is part of the whole word. */
 const short: Partial<Record<MarkKind, string>> = { cold: 'Kalt', amputation: 'Amputation' };
 
-const regions: Record<SkinName['region'], string> = {
+const regions = termsFrom<SkinName['region']>({
   head: 'Kopf',
   neck: 'Hals',
   chest: 'Brust',
@@ -49,7 +49,37 @@ const regions: Record<SkinName['region'], string> = {
   'fourth-toe': 'vierte Zehe',
   'little-toe': 'Kleinzehe',
   toes: 'Zehen',
-};
+  thenar: { trade: 'Thenar', plain: 'Daumenballen' },
+  hypothenar: { trade: 'Hypothenar', plain: 'Kleinfingerballen' },
+  palm: { trade: 'Hohlhand', plain: 'Handfläche' },
+  buttock: 'Gesäß',
+  'thigh-back': 'Oberschenkelrückseite',
+  'popliteal-fossa': 'Kniekehle',
+  calf: 'Wade',
+  gaiter: { trade: 'mediale Knöchelregion', plain: 'Innenseite über dem Knöchel' },
+  achilles: 'Achillessehne',
+  'medial-malleolus': { trade: 'Malleolus medialis', plain: 'Innenknöchel' },
+  'lateral-malleolus': { trade: 'Malleolus lateralis', plain: 'Außenknöchel' },
+  dorsum: 'Fußrücken',
+  instep: { trade: 'medialer Fußrand', plain: 'Innenrand des Fußes' },
+  'base-5': { trade: 'Basis des fünften Metatarsale', plain: 'Außenrand der Sohle' },
+  'met-head-1': { trade: 'Köpfchen des ersten Metatarsale', plain: 'Großzehenballen' },
+  'met-head-2': { trade: 'Köpfchen des zweiten Metatarsale', plain: 'Ballen der zweiten Zehe' },
+  'met-head-3': { trade: 'Köpfchen des dritten Metatarsale', plain: 'Ballen der dritten Zehe' },
+  'met-head-4': { trade: 'Köpfchen des vierten Metatarsale', plain: 'Ballen der vierten Zehe' },
+  'met-head-5': { trade: 'Köpfchen des fünften Metatarsale', plain: 'Kleinzehenballen' },
+  'first-web': { trade: 'erster Interdigitalraum', plain: 'Zwischenraum neben der Großzehe' },
+});
+
+/** Which face of it, after its name. */
+const faces = termsFrom<NonNullable<SkinName['face']>>({
+  palmar: { trade: 'beugeseitig', plain: 'Handflächenseite' },
+  dorsal: { trade: 'dorsal', plain: 'Oberseite' },
+  plantar: { trade: 'plantar', plain: 'Sohle' },
+  medial: { trade: 'medial', plain: 'Innenseite' },
+  lateral: { trade: 'lateral', plain: 'Außenseite' },
+  posterior: { trade: 'hinten', plain: 'Rückseite' },
+});
 const thirds: Record<NonNullable<SkinName['third']>, string> = {
   upper: 'oben',
   mid: 'Mitte',
@@ -57,8 +87,8 @@ const thirds: Record<NonNullable<SkinName['third']>, string> = {
 };
 const sides: Record<SkinName['side'], string> = { right: ' rechts', left: ' links', midline: '' };
 
-function bare({ region, third, to }: SkinName): string {
-  return `${regions[region]}${third ? ` ${thirds[third]}` : ''}${to ? ` bis ${regions[to]}` : ''}`;
+function bare({ region, third, to, face }: SkinName): string {
+  return `${regions[region]}${face ? ` (${faces[face]})` : ''}${third ? ` ${thirds[third]}` : ''}${to ? ` bis ${regions[to]}` : ''}`;
 }
 
 /** "Unterschenkel Mitte links", "Bauch", "Knie bis Zehen links". */

@@ -66,6 +66,7 @@ const trade: ExaminationTable = {
       'each-once': 'each word once',
       'ids-differ': 'each id once',
       'area-points': 'at least 3 points for an area',
+      'on-plate': 'points within the drawing they are on',
       'grade-or-reason': 'a grade or a reason, not both',
       'bruit-or-reason': 'a bruit or a reason, not both',
       'thrill-only-felt': 'no thrill where the site could not be examined',

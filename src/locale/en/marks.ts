@@ -14,7 +14,7 @@ const kinds = termsFrom<MarkKind>({
   amputation: { trade: 'amputation line', plain: 'line of amputation' },
 });
 
-const regions: Record<SkinName['region'], string> = {
+const regions = termsFrom<SkinName['region']>({
   head: 'head',
   neck: 'neck',
   chest: 'chest',
@@ -45,13 +45,43 @@ const regions: Record<SkinName['region'], string> = {
   'fourth-toe': 'fourth toe',
   'little-toe': 'little toe',
   toes: 'toes',
-};
+  thenar: { trade: 'thenar eminence', plain: 'ball of the thumb' },
+  hypothenar: { trade: 'hypothenar eminence', plain: 'edge of the palm below the little finger' },
+  palm: 'palm',
+  buttock: 'buttock',
+  'thigh-back': 'back of the thigh',
+  'popliteal-fossa': { trade: 'popliteal fossa', plain: 'back of the knee' },
+  calf: 'calf',
+  gaiter: { trade: 'medial gaiter area', plain: 'inner side above the ankle' },
+  achilles: { trade: 'Achilles tendon', plain: 'back of the ankle' },
+  'medial-malleolus': { trade: 'medial malleolus', plain: 'inner ankle bone' },
+  'lateral-malleolus': { trade: 'lateral malleolus', plain: 'outer ankle bone' },
+  dorsum: { trade: 'dorsum of the foot', plain: 'top of the foot' },
+  instep: { trade: 'medial arch', plain: 'inner edge of the foot' },
+  'base-5': { trade: 'base of the fifth metatarsal', plain: 'outer edge of the sole' },
+  'met-head-1': { trade: 'first metatarsal head', plain: 'ball of the great toe' },
+  'met-head-2': { trade: 'second metatarsal head', plain: 'ball of the second toe' },
+  'met-head-3': { trade: 'third metatarsal head', plain: 'ball of the third toe' },
+  'met-head-4': { trade: 'fourth metatarsal head', plain: 'ball of the fourth toe' },
+  'met-head-5': { trade: 'fifth metatarsal head', plain: 'ball of the little toe' },
+  'first-web': { trade: 'first web space', plain: 'gap beside the great toe' },
+});
+
+/** Which face of it, after its name. */
+const faces = termsFrom<NonNullable<SkinName['face']>>({
+  palmar: { trade: 'palmar', plain: 'palm side' },
+  dorsal: { trade: 'dorsal', plain: 'upper side' },
+  plantar: { trade: 'plantar', plain: 'sole' },
+  medial: { trade: 'medial', plain: 'inner side' },
+  lateral: { trade: 'lateral', plain: 'outer side' },
+  posterior: { trade: 'posterior', plain: 'back' },
+});
 const thirds: Record<NonNullable<SkinName['third']>, string> = { upper: 'upper', mid: 'mid', lower: 'lower' };
 const sides: Record<SkinPlace['side'], string> = { right: 'right ', left: 'left ', midline: '' };
 
-/** "left mid shin", "abdomen", "left knee to toes". */
-function place({ region, side, third, to }: SkinName): string {
-  return `${sides[side]}${third ? `${thirds[third]} ` : ''}${regions[region]}${to ? ` to ${regions[to]}` : ''}`;
+/** "left mid shin", "abdomen", "left knee to toes", "left great toe (plantar)". */
+function place({ region, side, third, to, face }: SkinName): string {
+  return `${sides[side]}${third ? `${thirds[third]} ` : ''}${regions[region]}${face ? ` (${faces[face]})` : ''}${to ? ` to ${regions[to]}` : ''}`;
 }
 
 /** "left forefoot and great toe": a side is said once where the next place has it too. */

@@ -151,13 +151,13 @@ describe('the views', () => {
     expect(map.view).to.equal('auto');
   });
 
-  it('lead back to the figure to draw on its skin', async () => {
+  it('take marks on their skin, too', async () => {
     const map = await openMap({ width: 900 });
     await click(byRole(map, 'button', /: Left sole$/));
     await settled(map);
     await click(byRole(map, 'button', 'Draw on the skin'));
     await settled(map);
-    expect(map.view).to.equal('auto');
+    expect(map.view).to.equal('left-sole');
     expect(nameOf(byRole(map, 'group', 'Draw on the skin'))).to.equal('Draw on the skin');
   });
 

@@ -109,7 +109,7 @@ describe('a record with marks', () => {
     [
       'a field that does not exist',
       [{ ...ulcer, colour: 'red' }],
-      'unknown-field at marks.0.colour: "red", not id|kind|points|note',
+      'unknown-field at marks.0.colour: "red", not id|kind|points|on|note',
     ],
     [
       'an area of two points',

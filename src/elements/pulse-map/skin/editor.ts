@@ -1,6 +1,5 @@
-import type { SkinPlace } from '../../../anatomy/index.js';
-import { regionShape } from '../../../anatomy/index.js';
-import type { Point } from '../../../drawing/index.js';
+import { platePlaceShape, type PlatePlace, regionShape, type SkinPlace } from '../../../anatomy/index.js';
+import { isDrawnIn, isPlateView, type Point, showsMark, type View } from '../../../drawing/index.js';
 import {
   addMark,
   changeMark,
@@ -19,9 +18,9 @@ import type { Hand, Tool } from '../hand/press.js';
 import type { Session } from '../session.js';
 import { cropOf } from './layer.js';
 
-/** How far an arrow key moves a mark, in figure units; with Shift, less. */
-const NUDGE = 8;
-const FINE_NUDGE = 1;
+/** How far an arrow key moves a mark, in figure units, and on a plate in its own; with Shift, less. */
+const NUDGE = { figure: 8, plate: 16 } as const;
+const FINE_NUDGE = { figure: 1, plate: 2 } as const;
 const ARROWS: Record<string, Point> = {
   ArrowUp: [0, -1],
   ArrowDown: [0, 1],
@@ -147,7 +146,7 @@ export class SkinEditor {
     const mark = this.mark(id);
     if (!mark) return;
     this.start();
-    this.session.change({ crop: cropOf(mark) });
+    this.#bring(mark);
     this.select(id);
     this.#focus = CHOSEN_KIND;
   }
@@ -157,18 +156,35 @@ export class SkinEditor {
     this.#say(this.session.words.marks.tooSmall);
   }
 
-  add(kind: MarkKind, points: readonly Point[]): void {
+  /** Shows the drawing on which a mark was made, or another that shows it. */
+  #bring(mark: Mark): void {
+    const { session } = this;
+    if (mark.on) {
+      if (!isDrawnIn(session.view, mark))
+        session.show(mark.on.plate, `[data-row="${CSS.escape(mark.id)}"] button`, true);
+      return;
+    }
+    if (!showsMark(session.view, mark)) session.back(false);
+    session.change({ crop: cropOf(mark) });
+  }
+
+  /** @param view in whose units the points are */
+  add(kind: MarkKind, points: readonly Point[], view: View): void {
     const { marks: words } = this.session.words;
-    if (!markRegions({ kind, points: points.map(([x, y]) => [x, y]) }).length)
-      return this.#say(words.offSkin);
-    if (!this.session.edit(addMark(this.session.examination, { kind, points })))
+    const made = isPlateView(view)
+      ? { points: [], on: { plate: view, points: points.map(([x, y]) => [x, y] as const) } }
+      : { points: points.map(([x, y]) => [x, y] as const) };
+    if (!markRegions({ kind, ...made }).length) return this.#say(words.offSkin);
+    if (!this.session.edit(addMark(this.session.examination, { kind, ...made })))
       return this.#say(words.full(MOST_MARKS));
     this.session.say(words.recorded(kind, markRegions(this.marks.at(-1) as Mark)));
   }
 
-  /** Adds a mark that covers a region. */
-  addAt(kind: MarkKind, place: SkinPlace | undefined): void {
-    if (place) this.add(kind, regionShape(place, MARK_FORMS[kind]));
+  /** Adds a mark that covers a region of the figure or an area of a plate. */
+  addAt(kind: MarkKind, place: SkinPlace | PlatePlace | undefined): void {
+    const form = MARK_FORMS[kind];
+    if (place && 'view' in place) this.add(kind, platePlaceShape(place, form), place.view);
+    else if (place) this.add(kind, regionShape(place, form), 'whole');
     else this.#say(this.session.words.marks.choosePlace);
   }
 
@@ -193,8 +209,13 @@ export class SkinEditor {
   key(mark: Mark, { key, shiftKey }: KeyboardEvent): boolean {
     const arrow = ARROWS[key];
     if (arrow) {
-      const by = shiftKey ? FINE_NUDGE : NUDGE;
-      const { examination } = this.session;
+      const { examination, view } = this.session;
+      // Up on a sole is not up on the figure: a mark is moved on the drawing on which it was made.
+      if (!isDrawnIn(view, mark)) {
+        this.#bring(mark);
+        return true;
+      }
+      const by = (shiftKey ? FINE_NUDGE : NUDGE)[mark.on ? 'plate' : 'figure'];
       this.#change(mark.id, moveMark(examination, mark.id, arrow[0] * by, arrow[1] * by));
     } else if (key === 'Delete' || key === 'Backspace') {
       this.#focus = CHOSEN_KIND;

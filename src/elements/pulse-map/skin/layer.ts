@@ -2,6 +2,7 @@ import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import {
   AXIS,
+  isMarkBehind,
   isMarkOfArm,
   type Layout,
   markName,
@@ -36,8 +37,8 @@ function parts(id: string, kind: MarkKind, { d, teeth, hatch }: MarkShape): SVGT
 const SHAPES = new WeakMap<Mark, { readonly key: string; readonly shape: MarkShape }>();
 
 function shapeOf(mark: Mark, layout: Layout): MarkShape {
-  const { scale, offsetX, offsetY } = layout;
-  const key = `${scale} ${offsetX} ${offsetY}`;
+  const { view, scale, offsetX, offsetY } = layout;
+  const key = `${view} ${scale} ${offsetX} ${offsetY}`;
   const known = SHAPES.get(mark);
   if (known?.key === key) return known.shape;
   const shape = placedMark(mark, layout);
@@ -63,13 +64,20 @@ export function skinLayer(
   const { on, words } = view;
   // The figure may be in the document twice, in another size for print.
   const where = `${layout.view}-${layout.width}-${layout.height}`;
-  return svg`<g class="skins" aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
+  const [across, down] = layout.plate?.plate.size ?? [];
+  const box = `skins-${where}`;
+  return svg`${
+    across && down
+      ? svg`<clipPath id=${box}><rect x=${layout.offsetX} y=${layout.offsetY} width=${across * layout.scale} height=${down * layout.scale}></rect></clipPath>`
+      : nothing
+  }<g class="skins" clip-path=${across ? `url(#${box})` : nothing} aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
     view.marks.filter((mark) => showsMark(layout.view, mark)),
     ({ id }) => id,
     (mark, i) => {
+      const behind = isMarkBehind(layout.view, mark) ? ' behind' : '';
       const state = view.erasing.has(mark.id) ? 'erasing' : mark.id === view.selected ? 'selected' : '';
       const name = markName(mark, words);
-      return svg`<g class="skin s-${mark.kind} ${state}" part="mark" data-mark=${mark.id} role=${on ? 'button' : nothing}
+      return svg`<g class="skin s-${mark.kind}${behind} ${state}" part="mark" data-mark=${mark.id} role=${on ? 'button' : nothing}
           tabindex=${on ? 0 : nothing} aria-label=${on ? name : nothing} aria-pressed=${on ? mark.id === view.selected : nothing}>
         ${on ? nothing : svg`<title>${name}</title>`}${parts(`${where}-${i}`, mark.kind, shapeOf(mark, layout))}
       </g>`;

@@ -1,14 +1,22 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { repeat } from 'lit/directives/repeat.js';
-import { SKIN_PLACES, SKIN_REGIONS, type SkinPlace } from '../../../anatomy/index.js';
+import {
+  type PlatePlace,
+  platePlaces,
+  SKIN_PLACES,
+  SKIN_REGIONS,
+  type SkinPlace,
+} from '../../../anatomy/index.js';
 import { type Mark, MARK_FORMS, MARK_KINDS, type MarkKind, markRegions } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import type { SkinEditor } from './editor.js';
-import { markName } from '../../../drawing/index.js';
+import { isPlateView, markName, type View } from '../../../drawing/index.js';
 import { skinIcon, type SkinView } from './layer.js';
 
 export interface PaletteView extends SkinView {
+  /** What is shown, whose places are offered first. */
+  readonly view: View;
   readonly kind: MarkKind;
   readonly eraser: boolean;
   /** Content of the note field while it is being edited. */
@@ -85,12 +93,21 @@ function groupOf({ region, side }: SkinPlace): keyof Messages['marks']['groups']
   return of === 'trunk' || side === 'midline' ? 'trunk' : `${side} ${of}`;
 }
 
-function addByPlace({ marks }: Messages, editor: SkinEditor): TemplateResult {
+/** The areas of a plate with their names, each name once: an area that two drawings show stands on the second. */
+function areasOf(view: View, { marks }: Messages): readonly (readonly [string, PlatePlace])[] {
+  if (!isPlateView(view)) return [];
+  return [...new Map(platePlaces(view).map((place) => [marks.placeWord(place.name), place]))];
+}
+
+function addByPlace({ view, words }: PaletteView, editor: SkinEditor): TemplateResult {
+  const { marks } = words;
+  const areas = areasOf(view, words);
+  const places = [...areas.map(([, place]) => place), ...SKIN_PLACES];
   const add = (event: Event): void => {
     const [kind, place] = [
       ...((event.target as Element).closest('.fields')?.querySelectorAll('select') ?? []),
     ];
-    if (kind && place) editor.addAt(kind.value as MarkKind, SKIN_PLACES[Number(place.value || Number.NaN)]);
+    if (kind && place) editor.addAt(kind.value as MarkKind, places[Number(place.value || Number.NaN)]);
   };
   return html`<div class="fields">
     <label
@@ -103,12 +120,19 @@ function addByPlace({ marks }: Messages, editor: SkinEditor): TemplateResult {
       >${marks.place}
       <select class="field">
         <option value="">${marks.choosePlace}</option>
+        ${
+          areas.length
+            ? html`<optgroup label=${words.map.views[view]}>
+                ${areas.map(([name], i) => html`<option value=${i}>${name}</option>`)}
+              </optgroup>`
+            : nothing
+        }
         ${Object.entries(marks.groups).map(
           ([group, name]) =>
             html`<optgroup label=${name}>
               ${SKIN_PLACES.map((place, i) =>
                 groupOf(place) === group
-                  ? html`<option value=${i}>${marks.placeWord(place)}</option>`
+                  ? html`<option value=${areas.length + i}>${marks.placeWord(place)}</option>`
                   : nothing,
               )}
             </optgroup>`,
@@ -120,7 +144,7 @@ function addByPlace({ marks }: Messages, editor: SkinEditor): TemplateResult {
 }
 
 /** Every mark in words with its buttons, and a form to add one without drawing. */
-export function renderSkinList(view: SkinView, editable: boolean, editor: SkinEditor): TemplateResult {
+export function renderSkinList(view: PaletteView, editable: boolean, editor: SkinEditor): TemplateResult {
   const { words, marks: all } = view;
   const { marks } = words;
   return html`<ul>
@@ -162,7 +186,7 @@ export function renderSkinList(view: SkinView, editable: boolean, editor: SkinEd
     ${
       editable
         ? html`<p class="hint">${marks.orPlace}</p>
-            ${addByPlace(words, editor)}`
+            ${addByPlace(view, editor)}`
         : nothing
     } `;
 }

@@ -1,4 +1,4 @@
-import { type Layout, markAt, type Point, strokePoints } from '../../../drawing/index.js';
+import { type Layout, markAt, markPointsIn, type Point, strokePoints } from '../../../drawing/index.js';
 import { type Mark, MARK_FORMS } from '../../../examination/index.js';
 import type { Press, Tool } from '../hand/press.js';
 import type { DrawingPoint, SiteFinder } from '../hand/site-finder.js';
@@ -73,11 +73,11 @@ export class SkinPen implements Tool {
     const { editor } = this;
     editor.select(undefined);
     const kept = strokePoints(
-      points.map((point) => this.#onFigure(point)),
+      points.map((point) => this.#onSkin(point)),
       MARK_FORMS[editor.kind],
       1 / this.#layout.scale,
     );
-    if (kept) editor.add(editor.kind, kept);
+    if (kept) editor.add(editor.kind, kept, this.#layout.view);
     else editor.tooSmall();
   }
 
@@ -108,14 +108,19 @@ export class SkinPen implements Tool {
     return this.finder.surface?.querySelector('.ink');
   }
 
-  /** A point of the drawing in units of the figure. */
-  #onFigure({ x, y }: DrawingPoint): Point {
+  /** A point of the drawing in units of the figure or plate. */
+  #onSkin({ x, y }: DrawingPoint): Point {
     const { offsetX, offsetY, scale } = this.#layout;
     return [(x - offsetX) / scale, (y - offsetY) / scale];
   }
 
   #hit(point: DrawingPoint, reach: number): Mark | undefined {
-    return markAt(this.editor.marks, this.#onFigure(point), reach / this.#layout.scale);
+    const { view, scale } = this.#layout;
+    const shown = this.editor.marks.flatMap((mark) => {
+      const points = markPointsIn(view, mark);
+      return points ? [{ ...mark, points }] : [];
+    });
+    return markAt(shown, this.#onSkin(point), reach / scale);
   }
 
   #eraseTo(to: DrawingPoint, from: DrawingPoint): void {

@@ -14,6 +14,9 @@ export const skinStyles = css`
   .skin:focus-visible {
     outline: none;
   }
+  .skin.behind {
+    opacity: 0.6;
+  }
   .skin.erasing {
     opacity: 0.3;
   }

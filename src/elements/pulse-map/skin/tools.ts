@@ -60,12 +60,24 @@ export class SkinTools implements ReactiveController {
   list(): DirectiveResult {
     const { editable } = this.session;
     const view = this.#view;
-    return guard([editable, ...this.#state(view)], () => renderSkinList(view, editable, this.editor));
+    return guard([editable, view.view, ...this.#state(view)], () =>
+      renderSkinList(view, editable, this.editor),
+    );
   }
 
   get #view(): PaletteView {
     const { marks, on, selected, erasing, kind, eraser, typed } = this.editor;
-    return { marks, on, selected, erasing, kind, eraser, typed, words: this.session.words };
+    return {
+      view: this.session.view,
+      marks,
+      on,
+      selected,
+      erasing,
+      kind,
+      eraser,
+      typed,
+      words: this.session.words,
+    };
   }
 
   #state({ marks, on, selected, erasing, words }: PaletteView): readonly unknown[] {
