@@ -123,10 +123,13 @@ async function languages() {
   }
 }
 
-/** The JSON Schema of a simulated patient, for editors and other programs. */
-async function patientSchema() {
-  const { patientJsonSchema } = await import(pathToFileURL(inRoot('dist/flow.js')).href);
-  writeFileSync(inRoot('dist/patient.schema.json'), `${JSON.stringify(patientJsonSchema(), null, 2)}\n`);
+/** The JSON Schemas of a simulated patient and of a lesson, for editors and other programs. */
+async function schemas() {
+  const from = (name) => import(pathToFileURL(inRoot(`dist/${name}.js`)).href);
+  const write = (name, schema) =>
+    writeFileSync(inRoot(`dist/${name}.schema.json`), `${JSON.stringify(schema, null, 2)}\n`);
+  write('patient', (await from('flow')).patientJsonSchema());
+  write('lesson', (await from('lesson')).lessonJsonSchema());
 }
 
 if (process.argv[2] === 'manifest') {
@@ -138,7 +141,7 @@ if (process.argv[2] === 'manifest') {
   run('@angular/compiler-cli/bundles/src/bin/ngc.js', '-p', 'src/angular/tsconfig.json');
   manifest();
   hostTypes();
-  await patientSchema();
+  await schemas();
   if (!existsSync(inRoot('dist/index.js')))
     throw new Error('src/index.ts: found nothing, expected the entry that registers the elements');
   await bundle();

@@ -18,6 +18,7 @@ export const LAYERS = [
   'interchange',
   'notes',
   'drawing',
+  'lesson',
   'elements',
   'angular',
 ];

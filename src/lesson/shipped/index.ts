@@ -1,0 +1,20 @@
+import { type Lesson, type LessonInput, lessonOf } from '../lesson.js';
+
+/** The lessons that ship, each fetched by itself. All patients are invented. */
+const SHIPPED = {
+  'superficial-femoral': () => import('./superficial-femoral.js'),
+  aortoiliac: () => import('./aortoiliac.js'),
+  infrapopliteal: () => import('./infrapopliteal.js'),
+  'embolus-groin': () => import('./embolus-groin.js'),
+  'subclavian-steal': () => import('./subclavian-steal.js'),
+} satisfies Readonly<Record<string, () => Promise<{ readonly lesson: LessonInput }>>>;
+
+/** Id of a lesson that ships. */
+export type ShippedLessonId = keyof typeof SHIPPED;
+/** The lessons that ship, in the order in which they are best taught. */
+export const SHIPPED_LESSON_IDS = Object.keys(SHIPPED) as readonly ShippedLessonId[];
+
+/** Fetches a lesson that ships. Rejects where its code cannot be had. */
+export async function shippedLesson(id: ShippedLessonId): Promise<Lesson> {
+  return lessonOf((await SHIPPED[id]()).lesson);
+}
