@@ -145,7 +145,7 @@ export class ClinicApp extends LitElement {
       case 'patients':
         return patientsPage(page.rows);
       case 'patient':
-        return patientPage(page.row, (visit) => void this.#delete(visit));
+        return patientPage(page.row);
       case 'visit':
         return html`${keyed(
           page.visit.id,
@@ -172,8 +172,7 @@ export class ClinicApp extends LitElement {
 
   readonly #handleHash = (): void => {
     this.said = '';
-    this.#focusNext = true;
-    void this.#load();
+    void this.#load(true);
   };
 
   readonly #handleSaved = ({ visit }: VisitSavedEvent): void => {
@@ -202,15 +201,7 @@ export class ClinicApp extends LitElement {
       this.said = `The visit was not deleted: ${cause(error)}`;
       return;
     }
-    const said = `Visit of ${day(visit.fields['date'])} deleted.`;
-    if (this.page.page !== 'patient') {
-      this.#go({ page: 'patient', patientId }, said);
-      return;
-    }
-    await this.#load();
-    this.said = said;
-    await this.updateComplete;
-    this.querySelector<HTMLElement>('#visits')?.focus();
+    this.#go({ page: 'patient', patientId }, `Visit of ${day(visit.fields['date'])} deleted.`);
   }
 
   async #startAgain(): Promise<void> {
@@ -227,7 +218,8 @@ export class ClinicApp extends LitElement {
     return this.#store;
   }
 
-  async #load(): Promise<void> {
+  /** @param focus whether the heading takes the focus once the page is there */
+  async #load(focus = false): Promise<void> {
     const turn = ++this.#turn;
     const route = routeOf(location.hash);
     if (this.page.page === 'failed') this.page = { page: 'loading' };
@@ -239,7 +231,9 @@ export class ClinicApp extends LitElement {
       this.#store = undefined;
       page = { page: 'failed', reason: cause(error) };
     }
-    if (turn === this.#turn) this.page = page;
+    if (turn !== this.#turn) return;
+    this.page = page;
+    this.#focusNext ||= focus;
   }
 
   async #pageFor(route: Route): Promise<Page> {

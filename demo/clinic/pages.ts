@@ -1,12 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
 import './patient-list.js';
+import './patient-visits.js';
 import { changesSince, examinationControl } from './examination.js';
-import { flagLine, flagOf } from './flag-line.js';
+import { flagLine } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
 import type { PatientRow } from './patient-list.js';
-import { sharedBody, visitPicture } from './picture.js';
 import { hashOf } from './routes.js';
 import { EXAMINATION_NAME, type Patient, type Visit } from './types.js';
 
@@ -47,12 +47,9 @@ export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
   </main>`;
 }
 
-export function patientPage(
-  { patient, visits, draft }: PatientRow,
-  onDelete: (visit: Visit) => void,
-): TemplateResult {
+export function patientPage({ patient, visits, draft }: PatientRow): TemplateResult {
   const patientId = patient.id;
-  return html`<main class="page narrow">
+  return html`<main class="page">
     ${trail(toPatients)}
     <h1 tabindex="-1">${patient.name}</h1>
     ${identity(patient)}
@@ -66,27 +63,7 @@ export function patientPage(
     <h2 id="visits" tabindex="-1">Visits</h2>
     ${
       visits.length
-        ? html`${sharedBody()}
-            <ul class="rows" aria-labelledby="visits">
-              ${visits.map(
-                (visit) =>
-                  html`<li class="with-action ${flagOf(visit) ? 'hot' : ''}">
-                    ${visitPicture(visit)}
-                    <a class="row" href=${hashOf({ page: 'visit', patientId, visitId: visit.id })}>
-                      <span class="name">${day(visit.fields['date'])}</span>
-                      <span>${visit.fields['reason'] || 'No reason given'}</span>
-                      <span class="second">${visit.fields['examiner']}</span>
-                      ${flagLine(visit)}
-                    </a>
-                    <ask-first
-                      label="Delete"
-                      question=${`Delete the visit of ${day(visit.fields['date'])}? It cannot be brought back.`}
-                      confirm="Delete the visit"
-                      @confirmed=${() => onDelete(visit)}
-                    ></ask-first>
-                  </li>`,
-              )}
-            </ul>`
+        ? html`<patient-visits .visits=${visits}></patient-visits>`
         : html`<p class="empty">No visit yet. The first one will stand here.</p>`
     }
   </main>`;

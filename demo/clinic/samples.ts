@@ -52,6 +52,37 @@ function record(examinedAt: string, parts: object): string {
 
 export const VISITS: readonly Visit[] = [
   {
+    id: 'lindqvist-0',
+    patientId: 'lindqvist',
+    savedAt: '2025-11-12T10:31:00Z',
+    fields: {
+      date: '2025-11-12',
+      examiner: 'Dr S. Novak',
+      reason: 'Pain on walking',
+      story: 'Left calf tires on the way to the bus.',
+      walking: '450',
+      smoking: 'former',
+      medicines: 'Amlodipine 5 mg',
+      extent: 'pulses',
+      pulses: record('2025-11-12T10:20Z', {
+        onset: 'chronic',
+        pulses: {
+          femoral: both(normal),
+          popliteal: { right: normal, left: reduced },
+          'posterior-tibial': { right: normal, left: reduced },
+          'dorsalis-pedis': both(normal),
+        },
+        history: { leg: { left: { symptom: 'claudication', distance: 380 } } },
+        pressures: {
+          brachial: { right: 138, left: 136 },
+          'dorsalis-pedis': { right: 142, left: 108 },
+          'posterior-tibial': { right: 146, left: 112 },
+        },
+      }),
+      plan: 'Atorvastatin, walking exercise.',
+    },
+  },
+  {
     id: 'lindqvist-1',
     patientId: 'lindqvist',
     savedAt: '2026-05-19T09:52:00Z',
@@ -73,6 +104,12 @@ export const VISITS: readonly Visit[] = [
           'dorsalis-pedis': { right: normal, left: reduced },
         },
         bruits: { femoral: both({ bruit: 'none' }), 'adductor-canal': { left: { bruit: 'systolic' } } },
+        history: { leg: { left: { symptom: 'claudication', distance: 350 } } },
+        pressures: {
+          brachial: { right: 140, left: 138 },
+          'dorsalis-pedis': { right: 138, left: 106 },
+          'posterior-tibial': { right: 143, left: 109 },
+        },
       }),
       plan: 'Walking exercise, pressures at the next visit.',
     },
@@ -101,6 +138,12 @@ export const VISITS: readonly Visit[] = [
           'dorsalis-pedis': { right: normal, left: { grade: 'absent', doppler: 'monophasic' } },
         },
         bruits: { femoral: { right: { bruit: 'none' }, left: { bruit: 'systolic' } } },
+        history: { leg: { left: { symptom: 'claudication', distance: 150 } } },
+        pressures: {
+          brachial: { right: 142, left: 140 },
+          'dorsalis-pedis': { right: 144, left: 84 },
+          'posterior-tibial': { right: 148, left: 88 },
+        },
       }),
       plan: 'Duplex of the left leg. Return at once with pain at rest or a wound.',
     },

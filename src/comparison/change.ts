@@ -59,6 +59,9 @@ export type Change = Told &
         readonly artery: ArteryId;
         readonly side: Laterality;
       } & FromTo<'present' | 'absent'>)
+    /** In mmHg. */
+    | ({ readonly code: 'toe-pressure'; readonly side: Side } & FromTo<number>)
+    /** In metres. */
     | ({ readonly code: 'distance'; readonly side: Side } & FromTo<number>)
     | ({ readonly code: 'bedside'; readonly test: BedsideTestId; readonly side: Side } & FromTo<Verdict>)
     | StageChange

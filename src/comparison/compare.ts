@@ -40,7 +40,10 @@ import {
   type Comparison,
   type StageValues,
 } from './change.js';
+import { isScatter, trendValue } from './trends.js';
 
+/** A change of what was felt or heard at a place. */
+type PlacedChange = Extract<Change, { readonly place: Place }>;
 type Pair = readonly [earlier: Examination, later: Examination];
 type Weighed = { readonly weight: ChangeWeight; readonly way: ChangeWay };
 
@@ -94,8 +97,9 @@ const pulseOf = (one: Examination, place: Place<PulseSiteId>) =>
 const bruitOf = (one: Examination, place: Place<ListeningSiteId>) =>
   isBruitLocked(one, place) ? undefined : bruitAt(one, place)?.bruit;
 
-function pulses(pair: Pair): Change[] {
-  return PULSE_PLACES.flatMap((place): Change[] => {
+/** Pulses and Doppler signals that are otherwise than before. */
+export function pulseChanges(...pair: Pair): PlacedChange[] {
+  return PULSE_PLACES.flatMap((place): PlacedChange[] => {
     const graft = hasGraft(pair, place);
     const grade = both(pair, (one) => pulseOf(one, place)?.grade);
     const signal = both(pair, (one) => pulseOf(one, place)?.doppler);
@@ -110,8 +114,9 @@ function pulses(pair: Pair): Change[] {
   });
 }
 
-function bruits(pair: Pair): Change[] {
-  return LISTENING_PLACES.flatMap((place): Change[] => {
+/** Bruits that are otherwise than before. */
+export function bruitChanges(...pair: Pair): PlacedChange[] {
+  return LISTENING_PLACES.flatMap((place): PlacedChange[] => {
     const heard = both(pair, (one) => bruitOf(one, place));
     return heard ? [{ code: 'bruit', place, ...heard, ...weighBruit(heard.from, heard.to) }] : [];
   });
@@ -147,9 +152,22 @@ function indices(pair: Pair): Change[] {
 function distances(pair: Pair): Change[] {
   return SIDES.flatMap((side): Change[] => {
     const walked = both(pair, (one) => one.history?.leg?.[side]?.distance);
-    return walked
-      ? [{ code: 'distance', side, ...walked, weight: 'minor', way: wayOf(walked.from - walked.to) }]
-      : [];
+    if (!walked) return [];
+    const weight: ChangeWeight = isScatter('distance', walked.from, walked.to) ? 'chance' : 'matters';
+    return [{ code: 'distance', side, ...walked, weight, way: wayOf(walked.from - walked.to) }];
+  });
+}
+
+/** Toe pressures, which tell of a limb whose ankle cannot be compressed. */
+function toes(pair: Pair): Change[] {
+  return SIDES.flatMap((side): Change[] => {
+    const measured = both(pair, (one) => {
+      const value = trendValue(one, 'toe-pressure', side);
+      return typeof value === 'number' ? value : undefined;
+    });
+    if (!measured) return [];
+    const weight: ChangeWeight = isScatter('toe-pressure', measured.from, measured.to) ? 'chance' : 'matters';
+    return [{ code: 'toe-pressure', side, ...measured, weight, way: wayOf(measured.from - measured.to) }];
   });
 }
 
@@ -228,10 +246,11 @@ export function compareExaminations(earlier: Examination, later: Examination): C
   const pair: Pair = [earlier, later];
   const changes = [
     ...flags(pair),
-    ...pulses(pair),
-    ...bruits(pair),
+    ...pulseChanges(...pair),
+    ...bruitChanges(...pair),
     ...grafts(pair),
     ...indices(pair),
+    ...toes(pair),
     ...distances(pair),
     ...tests(pair),
     ...stages(pair),

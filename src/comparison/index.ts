@@ -1,2 +1,5 @@
 export * from './change.js';
+export * from './changed-places.js';
 export * from './compare.js';
+export * from './trends.js';
+export * from './visits.js';

@@ -25,6 +25,7 @@ export interface ComparisonTable {
   graft(artery: string): string;
   readonly graftPulses: Of<'present' | 'absent'>;
   readonly index: string;
+  toe(limb: string): string;
   distance(limb: string): string;
   metres(count: string): string;
   readonly verdicts: Of<Exclude<Verdict, 'not-done' | 'incomplete'>>;
@@ -74,6 +75,8 @@ export function comparisonFrom(table: ComparisonTable, areas: Areas) {
         decimal(to, 2),
         `${decimal(from, 2)} (${by < 0 ? '−' : '+'}${decimal(Math.abs(by), 2)})`,
       ),
+    'toe-pressure': ({ side, from, to }) =>
+      table.was(table.toe(anatomy.limbs[`${side} leg`]), `${decimal(to)} mmHg`, `${decimal(from)} mmHg`),
     distance: ({ side, from, to }) =>
       table.was(
         table.distance(anatomy.limbs[`${side} leg`]),

@@ -38,6 +38,7 @@ import {
   redFlags,
 } from '../../src/triage/index.js';
 import { COMPRESSED } from './compression-samples.js';
+import { VISITS_SAMPLES } from './word-samples-visits.js';
 import {
   CIRCULATION_STATEMENTS,
   CONTEXT_STATEMENTS,
@@ -143,6 +144,7 @@ const CHANGES: readonly Change[] = [
     limit: 0.15,
     ...weighed,
   })),
+  { code: 'toe-pressure', side: 'left', from: 80, to: 30, ...weighed },
   { code: 'distance', side: 'right', from: 1200, to: 150, ...weighed },
   ...stepsOf(['normal', 'borderline', 'abnormal', 'severe'] as const).map((step) => ({
     code: 'bedside' as const,
@@ -384,6 +386,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     sentence: TEXT,
     said: one([WHOLE.staging ?? {}]),
   },
+  visits: VISITS_SAMPLES,
   whole: {
     part: two(['history', 'pulses'] as const, [0, 1, 3]),
     count: COUNTS,

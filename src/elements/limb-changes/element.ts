@@ -33,6 +33,8 @@ export class LimbChanges extends LitElement {
 
   /** The record of the earlier visit; without one nothing is shown. */
   @property({ attribute: false }) earlier: Examination | null = null;
+  /** When the earlier visit was, an ISO date or point of time, where its record does not say. */
+  @property() since = '';
   /** The record that is compared with it. */
   @property({ attribute: false }) examination: Examination = emptyExamination();
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
@@ -56,7 +58,7 @@ export class LimbChanges extends LitElement {
     if (before.state !== 'readable' || now.state !== 'readable')
       return html`<p role="status">${words.unread}</p>`;
     const comparison = compareExaminations(before.value, now.value);
-    const when = messagesFor(tag).map.when(before.value.examinedAt);
+    const when = messagesFor(tag).map.when(before.value.examinedAt ?? (this.since || undefined));
     return html`<h2 class="title" part="title">${words.title(when)}</h2>
       ${CHANGE_WEIGHTS.map((weight) => this.#group(weight, comparison.changes, words))}
       ${words.rest(comparison).map((said) => html`<p>${said}</p>`)}`;

@@ -26,6 +26,7 @@ const fachlich: ComparisonTable = {
   graft: (artery) => `Bypass oder Stent, ${artery}`,
   graftPulses: { present: 'Puls tastbar', absent: 'kein Puls' },
   index: 'Knöchel-Arm-Index (ABI)',
+  toe: (limb) => `${limb}, Zehendruck`,
   distance: (limb) => `${limb}, schmerzfreie Gehstrecke`,
   metres: (count) => `${count} m`,
   verdicts: {
@@ -54,6 +55,7 @@ const einfach: Otherwise<ComparisonTable> = {
   doppler: (place) => `${place}, Strömungsgeräusch`,
   bruit: (place) => `${place}, Abhören`,
   index: 'Knöchel im Vergleich zum Arm',
+  toe: (limb) => `${limb}, Blutdruck an der Zehe`,
   distance: (limb) => `${limb}, Gehen ohne Schmerzen`,
   verdicts: {
     normal: 'in Ordnung',

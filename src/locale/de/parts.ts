@@ -9,6 +9,7 @@ import { inspection } from './inspection.js';
 import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { staging } from './staging.js';
+import { visits } from './visits.js';
 import { whole } from './whole.js';
 
 /** German words of the examination around the pulses. */
@@ -23,5 +24,6 @@ export const deParts: PartMessages = {
   note,
   pressures,
   staging,
+  visits,
   whole,
 };

@@ -22,6 +22,7 @@ const trade: ComparisonTable = {
   graft: (artery) => `graft or stent, ${artery}`,
   graftPulses: { present: 'pulse felt', absent: 'no pulse' },
   index: 'ankle-brachial pressure index (ABPI)',
+  toe: (limb) => `${limb}, toe pressure`,
   distance: (limb) => `${limb}, pain-free walking distance`,
   metres: (count) => `${count} m`,
   verdicts: { normal: 'normal', borderline: 'borderline', abnormal: 'abnormal', severe: 'severely abnormal' },
@@ -48,6 +49,7 @@ const plain: Otherwise<ComparisonTable> = {
   bruit: (place) => `${place}, listening`,
   graft: (artery) => `bypass or stent, ${artery}`,
   index: 'ankle compared with arm',
+  toe: (limb) => `${limb}, blood pressure at the toe`,
   distance: (limb) => `${limb}, distance walked without pain`,
   verdicts: {
     normal: 'normal',

@@ -8,6 +8,7 @@ import { inspection } from './inspection.js';
 import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { staging } from './staging.js';
+import { visits } from './visits.js';
 import { whole } from './whole.js';
 
 /** English words of history, inspection, tests, pressures, stages and flags. */
@@ -22,5 +23,6 @@ export const enParts = {
   note,
   pressures,
   staging,
+  visits,
   whole,
 };

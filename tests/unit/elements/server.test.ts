@@ -4,6 +4,7 @@ import { collectResult } from '@lit-labs/ssr/lib/render-result.js';
 import { html, type StaticValue, unsafeStatic } from 'lit/static-html.js';
 import { describe, expect, it } from 'vitest';
 import '../../../src/index.js';
+import '../../../src/elements/limb-visits/define.js';
 
 const TAGS = [
   'pulse-map',
@@ -12,6 +13,7 @@ const TAGS = [
   'limb-flags',
   'limb-changes',
   'limb-note',
+  'limb-visits',
   'limb-history',
   'limb-inspection',
   'limb-context',

@@ -1,0 +1,35 @@
+import { LEAST_CHANGES, TREND_MEASURES } from '../../src/comparison/index.js';
+import type { PartMessages } from '../../src/locale/index.js';
+import { COUNTS, one, type Samples, TEXT, three, two } from './word-samples-of.js';
+
+const LEFT_FOOT = { site: 'dorsalis-pedis', side: 'left' } as const;
+const RIGHT_GROIN = { site: 'femoral', side: 'right' } as const;
+
+export const VISITS_SAMPLES: Samples<PartMessages['visits']> = {
+  table: {
+    count: COUNTS,
+    changes: COUNTS,
+    metres: TEXT,
+    at: TEXT,
+    bands: {
+      difference: two(['xyz'], ['xyz']),
+      factor: two(['xyz'], ['xyz']),
+      'of-arm': two(['xyz'], ['xyz']),
+    },
+    reading: two([3], [20]),
+  },
+  when: two([undefined, '2026-05-19', '2026-05-19T09:40+02:00'], [true, false]),
+  tick: two([Date.UTC(2026, 4, 19, 9, 40)], ['year', 'month', 'day', 'minute'] as const),
+  level: two(TREND_MEASURES, [0.5]),
+  number: two(TREND_MEASURES, [0.5]),
+  value: two(TREND_MEASURES, [undefined, 'incompressible', 0.5] as const),
+  both: two(TREND_MEASURES, [{ right: 0.5, left: 'incompressible' }, {}] as const),
+  read: two(['xyz'], [[['ankle-index', { right: 0.5, left: 1.02 }]], []] as const),
+  places: one([
+    [
+      { place: LEFT_FOOT, weight: 'urgent' },
+      { place: RIGHT_GROIN, weight: 'chance' },
+    ],
+  ] as const),
+  band: three(Object.values(LEAST_CHANGES), ['ankle-index', 'distance'] as const, ['xyz']),
+};
