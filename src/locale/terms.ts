@@ -30,7 +30,7 @@ function spelt(text: string, { spell }: Voice): string {
 }
 
 /** Parameters and statements that hold what a person typed; elsewhere a single word is a code. */
-const TYPED = ['note', 'operations', 'why'];
+const TYPED = ['note', 'operations', 'why', 'by'];
 
 /** Every text within a value that a person may have typed. */
 function typedIn(value: unknown, typed = false): string[] {

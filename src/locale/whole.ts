@@ -46,7 +46,7 @@ export interface WholeTable {
 }
 
 /** The areas of a language that a summary is made of. */
-interface Areas {
+export interface Areas {
   readonly anatomy: {
     readonly limbs: Readonly<Record<LimbKey, string>>;
     readonly sideLetters: Readonly<Record<Side, string>>;
@@ -83,6 +83,7 @@ export function wholeFrom(table: WholeTable, areas: Areas) {
     letters: areas.anatomy.sideLetters,
     /** A number as one writes it, with `digits` to so many decimals. */
     number: (value: number, digits?: number): string => areas.decimal(value, digits),
+    onset: (of: Onset): string => table.onset(areas.examination.onsets[of]),
     /** Everything recorded, part by part. */
     summary: summaryFrom({
       parts: words.parts,

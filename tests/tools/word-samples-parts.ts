@@ -7,10 +7,13 @@ import {
   BRUITS,
   DOPPLER_SIGNALS,
   CALLED_TEAMS,
+  emptyExamination,
   FONTAINE_STAGES,
   GRADES,
+  ONSETS,
   REASONS,
   RUTHERFORD_CATEGORIES,
+  SCALE_IDS,
   WIFI_GRADES,
   WIFI_STAGES,
 } from '../../src/examination/index.js';
@@ -26,6 +29,7 @@ import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
 import { NOTE_DOUBTS } from '../../src/notes/index.js';
 import type { SchemeId } from '../../src/locale/staging.js';
+import { itemsOf, reportOf } from '../../src/report/index.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
 import {
   CUFF_CAUTIONS,
@@ -117,6 +121,10 @@ const flagged = two(FLAG_CODES, FLAGGED_LIMBS).map(([code, limb]): RedFlag => ({
       ? { atLeast: 'III', atMost: 'III' }
       : { atLeast: 'IIa', atMost: 'IIb' },
 }));
+
+const ITEMS = Object.values(itemsOf(WHOLE)).flat();
+const REPORTED = reportOf(WHOLE);
+const AMENDED = { at: '2026-05-03T10:30Z' } as const;
 
 /** Every kind of change between two visits, with every word it can name. */
 const CHANGES: readonly Change[] = [
@@ -387,11 +395,27 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     said: one([WHOLE.staging ?? {}]),
   },
   visits: VISITS_SAMPLES,
+  report: {
+    part: one(['left leg', 'right head', 'trunk'] as const),
+    phrase: one(ITEMS),
+    about: one(ITEMS),
+    when: one([AMENDED.at]),
+    scale: one(SCALE_IDS),
+    normals: COUNTS,
+    sites: each(REPORTED.parts, ({ at, sites }) => two([at], sites)),
+    unfelt: one([...REPORTED.unfelt, ...reportOf(emptyExamination()).unfelt]),
+    amendment: one([
+      { ...AMENDED, kind: 'amended', by: 'xyz', why: 'xyz' },
+      { ...AMENDED, kind: 'entered-in-error', why: 'xyz' },
+      { ...AMENDED, kind: 'restored', by: 'xyz' },
+    ]),
+  },
   whole: {
     part: two(['history', 'pulses'] as const, [0, 1, 3]),
     count: COUNTS,
     open: one(['history', 'pulses'] as const),
     number: [[2.5], [2.5, 2]],
+    onset: one(ONSETS),
     summary: [[summaryStatements(WHOLE)]],
   },
 };

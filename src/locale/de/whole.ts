@@ -43,7 +43,8 @@ const trade: WholeTable = {
   onset: (onset) => `Beginn ${onset}`,
 };
 
-export const whole = wholeFrom(inRegisters(trade, plainWhole), {
+/** What summary and report are made of. */
+export const areas = {
   anatomy,
   bedside,
   context,
@@ -55,4 +56,6 @@ export const whole = wholeFrom(inRegisters(trade, plainWhole), {
   pressures,
   staging,
   decimal,
-});
+};
+
+export const whole = wholeFrom(inRegisters(trade, plainWhole), areas);

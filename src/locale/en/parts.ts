@@ -7,6 +7,7 @@ import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { note } from './note.js';
 import { pressures } from './pressures.js';
+import { report } from './report.js';
 import { staging } from './staging.js';
 import { visits } from './visits.js';
 import { whole } from './whole.js';
@@ -22,6 +23,7 @@ export const enParts = {
   inspection,
   note,
   pressures,
+  report,
   staging,
   visits,
   whole,
