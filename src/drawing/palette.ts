@@ -58,6 +58,21 @@ export const PALETTE = {
 } as const satisfies Record<string, Tone>;
 export type Token = keyof typeof PALETTE;
 
+const NO_INK: readonly Token[] = ['paper', 'ground', 'raised', 'well', 'body', 'gone-ink', 'danger-soft'];
+const LIGHT_INK: readonly Token[] = ['weak', 'bar', 'line'];
+const MID_INK: readonly Token[] = ['vessel', 'deep', 'body-edge'];
+
+function inkOn(token: Token): string {
+  if (NO_INK.includes(token)) return '#fff';
+  if (LIGHT_INK.includes(token)) return '#c9c9c9';
+  return MID_INK.includes(token) ? '#777' : '#000';
+}
+
+/** What each token becomes on paper, where colour may be lost. */
+export const PRINTED = Object.fromEntries(
+  (Object.keys(PALETTE) as Token[]).map((token) => [token, inkOn(token)]),
+) as Readonly<Record<Token, string>>;
+
 /** What each token becomes when the reader's system forces its own colours. */
 export const FORCED: Readonly<Record<Token, string>> = {
   ground: 'Canvas',

@@ -314,6 +314,8 @@ export function localisationFrom(
     next: (statement: NextStatement) => render(nexts, statement),
     flagAsks: () => w.flagAsks,
     act,
+    /** The grade alone. */
+    firmness: (code: FirmStatement['code']): string => w.grades[code],
     firm: ({ code, hangsOn, held, tried, limb: of, ungraded }: FirmStatement) =>
       paragraph([
         w.grades[code],

@@ -22,7 +22,6 @@ export interface ReportTable {
   readonly noName: string;
   readonly noDate: string;
   readonly noExaminer: string;
-  readonly examined: string;
   readonly examiner: string;
   readonly headings: Of<
     | 'flags'
@@ -45,9 +44,8 @@ export interface ReportTable {
   /** How many findings are as usual. */
   normals(count: number): string;
   /** Nothing of a part of the body is out of the ordinary. */
-  readonly usual: string;
   /** No pulse of a part was felt, or these were not. */
-  unfeltAll(part: string): string;
+  unfeltAll(parts: string): string;
   unfelt(part: string, sites: string): string;
   readonly nothingMissing: string;
   /** What the flags of a record are worth that this version does not know in full. */
@@ -78,7 +76,8 @@ const isLimb = (at: BodyPart): at is LimbKey => at !== 'trunk';
 /** The words of a report: every item as a phrase below the part of the body it belongs to, or with its subject. */
 export function reportFrom(table: ReportTable, areas: Areas) {
   const { anatomy, list } = areas;
-  const part = (at: BodyPart): string => sentence(isLimb(at) ? anatomy.limbs[at] : table.trunk);
+  const named = (at: BodyPart): string => (isLimb(at) ? anatomy.limbs[at] : table.trunk);
+  const part = (at: BodyPart): string => sentence(named(at));
   /** A site below a heading that names its side. */
   const site = ({ site: id }: Place): string => anatomy.sites[id];
   const places = (at: BodyPart, all: readonly Place[]): string =>
@@ -116,22 +115,31 @@ export function reportFrom(table: ReportTable, areas: Areas) {
 
   return together(without(table, 'scale', 'unfelt', 'unfeltAll', 'amended', 'amendments', 'trunk'), {
     part,
+    parts: (all: readonly BodyPart[]): string => list(all.map(named)),
     phrase,
     when,
     /** The scale of the numerals; empty where there are none. */
     scale: (id: ScaleId): string => (id === 'words' ? '' : table.scale(areas.examination.scales[id])),
     /** Sites of one part, alike ones together: "Popliteal and dorsalis pedis: 0, absent". */
-    sites: (at: BodyPart, { places: all, item }: SiteGroup): { where: string; what: string } => ({
+    sites: (at: BodyPart, { places: all, statements }: SiteGroup): { where: string; what: string } => ({
       where: sentence(places(at, all)),
-      what: render(phrases, item.line),
+      what: statements.map(areas.map.found).join('; '),
     }),
     /** An item with what it is about, where nothing above it says so. */
     about: (item: ReportItem): string => {
       const of = subject(item);
       return of ? `${of}: ${render(phrases, item.line)}` : phrase(item);
     },
-    unfelt: ({ at, places: all, all: every }: Unfelt): string =>
-      every ? table.unfeltAll(part(at)) : table.unfelt(part(at), places(at, all)),
+    /** What nobody felt for: whole parts in one sentence, then the sites of others. */
+    unfelt: (all: readonly Unfelt[]): string[] => {
+      const whole = all.filter((one) => one.all);
+      return [
+        ...(whole.length ? [table.unfeltAll(list(whole.map(({ at }) => named(at))))] : []),
+        ...all
+          .filter((one) => !one.all)
+          .map(({ at, places: missing }) => table.unfelt(part(at), places(at, missing))),
+      ];
+    },
     amendment: ({ kind, at, by = '', why = '' }: Amendment): string =>
       table.amended(table.amendments[kind], when(at), by, why),
   });

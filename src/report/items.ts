@@ -21,6 +21,7 @@ import type { FindingId } from '../localisation/network/finding.js';
 import {
   bedsideLines,
   circulationStatements,
+  type ContextStatement,
   contextStatements,
   foundStatements,
   historyStatements,
@@ -115,12 +116,38 @@ function historyItems({ onset, history = {}, circulation = {} }: Examination): R
   ];
 }
 
+/** The limb a statement is about by itself, where it is about one. */
+function limbOf(statement: ContextStatement): LimbKey | undefined {
+  switch (statement.code) {
+    case 'leg-claudication':
+    case 'leg-amputated':
+    case 'never-there':
+      return `${statement.side} leg`;
+    case 'arm-tires':
+    case 'arm-does-not-tire':
+    case 'arm-amputated':
+    case 'radial-harvested':
+    case 'access':
+    case 'access-signs':
+      return `${statement.side} arm`;
+    case 'device':
+    case 'cold-injury':
+      return statement.limb;
+    default:
+      return undefined;
+  }
+}
+
 function contextItems({ context = {} }: Examination): ReportItem[] {
-  return contextStatements(context).map((statement): ReportItem => ({
-    line: { code: 'context', statement },
-    weight: weighContext(statement),
-    from: contextPaths(statement),
-  }));
+  return contextStatements(context).map((statement): ReportItem => {
+    const at = limbOf(statement);
+    return {
+      line: { code: 'context', statement },
+      weight: weighContext(statement),
+      from: contextPaths(statement),
+      ...(at && { at }),
+    };
+  });
 }
 
 function inspectionItems({ inspection }: Examination): ReportItem[] {

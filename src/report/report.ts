@@ -1,4 +1,4 @@
-import { type LimbKey, limbKey, LIMBS, type Place, PULSE_PLACES } from '../anatomy/index.js';
+import { type LimbKey, limbKey, LIMBS, type Place, placeKey, PULSE_PLACES } from '../anatomy/index.js';
 import {
   type Amendment,
   type Examination,
@@ -11,6 +11,7 @@ import {
 import { methodOf, type PressureReading, readPressures } from '../pressures/index.js';
 import { sidesWithTissueLoss, type StagingSettings } from '../staging/index.js';
 import {
+  type FoundStatement,
   type PressureNote,
   pressureNotes,
   type PressureVerdict,
@@ -30,10 +31,10 @@ export interface ReportOptions {
   readonly settings?: Partial<StagingSettings> | undefined;
 }
 
-/** Sites of one part of the body in which the very same was found. */
+/** Sites of one part of the body in which the very same was found, by finger and by ear. */
 export interface SiteGroup {
   readonly places: readonly Place[];
-  readonly item: ReportItem;
+  readonly statements: readonly FoundStatement[];
   readonly from: readonly FindingPath[];
 }
 
@@ -42,13 +43,13 @@ export interface PartReport {
   readonly at: BodyPart;
   /** Whether anything here is not as usual, by itself, by a flag or by the conclusion. */
   readonly affected: boolean;
-  /** What is not as usual at the sites, alike sites together. */
+  /** Sites at which anything is not as usual, with all that was found there; alike ones together. */
   readonly sites: readonly SiteGroup[];
   /** What is not as usual otherwise, and what is neither: times, sizes, the examiner's words. */
   readonly others: readonly ReportItem[];
   /** Normal findings that a reader must know. */
   readonly negatives: readonly ReportItem[];
-  /** Every normal finding, these among them; alike sites together. */
+  /** Every other normal finding, the negatives among them; alike sites together. */
   readonly normals: {
     readonly count: number;
     readonly sites: readonly SiteGroup[];
@@ -120,32 +121,54 @@ const PARTS: readonly BodyPart[] = [
 
 /** Sites in which the very same was found, together in the place of the first. */
 function grouped(items: readonly ReportItem[]): SiteGroup[] {
+  const sites = new Map<string, SiteGroup>();
+  for (const { line, from } of items) {
+    if (line.code !== 'site') continue;
+    const key = placeKey(line.place);
+    const before = sites.get(key);
+    sites.set(key, {
+      places: [line.place],
+      statements: [...(before?.statements ?? []), ...line.statements],
+      from: [...(before?.from ?? []), ...from],
+    });
+  }
   const groups = new Map<string, SiteGroup>();
-  for (const item of items) {
-    if (item.line.code !== 'site') continue;
-    const key = JSON.stringify([item.line.statements, item.weight]);
-    const { places = [], from = [], item: first = item } = groups.get(key) ?? {};
-    groups.set(key, { places: [...places, item.line.place], item: first, from: [...from, ...item.from] });
+  for (const site of sites.values()) {
+    const key = JSON.stringify(site.statements);
+    const before = groups.get(key);
+    groups.set(key, {
+      places: [...(before?.places ?? []), ...site.places],
+      statements: site.statements,
+      from: [...(before?.from ?? []), ...site.from],
+    });
   }
   return [...groups.values()];
 }
 
 const isSite = ({ line }: ReportItem): boolean => line.code === 'site';
+/** The place an item is about, as its key; none where it is about no site. */
+const placeOf = ({ line }: ReportItem): string[] => (line.code === 'site' ? [placeKey(line.place)] : []);
 const isNormal = ({ weight }: ReportItem): boolean => weight === 'normal';
 const isTold = ({ weight }: ReportItem): boolean => weight === 'abnormal' || weight === 'fact';
 
 function partReport(at: BodyPart, all: readonly ReportItem[], named: boolean): PartReport | undefined {
   const own = all.filter((item) => item.at === at && item.weight !== 'could-not');
   if (!own.length && !named) return undefined;
-  const normal = own.filter(isNormal);
   const told = own.filter(isTold);
+  const places = new Set(told.flatMap(placeOf));
+  const atTold = (item: ReportItem): boolean => placeOf(item).some((key) => places.has(key));
+  const normal = own.filter((item) => isNormal(item) && !atTold(item));
   return {
     at,
     affected: named || own.some(({ weight }) => weight === 'abnormal'),
-    sites: grouped(told),
+    sites: grouped(own.filter(atTold)),
     others: told.filter((item) => !isSite(item)),
     negatives: normal.filter(({ telling }) => telling),
-    normals: { count: normal.length, sites: grouped(normal), others: normal.filter((item) => !isSite(item)) },
+    normals: {
+      count: normal.length,
+      sites: grouped(normal),
+      others: normal.filter((item) => !isSite(item)),
+    },
   };
 }
 

@@ -283,6 +283,7 @@ export const MAP_SAMPLES: Samples<Messages> = {
       { code: 'enough' },
     ]),
     flagAsks: [[]],
+    firmness: one(['firm', 'fairly-firm', 'not-firm'] as const),
     firm: one<FirmStatement>([
       ...three(
         ['firm', 'fairly-firm', 'not-firm'] as const,

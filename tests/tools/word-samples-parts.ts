@@ -7,13 +7,11 @@ import {
   BRUITS,
   DOPPLER_SIGNALS,
   CALLED_TEAMS,
-  emptyExamination,
   FONTAINE_STAGES,
   GRADES,
   ONSETS,
   REASONS,
   RUTHERFORD_CATEGORIES,
-  SCALE_IDS,
   WIFI_GRADES,
   WIFI_STAGES,
 } from '../../src/examination/index.js';
@@ -29,7 +27,6 @@ import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
 import { NOTE_DOUBTS } from '../../src/notes/index.js';
 import type { SchemeId } from '../../src/locale/staging.js';
-import { itemsOf, reportOf } from '../../src/report/index.js';
 import { MISSING_CODES } from '../../src/staging/index.js';
 import {
   CUFF_CAUTIONS,
@@ -53,6 +50,7 @@ import {
 import { ALL_SOURCES } from './all-sources.js';
 import { GROUNDS } from './ground-samples.js';
 import { BEDSIDE, PRESSURES, WHOLE } from './word-records.js';
+import { REPORT_SAMPLES } from './word-samples-report.js';
 
 const UNITS = ['mmHg', 'kPa'] as const;
 const pressures = PRESSURES.map((of) => ({ of, reading: readPressures(of) }));
@@ -121,10 +119,6 @@ const flagged = two(FLAG_CODES, FLAGGED_LIMBS).map(([code, limb]): RedFlag => ({
       ? { atLeast: 'III', atMost: 'III' }
       : { atLeast: 'IIa', atMost: 'IIb' },
 }));
-
-const ITEMS = Object.values(itemsOf(WHOLE)).flat();
-const REPORTED = reportOf(WHOLE);
-const AMENDED = { at: '2026-05-03T10:30Z' } as const;
 
 /** Every kind of change between two visits, with every word it can name. */
 const CHANGES: readonly Change[] = [
@@ -395,21 +389,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     said: one([WHOLE.staging ?? {}]),
   },
   visits: VISITS_SAMPLES,
-  report: {
-    part: one(['left leg', 'right head', 'trunk'] as const),
-    phrase: one(ITEMS),
-    about: one(ITEMS),
-    when: one([AMENDED.at]),
-    scale: one(SCALE_IDS),
-    normals: COUNTS,
-    sites: each(REPORTED.parts, ({ at, sites }) => two([at], sites)),
-    unfelt: one([...REPORTED.unfelt, ...reportOf(emptyExamination()).unfelt]),
-    amendment: one([
-      { ...AMENDED, kind: 'amended', by: 'xyz', why: 'xyz' },
-      { ...AMENDED, kind: 'entered-in-error', why: 'xyz' },
-      { ...AMENDED, kind: 'restored', by: 'xyz' },
-    ]),
-  },
+  report: REPORT_SAMPLES,
   whole: {
     part: two(['history', 'pulses'] as const, [0, 1, 3]),
     count: COUNTS,

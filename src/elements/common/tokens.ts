@@ -1,5 +1,5 @@
 import { css, unsafeCSS } from 'lit';
-import { FORCED, PALETTE, type Token } from '../../drawing/palette.js';
+import { FORCED, PALETTE, PRINTED, type Token } from '../../drawing/palette.js';
 import { formNotesStyles } from './form-notes.js';
 
 const tokens = Object.keys(PALETTE) as Token[];
@@ -50,17 +50,7 @@ export const tokenStyles = css`
   }
   @media print {
     :host {
-      ${unsafeCSS(
-        declarations((t) =>
-          ['paper', 'ground', 'raised', 'well', 'body', 'gone-ink', 'danger-soft'].includes(t)
-            ? '#fff'
-            : ['weak', 'bar', 'line'].includes(t)
-              ? '#c9c9c9'
-              : ['vessel', 'deep', 'body-edge'].includes(t)
-                ? '#777'
-                : '#000',
-        ),
-      )}
+      ${unsafeCSS(declarations((t) => PRINTED[t]))}
     }
   }
 `;

@@ -10,7 +10,6 @@ const fachlich: ReportTable = {
   noName: 'Ohne Namen der Patientin oder des Patienten',
   noDate: 'Ohne Datum',
   noExaminer: 'Untersucher nicht genannt',
-  examined: 'Untersucht am',
   examiner: 'Untersucht von',
   headings: {
     flags: 'Warnzeichen',
@@ -29,8 +28,7 @@ const fachlich: ReportTable = {
   trunk: 'Rumpf',
   scale: (scale) => `Pulse auf der Skala ${scale}.`,
   normals: (count) => (count === 1 ? '1 unauffälliger Befund' : `${count} unauffällige Befunde`),
-  usual: 'Nichts Auffälliges gefunden.',
-  unfeltAll: (part) => `${part}: kein Puls getastet.`,
+  unfeltAll: (teile) => `Kein Puls getastet: ${teile}.`,
   unfelt: (part, sites) => `${part}, nicht getastet: ${sites}.`,
   nothingMissing: 'Alle Pulse wurden untersucht.',
   status: {
@@ -67,8 +65,7 @@ const einfach: Otherwise<ReportTable> = {
   noConclusion: 'Kein Puls wurde beurteilt. Über die Adern lässt sich deshalb nichts sagen.',
   scale: (scale) => `Stärke der Pulse von ${scale}.`,
   normals: (count) => (count === 1 ? '1 Befund in Ordnung' : `${count} Befunde in Ordnung`),
-  usual: 'Nichts Ungewöhnliches gefunden.',
-  unfeltAll: (part) => `${part}: kein Puls geprüft.`,
+  unfeltAll: (teile) => `Kein Puls geprüft: ${teile}.`,
   unfelt: (part, sites) => `${part}, nicht geprüft: ${sites}.`,
   nothingMissing: 'Alle Pulse wurden geprüft.',
 };

@@ -10,7 +10,6 @@ const trade: ReportTable = {
   noName: 'Patient not named',
   noDate: 'Date not recorded',
   noExaminer: 'Examiner not recorded',
-  examined: 'Examined',
   examiner: 'Examiner',
   headings: {
     flags: 'Red flags',
@@ -29,8 +28,7 @@ const trade: ReportTable = {
   trunk: 'trunk',
   scale: (scale) => `Pulses on the scale ${scale}.`,
   normals: (count) => (count === 1 ? '1 normal finding' : `${count} normal findings`),
-  usual: 'Nothing abnormal found.',
-  unfeltAll: (part) => `${part}: no pulse palpated.`,
+  unfeltAll: (parts) => `No pulse palpated: ${parts}.`,
   unfelt: (part, sites) => `${part}: not palpated at ${sites}.`,
   nothingMissing: 'Every pulse site was examined.',
   status: {
@@ -62,8 +60,7 @@ const plain: Otherwise<ReportTable> = {
   noConclusion: 'No pulse was judged, so nothing can be said about the arteries.',
   scale: (scale) => `Pulse strength from ${scale}.`,
   normals: (count) => (count === 1 ? '1 thing as it should be' : `${count} things as they should be`),
-  usual: 'Nothing unusual found.',
-  unfeltAll: (part) => `${part}: no pulse was felt for.`,
+  unfeltAll: (parts) => `Nobody felt for a pulse: ${parts}.`,
   unfelt: (part, sites) => `${part}: nobody felt for the pulse at ${sites}.`,
   nothingMissing: 'Every pulse was checked.',
 };

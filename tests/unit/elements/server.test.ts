@@ -14,6 +14,7 @@ const TAGS = [
   'limb-changes',
   'limb-note',
   'limb-visits',
+  'limb-report',
   'limb-history',
   'limb-inspection',
   'limb-context',

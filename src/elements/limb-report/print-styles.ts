@@ -1,0 +1,136 @@
+import { css } from 'lit';
+
+/** The report on A4: one page for an ordinary case, told apart without colour. */
+export const printStyles = css`
+  @media print {
+    :host {
+      --_text: 0.6pt;
+      container-type: normal;
+      contain: none;
+      border: 0;
+      border-radius: 0;
+      overflow: visible;
+      color: #000;
+    }
+    .report {
+      gap: 6pt;
+      padding: 0;
+    }
+    .second,
+    dt,
+    figcaption,
+    footer .caution {
+      color: #333;
+    }
+    h3 {
+      margin-block-end: 2pt;
+      color: #000;
+      font-weight: 700;
+    }
+    h2,
+    h3,
+    h4 {
+      break-after: avoid;
+    }
+    .top {
+      padding-block-end: 4pt;
+      border-block-end: 1pt solid #000;
+    }
+    .when {
+      text-align: end;
+    }
+    .banner,
+    .flags {
+      margin-inline: 0;
+      padding: 5pt 8pt 6pt;
+      border: 1.5pt solid #000;
+      border-inline-start-width: 8pt;
+      background: none;
+      break-inside: avoid;
+    }
+    .flags.soon {
+      border-inline-start-width: 4pt;
+    }
+    .banner h3,
+    .flags h3,
+    .flag h4 {
+      color: #000;
+    }
+    .flag + .flag {
+      margin-block-start: 4pt;
+      padding-block-start: 3pt;
+      border-block-start: 0.5pt solid #000;
+    }
+    .conclusion {
+      gap: 4pt;
+      break-inside: avoid;
+    }
+    .limb {
+      gap: 1pt;
+    }
+    .body {
+      display: grid;
+      grid-template-columns: 48mm minmax(0, 1fr);
+      gap: 6pt 7mm;
+    }
+    .body:not(:has(> .picture)) {
+      grid-template-columns: minmax(0, 1fr);
+    }
+    .picture {
+      order: 0;
+      break-inside: avoid;
+    }
+    .picture svg {
+      max-inline-size: 48mm;
+      margin: 0;
+    }
+    .line svg {
+      max-inline-size: 84mm;
+    }
+    .main,
+    .more {
+      gap: 5pt;
+    }
+    .more {
+      grid-column: 1 / -1;
+      display: block;
+      columns: 2;
+      column-gap: 8mm;
+    }
+    .more > section {
+      margin-block-end: 5pt;
+    }
+    .main > section,
+    .more > section {
+      padding-block-start: 4pt;
+      border-block-start: 0.5pt solid #777;
+    }
+    .part {
+      break-inside: avoid;
+    }
+    .part + .part {
+      margin-block-start: 3pt;
+    }
+    li,
+    tr,
+    .stage {
+      break-inside: avoid;
+    }
+    th,
+    td {
+      padding-block: 1pt;
+      border-block-end-color: #999;
+    }
+    .normals {
+      color: #333;
+    }
+    .normals span {
+      font-weight: 600;
+    }
+    footer {
+      flex-wrap: nowrap;
+      padding-block-start: 4pt;
+      break-inside: avoid;
+    }
+  }
+`;

@@ -1,0 +1,42 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { isEmptyRecord, parseExaminationText } from '../../examination/index.js';
+import { reportOf } from '../../report/index.js';
+import { glyphStyles } from '../common/glyph.js';
+import { limbLineStyles } from '../pulse-reading/limb-line.js';
+import { renderConclusion } from './conclusion.js';
+import { renderLines, renderPicture } from './figure.js';
+import { renderFindings } from './findings.js';
+import { renderFlags } from './flags.js';
+import { renderPressures, renderStages, renderTests } from './measures.js';
+import { renderBackground, renderNotExamined } from './rest.js';
+import { reportStyles } from './styles.js';
+import { renderFooter, renderHead, renderInError } from './about.js';
+import type { ReportView, SheetView } from './view.js';
+
+export { parseExaminationText };
+
+export const sheetStyles = [glyphStyles, limbLineStyles, reportStyles];
+
+/** A finished examination, from flags to caution. */
+export function renderSheet(view: SheetView): TemplateResult {
+  const { examination, earlier, settings, parts } = view;
+  const all: ReportView = { ...view, report: reportOf(examination, { earlier, settings }) };
+  const empty = isEmptyRecord(examination);
+  const inError = all.report.status === 'entered-in-error';
+  return html`<article part="report" class="report ${inError ? 'in-error' : ''}" aria-labelledby="subject">
+    ${inError ? renderInError(all) : nothing} ${renderHead(all)}
+    ${
+      empty
+        ? html`<p>${parts.whole.nothing}</p>`
+        : html`${renderFlags(all)} ${renderConclusion(all)}
+            <div class="body">
+              ${renderPicture(all)}
+              <div class="main">
+                ${renderLines(all)} ${renderFindings(all)} ${renderPressures(all)} ${renderTests(all)}
+              </div>
+              <div class="more">${renderStages(all)} ${renderBackground(all)} ${renderNotExamined(all)}</div>
+            </div>`
+    }
+    ${renderFooter(all)}
+  </article>`;
+}

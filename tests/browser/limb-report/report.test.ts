@@ -1,0 +1,126 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import 'pulse-map';
+import 'pulse-map/locale/de';
+import type { LimbReport } from 'pulse-map/elements/limb-report';
+import { emptyExamination, type Examination } from 'pulse-map/core';
+import { chronic, threatened } from '../../../stories/limb-records.js';
+
+interface Shown {
+  lang?: string;
+  register?: 'trade' | 'plain';
+  subject?: string;
+  details?: string;
+}
+
+const show = (
+  examination: unknown,
+  { lang = 'en', register = 'trade', subject = '', details = '' }: Shown = {},
+) =>
+  fixture<LimbReport>(
+    html`<limb-report
+      lang=${lang}
+      register=${register}
+      subject=${subject}
+      details=${details}
+      .examination=${examination as Examination}
+    ></limb-report>`,
+  );
+
+const squeezed = (node: Element | null | undefined): string =>
+  node?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
+const text = (element: LimbReport): string => squeezed(element.shadowRoot!.querySelector('.report'));
+const headings = (element: LimbReport): string[] =>
+  [...element.shadowRoot!.querySelectorAll('h2, h3, h4')].map(squeezed);
+
+describe('<limb-report>', () => {
+  it('puts the flag before the conclusion and the conclusion before the findings', async () => {
+    const element = await show(threatened);
+    const [name, flags, worst, conclusion, findings] = headings(element);
+    expect(name).to.equal('Patient not named');
+    expect(flags).to.equal('Red flags');
+    expect(worst).to.contain('left leg');
+    expect([conclusion, findings]).to.deep.equal(['Conclusion', 'Findings']);
+    expect(text(element)).to.contain('Occlusion somewhere between left femoral and left popliteal');
+  });
+
+  it('names the patient as the page does', async () => {
+    const element = await show(threatened, { subject: 'Marta Lindqvist', details: 'AR-1041' });
+    const article = element.shadowRoot!.querySelector('article')!;
+    expect(squeezed(element.shadowRoot!.getElementById(article.getAttribute('aria-labelledby')!))).to.equal(
+      'Marta Lindqvist',
+    );
+    expect(text(element)).to.contain('AR-1041');
+  });
+
+  it('tells what is not as usual by itself, and counts what is normal', async () => {
+    const element = await show(threatened);
+    const leg = element.shadowRoot!.querySelector('[data-part="left leg"]');
+    expect(squeezed(leg?.querySelector('.found'))).to.contain(
+      'Posterior tibial and dorsalis pedis: 0, absent',
+    );
+    const details = leg?.querySelector('details');
+    expect(squeezed(details?.querySelector('summary'))).to.equal('2 normal findings');
+    expect(details?.open).to.equal(false);
+    expect(squeezed(details)).to.contain('Femoral: 2, normal');
+  });
+
+  it('says why something was not examined, and never calls it normal', async () => {
+    const element = await show({
+      ...emptyExamination(),
+      pulses: { femoral: { left: { couldNotExamine: 'dressing' } } },
+    });
+    expect(text(element)).to.match(/Left femoral: .*dressing/);
+    expect(text(element)).to.not.contain('normal');
+    expect(text(element)).to.contain('No pulse palpated: right leg');
+  });
+
+  it('says of tests by which limit they were read, and of stages what they rest on', async () => {
+    const element = await show(chronic);
+    expect(text(element)).to.contain('limit 15 s');
+    expect(text(element)).to.contain('From: claudication and pain-free walking distance 180 m');
+    expect(text(element)).to.contain('Denominator: higher arm');
+  });
+
+  it('marks what was entered in error before everything else, with who, when and why, and keeps all it says', async () => {
+    const sound = await show(threatened);
+    const element = await show({
+      ...threatened,
+      amendments: [
+        { kind: 'amended', at: '2026-11-02T21:34Z', by: 'R. Haddad', why: 'Side corrected' },
+        { kind: 'entered-in-error', at: '2026-11-03T08:00Z', by: 'L. Brandt', why: 'Other patient' },
+      ],
+    });
+    expect(headings(element)[0]).to.equal('Entered in error');
+    expect(text(element)).to.contain('by L. Brandt: Other patient');
+    expect(text(element)).to.contain('by R. Haddad: Side corrected');
+    for (const heading of headings(sound)) expect(headings(element)).to.contain(heading);
+    const lead = element.shadowRoot!.querySelector('.lead')!;
+    expect(getComputedStyle(lead).textDecorationLine).to.equal('line-through');
+  });
+
+  it('shows nothing as found in a record that it cannot read', async () => {
+    const element = await show({ format: 'pulse-map/9', scale: '0-3' });
+    expect(squeezed(element.shadowRoot!.querySelector('[role=status]'))).to.not.equal('');
+    expect(element.shadowRoot!.querySelector('article')).to.equal(null);
+  });
+
+  it('says that nothing is recorded', async () => {
+    expect(text(await show(emptyExamination()))).to.contain('Nothing recorded yet.');
+  });
+
+  for (const [lang, register, conclusion] of [
+    ['en', 'plain', 'What this points to'],
+    ['de', 'trade', 'Beurteilung'],
+    ['de', 'plain', 'Worauf das hindeutet'],
+  ] as const)
+    it(`speaks ${lang}, ${register}`, async () => {
+      const element = await show(chronic, { lang, register });
+      expect(headings(element)).to.contain(conclusion);
+      expect(text(element)).to.not.match(/undefined|\[object/);
+    });
+
+  it('passes axe', async () => {
+    await expect(await show(chronic)).to.be.accessible();
+    await expect(await show(threatened)).to.be.accessible();
+  });
+});
