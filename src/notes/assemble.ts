@@ -53,8 +53,23 @@ function withSidesMoved(chunks: readonly Chunk[], sitesFirst: boolean, lead: boo
   return chunks.filter(({ around, strength }) => around.length || strength);
 }
 
+/** "DP left and PT right": every site has its side behind it, since the first has none before and the last has one behind. */
+function trailed(group: Group, around: readonly SiteOrSide[]): boolean {
+  const sides = around.filter(isSide);
+  const paired =
+    around.length === 2 * sides.length && around.every((atom, at) => (at % 2 ? isSide(atom) : isSite(atom)));
+  if (!paired || sides.length < 2 || sides.some(({ loose }) => loose)) return false;
+  around.forEach((atom, at) => {
+    group.spans.push(span(atom));
+    const side = around[at + 1];
+    if (isSite(atom) && isSide(side)) group.items.push({ ...atom.item, side: side.side });
+  });
+  return true;
+}
+
 /** Gives each site of a chunk the side that leads it; a side behind them all is the group's. */
 function sided(group: Group, around: readonly SiteOrSide[]): void {
+  if (trailed(group, around)) return;
   let ahead: AtomOf<'side'> | undefined;
   const lastSite = around.findLastIndex(isSite);
   around.forEach((atom, at) => {

@@ -205,6 +205,10 @@ export function atomsOf(segment: Segment, manner: Manner, last: readonly SiteId[
         const sites = means(target, 'site')
           ? reached(reach, target.means.sites)
           : REACHED_PARTS[part!]?.[reach];
+        // "Leg pulses left from the knee down": the place limits what was said of all.
+        const all = atoms.findIndex((atom) => atom.is === 'site' && atom.item.sites.length > 2);
+        const says = atoms.some((atom) => atom.is === 'strength');
+        if (sites?.length && all >= 0 && !says) atoms.splice(all, 1);
         if (sites?.length) site(sites, spanOf(at, to), { closeness: CLOSENESS.group });
         else remarks.foreign = true;
         i = to + 1;

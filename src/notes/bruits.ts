@@ -48,6 +48,10 @@ export function bruitsOf(atoms: readonly Atom[]): BruitsRead {
     // "Carotids: no bruit".
     const ahead = lead ? beside(atoms, at - 2 - before.length, -1).filter(free) : [];
     if (!range.length && !before.length && has(ahead)) range = [...ahead, ...behind];
+    // "Carotids 2+ without bruits": felt and listened to at the same sites.
+    const felt =
+      lead?.bare && !before.length && atoms[at - 2]?.is === 'strength' ? beside(atoms, at - 3, -1) : [];
+    const shared = !range.length && !has(behind) && has(felt) ? felt : [];
     if (range === before && atoms[at + 1]?.is === 'side' && !before.some((i) => atoms[i]!.is === 'side')) {
       const two = atoms[at + 2];
       if (two?.is !== 'site' || atoms[at + 3] === undefined || two === undefined) range = [...before, at + 1];
@@ -85,6 +89,7 @@ export function bruitsOf(atoms: readonly Atom[]): BruitsRead {
       if (side !== undefined) range = [side];
       for (const i of range) used.add(i);
     }
+    if (shared.length) range = shared;
     const parts = groupsOf(range.map((i) => atoms[i]!));
     const sides = range.map((i) => atoms[i]!).filter((one): one is AtomOf<'side'> => one.is === 'side');
     const says = { what: 'bruit', bruit: absent ? 'none' : atom.bruit } as const;

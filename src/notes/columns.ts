@@ -164,8 +164,15 @@ function stopsTable(tokens: readonly Token[], dash: Token): boolean {
   return [tokens[at - 1], tokens[at + 1]].every((token) => stops(token, 'dash', 'cell'));
 }
 
-/** In which order a note gives the two sides, if it says so once: "R/L", "re li". */
-function orderOf(tokens: readonly Token[]): { order: [Side, Side]; at: number; length: number } | undefined {
+interface Order {
+  readonly order: readonly [Side, Side];
+  readonly at: number;
+  readonly length: number;
+}
+
+/** In which order a note gives the two sides, wherever it says so: "R/L", "re li". Two orders in one note are none. */
+function ordersOf(tokens: readonly Token[]): Order[] {
+  const orders: Order[] = [];
   for (let at = 0; at < tokens.length; at++) {
     const [first, gap, last] = tokens.slice(at, at + 3);
     const length = stops(gap, 'slash', 'cell', 'dash') ? 3 : 2;
@@ -176,9 +183,9 @@ function orderOf(tokens: readonly Token[]): { order: [Side, Side]; at: number; l
     const after = tokens[at + length];
     if (length === 2 && after && !stops(after, 'line', 'colon', 'close', 'cell')) continue;
     if (length === 3 && stops(gap, 'cell') && after && !stops(after, 'line', 'cell')) continue;
-    return { order: [a, b], at, length };
+    orders.push({ order: [a, b], at, length });
   }
-  return undefined;
+  return orders.some(({ order }) => order[0] !== orders[0]!.order[0]) ? [] : orders;
 }
 
 function same(a: StrengthRead, b: StrengthRead): boolean {
@@ -261,18 +268,21 @@ function withScales(pieces: readonly Piece[]): Piece[] {
  * under "R/L". What is left stays as it was.
  */
 export function withLists(tokens: readonly Token[], manner: Manner): Piece[] {
-  const found = orderOf(tokens);
-  const heads = found ? tokens.slice(found.at, found.at + found.length) : [];
+  const orders = ordersOf(tokens);
+  const [found] = orders;
+  const heads = new Set(orders.flatMap(({ at, length }) => tokens.slice(at, at + length)));
   // The words of the order are no side of anything: they are read as nothing where pairs follow, else "R/L fem 2+" is of both.
   const row = tokens.map((token): Token =>
-    heads.includes(token) ? { ...token, means: { is: 'filler' } } : token,
+    heads.has(token) ? { ...token, means: { is: 'filler' } } : token,
   );
   const pieces: Piece[] = [];
   let ordered = false;
-  let headAt = -1;
+  /** Where the words of an order stand among the pieces. */
+  const headsAt: { readonly piece: number; readonly order: Order }[] = [];
   let tried = 0;
   for (let i = 0; i < row.length;) {
-    if (found && i === found.at) headAt = pieces.length;
+    const order = orders.find(({ at }) => at === i);
+    if (order) headsAt.push({ piece: pieces.length, order });
     const list = (i < tried ? undefined : listAt(row, i, manner)) ?? pairAt(row, i, found?.order, manner);
     // What is no list from its first site on is none from its second.
     if (i >= tried) tried = sitesAt(row, i)?.next ?? tried;
@@ -282,12 +292,15 @@ export function withLists(tokens: readonly Token[], manner: Manner): Piece[] {
       i = list.next;
     } else pieces.push(row[i++]!);
   }
-  if (found && headAt >= 0 && !ordered) {
-    pieces.splice(headAt, found.length, {
-      ...heads[0]!,
-      end: heads.at(-1)!.end,
-      means: { is: 'side', side: 'both' },
-    });
+  if (!ordered) {
+    for (const { piece, order } of headsAt.reverse()) {
+      const words = tokens.slice(order.at, order.at + order.length);
+      pieces.splice(piece, order.length, {
+        ...words[0]!,
+        end: words.at(-1)!.end,
+        means: { is: 'side', side: 'both' },
+      });
+    }
   }
   return withScales(pieces);
 }

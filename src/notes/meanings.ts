@@ -14,7 +14,9 @@ export type Strength =
   /** Not normal, and not said in which way. */
   | 'abnormal'
   /** The writer was not sure that a pulse was felt. */
-  | 'doubtful';
+  | 'doubtful'
+  /** Large: strong, or an aneurysm. */
+  | 'prominent';
 
 export type NoteSide = 'right' | 'left' | 'both';
 

@@ -20,6 +20,11 @@ function siteNear(tokens: readonly Token[], at: number, step: 1 | -1): boolean {
 export function refined(tokens: readonly Token[]): Token[] {
   let measured = false;
   return tokens.map((token, at): Token => {
+    // "DP (R) 2+, (L) 0".
+    if (stops(token, 'open') && means(tokens[at + 1], 'side') && stops(tokens[at + 2], 'close'))
+      return { ...token, means: { is: 'filler' } };
+    if (stops(token, 'close') && means(tokens[at - 1], 'side') && stops(tokens[at - 2], 'open'))
+      return { ...token, means: { is: 'filler' } };
     if (means(token, 'letter')) {
       const known = siteNear(tokens, at, -1) || siteNear(tokens, at, 1);
       return {
@@ -29,7 +34,8 @@ export function refined(tokens: readonly Token[]): Token[] {
     }
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
     // "All 4 pulses", "absent x2".
-    const counted = means(before, 'all') || (means(before, 'unit') && token.glued);
+    const ends = after === undefined || means(after, 'stop');
+    const counted = (means(before, 'all') && !ends) || (means(before, 'unit') && token.glued);
     if (means(token, 'figure') && counted) return { ...token, means: { is: 'filler' } };
     if (means(token, 'unit') && means(after, 'figure') && after.glued)
       return { ...token, means: { is: 'filler' } };

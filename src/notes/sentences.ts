@@ -62,6 +62,17 @@ function settled(pieces: readonly Piece[]): Piece[] {
   });
 }
 
+/** Whether a strength with a colon behind it begins here, and sites follow. */
+function heads(pieces: readonly Piece[], at: number): boolean {
+  if (is(pieces, at - 1, 'not', 'degree', 'grade', 'unknown')) return false;
+  let next = at;
+  while (is(pieces, next, 'not', 'degree', 'grade')) next++;
+  const colon = tokenAt(pieces, next);
+  return (
+    next > at && stops(colon, 'colon') && is(pieces, next + 1, 'site', 'side', 'letter', 'filler', 'pulse')
+  );
+}
+
 /** Divides a note into sentences and these into segments, each told whether it is of today. */
 export function sentencesOf(listed: readonly Piece[]): Sentence[] {
   const pieces = settled(listed);
@@ -89,7 +100,7 @@ export function sentencesOf(listed: readonly Piece[]): Sentence[] {
     depth = 0;
   }
 
-  pieces.forEach((piece) => {
+  pieces.forEach((piece, at) => {
     if (isListed(piece)) {
       open.pieces.push(piece);
       lines = 0;
@@ -97,6 +108,8 @@ export function sentencesOf(listed: readonly Piece[]): Sentence[] {
     }
     lines = stops(piece, 'line') ? lines + 1 : 0;
     if (lines > 1) afresh = true;
+    // "Palpable: fem R. Not palpable: pop L.": a strength with a colon heads what follows.
+    if (heads(pieces, at) && open.pieces.some((one) => !isListed(one) && means(one, 'site'))) end();
     if (stops(piece, 'sentence', 'semicolon', 'line')) end();
     else if (stops(piece, 'comma', 'cell')) close();
     else if (stops(piece, 'open')) {
@@ -109,7 +122,15 @@ export function sentencesOf(listed: readonly Piece[]): Sentence[] {
     else if (means(piece, 'now')) close({ now: true });
     else if (means(piece, 'except')) close({ except: true });
     else {
-      if (stops(piece, 'question')) open.question = true;
+      if (stops(piece, 'question')) {
+        open.question = true;
+        // "DP felt? PT absent.": it ends what it asks; "?absent DP" begins it.
+        if (piece.glued && !piece.tight && open.pieces.length) {
+          open.pieces.push(piece);
+          end();
+          return;
+        }
+      }
       if (means(piece, 'past', 'kin')) open.past = true;
       open.pieces.push(piece);
     }

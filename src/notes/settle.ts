@@ -57,7 +57,9 @@ function choicesOf(
   says: Says,
 ): { code?: NoteDoubtCode; taken: boolean; choices: Weighed[][] } {
   const at = (patch: object, part: NoteFinding['part'] = 'pulses'): Weighed[] =>
-    claims.flatMap((claim) => weighed(claim, patch, part, claimed.spans));
+    claims
+      .filter(({ site, side }, n) => n === claims.findIndex((one) => one.site === site && one.side === side))
+      .flatMap((claim) => weighed(claim, patch, part, claimed.spans));
   const graded = (grade: Graded): Weighed[] => at(grade);
   switch (says.what) {
     case 'pulse':

@@ -131,6 +131,8 @@ export function sidesOf(told: readonly Told[]): Claimed[] {
     function found(item: Item, group: Group, at: number): Known {
       const loose = loosely(group, item);
       const several = item.sites.length === 1 && (item.plural || (item.pulses && group.items.length === 1));
+      // "Both" of one artery is both sides.
+      if (loose && !headed && group.items.length === 1 && item.sites.length === 1) return 'both';
       if (known !== undefined) {
         if (several && !headed && known !== 'both' && known !== LOST) return loose ? 'both' : undefined;
         return known;

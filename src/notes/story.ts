@@ -14,6 +14,8 @@ export type Entry =
 /** The limb that a note speaks of, which "all pulses" is of. */
 export interface Walker {
   limb: 'leg' | 'arm';
+  /** The sites of the bruits that the sentence before spoke of, where it spoke of nothing else. */
+  heard?: readonly SiteId[];
 }
 
 /** What has been told of one sentence so far, and what waits for the rest of it. */
@@ -29,6 +31,8 @@ export class Story {
   mention: Item[] | undefined;
   reason: { readonly reason: Reason; readonly part: Part | undefined } | undefined;
   bruitsOnly = false;
+  /** What was said of the bruit named last. */
+  bruit: Group['says'];
   byDoppler = false;
   astray = false;
 
@@ -43,6 +47,7 @@ export class Story {
       const region = item.sites[0] && siteDefinition(item.sites[0]).region;
       if (region === 'leg' || region === 'arm') this.walker.limb = region;
     }
+    if (group.says?.what === 'bruit') this.bruit = group.says;
     this.entries.push({ is: 'group', group, segment: at });
     this.last = group;
   }
@@ -78,6 +83,13 @@ export class Story {
           ...(group.torn && { torn: true }),
         });
       }
+      // "R carotid: soft bruit; L carotid: nil": a pulse, or a bruit?
+      const again = group.items.some(({ sites }) => sites.some((site) => this.walker.heard?.includes(site)));
+      if (again && listens && isAbsent(group) && !this.last) group.torn = true;
+      if (group.opens && this.pending.length && group.says.what === 'pulse') {
+        // "Absent: pop, DP. Present: fem": what waits belongs to the strength that opened before, and to no later one.
+        this.settle(this.opened?.says ?? group.says, this.opened ? {} : { torn: true });
+      }
       if (group.opens) this.opened = group;
       else if (group.says.what === 'pulse') this.opened = undefined;
       group.items = group.items.filter(({ sites }) =>
@@ -86,7 +98,13 @@ export class Story {
       if (group.items.length) this.tell(group, at);
       return;
     }
+    if (group.items.length && segment.question && !group.says) {
+      this.unread.push(...group.spans);
+      return;
+    }
     if (group.items.length) {
+      // "One pulse (DP), PT missing": what stands in brackets may belong to what is said before them.
+      if (segment.aside) group.torn = true;
       this.pending.push(group);
       this.tell(group, at);
       return;
@@ -103,8 +121,16 @@ export class Story {
         waiting.spans = [...waiting.spans, ...spans];
         if (side && !waiting.items.some((item) => item.side)) waiting.side ??= side;
       }
-      // "Fem: palpable right, absent left": the second strength is of the same sites again.
-      this.settle(says);
+      // "Fem: palpable right, absent left": the second strength is of the same sites again. "R fem, nothing left": of another side.
+      const apart =
+        side !== undefined &&
+        side !== 'both' &&
+        this.pending.some((waiting) =>
+          [waiting.side, ...waiting.items.map((item) => item.side)].some(
+            (own) => own !== undefined && own !== 'both' && own !== side,
+          ),
+        );
+      this.settle(says, apart ? { torn: true } : {});
       return;
     }
     const from = this.mention && (segment.now || !this.last) ? this.mention : undefined;
@@ -122,6 +148,7 @@ export class Story {
         ...(group.side ? {} : { ...(own && { side: own }), ...(loose && { loose }) }),
       }));
       if (side) group.side = side;
+      if (this.last.blocked) group.blocked = true;
       if (this.last.says?.what === 'except') this.last.says = undefined;
     }
     if (group.items.length) this.tell(group, at);

@@ -36,6 +36,7 @@ const OF_WORDS: Readonly<Record<Strength, StrengthRead>> = {
   strong: either('strength', true, 'normal', 'bounding'),
   abnormal: either('strength', false, 'reduced', 'absent', 'bounding'),
   doubtful: either('felt', false, 'reduced', 'absent'),
+  prominent: either('strength', false, 'bounding', 'normal'),
 };
 
 /** What a note as a whole tells of its own signs. */

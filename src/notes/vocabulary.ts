@@ -45,6 +45,13 @@ function trieOf(lexicon: Lexicon): Node {
   return root;
 }
 
+/** Whether a phrase that begins here takes something out of what was said before. */
+const excepts = (node: Node): boolean =>
+  node.means?.is === 'except' || [...node.next.values()].some((next) => excepts(next));
+
+/** A word that begins such a phrase and stands alone: perhaps the rest of it is misspelt. */
+const HALF: Meaning = { is: 'unknown', near: true };
+
 /** A meaning as a text, to tell whether two are the same. */
 const named = (meaning: Meaning): string => JSON.stringify(meaning);
 
@@ -53,7 +60,7 @@ function make(lexicon: Lexicon): Vocabulary {
   const near = new Map<string, Set<string>>();
   const singles = new Map<string, Meaning>();
   for (const [word, node] of root.next) {
-    singles.set(word, node.means ?? { is: 'filler' });
+    singles.set(word, node.means ?? (excepts(node) ? HALF : { is: 'filler' }));
     for (const gap of gaps(word)) {
       let words = near.get(gap);
       if (!words) near.set(gap, (words = new Set()));
@@ -73,7 +80,10 @@ function make(lexicon: Lexicon): Vocabulary {
   return {
     lexicon,
     root,
-    word: (folded) => root.next.get(folded)?.means ?? ended(folded),
+    word: (folded) => {
+      const single = singles.get(folded);
+      return root.next.get(folded)?.means ?? (single === HALF ? HALF : ended(folded));
+    },
     guess(folded) {
       if (folded.length > LONGEST_WORD) return { is: 'unknown', near: false };
       const found = new Map<string, Meaning>();
@@ -88,7 +98,7 @@ function make(lexicon: Lexicon): Vocabulary {
       const [only] = telling;
       if (!only) return { is: 'unknown', near: folded.length < 4 };
       // A slip of "not" is never taken for it, nor one of a word that two meanings lie beside.
-      if (found.size > 1 || only.is === 'not' || folded.length < SHORTEST_MISSPELT) {
+      if (found.size > 1 || only.is === 'not' || only.is === 'unknown' || folded.length < SHORTEST_MISSPELT) {
         return { is: 'unknown', near: true };
       }
       return only;

@@ -1,7 +1,7 @@
 import { isListeningSite } from '../anatomy/index.js';
 import { groupsOf } from './assemble.js';
 import { dopplersOf } from './dopplers.js';
-import { atomsOf, limbOf, sitesOfPart } from './atoms.js';
+import { type Atom, atomsOf, limbOf, sitesOfPart } from './atoms.js';
 import { bruitsOf } from './bruits.js';
 import { isListed, type Piece } from './columns.js';
 import { CLOSENESS, isAbsent, type Span, spanOf } from './groups.js';
@@ -34,6 +34,18 @@ function firmHead(pieces: readonly Piece[]): boolean {
   return means(next, 'part') || stops(next, 'colon');
 }
 
+/** Whether a sentence names one side and no other. */
+function oneSide({ segments }: Sentence): boolean {
+  const sides = segments.flatMap(({ pieces }) =>
+    pieces.flatMap((piece) => {
+      if (isListed(piece)) return ['list'];
+      if (means(piece, 'side')) return [piece.means.side];
+      return means(piece, 'part') && piece.means.side ? [piece.means.side] : [];
+    }),
+  );
+  return new Set(sides).size === 1;
+}
+
 /** Reads one sentence into groups, in their order. */
 export function tellSentence(sentence: Sentence, manner: Manner, walker: Walker): Told {
   const story = new Story(walker);
@@ -59,9 +71,13 @@ export function tellSentence(sentence: Sentence, manner: Manner, walker: Walker)
       read.atoms.some(({ is }) => is === 'site' || is === 'side') ||
       remarks.pulses !== undefined ||
       remarks.part !== undefined;
+    const has = (is: Atom['is']): boolean => read.atoms.some((atom) => atom.is === is);
+    // A side with a word that was not understood: perhaps one more of a list.
     story.astray ||=
-      remarks.blocked && aboutPulses && read.atoms.some(({ is }) => is === 'strength' || is === 'list');
-    if (segment.except && !read.atoms.some(({ is }) => is === 'site')) {
+      remarks.blocked &&
+      aboutPulses &&
+      (has('strength') || has('list') || (has('side') && !has('site') && !remarks.foreign));
+    if (segment.except && (remarks.blocked || !read.atoms.some(({ is }) => is === 'site'))) {
       story.astray = true;
       if (story.last) story.last.torn = true;
     }
@@ -132,6 +148,9 @@ export function tellSentence(sentence: Sentence, manner: Manner, walker: Walker)
         story.entries.push({ is: 'head', side: two ? 'both' : sides[0]!.side, firm: true });
         return;
       }
+      // "Left leg cold, no pulse below the knee": its limb is spoken of, where no other is.
+      if (remarks.part && remarks.foreign && !remarks.blocked && !two && oneSide(sentence))
+        story.entries.push({ is: 'head', side: sides[0]!.side, firm: false });
     }
 
     if (remarks.marks.length) {
@@ -142,6 +161,22 @@ export function tellSentence(sentence: Sentence, manner: Manner, walker: Walker)
         if (absent || !group.items.length || bruits.groups.length) continue;
         for (const mark of remarks.marks) story.tell({ ...group, says: { what: 'mark', mark } }, at);
         if (group.says) story.tell(group, at);
+      }
+      // "Left femoral weak, with a thrill": of the one pulse just named.
+      const { last } = story;
+      if (
+        !absent &&
+        !groups.some(({ items }) => items.length) &&
+        last?.items.length === 1 &&
+        !remarks.foreign
+      ) {
+        const side = sides[0]?.side ?? last.side;
+        const items = last.items.map((item) => ({ ...item, ...(sides[0] && { side: sides[0].side }) }));
+        for (const mark of remarks.marks)
+          story.tell(
+            { items, says: { what: 'mark', mark }, spans: segment.pieces.map(spanOf), ...(side && { side }) },
+            at,
+          );
       }
       return;
     }
@@ -200,9 +235,19 @@ export function tellSentence(sentence: Sentence, manner: Manner, walker: Walker)
     }
   });
 
+  const told = story.entries.flatMap((entry) => (entry.is === 'group' ? [entry.group] : []));
+  walker.heard =
+    story.bruitsOnly && !told.some(({ says }) => says?.what === 'pulse')
+      ? told.flatMap(({ says, items }) => (says?.what === 'bruit' ? items.flatMap(({ sites }) => sites) : []))
+      : [];
   // "No palpable popliteal, DP or PT": what stands behind a strength and has none of its own.
   if (story.pending.length && story.opened?.says)
     story.settle(story.opened.says, story.opened.blocked ? { blocked: true } : {});
+  // "No bruit over the carotids, subclavians and groins": the list goes on behind the comma.
+  const listens = story.pending.every(({ items }) =>
+    items.every(({ sites }) => sites.every(isListeningSite)),
+  );
+  if (story.pending.length && story.bruit && story.bruitsOnly && listens) story.settle(story.bruit);
   for (const group of story.pending) story.unread.push(...group.spans);
   return {
     entries: story.entries.filter((entry) => entry.is !== 'group' || entry.group.says),

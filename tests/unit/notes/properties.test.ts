@@ -9,7 +9,7 @@ import { vocabularyOf } from '../../../src/notes/vocabulary.js';
 import { type NoteItem, readNoteItems } from '../../notes/score.js';
 
 /* Notes invented, common practice. */
-const NOTES = ['notes', 'held-back'].flatMap((name) =>
+const NOTES = ['notes', 'held-back', 'more'].flatMap((name) =>
   readNoteItems(new URL(`../../notes/${name}.json`, import.meta.url).pathname),
 );
 const TAGS = LANGUAGES.map(({ tag }) => tag);
