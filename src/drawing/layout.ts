@@ -59,6 +59,10 @@ export const LARGEST_GLYPH = 1.5;
 /** Farthest label lane and farthest finger from the axis on the whole figure, in figure units. */
 const LANE = 330;
 const FINGERS = 552;
+/** Of a view of one side, how far beyond the lane its letter stands, in figure units. */
+const LETTER_OUT = 20;
+/** Below this scale names are too large to stand between arm and trunk. */
+const LEAST_HUGGING = 0.5;
 /** Codes replace names when names would shrink the figure below this share of its size without labels. */
 const LEAST_SHARE = 0.7;
 
@@ -131,9 +135,25 @@ export function layOut(
   const [only] = SIDES.filter((side) => view.startsWith(`${side}-`));
   const bare = Math.min(maxHeight / crop.height, (width - 2 * PAD) / (whole ? 2 * FINGERS : crop.width));
 
+  // What lies inward of the axis on the view of one side.
+  const inward = only ? (only === 'left' ? AXIS - crop.x : crop.x + crop.width - AXIS) : LANE;
+  const outward = crop.width - inward;
+  const longestIn = (naming: Layout['naming']): number =>
+    Math.max(0, ...places.map((place) => labelSize(labelOf(place), naming).width));
+  /** The scale at which names stand close to the body, or undefined where they would shrink it too much. */
+  const hugging = ((): number | undefined => {
+    const beside = longestIn('names') + PAD;
+    const room = only ? width - 2 * PAD : width / 2;
+    const shown = only ? crop.width : crop.width / 2;
+    const scale = Math.min(bare, (room - beside) / (LANE + (only ? inward : 0)), room / shown);
+    return scale >= bare * LEAST_SHARE && scale >= LEAST_HUGGING ? scale : undefined;
+  })();
+  const hugs = whole || hugging !== undefined;
+
   const scaleFor = (naming: Layout['naming']): number => {
-    const longest = Math.max(0, ...places.map((place) => labelSize(labelOf(place), naming).width));
+    const longest = longestIn(naming);
     if (whole) return Math.min(bare, (width / 2 - longest - PAD) / LANE);
+    if (hugging !== undefined) return hugging;
     const lanes = only ? 1 : 2;
     return Math.min(bare, (width - lanes * (longest + LANE_GAP) - 2 * PAD) / crop.width);
   };
@@ -146,7 +166,9 @@ export function layOut(
   const height = Math.round(whole ? drawnHeight : Math.max(drawnHeight, leastHeight(onOneSide)));
   const drawn = crop.width * scale;
   const free = width - drawn;
-  const beside = Math.min(PAD * 4, free / 2);
+  // Of one side, limb and names together stand in the middle.
+  const past = hugs ? Math.max(0, LANE * scale + longestIn('names') - outward * scale) : free;
+  const beside = hugs ? Math.max(0, free - past) / 2 : Math.min(PAD * 4, free / 2);
   const left = only ? (only === 'left' ? beside : free - beside) : free / 2;
   const offsetX = left - crop.x * scale;
   const offsetY = (height - crop.height * scale) / 2 - crop.y * scale;
@@ -164,7 +186,7 @@ export function layOut(
       offsetY,
       width,
       height,
-      lanes: whole ? 'body' : 'edges',
+      lanes: hugs ? 'body' : 'edges',
       findings: naming === 'names',
       only,
     },
@@ -189,16 +211,24 @@ export function layOut(
     sites,
     labels,
     findings,
-    letters: letters(view, width, offsetX, scale),
+    letters: letters(view, width, offsetX, scale, hugs),
   };
 }
 
-function letters(view: View, width: number, offsetX: number, scale: number): Layout['letters'] {
+function letters(
+  view: View,
+  width: number,
+  offsetX: number,
+  scale: number,
+  hugs: boolean,
+): Layout['letters'] {
   const y = 30;
-  if (view.startsWith('right')) return [{ side: 'right', x: 20, y }];
-  if (view.startsWith('left')) return [{ side: 'left', x: width - 20, y }];
   const middle = offsetX + AXIS * scale;
-  const reach = view === 'whole' ? Math.min(middle - 20, Math.max(380 * scale, 120)) : middle - 20;
+  const lane = (LANE + LETTER_OUT) * scale;
+  if (view.startsWith('right')) return [{ side: 'right', x: hugs ? Math.max(20, middle - lane) : 20, y }];
+  if (view.startsWith('left'))
+    return [{ side: 'left', x: hugs ? Math.min(width - 20, middle + lane) : width - 20, y }];
+  const reach = hugs ? Math.min(middle - 20, Math.max(380 * scale, 120)) : middle - 20;
   return [
     { side: 'right', x: middle - reach, y },
     { side: 'left', x: middle + reach, y },

@@ -53,6 +53,21 @@ export function cropOf(view: BodyView): Crop {
   return side === 'right' ? { ...crop, x: 2 * AXIS - crop.x - crop.width } : crop;
 }
 
+/** Height at which the legs part, how much higher the groin is left, and how far the trunk is shown beyond the axis, in figure units. */
+const CROTCH = 742;
+const GROIN = 40;
+const BEYOND = 40;
+
+/** Of a view of one side, what of the figure is shown, as a path in figure units: the other limb is left out. */
+export function clipOf(view: BodyView): string | undefined {
+  const [side] = (['right', 'left'] as const).filter((one) => view.startsWith(`${one}-`));
+  if (!side) return undefined;
+  const outward = side === 'left' ? 1 : -1;
+  const [near, far] = [AXIS - outward * BEYOND, AXIS + outward * WHOLE.width];
+  const below = showsArms(view) ? near : AXIS;
+  return `M${near} 0V${CROTCH - GROIN}L${below} ${CROTCH}V${WHOLE.y + WHOLE.height}H${far}V0Z`;
+}
+
 /** Whether the arms are drawn in a view; views of the legs leave them out, since the hands would lie over the thighs. */
 export function showsArms(view: View): boolean {
   return view === 'whole' || view.includes('arm');
@@ -96,5 +111,8 @@ export function placesIn(view: View): readonly Place[] {
 export function marksIn(view: View, marks: readonly LesionMark[]): LesionMark[] {
   if (view === 'whole' || isPlateView(view)) return [...marks];
   const ofArms = view.includes('arm');
-  return marks.filter(({ limb }) => limb.endsWith('leg') !== ofArms);
+  const other = view.startsWith('left') ? 'right' : view.startsWith('right') ? 'left' : undefined;
+  return marks.filter(
+    ({ limb }) => limb.endsWith('leg') !== ofArms && !(other !== undefined && limb.startsWith(other)),
+  );
 }

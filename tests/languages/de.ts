@@ -9,7 +9,7 @@ const FOREIGN = `the of and or to with without not no is are by at on for from a
 /** Words spelt alike in both languages, names of works among them. */
 const ALIKE = `xyz normal doppler mm statin arm arms hand finger warm symptom start diabetes bypass stent amputation compression stents
   r l s h m cm min mmhg kpa x esc parc tasc ii iwgdf acc aha global vascular guidelines rutherford fontaine wifi iib iia iii iv i
-  dorsalis dors pedis aorta truncus brachiocephalicus t e b a d ax br ca sc ra ul ao re il fe po dp`;
+  dorsalis dors pedis medial lateral aorta truncus brachiocephalicus t e b a d ax br ca sc ra ul ao re il fe po dp`;
 
 export const german: LanguageSamples = {
   tag: 'de',

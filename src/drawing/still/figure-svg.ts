@@ -11,7 +11,7 @@ import { placeRidges, smallRidges } from '../placed-ridges.js';
 import { labelsOf, layOutSites, type SiteViews, sitesIn } from '../site-view.js';
 import { showsMark } from '../skin-view.js';
 import { isPlateView } from '../plates/plate.js';
-import { aroundPlate, type BodyView, marksIn, showsArms, type View, VIEWS } from '../views.js';
+import { aroundPlate, type BodyView, clipOf, marksIn, showsArms, type View, VIEWS } from '../views.js';
 import { groundText, sharedGround } from './ground.js';
 import { type Ink, inkOf, painted, type Scheme } from './ink.js';
 import { placedLegend } from './legend.js';
@@ -136,6 +136,7 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
   const skin = (examination.marks ?? []).filter((mark: Mark) => showsMark(view, mark));
   const shift = `translate(${tenth(offsetX)} ${tenth(offsetY)}) scale(${scale.toFixed(4)})`;
   const id = `pm-${hash(JSON.stringify([skin, view, width, options.scheme, names]))}`;
+  const clip = clipOf(view);
   const ground = groundText({
     flow: drawn.flow,
     arms: showsArms(view),
@@ -179,7 +180,8 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
       `<title>${xmlText(title)}</title>`,
       `<desc>${xmlText(described(examination, sites, names, words))}</desc>`,
       names ? paperText(width, height, ink) : '',
-      tag('g', { transform: shift }, ground),
+      clip ? tag('clipPath', { id: `${id}-limb` }, tag('path', { d: clip })) : '',
+      tag('g', { transform: shift, 'clip-path': clip && `url(#${id}-limb)` }, ground),
       skinText(skin, layout, ink, words, (i) => `${id}-${i}`),
       leadersText(layout, ink),
       lettersText(layout.letters, ink, words, layout.letterSize),

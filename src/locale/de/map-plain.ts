@@ -13,6 +13,8 @@ export const plainFound: Otherwise<FoundTable> = {
 
 /** The words of the map, for a reader who is no clinician. */
 export const plainMap: Otherwise<MapWords> = {
+  plates: { captions: { 'medial-side': 'Innenseite', medial: 'innen', lateral: 'außen' } },
+  views: { 'right-foot': 'Rechter Fuß, von vorn und innen', 'left-foot': 'Linker Fuß, von vorn und innen' },
   bruit: 'Rauschen',
   bruitOptions: { systolic: 'Bei jedem Herzschlag' },
   thrill: 'Schwirren',

@@ -59,8 +59,8 @@ const views = {
   'left-leg': 'Linkes Bein',
   'right-hand': 'Rechte Hand, Hohlhand',
   'left-hand': 'Linke Hand, Hohlhand',
-  'right-foot': 'Rechter Fuß, von vorn und innen',
-  'left-foot': 'Linker Fuß, von vorn und innen',
+  'right-foot': 'Rechter Fuß, dorsal und medial',
+  'left-foot': 'Linker Fuß, dorsal und medial',
   'right-sole': 'Rechte Fußsohle',
   'left-sole': 'Linke Fußsohle',
   'right-knee': 'Rechtes Knie, von hinten',
@@ -71,7 +71,7 @@ const plates: MapWords['plates'] = {
   back: 'Zurück zur Figur',
   short: { hand: 'Hand', foot: 'Fuß', sole: 'Sohle', knee: 'Knie', 'legs-behind': 'Hinten' },
   others: 'Größere Zeichnungen',
-  captions: { dorsum: 'Fußrücken', 'medial-side': 'Innenseite', medial: 'innen', lateral: 'außen' },
+  captions: { dorsum: 'Fußrücken', 'medial-side': 'mediale Seite', medial: 'medial', lateral: 'lateral' },
 };
 const portions = {
   head: 'Kopf und Hals',

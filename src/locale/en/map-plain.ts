@@ -14,7 +14,18 @@ export const plainFound: Otherwise<FoundTable> = {
 
 /** The words of the map, for a reader who is no clinician. */
 export const plainMap = {
-  plates: { captions: { dorsum: 'top of the foot', medial: 'inner side', lateral: 'outer side' } },
+  plates: {
+    captions: {
+      dorsum: 'top of the foot',
+      'medial-side': 'inner side',
+      medial: 'inner side',
+      lateral: 'outer side',
+    },
+  },
+  views: {
+    'right-foot': 'Right foot, from the front and the inside',
+    'left-foot': 'Left foot, from the front and the inside',
+  },
   bruit: 'Whooshing noise',
   bruitOptions: { systolic: 'With each beat', continuous: 'Continuous' },
   thrill: 'Buzzing',

@@ -65,8 +65,8 @@ const views = {
   'left-leg': 'Left leg',
   'right-hand': 'Right hand, palm',
   'left-hand': 'Left hand, palm',
-  'right-foot': 'Right foot, from the front and the inside',
-  'left-foot': 'Left foot, from the front and the inside',
+  'right-foot': 'Right foot, dorsal and medial',
+  'left-foot': 'Left foot, dorsal and medial',
   'right-sole': 'Right sole',
   'left-sole': 'Left sole',
   'right-knee': 'Right knee, from behind',
@@ -79,7 +79,7 @@ const plates = {
   /** On the button itself, where the side is seen from where it stands. */
   short: { hand: 'Hand', foot: 'Foot', sole: 'Sole', knee: 'Knee', 'legs-behind': 'Behind' },
   others: 'Larger drawings',
-  captions: { dorsum: 'dorsum', 'medial-side': 'inner side', medial: 'medial', lateral: 'lateral' },
+  captions: { dorsum: 'dorsum', 'medial-side': 'medial side', medial: 'medial', lateral: 'lateral' },
 };
 const portions = {
   head: 'Head and neck',

@@ -137,7 +137,7 @@ describe('the views', () => {
 
   it('lead back from a site of a plate too, once nothing else is open', async () => {
     const map = await openMap({ width: 900 });
-    await click(byRole(map, 'button', /: Right foot, from the front and the inside$/));
+    await click(byRole(map, 'button', /: Right foot, dorsal and medial$/));
     await settled(map);
     await openSite(map, 'right dorsalis pedis');
     await press('Escape');

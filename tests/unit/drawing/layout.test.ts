@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { oppositeSide, type Place, placeKey } from '../../../src/anatomy/index.js';
+import { contains, oppositeSide, type Place, placeKey } from '../../../src/anatomy/index.js';
 import {
   type BodyView,
+  clipOf,
+  cropOf,
   isPlateView,
   type Layout,
   layOut,
   nearestSite,
+  placesIn,
+  positionOf,
   siteIn,
+  textWidth,
   VIEWS,
 } from '../../../src/drawing/index.js';
 import { en } from '../../../src/locale/index.js';
@@ -113,6 +118,57 @@ describe('layOut', () => {
         expect([...scales].sort((a, b) => a - b)).toEqual(scales);
       }
       for (const width of WIDTHS) expect(laidOut(view, width).height).toBeLessThanOrEqual(TALL + 16);
+    }
+  });
+
+  it.each(
+    BODY.filter((view) => view.includes('-')).flatMap((view) =>
+      WIDTHS.filter((width) => width >= 766).map((width) => [view, width] as const),
+    ),
+  )('stands the limb of %s at %i px in the middle, with its names near', (view, width) => {
+    const { labels, sites, offsetX, scale } = laidOut(view, width);
+    const crop = cropOf(view);
+    const longest = Math.max(...labels.map(({ place }) => textWidth(en.map.siteShort(place.site))));
+    const lanes = labels.flatMap(({ x, anchor }) =>
+      anchor === 'start' ? [x, x + longest] : [x - longest, x],
+    );
+    const edges = [crop.x * scale + offsetX, (crop.x + crop.width) * scale + offsetX, ...lanes];
+    const [left, right] = [Math.min(...edges), Math.max(...edges)];
+    expect(Math.abs(left - (width - right)), 'room at both sides').toBeLessThan(60);
+    for (const { leader } of labels) {
+      const xs = leader.map(([x]) => x);
+      expect(Math.max(...xs) - Math.min(...xs)).toBeLessThan(340 * scale);
+    }
+    expect(sites.length).toBeGreaterThan(3);
+  });
+
+  it('shows of a view of one side no other limb, and every site of its own', () => {
+    for (const view of BODY) {
+      const d = clipOf(view);
+      expect(d === undefined).toBe(!view.includes('-'));
+      if (!d) continue;
+      const numbers = [...d.matchAll(/([MVHL])([\d. -]+)/g)];
+      const corners: [number, number][] = [];
+      for (const [, command, rest = ''] of numbers) {
+        const values = rest.trim().split(' ').map(Number);
+        const [x, y] = corners.at(-1) ?? [0, 0];
+        corners.push(
+          command === 'V'
+            ? [x, values[0] as number]
+            : command === 'H'
+              ? [values[0] as number, y]
+              : (values as [number, number]),
+        );
+      }
+      for (const place of placesIn(view)) {
+        const { x, y } = positionOf(place);
+        expect(contains(corners, [x, y]), `${view} ${placeKey(place)}`).toBe(true);
+      }
+      const other = view.startsWith('left') ? 'right' : 'left';
+      for (const site of ['popliteal', 'dorsalis-pedis', 'brachial'] as const) {
+        const { x, y } = positionOf({ site, side: other });
+        expect(contains(corners, [x, y]), `${view} ${other} ${site}`).toBe(false);
+      }
     }
   });
 

@@ -24,11 +24,17 @@ import { windowHeight } from '../crops.js';
 import { plateFor, plateKit } from '../plate/fetched.js';
 import type { FigureView } from './render.js';
 
-/** Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. */
-const TALL = 872;
+/**
+ * Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. A plate has few, and the row of
+ * buttons above it.
+ */
+const TALL = { figure: 872, plate: 520 } as const;
+const PLATE_ROW = 64;
 /** Maximum height of the figure in px; it grows with a tall screen, such as one on a wall. */
-function tallest(around: number): number {
-  return Math.max(TALL, windowHeight() - around);
+function tallest(around: number, plate: boolean): number {
+  return plate
+    ? Math.max(TALL.plate, windowHeight() - around - PLATE_ROW)
+    : Math.max(TALL.figure, windowHeight() - around);
 }
 
 /** From this size in both directions, in px, the whole figure is scaled up, names and glyphs included, to be read from a distance. */
@@ -102,7 +108,7 @@ export class FigureViews {
         : [],
   );
   /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
-  readonly #tallest = memoizeLast((_width: number, around: number) => tallest(around));
+  readonly #tallest = memoizeLast((_width: number, around: number, plate: boolean) => tallest(around, plate));
   /** Ways round a block are sketched on the whole figure only. */
   readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: SiteViews, layout: Layout) =>
     layout.plate ? [] : all.filter(({ to }) => sites.has(placeKey(to))),
@@ -114,7 +120,7 @@ export class FigureViews {
       ? reader.part.drawnRecord(source.read, earlier)
       : unread(source.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
-    const height = source.height ?? this.#tallest(source.width, source.around);
+    const height = source.height ?? this.#tallest(source.width, source.around, isPlateView(view));
     // Laid out smaller, then scaled up by the viewBox.
     const by = enlargement(source.width, height);
     const layout = this.#layout(

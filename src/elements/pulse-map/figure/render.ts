@@ -3,10 +3,12 @@ import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { isPulseSite, type Place, placeFromKey, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
+  clipOf,
   type Collateral,
   type DrawnFlow,
   FINDING_STEP,
   groundParts,
+  isPlateView,
   type Landmarks,
   type Layout,
   lesionTitle,
@@ -166,10 +168,14 @@ function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
 export function renderFigure(view: FigureView): SVGTemplateResult {
   const { layout, ridges, words } = view;
   const shift = `translate(${number(layout.offsetX)} ${number(layout.offsetY)}) scale(${layout.scale.toFixed(4)})`;
+  const clip = isPlateView(layout.view) ? undefined : clipOf(layout.view);
+  // The drawing may be in the document twice, in another size for print; ids are private to the shadow tree.
+  const clipId = clip && `limb-${layout.view}-${layout.width}-${layout.height}`;
   const grow = layout.glyphScale > 1 ? ` scale(${layout.glyphScale.toFixed(2)})` : '';
   return svg`<svg class="figure" part="figure" viewBox="0 0 ${layout.width} ${layout.height}" width=${layout.width} height=${layout.height}
       ${styled({ '--_px': (UNITS_PER_PX / layout.scale).toFixed(2) })} role="group" aria-label=${layout.plate ? words.map.views[layout.view] : words.map.figure} data-view=${layout.view}>
-    <g class="ground" transform=${shift} aria-hidden="true">${guard([view.flow, layout, view.landmarks], () => groundLayer(view))}${guard([layout, view.open, view.landmarks], () => helpLayer(view))}</g>
+    ${clip ? svg`<clipPath id=${clipId}><path d=${clip}></path></clipPath>` : nothing}
+    <g class="ground" transform=${shift} clip-path=${clipId ? `url(#${clipId})` : nothing} aria-hidden="true">${guard([view.flow, layout, view.landmarks], () => groundLayer(view))}${guard([layout, view.open, view.landmarks], () => helpLayer(view))}</g>
     ${view.skin.layer(layout)}
     ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => [letterLayer(view), layout.captions ? captionLayer(view) : nothing])}
     <g class="collaterals" part="collaterals" transform=${shift}>${view.collaterals.map(
