@@ -155,7 +155,6 @@ export function flagWordsFrom(table: FlagTable, bar: FlagBarWords, lent: Lent) {
     'target',
     'names',
     'actions',
-    'teams',
     'called',
     'stillMissing',
     'classIs',

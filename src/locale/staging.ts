@@ -152,9 +152,12 @@ export function stagingFrom(table: StagingTable, { anatomy, list }: Lent) {
     sentence,
     /** Every stage the clinician set, in phrases. */
     said: (staging: Staging): string[] =>
-      overruled(staging).map(
-        (one) => `${anatomy.limbs[one.limb]}, ${table.schemes[one.scheme]}: ${set(one.scheme, one.set)}`,
-      ),
+      // A later version may stage more.
+      overruled(staging)
+        .filter(({ scheme }) => Object.keys(table.schemes).includes(scheme))
+        .map(
+          (one) => `${anatomy.limbs[one.limb]}, ${table.schemes[one.scheme]}: ${set(one.scheme, one.set)}`,
+        ),
   });
 }
 export type StagingWords = ReturnType<typeof stagingFrom>;

@@ -2,6 +2,7 @@ export * from './bedside.js';
 export * from './circulation.js';
 export * from './conclusion.js';
 export * from './context.js';
+export * from './exchange.js';
 export * from './flag-questions.js';
 export * from './found.js';
 export * from './history.js';

@@ -372,6 +372,10 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     verdict: one(COMPRESSION_VERDICTS),
     lines: one(COMPRESSED),
   },
+  exchange: {
+    onScale: [['xyz', '3']],
+    stage: TEXT,
+  },
   staging: {
     stage: stages,
     meaning: stages,

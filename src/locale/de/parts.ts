@@ -3,6 +3,7 @@ import { bedside } from './bedside.js';
 import { comparison } from './comparison.js';
 import { compression } from './compression.js';
 import { context } from './context.js';
+import { exchange } from './exchange.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
@@ -19,6 +20,7 @@ export const deParts: PartMessages = {
   comparison,
   compression,
   context,
+  exchange,
   flags,
   history,
   inspection,

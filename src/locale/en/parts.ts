@@ -2,6 +2,7 @@ import { bedside } from './bedside.js';
 import { comparison } from './comparison.js';
 import { compression } from './compression.js';
 import { context } from './context.js';
+import { exchange } from './exchange.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
@@ -18,6 +19,7 @@ export const enParts = {
   comparison,
   compression,
   context,
+  exchange,
   flags,
   history,
   inspection,

@@ -1,0 +1,25 @@
+import type { Json } from '../examination/index.js';
+import { legible } from './resource.js';
+
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/** Text as XHTML shows it. No markup of a record is ever taken for markup. */
+export function xhtml(text: string): string {
+  return legible(text).replace(/[&<>"']/g, (char) => ENTITIES[char] ?? char);
+}
+
+/** A narrative of some lines. */
+export function narrative(lines: readonly string[], language: string): Json {
+  const paragraphs = lines.map((line) => `<p>${xhtml(line)}</p>`).join('');
+  const tag = xhtml(language);
+  return {
+    status: 'generated',
+    div: `<div xmlns="http://www.w3.org/1999/xhtml" lang="${tag}" xml:lang="${tag}">${paragraphs}</div>`,
+  };
+}

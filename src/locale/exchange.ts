@@ -1,0 +1,51 @@
+import type { UnreadCode } from '../statements/index.js';
+import type { Of } from './words.js';
+
+/** The words of what goes to other programs and comes from them. */
+export interface ExchangeWords {
+  readonly title: string;
+  /** Names of fields that no control of their own has. */
+  readonly fields: Of<
+    | 'format'
+    | 'examinedAt'
+    | 'examiner'
+    | 'delays'
+    | 'radioRadial'
+    | 'radioFemoral'
+    | 'marks'
+    | 'markId'
+    | 'points'
+    | 'pallor'
+    | 'returned'
+    | 'rubor'
+    | 'filled'
+    | 'positions'
+    | 'felt'
+    | 'calls'
+    | 'callAt'
+    | 'callLimb'
+    | 'callWhom'
+    | 'position'
+    | 'kept'
+    | 'derived'
+  >;
+  readonly limbs: Of<'leg' | 'arm'>;
+  readonly delays: Of<'none' | 'right-later' | 'left-later' | 'delayed'>;
+  readonly yes: string;
+  readonly no: string;
+  /** An empty list, and something of which no more is said. */
+  readonly none: string;
+  readonly noMore: string;
+  /** A strength with the scale it stands on. */
+  onScale(step: string, scale: string): string;
+  /** A part that could not be examined, or of which nobody said why. */
+  readonly notExamined: string;
+  readonly index: string;
+  readonly flag: string;
+  readonly reading: string;
+  stage(scheme: string): string;
+  readonly stageOpen: string;
+  readonly caution: string;
+  /** Why something was not read. */
+  readonly why: Of<UnreadCode>;
+}
