@@ -1,5 +1,5 @@
 import { equal } from '../examination/json.js';
-import type { Examination, Json } from '../examination/index.js';
+import { type Examination, type Json, statusOf } from '../examination/index.js';
 import type { Language } from './labels.js';
 import type { BundleOptions, FhirReference } from './options.js';
 import { type Element, element, legible } from './resource.js';
@@ -57,7 +57,7 @@ export function contextOf(examination: Examination, options: BundleOptions): Con
     },
     language: languageOf(tag),
     tag,
-    status: 'final',
+    status: statusOf(examination) ?? 'final',
     effective: examinedAt ? primitive('effectiveDateTime', examinedAt, fhirTime(examinedAt)) : {},
     performer: performer && [performer],
     idOf: (key) => uuidOf(`${seed} ${key}`),
