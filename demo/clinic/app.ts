@@ -42,6 +42,8 @@ type Page =
       /** The visit before. */
       readonly earlier: Visit | undefined;
       readonly draft: Draft | undefined;
+      /** Whether a new visit starts from the one before. */
+      readonly fromLast: boolean;
     };
 
 const CLINIC = 'Alder Row Clinic';
@@ -163,6 +165,7 @@ export class ClinicApp extends LitElement {
               .visit=${page.visit}
               .earlier=${page.earlier}
               .draft=${page.draft}
+              .fromLast=${page.fromLast}
               @visit-saved=${this.#handleSaved}
             ></visit-form>`,
           )}`,
@@ -262,7 +265,7 @@ export class ClinicApp extends LitElement {
     const earlier = visits[visit ? visits.findIndex(({ id }) => id === visit.id) + 1 : 0];
     if (route.page === 'edit') {
       const draft = await store.draft(draftKey(patient.id, visit?.id));
-      return { page: 'edit', patient, visit, earlier, draft };
+      return { page: 'edit', patient, visit, earlier, draft, fromLast: !visit && route.fromLast === true };
     }
     return visit
       ? { page: 'visit', patient, visit, earlier }

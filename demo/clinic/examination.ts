@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { property, state } from 'lit/decorators.js';
 import type { LimbExamination } from 'pulse-map/elements/limb-examination';
 import { type Examination, parseExaminationText } from 'pulse-map/core';
+import 'pulse-map/elements/limb-unconfirmed/define';
 import { PATHWAY } from './flag-line.js';
 import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
@@ -78,6 +79,7 @@ export class ExaminationField extends LitElement {
               id="examination"
               name=${EXAMINATION_NAME}
               .pathway=${PATHWAY}
+              .compare=${readOnly ? null : (this.#earlier ?? null)}
               ?readonly=${readOnly}
               .value=${value}
             ></pulse-map>`
@@ -134,6 +136,18 @@ export function changesSince(
     .earlier=${before}
     .examination=${now}
   ></limb-changes>`;
+}
+
+/** What the visit before found, for a visit that starts from it: beside the record, and no part of it until it is confirmed. */
+export function unconfirmedFrom(earlier: Readonly<Record<string, string>>): TemplateResult | typeof nothing {
+  const before = recordFrom(earlier[EXAMINATION_NAME]);
+  if (!before) return nothing;
+  return html`<limb-unconfirmed
+    lang=${examinationLanguage()}
+    register=${examinationRegister()}
+    for="examination"
+    .earlier=${before}
+  ></limb-unconfirmed>`;
 }
 
 export function examinationControl(

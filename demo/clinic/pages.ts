@@ -58,6 +58,13 @@ export function patientPage({ patient, visits, draft }: PatientRow): TemplateRes
       <a class="button solid" href=${hashOf({ page: 'edit', patientId })}>
         ${draft ? 'Continue draft' : 'New visit'}
       </a>
+      ${
+        !draft && visits.length
+          ? html`<a class="button" href=${hashOf({ page: 'edit', patientId, fromLast: true })}
+              >New visit from the last</a
+            >`
+          : nothing
+      }
       ${draft ? html`<p class="hint">Begun ${moment(draft.keptAt)}, not saved yet.</p>` : nothing}
     </div>
     <h2 id="visits" tabindex="-1">Visits</h2>

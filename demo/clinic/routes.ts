@@ -2,7 +2,7 @@ export type Route =
   | { readonly page: 'patients' }
   | { readonly page: 'patient'; readonly patientId: string }
   | { readonly page: 'visit'; readonly patientId: string; readonly visitId: string }
-  | { readonly page: 'edit'; readonly patientId: string; readonly visitId?: string }
+  | { readonly page: 'edit'; readonly patientId: string; readonly visitId?: string; readonly fromLast?: true }
   | { readonly page: 'about' }
   | { readonly page: 'unknown' };
 
@@ -27,7 +27,10 @@ export function routeOf(hash: string): Route {
   if (patientId === undefined) return { page: 'patients' };
   if (second === undefined) return { page: 'patient', patientId };
   if (second !== 'visits' || visitId === undefined) return { page: 'unknown' };
-  if (visitId === 'new') return last === undefined ? { page: 'edit', patientId } : { page: 'unknown' };
+  if (visitId === 'new') {
+    if (last === 'from-last') return { page: 'edit', patientId, fromLast: true };
+    return last === undefined ? { page: 'edit', patientId } : { page: 'unknown' };
+  }
   if (last === undefined) return { page: 'visit', patientId, visitId };
   return last === 'edit' ? { page: 'edit', patientId, visitId } : { page: 'unknown' };
 }
@@ -44,7 +47,7 @@ export function hashOf(route: Route): string {
     case 'edit':
       return route.visitId
         ? `${hashOf({ page: 'visit', patientId: route.patientId, visitId: route.visitId })}/edit`
-        : `${hashOf({ page: 'patient', patientId: route.patientId })}/visits/new`;
+        : `${hashOf({ page: 'patient', patientId: route.patientId })}/visits/new${route.fromLast ? '/from-last' : ''}`;
     default:
       return '#/';
   }

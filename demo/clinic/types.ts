@@ -16,6 +16,9 @@ export const EXAMINATION_NAME = 'pulses';
 export const EXTENT_NAME = 'extent';
 export type Extent = 'pulses' | 'whole';
 
+/** The name under which the form keeps the visit that it starts from. */
+export const FROM_NAME = 'from';
+
 /** What a visit's examination is shown and entered with. */
 export function extentOf(fields: Readonly<Record<string, string>>): Extent {
   return fields[EXTENT_NAME] === 'whole' ? 'whole' : 'pulses';

@@ -4,12 +4,12 @@ import { keyed } from 'lit/directives/keyed.js';
 import './ask-first.js';
 import type { ClinicStore } from './database.js';
 import { DraftKeeper } from './draft-keeper.js';
-import { examinationControl } from './examination.js';
+import { examinationControl, unconfirmedFrom } from './examination.js';
 import { fieldControl } from './field.js';
 import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
 import { cause, localDate, moment } from './format.js';
 import { hashOf } from './routes.js';
-import { type Draft, draftKey, type Patient, type Visit, type VisitFields } from './types.js';
+import { type Draft, draftKey, FROM_NAME, type Patient, type Visit, type VisitFields } from './types.js';
 
 export class VisitSavedEvent extends Event {
   constructor(readonly visit: Visit) {
@@ -52,6 +52,8 @@ export class VisitForm extends LitElement {
   @property({ attribute: false }) earlier: Visit | undefined;
   /** A draft to go on with. */
   @property({ attribute: false }) draft: Draft | undefined;
+  /** Whether a new visit starts from the one before, everything found then still to be confirmed. */
+  @property({ attribute: false }) fromLast = false;
   @state() private kept = '';
   @state() private draftError = '';
   @state() private saveError = '';
@@ -87,6 +89,7 @@ export class VisitForm extends LitElement {
       >
         <div class="fields short">${SHORT.map(control)}</div>
         <div class="fields">${LONG.map(control)}</div>
+        ${this.#fromLast(fields)}
         ${examinationControl(fields, false, this.draft?.unfinished, this.earlier?.fields)}
         <div class="fields">${AFTER.map(control)}</div>
         ${this.#failed()}
@@ -99,6 +102,17 @@ export class VisitForm extends LitElement {
         </div>
       </form>`,
     )}`;
+  }
+
+  /** What the visit before found, until it is confirmed; the draft remembers that the visit started from it. */
+  #fromLast(fields: VisitFields): TemplateResult | typeof nothing {
+    const { earlier } = this;
+    if (!earlier || this.visit || (!this.fromLast && fields[FROM_NAME] !== earlier.id)) return nothing;
+    return html`<input
+        type="hidden"
+        name=${FROM_NAME}
+        value=${earlier.id}
+      />${unconfirmedFrom(earlier.fields)}`;
   }
 
   get #backTo(): string {

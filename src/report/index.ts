@@ -4,3 +4,4 @@ export * from './paths.js';
 export * from './report.js';
 export * from './stages.js';
 export * from './weight.js';
+export * from './unconfirmed.js';

@@ -39,7 +39,7 @@ import {
   redFlags,
 } from '../../src/triage/index.js';
 import { COMPRESSED } from './compression-samples.js';
-import { VISITS_SAMPLES } from './word-samples-visits.js';
+import { UNCONFIRMED_SAMPLES, VISITS_SAMPLES } from './word-samples-visits.js';
 import {
   CIRCULATION_STATEMENTS,
   CONTEXT_STATEMENTS,
@@ -392,6 +392,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     sentence: TEXT,
     said: one([WHOLE.staging ?? {}]),
   },
+  unconfirmed: UNCONFIRMED_SAMPLES,
   visits: VISITS_SAMPLES,
   report: REPORT_SAMPLES,
   whole: {

@@ -33,3 +33,9 @@ export const VISITS_SAMPLES: Samples<PartMessages['visits']> = {
   ] as const),
   band: three(Object.values(LEAST_CHANGES), ['ankle-index', 'distance'] as const, ['xyz']),
 };
+
+export const UNCONFIRMED_SAMPLES: Samples<PartMessages['unconfirmed']> = {
+  table: { title: one(['', 'xyz']), left: COUNTS, all: COUNTS, confirmed: COUNTS },
+  part: one([undefined, 'trunk', 'left leg'] as const),
+  found: one([[{ code: 'site', place: LEFT_FOOT, statements: [{ code: 'bruit', bruit: 'none' }] }]] as const),
+};

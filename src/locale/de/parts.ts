@@ -11,6 +11,7 @@ import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { report } from './report.js';
 import { staging } from './staging.js';
+import { unconfirmed } from './unconfirmed.js';
 import { visits } from './visits.js';
 import { whole } from './whole.js';
 
@@ -28,6 +29,7 @@ export const deParts: PartMessages = {
   pressures,
   report,
   staging,
+  unconfirmed,
   visits,
   whole,
 };

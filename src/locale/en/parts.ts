@@ -10,6 +10,7 @@ import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { report } from './report.js';
 import { staging } from './staging.js';
+import { unconfirmed } from './unconfirmed.js';
 import { visits } from './visits.js';
 import { whole } from './whole.js';
 
@@ -27,6 +28,7 @@ export const enParts = {
   pressures,
   report,
   staging,
+  unconfirmed,
   visits,
   whole,
 };

@@ -4,6 +4,7 @@ import { collectResult } from '@lit-labs/ssr/lib/render-result.js';
 import { html, type StaticValue, unsafeStatic } from 'lit/static-html.js';
 import { describe, expect, it } from 'vitest';
 import '../../../src/index.js';
+import '../../../src/elements/limb-unconfirmed/define.js';
 import '../../../src/elements/limb-visits/define.js';
 
 const TAGS = [
@@ -13,6 +14,7 @@ const TAGS = [
   'limb-flags',
   'limb-changes',
   'limb-note',
+  'limb-unconfirmed',
   'limb-visits',
   'limb-report',
   'limb-history',
@@ -25,7 +27,7 @@ const TAGS = [
 ];
 
 /** Elements that show nothing until there is something to tell. */
-const SILENT = ['limb-flags', 'limb-changes'];
+const SILENT = ['limb-flags', 'limb-changes', 'limb-unconfirmed'];
 
 const rendered = (tag: StaticValue): Promise<string> =>
   collectResult(render(html`<${tag} name="limbs" lang="en" label="Limbs"></${tag}>`));

@@ -1,0 +1,5 @@
+import { LimbUnconfirmed } from './element.js';
+
+if (!customElements.get('limb-unconfirmed')) customElements.define('limb-unconfirmed', LimbUnconfirmed);
+
+export { LimbUnconfirmed };

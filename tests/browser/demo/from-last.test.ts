@@ -1,0 +1,58 @@
+// A visit that starts from the last one keeps nothing of it but what was confirmed.
+import { expect } from '@open-wc/testing';
+import { ClinicStore } from '../../../demo/clinic/database.js';
+import '../../../demo/main.js';
+import { click, setViewport } from '../../tools/real-input.js';
+import { until } from '../tools/until.js';
+
+let app: HTMLElementTagNameMap['clinic-app'];
+let database: string;
+const map = () => app.querySelector('pulse-map') as HTMLElementTagNameMap['pulse-map'];
+const heading = () => app.querySelector('main h1')?.textContent?.trim() ?? '';
+const list = () => app.querySelector('limb-unconfirmed')?.shadowRoot;
+const again = (name: RegExp) =>
+  [...(list()?.querySelectorAll('button') ?? [])].find((one) =>
+    name.test(one.textContent.replace(/\s+/g, ' ').trim()),
+  );
+
+async function open(hash: string): Promise<void> {
+  app?.remove();
+  if (location.hash !== hash) {
+    const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
+    location.hash = hash;
+    await moved;
+  }
+  app = document.createElement('clinic-app');
+  app.database = database;
+  document.body.append(app);
+}
+
+before(() => setViewport({ width: 1200, height: 900 }));
+afterEach(() => {
+  app.remove();
+  indexedDB.deleteDatabase(database);
+});
+
+it('a new visit from the last one saves only what was confirmed, through a reload of its draft', async () => {
+  database = 'from-last';
+  await open('#/patients/lindqvist');
+  await until(() => heading() === 'Marta Lindqvist', 'the patient');
+  const start = [...app.querySelectorAll('a')].find(
+    (one) => one.textContent.trim() === 'New visit from the last',
+  )!;
+  await click(start);
+  await until(() => again(/^Found again: ?Left popliteal/), 'what was found before');
+  expect(map().value).to.equal('');
+  await click(again(/^Found again: ?Left popliteal/)!);
+  await until(() => map().value.includes('popliteal'), 'the confirmed pulse');
+  await until(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+  await open(location.hash);
+  await until(() => again(/^Found again: ?Left femoral/), 'what is still to be confirmed');
+  expect(again(/^Found again: ?Left popliteal/) === undefined).to.equal(true);
+  const store = await ClinicStore.open(database);
+  const draft = await store.draft('new lindqvist');
+  store.close();
+  expect(JSON.parse(draft!.fields['pulses']!).pulses).to.deep.equal({
+    popliteal: { left: { grade: 'absent' } },
+  });
+});
