@@ -104,6 +104,9 @@ const CLEAR = 15;
 /** The largest part of a piece that they stand away from a site. */
 const MOST_CLEAR = 0.4;
 const STEP = 2;
+/** Distance of the names from the line, and where ridges lie between. */
+const NAMES = 34;
+const NAMES_UNDER_RIDGES = 42;
 
 function ridgesOn(mark: LesionMark, where: ReadonlyMap<Piece, Run>): Ridge[] {
   const known = mark.pieces.filter(({ piece }) => where.has(piece));
@@ -136,14 +139,44 @@ function ridgesOn(mark: LesionMark, where: ReadonlyMap<Piece, Run>): Ridge[] {
 const line = (points: readonly Point[]): string =>
   points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L');
 
+/** A mark with the ridges it is drawn as. */
+interface Drawn {
+  readonly mark: LesionMark;
+  readonly ridges: readonly Ridge[];
+}
+
+/** How far a ridge reaches along the line. */
+const reach = (ridges: readonly Ridge[]): readonly [number, number] => {
+  const xs = ridges.flatMap(({ outline }) => outline.map(([x]) => x));
+  return [Math.min(...xs), Math.max(...xs)];
+};
+
+/** Room that a number takes beside a ridge. */
+const NUMBER = 40;
+
+/** Where the number of a ridge below the line stands: behind its end, or before its start where another ridge lies there. */
+function besideRidge(
+  { mark, ridges }: Drawn,
+  all: readonly Drawn[],
+): { x: number; y: number; anchor: string } {
+  const [from, to] = reach(ridges);
+  const behind = all.some((other) => {
+    const [start, end] =
+      other.mark.further && other.mark !== mark ? reach(other.ridges) : [Infinity, Infinity];
+    return start < to + NUMBER && end > to;
+  });
+  const y = MIDDLE + RIDGE_GAP + 10;
+  return behind ? { x: from - 5, y, anchor: 'end' } : { x: to + 5, y, anchor: 'start' };
+}
+
 /** A mark as a ridge along its stretch, with one number. */
-function stretch(mark: LesionMark, where: ReadonlyMap<Piece, Run>, words: Messages): SVGTemplateResult {
-  const ridges = ridgesOn(mark, where);
+function stretch(drawn: Drawn, all: readonly Drawn[], words: Messages): SVGTemplateResult {
+  const { mark, ridges } = drawn;
   const crest = ridges[0]?.crest ?? [];
   const percent = mark.strength === undefined ? '' : words.reading.percent(mark.strength);
   // Below the line are the names of the sites: there the number stands at the ridge's end.
   const spot = mark.further
-    ? { x: Math.max(...crest.map(({ x }) => x)) + 5, y: MIDDLE + RIDGE_GAP + 10, anchor: 'start' }
+    ? besideRidge(drawn, all)
     : { x: crest[0]?.x ?? 0, y: (crest[0]?.y ?? 0) - 5, anchor: 'middle' };
   return svg`<g class="stretch ${mark.kind}">
     <path class="ridge" d=${ridges.map(({ outline }) => `M${line(outline)}Z`).join('')}></path>
@@ -181,12 +214,14 @@ export function limbLine(
   const where = runs(all);
   const parts = flow.filter(({ piece }) => where.has(piece));
   const sections = parts.map((part) => ({ ...part, d: pathOf(where.get(part.piece) as Run) }));
+  const ridged = marks.map((mark): Drawn => ({ mark, ridges: ridgesOn(mark, where) }));
+  const named = MIDDLE + (marks.some(({ further }) => further) ? NAMES_UNDER_RIDGES : NAMES);
   const hollow = sections.filter((section) => section.flow === 'none');
   return svg`<svg class="limb-line" viewBox="-4 0 ${WIDTH} ${HEIGHT}" width="100%" aria-hidden="true">
     ${hollow.map(({ d }) => svg`<path class="rim" d=${d}></path><path class="inner" d=${d}></path>`)}
     ${hollow.map(({ piece, width }) => (width ? svg`<path class="thinning" d=${thinning(where.get(piece) as Run, width)}></path>` : nothing))}
     ${sections.map(({ d, flow: kind }) => (kind === 'none' ? nothing : svg`<path class="tube ${kind}" d=${d}></path>`))}
-    ${marks.map((mark) => stretch(mark, where, words))}
+    ${ridged.map((one) => stretch(one, ridged, words))}
     ${all.map((spot) => {
       const shown = shownFor(
         pulseAt(examination, spot.place),
@@ -194,7 +229,7 @@ export function limbLine(
         examination.scale,
       );
       return svg`<g transform="translate(${spot.x} ${spot.y})"><g transform="scale(.82) translate(-12 -12)">${glyphParts(shown, true)}</g></g>
-        <text class="name" x=${spot.branch ? spot.x + 16 : spot.x} y=${spot.branch ? spot.y + 5 : MIDDLE + 34} text-anchor=${spot.branch ? 'start' : spot.x < 30 ? 'start' : 'middle'} dx=${!spot.branch && spot.x < 30 ? -14 : nothing}>${words.map.siteTiny(spot.place.site)}</text>`;
+        <text class="name" x=${spot.branch ? spot.x + 16 : spot.x} y=${spot.branch ? spot.y + 5 : named} text-anchor=${spot.branch ? 'start' : spot.x < 30 ? 'start' : 'middle'} dx=${!spot.branch && spot.x < 30 ? -14 : nothing}>${words.map.siteTiny(spot.place.site)}</text>`;
     })}
   </svg>`;
 }

@@ -46,8 +46,36 @@ const RECORDS: Readonly<Record<string, Examination>> = {
       'left brachial': 'absent',
     }),
   ),
+  'a stenosis above an occlusion, and one more beyond it': setBruit(
+    examined({
+      'right femoral': 'normal',
+      'right popliteal': 'reduced',
+      'right posterior-tibial': 'absent',
+      'left femoral': 'absent',
+      'left popliteal': 'absent',
+      'left posterior-tibial': 'absent',
+      'left dorsalis-pedis': 'absent',
+    }),
+    { site: 'femoral', side: 'right' },
+    { bruit: 'systolic' },
+  ),
   'every mark at every site': LOUDEST,
 };
+
+/** Words and numbers of a limb laid flat that a stretch is drawn through. */
+function onRidges(line: Element): string[] {
+  const ridges = [...line.querySelectorAll<SVGPathElement>('.ridge')];
+  return [...line.querySelectorAll('text')].flatMap((text) => {
+    const { left, right, top, bottom } = boxOf(text, '', 2);
+    const points = [0, 0.25, 0.5, 0.75, 1].flatMap((x) =>
+      [0.2, 0.5, 0.8].map((y) => new DOMPoint(left + x * (right - left), top + y * (bottom - top))),
+    );
+    const hit = ridges.some((ridge) =>
+      points.some((point) => ridge.isPointInFill(point.matrixTransform(ridge.getScreenCTM()!.inverse()))),
+    );
+    return hit ? [text.textContent] : [];
+  });
+}
 
 async function reading(width: number, examination: Examination): Promise<PulseReading> {
   await setViewport({ width: width + 60, height: 900 });
@@ -80,7 +108,7 @@ describe('the reading at its widths', () => {
       });
     }
 
-    it(`${width} px: names and percentages on the limb laid flat keep off each other and off the glyphs`, async () => {
+    it(`${width} px: names and percentages on the limb laid flat keep off each other, off the glyphs and off the stretches`, async () => {
       let looked = 0;
       for (const examination of Object.values(RECORDS)) {
         const element = await reading(width, examination);
@@ -94,6 +122,7 @@ describe('the reading at its widths', () => {
           );
           expect(Math.min(texts.length, glyphs.length)).to.be.above(1);
           expect(overlaps(texts, glyphs)).to.deep.equal([]);
+          expect(onRidges(line)).to.deep.equal([]);
         }
       }
       expect(looked).to.be.above(6);
