@@ -38,7 +38,7 @@ const LAST = new Map<string, { readonly value: unknown; readonly text: string }>
 /** A field as text. What has not changed since is not written again: the marks of a record may be thousands of points. */
 function fieldText(name: string, value: unknown): string {
   const last = LAST.get(name);
-  if (last?.value === value) return last.text;
+  if (last && last.value === value) return last.text;
   const text = JSON.stringify(value);
   if (isOurs(value)) LAST.set(name, { value, text });
   return text;
