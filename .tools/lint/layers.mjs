@@ -14,6 +14,7 @@ export const LAYERS = [
   'localisation',
   'statements',
   'report',
+  'letter',
   'locale',
   'interchange',
   'notes',

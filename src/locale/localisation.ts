@@ -290,6 +290,7 @@ export function localisationFrom(
 
   return together(w.titles, {
     causes: w.causes,
+    natures: w.natures,
     states: w.states,
     ways: w.ways,
     occluded: (statement: OccludedStatement) => render(occluded, statement),

@@ -49,6 +49,7 @@ import {
 } from './field-samples.js';
 import { ALL_SOURCES } from './all-sources.js';
 import { GROUNDS } from './ground-samples.js';
+import { LETTER_STATEMENTS } from './letter-samples.js';
 import { BEDSIDE, PRESSURES, WHOLE } from './word-records.js';
 import { REPORT_SAMPLES } from './word-samples-report.js';
 
@@ -302,6 +303,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     recorded: one([1, 9]),
     undo: one([1, 9]),
   },
+  letter: { said: one(LETTER_STATEMENTS), sites: { scale: TEXT } },
   pressures: {
     field: two([field], SIDES),
     whyFor: one([field]),

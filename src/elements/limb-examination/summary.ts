@@ -1,19 +1,24 @@
 import { html, type TemplateResult } from 'lit';
 import type { Examination } from '../../examination/index.js';
-import type { PartMessages } from '../../locale/parts.js';
-import { summaryStatements } from '../../statements/index.js';
+import type { Pathway } from '../../triage/index.js';
 
-/** Everything recorded, in sentences, part by part. */
-export function renderSummary(examination: Examination, words: PartMessages['whole']): TemplateResult {
-  const parts = words.summary(summaryStatements(examination));
-  if (!parts.length) return html`<p class="hint">${words.nothing}</p>`;
-  return html`<div part="summary" class="summary">
-    ${parts.map(
-      ({ heading, lines }) =>
-        html`<h3>${heading}</h3>
-          <ul>
-            ${lines.map((line) => html`<li>${line}</li>`)}
-          </ul>`,
-    )}
-  </div>`;
+/** The record in words, to be changed and copied. */
+export function renderSummary(view: {
+  readonly examination: Examination;
+  readonly earlier: Examination | undefined;
+  readonly pathway: Pathway | undefined;
+  readonly lang: string;
+  readonly register: '' | 'trade' | 'plain';
+  readonly readOnly: boolean;
+}): TemplateResult {
+  return html`<limb-letter
+    part="summary"
+    @input=${(event: Event) => event.stopPropagation()}
+    .examination=${view.examination}
+    .earlier=${view.earlier ?? null}
+    .pathway=${view.pathway}
+    .lang=${view.lang}
+    .register=${view.register}
+    .readOnly=${view.readOnly}
+  ></limb-letter>`;
 }

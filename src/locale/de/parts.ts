@@ -7,6 +7,7 @@ import { exchange } from './exchange.js';
 import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
+import { letter } from './letter.js';
 import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { report } from './report.js';
@@ -25,6 +26,7 @@ export const deParts: PartMessages = {
   flags,
   history,
   inspection,
+  letter,
   note,
   pressures,
   report,

@@ -2,7 +2,7 @@ import { expect, fixture } from '@open-wc/testing';
 import type { LimbExamination } from 'pulse-map';
 import { click, setViewport } from '../../tools/real-input.js';
 import { drawn } from '../tools/limbs.js';
-import { allByRole, byRole, readableText } from '../tools/perceive.js';
+import { allByRole, byRole } from '../tools/perceive.js';
 import 'pulse-map/elements/limb-examination/define';
 
 before(() => setViewport({ width: 1000, height: 900 }));
@@ -22,8 +22,10 @@ describe('the clinical background, within the whole examination', () => {
     expect(allByRole(control, 'radiogroup', /Claudication in, right leg/)).to.have.length(0);
     await control.openPart('summary');
     await drawn(control);
-    expect(readableText(control)).to.contain('Age 60 to 79.');
-    expect(readableText(control)).to.contain('Cause thought to be embolism.');
+    await click(byRole(control, 'button', 'Letter'));
+    await drawn(control);
+    const letter = byRole(control, 'textbox', /^Text, to be changed/) as HTMLTextAreaElement;
+    expect(letter.value).to.contain('Age 60 to 79; cause thought to be embolism.');
     control.undo();
     expect(control.examination.context).to.deep.equal({ ageBand: '60-79' });
   });

@@ -3,10 +3,10 @@ import 'pulse-map/elements/limb-examination/define';
 import type { LimbExamination } from 'pulse-map/elements/limb-examination';
 import { emptyExamination, type Examination } from 'pulse-map/core';
 import type { Pathway } from 'pulse-map/core/tables';
-import { press, setViewport } from '../../tools/real-input.js';
+import { click, press, setViewport } from '../../tools/real-input.js';
 import { drawn, field } from '../tools/limbs.js';
 import { eventsOf } from '../tools/map.js';
-import { everything, readableText } from '../tools/perceive.js';
+import { byRole, everything, readableText } from '../tools/perceive.js';
 
 before(() => setViewport({ width: 1100, height: 1000 }));
 
@@ -69,7 +69,11 @@ describe('a method chosen among the pressures', () => {
     expect(said(control, 'limb-pressures').toLowerCase()).to.include(threat);
     expect(said(control, 'limb-flags').toLowerCase()).to.include('toe pressure 45');
     expect(said(control, 'limb-staging')).to.include('Threatened limb by: PARC 2015.');
-    expect(said(control, '#part-summary .body')).to.include('PARC 2015');
+    await click(byRole(control, 'button', 'Letter'));
+    await drawn(control);
+    expect((byRole(control, 'textbox', /^Text, to be changed/) as HTMLTextAreaElement).value).to.include(
+      'PARC 2015',
+    );
     expect(JSON.parse(control.value).method).to.deep.equal({ threat: 'parc-2015' });
 
     control.undo();

@@ -119,9 +119,7 @@ describe('<limb-report>', () => {
       expect(text(element)).to.not.match(/undefined|\[object/);
     });
 
-  it('passes axe', async function () {
-    // Two whole reports.
-    this.timeout(60_000);
+  it('passes axe', async () => {
     await expect(await show(chronic)).to.be.accessible();
     await expect(await show(threatened)).to.be.accessible();
   });

@@ -1,0 +1,90 @@
+import { css } from 'lit';
+import { intrinsicSize } from '../common/intrinsic-size.js';
+
+export const letterStyles = css`
+  :host {
+    display: block;
+    container-type: inline-size;
+    ${intrinsicSize(420)}
+  }
+  :host([hidden]) {
+    display: none;
+  }
+  .bar {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+    align-items: center;
+    margin-block-end: 8px;
+  }
+  fieldset {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+    margin: 0;
+    padding: 0;
+    border: 0;
+    min-inline-size: 0;
+  }
+  legend {
+    padding: 0;
+    font-size: calc(13 * var(--_text));
+    line-height: calc(18 * var(--_text));
+    color: var(--_ink-2);
+  }
+  textarea {
+    display: block;
+    inline-size: 100%;
+    box-sizing: border-box;
+    min-block-size: 12em;
+    field-sizing: content;
+    padding: 12px;
+    border: 1px solid var(--_edge);
+    border-radius: 8px;
+    background: var(--_paper);
+    color: var(--_ink);
+    font: inherit;
+    font-size: calc(16 * var(--_text));
+    line-height: 1.5;
+    resize: vertical;
+  }
+  .changed {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+    align-items: center;
+    margin-block: 8px;
+    padding: 8px 12px;
+    border: 1px solid var(--_ink);
+    border-radius: 8px;
+  }
+  .changed p {
+    flex: 1 1 16em;
+    margin: 0;
+  }
+  .from {
+    min-block-size: calc(42 * var(--_text));
+    margin-block-start: 8px;
+    font-size: calc(14 * var(--_text));
+    line-height: calc(20 * var(--_text));
+    color: var(--_ink-2);
+  }
+  .from ul {
+    margin: 0;
+    padding-inline-start: 1.2em;
+  }
+  .from p {
+    margin: 0;
+  }
+  @media print {
+    .bar,
+    .changed,
+    .from {
+      display: none;
+    }
+    textarea {
+      border: 0;
+      padding: 0;
+    }
+  }
+`;

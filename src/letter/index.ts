@@ -1,0 +1,3 @@
+export * from './compose.js';
+export { findingAt } from './recorded.js';
+export * from './types.js';

@@ -1,0 +1,145 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import 'pulse-map';
+import 'pulse-map/locale/de';
+import type { LimbLetter } from 'pulse-map/elements/limb-letter';
+import { emptyExamination, type Examination, setPulse } from 'pulse-map/core';
+import { summaryOf, summaryText } from 'pulse-map/letter';
+import { click, press, setViewport, type as enter } from '../../tools/real-input.js';
+import { byRole } from '../tools/perceive.js';
+
+before(() => setViewport({ width: 900, height: 900 }));
+
+const left = (site: 'femoral' | 'popliteal') => ({ site, side: 'left' }) as const;
+const record = (popliteal: 'absent' | 'reduced'): Examination =>
+  setPulse(setPulse(emptyExamination(), left('femoral'), { grade: 'normal' }), left('popliteal'), {
+    grade: popliteal,
+  });
+
+async function show(examination: Examination, lang = 'en'): Promise<LimbLetter> {
+  const form = await fixture<HTMLFormElement>(
+    html`<form><limb-letter name="letter" lang=${lang} .examination=${examination}></limb-letter></form>`,
+  );
+  const element = form.querySelector('limb-letter')!;
+  await element.updateComplete;
+  return element;
+}
+
+const field = (element: LimbLetter): HTMLTextAreaElement => element.shadowRoot!.querySelector('textarea')!;
+const part = (element: LimbLetter, name: string): string =>
+  element.shadowRoot!.querySelector(`[part=${name}]`)?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
+const submitted = (element: LimbLetter): FormDataEntryValue | null =>
+  new FormData(element.form!).get('letter');
+
+/** Puts the caret behind the first occurrence of these words. */
+async function caretAt(element: LimbLetter, words: string): Promise<void> {
+  const area = field(element);
+  area.focus();
+  const at = area.value.indexOf(words) + words.length;
+  area.setSelectionRange(at, at);
+  await press('Shift');
+  await element.updateComplete;
+}
+
+describe('<limb-letter>', () => {
+  it('shows what summaryOf says, in the length that is chosen, and submits it under its own name', async () => {
+    const element = await show(record('absent'));
+    expect(field(element).value).to.equal(summaryText(summaryOf(record('absent'))));
+    await click(byRole(element, 'button', 'Letter'));
+    await element.updateComplete;
+    const letter = summaryText(summaryOf(record('absent'), { length: 'letter' }));
+    expect(field(element).value).to.equal(letter);
+    expect(submitted(element)).to.equal(letter);
+  });
+
+  it('submits nothing and says so while nothing is recorded', async () => {
+    const element = await show(emptyExamination());
+    expect(element.shadowRoot!.textContent).to.contain('Nothing recorded yet.');
+    expect(submitted(element)).to.equal(null);
+  });
+
+  it('says in words what the sentence at the caret comes from', async () => {
+    const element = await show(record('absent'));
+    await caretAt(element, 'In the left leg');
+    const from = part(element, 'from');
+    expect(from).to.contain('This sentence comes from:');
+    expect(from).to.match(/left femoral: 2, normal/i);
+    expect(from).to.match(/left popliteal: 0, absent/i);
+  });
+
+  it('keeps what a person wrote when the record changes, says so, and takes the new text only when told', async () => {
+    const element = await show(record('absent'));
+    const events: string[] = [];
+    element.addEventListener('input', () => events.push('input'));
+    field(element).focus();
+    await press('End');
+    await enter('Mine. ');
+    await element.updateComplete;
+    const mine = field(element).value;
+    expect(mine).to.contain('Mine. ');
+    expect(events.length).to.be.greaterThan(0);
+    expect(submitted(element)).to.equal(mine);
+
+    element.examination = record('reduced');
+    await element.updateComplete;
+    expect(field(element).value).to.equal(mine);
+    expect(part(element, 'changed')).to.contain('The record has changed since you wrote.');
+
+    await click(byRole(element, 'button', 'Keep mine'));
+    await element.updateComplete;
+    expect(part(element, 'changed')).to.equal('');
+    expect(field(element).value).to.equal(mine);
+
+    element.examination = record('absent');
+    await element.updateComplete;
+    await click(byRole(element, 'button', 'Take the new text'));
+    await element.updateComplete;
+    expect(field(element).value).to.equal(summaryText(summaryOf(record('absent'))));
+    expect(submitted(element)).to.equal(field(element).value);
+  });
+
+  it('follows the record while nobody wrote, and goes back to it on reset', async () => {
+    const element = await show(record('absent'));
+    element.examination = record('reduced');
+    await element.updateComplete;
+    expect(field(element).value).to.equal(summaryText(summaryOf(record('reduced'))));
+    field(element).focus();
+    await enter('x');
+    await element.updateComplete;
+    element.form!.reset();
+    await element.updateComplete;
+    expect(field(element).value).to.equal(summaryText(summaryOf(record('reduced'))));
+  });
+
+  it('copies text and HTML in one act, as it stands', async () => {
+    const element = await show(record('absent'));
+    const copied: ClipboardItems[] = [];
+    const { clipboard } = navigator;
+    const write = clipboard.write.bind(clipboard);
+    clipboard.write = (items) => Promise.resolve(void copied.push(items as ClipboardItems));
+    try {
+      await click(byRole(element, 'button', 'Copy text'));
+      await element.updateComplete;
+      await click(byRole(element, 'button', 'Copy table of sites'));
+      await element.updateComplete;
+    } finally {
+      clipboard.write = write;
+    }
+    const text = async (i: number, type: string): Promise<string> =>
+      (await copied[i]![0]!.getType(type)).text();
+    expect(await text(0, 'text/plain')).to.equal(field(element).value);
+    expect(await text(0, 'text/html')).to.contain('<p>');
+    expect(await text(1, 'text/html')).to.contain('<table');
+    expect(await text(1, 'text/plain')).to.contain('Popliteal');
+    expect(element.shadowRoot!.textContent).to.contain('Table copied.');
+  });
+
+  it('speaks German, and is accessible in every length', async () => {
+    const element = await show(record('absent'), 'de');
+    for (const name of ['Eine Zeile', 'Kurzfassung', 'Arztbrief', 'Übergabe']) {
+      await click(byRole(element, 'button', name));
+      await element.updateComplete;
+      await expect(element).to.be.accessible();
+    }
+    expect(field(element).value).to.contain('Beurteilung');
+  });
+});
