@@ -1,5 +1,5 @@
 import type { Place } from '../anatomy/index.js';
-import { isObject, startsWith } from './json.js';
+import { isObject, isOurs, startsWith } from './json.js';
 import type { Carried, Json, RecordPath } from './types/json.js';
 import type { Examination } from './types/record.js';
 
@@ -32,10 +32,24 @@ export function putBack(value: Json, carried: readonly Carried[]): Json {
   return carried.reduce<Json>((whole, { path, value: word }) => placed(whole, path, word) ?? whole, value);
 }
 
+/** Of each field the value that was written last, and its text. */
+const LAST = new Map<string, { readonly value: unknown; readonly text: string }>();
+
+/** A field as text. What has not changed since is not written again: the marks of a record may be thousands of points. */
+function fieldText(name: string, value: unknown): string {
+  const last = LAST.get(name);
+  if (last && last.value === value) return last.text;
+  const text = JSON.stringify(value);
+  if (isOurs(value)) LAST.set(name, { value, text });
+  return text;
+}
+
 /** The record as text, as forms carry it: what this version does not know stands at its own place again. */
 export function formatExamination(examination: Examination): string {
   const { carried, ...rest } = examination;
-  return JSON.stringify(carried ? putBack(rest as unknown as Json, carried) : examination);
+  if (carried) return JSON.stringify(putBack(rest as unknown as Json, carried));
+  const fields = Object.entries(examination).filter(([, value]) => value !== undefined);
+  return `{${fields.map(([name, value]) => `${JSON.stringify(name)}:${fieldText(name, value)}`).join(',')}}`;
 }
 
 /** The places at or below a path that hold what this version does not know. */

@@ -144,6 +144,10 @@ export function examineSimulation(simulation: Simulation, options: ExamineOption
   const record = { ...emptyExamination(scale) } as Tree;
   const has = (part: ExaminedPart): boolean => parts.includes(part);
   if (has('pulses')) pulses(record, findings, has('doppler'));
+  if (has('doppler')) {
+    for (const side of SIDES)
+      put(record, ['inspection', 'arm', side, 'vertebralFlow'], findings.vertebral[side].flow);
+  }
   if (has('bruits')) bruits(record, findings);
   if (has('delays')) {
     const { radioRadial, radioFemoral } = findings.delays;

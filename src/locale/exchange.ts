@@ -25,11 +25,16 @@ export interface ExchangeWords {
     | 'callAt'
     | 'callLimb'
     | 'callWhom'
+    | 'status'
+    | 'amendedAt'
+    | 'amendedBy'
+    | 'plate'
     | 'position'
     | 'kept'
     | 'derived'
   >;
   readonly limbs: Of<'leg' | 'arm'>;
+  readonly amendments: Of<'amended' | 'entered-in-error' | 'restored'>;
   readonly delays: Of<'none' | 'right-later' | 'left-later' | 'delayed'>;
   readonly yes: string;
   readonly no: string;

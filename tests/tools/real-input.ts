@@ -116,6 +116,22 @@ export async function accessibilityTree(): Promise<{ role: string; name: string 
   return executeServerCommand('real-tree');
 }
 
+/** A page of paper: its text, its size in mm, and its headings by the tags of the file. */
+export interface PrintedPage {
+  readonly text: string;
+  readonly width: number;
+  readonly height: number;
+  readonly headings: readonly string[];
+}
+
+/** Prints the page to a tagged PDF, as the browser does it, and reads that back. */
+export async function printedPages(): Promise<{
+  readonly tagged: boolean;
+  readonly pages: readonly PrintedPage[];
+}> {
+  return executeServerCommand('real-print', {});
+}
+
 /** The element that has the focus, looked for through open shadow roots. */
 export function focused(): Element | null {
   let element = document.activeElement;

@@ -1,5 +1,7 @@
 // The runner's half of real-input.ts: pen, touch, mouse and media emulation spoken straight to Chromium,
 // because the stock commands know neither a pen nor forced colours.
+import { readPdf } from './read-pdf.mjs';
+
 const sessions = new WeakMap();
 
 async function devtools(session) {
@@ -53,6 +55,15 @@ export function realInputPlugin() {
         return nodes
           .filter((node) => !node.ignored)
           .map(({ role, name }) => ({ role: role?.value ?? '', name: name?.value ?? '' }));
+      }
+      if (command === 'real-print') {
+        const cdp = await devtools(session);
+        const { data } = await cdp.send('Page.printToPDF', {
+          preferCSSPageSize: true,
+          generateTaggedPDF: true,
+          ...payload,
+        });
+        return readPdf(new Uint8Array(Buffer.from(data, 'base64')));
       }
       return undefined;
     },

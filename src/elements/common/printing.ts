@@ -1,5 +1,8 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
+/** Whether a print is under way: what is rendered for it comes after its event. */
+let underWay = false;
+
 /** Notifies an element before printing, early enough to re-render for the page. */
 export class PrintController implements ReactiveController {
   printing = false;
@@ -10,6 +13,7 @@ export class PrintController implements ReactiveController {
   }
 
   hostConnected(): void {
+    this.printing = underWay;
     window.addEventListener('beforeprint', this.#before);
     window.addEventListener('afterprint', this.#after);
     // The events come with printing alone; a preview of the print style changes the medium.
@@ -27,6 +31,7 @@ export class PrintController implements ReactiveController {
   readonly #changed = ({ matches }: MediaQueryListEvent): void => this.#set(matches);
 
   #set(printing: boolean): void {
+    underWay = printing;
     if (printing === this.printing) return;
     this.printing = printing;
     this.host.requestUpdate();

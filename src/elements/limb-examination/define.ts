@@ -1,3 +1,4 @@
+import '../limb-report/define.js';
 import '../bedside-test/define.js';
 import '../limb-context/define.js';
 import '../limb-flags/define.js';

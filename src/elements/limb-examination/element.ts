@@ -42,6 +42,8 @@ import {
   withUnknown,
 } from './parts.js';
 import { examinationStyles } from './styles.js';
+import { pressed } from './keys.js';
+import { ReportController, renderReport } from './report.js';
 import { showSide, worstSide } from './side-in-sight.js';
 import { renderNote } from './note.js';
 import { renderSummary } from './summary.js';
@@ -56,7 +58,8 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
 
 /**
  * The whole examination of limbs that get too little blood, in the order of the bedside: history, inspection, pulses on the map, tests,
- * pressures, stages, summary. One form control, one record, one undo. The worst red flag stands first in the sticky bar.
+ * pressures, stages, summary. One form control, one record, one undo. The worst red flag stands first in the sticky bar. Read-only and on
+ * paper it is the report of the examination.
  *
  * @tag limb-examination
  * @attr value - The record as JSON; what a form reset returns to.
@@ -83,12 +86,17 @@ export class LimbExamination extends RecordElement {
    */
   @property() keep: string | undefined;
 
+  /** The patient's name, and what stands under it, in the report that stands in place of the form on paper and read-only. */
+  @property() subject = '';
+  @property() details = '';
+
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
   @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
   /** Parts stay rendered once opened, so that running timers continue. */
   readonly #drawn = new Set<PartId>();
   readonly #history = new HistorySlice();
   readonly #current = new CurrentPart(this);
+  readonly #report = new ReportController(this);
   #kept: UnfinishedParts | undefined;
 
   constructor() {
@@ -166,52 +174,59 @@ export class LimbExamination extends RecordElement {
   protected override render(): TemplateResult {
     const { examination, parts: words, unreadNotice } = this;
     if (unreadNotice) return unreadNotice;
-    return html`<div role="group" aria-label=${this.labelText || words.whole.name}>
-      <div class="head">
-        ${renderFlags({
-          examination,
-          pathway: this.pathway,
-          editable: this.editable,
-          lang: this.lang,
-          register: this.register,
-          open: (part, side) => void this.openPart(part, side),
-          edit: (next) => void this.edit(next),
-        })}
-        <div class="tools" role="toolbar" aria-label=${words.whole.toolbar}>
-          ${renderContents({
+    if (this.readOnly) return renderReport(this);
+    const { printed } = this.#report;
+    return html`${printed ? renderReport(this) : nothing}
+      <div
+        role="group"
+        class=${printed ? 'unprinted' : nothing}
+        aria-label=${this.labelText || words.whole.name}
+      >
+        <div class="head">
+          ${renderFlags({
             examination,
-            words: words.whole,
-            disabled: this.barred,
-            current: this.#current.part,
-            open: (part) => void this.openPart(part),
+            pathway: this.pathway,
+            editable: this.editable,
+            lang: this.lang,
+            register: this.register,
+            open: (part, side) => void this.openPart(part, side),
+            edit: (next) => void this.edit(next),
           })}
-          <span class="undo">
-            <slot name="tools"></slot>
-            <button
-              type="button"
-              class="button icon"
-              aria-label=${words.whole.undo}
-              ?disabled=${!this.editable || !this.store.canUndo}
-              @click=${() => this.undo()}
-            >
-              ${ICONS.undo}
-            </button>
-            <button
-              type="button"
-              class="button icon"
-              aria-label=${words.whole.redo}
-              ?disabled=${!this.editable || !this.store.canRedo}
-              @click=${() => this.redo()}
-            >
-              ${ICONS.redo}
-            </button>
-          </span>
+          <div class="tools" role="toolbar" aria-label=${words.whole.toolbar}>
+            ${renderContents({
+              examination,
+              words: words.whole,
+              disabled: this.barred,
+              current: this.#current.part,
+              open: (part) => void this.openPart(part),
+            })}
+            <span class="undo">
+              <slot name="tools"></slot>
+              <button
+                type="button"
+                class="button icon"
+                aria-label=${words.whole.undo}
+                ?disabled=${!this.editable || !this.store.canUndo}
+                @click=${() => this.undo()}
+              >
+                ${ICONS.undo}
+              </button>
+              <button
+                type="button"
+                class="button icon"
+                aria-label=${words.whole.redo}
+                ?disabled=${!this.editable || !this.store.canRedo}
+                @click=${() => this.redo()}
+              >
+                ${ICONS.redo}
+              </button>
+            </span>
+          </div>
         </div>
-      </div>
-      ${PARTS.map((part) => this.#part(part))}
-      ${this.ownsRecord ? unknownNote(examination, unknownFields, this.words) : nothing}
-      <p class="hint keys">${words.whole.keys}</p>
-    </div>`;
+        ${PARTS.map((part) => this.#part(part))}
+        ${this.ownsRecord ? unknownNote(examination, unknownFields, this.words) : nothing}
+        <p class="hint keys">${words.whole.keys}</p>
+      </div>`;
   }
 
   private get parts(): PartMessages {
@@ -366,31 +381,16 @@ export class LimbExamination extends RecordElement {
   }
 
   readonly #keydown = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.defaultPrevented) return;
-    const [from] = event.composedPath() as HTMLElement[];
-    const typing = from?.matches?.('input, textarea') ?? false;
-    const key = event.key.toLowerCase();
-    if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
-      event.preventDefault();
-      void this.openPart(this.#neighbour(event.key === 'ArrowDown' ? 1 : -1));
-    } else if (!typing && (key === 'z' || key === 'y')) {
-      event.preventDefault();
-      if (key === 'y' || event.shiftKey) this.redo();
-      else this.undo();
-    }
+    pressed(event, this.renderRoot as ShadowRoot, {
+      open: (part) => void this.openPart(part),
+      undo: () => this.undo(),
+      redo: () => this.redo(),
+    });
   };
 
   readonly #hostClick = (event: Event): void => {
     if (event.composedPath()[0] === this) this.focus();
   };
-
-  #neighbour(step: 1 | -1): PartId {
-    const active = (this.renderRoot as ShadowRoot).activeElement?.closest('.part')?.id.replace('part-', '');
-    const at = PARTS.indexOf(active as PartId);
-    const to =
-      at === -1 ? (step > 0 ? 0 : PARTS.length - 1) : Math.min(PARTS.length - 1, Math.max(0, at + step));
-    return PARTS[to] as PartId;
-  }
 }
 
 declare global {

@@ -7,6 +7,18 @@ export const examinationStyles = css`
     border-radius: 12px;
     background: var(--_paper);
   }
+  limb-report {
+    border: 0;
+    border-radius: 11px;
+  }
+  @media print {
+    :host {
+      border: 0;
+    }
+    .unprinted {
+      display: none;
+    }
+  }
   .unread {
     border-radius: 11px;
   }

@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const printStyles = css`
   @media print {
     :host {
-      --_text: 0.6pt;
+      --_text: 0.56pt;
       container-type: normal;
       contain: none;
       border: 0;
@@ -15,6 +15,20 @@ export const printStyles = css`
     .report {
       gap: 6pt;
       padding: 0;
+    }
+    /* As close as lines are set in print. */
+    .report * {
+      line-height: 1.27;
+    }
+    .stage > dt,
+    .stage > dd {
+      display: inline;
+    }
+    .stage > dt::after {
+      content: ': ';
+    }
+    .stage + .stage {
+      margin-block-start: 2pt;
     }
     .second,
     dt,
@@ -70,40 +84,41 @@ export const printStyles = css`
     }
     .body {
       display: grid;
-      grid-template-columns: 48mm minmax(0, 1fr);
+      grid-template-columns: 52mm minmax(0, 1fr);
       gap: 6pt 7mm;
     }
-    .body:not(:has(> .picture)) {
-      grid-template-columns: minmax(0, 1fr);
+    .aside {
+      order: -1;
+    }
+    .limb > *,
+    .conclusion > p {
+      max-inline-size: none;
+    }
+    .line svg {
+      margin-block: -3mm -2mm;
     }
     .picture {
-      order: 0;
       break-inside: avoid;
     }
     .picture svg {
-      max-inline-size: 48mm;
+      max-inline-size: 50mm;
       margin: 0;
     }
     .line svg {
       max-inline-size: 84mm;
     }
     .main,
-    .more {
+    .aside {
+      grid-template-columns: minmax(0, 1fr);
       gap: 5pt;
     }
-    .more {
-      grid-column: 1 / -1;
-      display: block;
-      columns: 2;
-      column-gap: 8mm;
-    }
-    .more > section {
-      margin-block-end: 5pt;
-    }
     .main > section,
-    .more > section {
+    .aside > section {
       padding-block-start: 4pt;
       border-block-start: 0.5pt solid #777;
+    }
+    .main > * {
+      grid-column: auto !important;
     }
     .part {
       break-inside: avoid;

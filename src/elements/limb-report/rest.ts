@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { firstUses } from '../../locale/first-use.js';
 import type { ReportView } from './view.js';
 
 /** History and what is known, of the patient as a whole, with the methods that were chosen. */
@@ -31,8 +32,12 @@ export function renderBackground({ report, parts }: ReportView): TemplateResult 
   }`;
 }
 
-/** What could not be examined, with the reason, and what nobody felt for. */
+/** What could not be examined, with the reason, what nobody felt for, and what the flags still ask. */
 export function renderNotExamined({ report, parts }: ReportView): TemplateResult {
+  const { flags } = parts;
+  const asked = report.triage.flags.length ? report.triage.questions : [];
+  const inFull = firstUses(flags.abbreviations);
+  const open = [...new Set(asked.map(({ code }) => inFull(flags.questions[code])))];
   const { headings, about, unfelt, nothingMissing } = parts.report;
   return html`<section aria-labelledby="not-examined">
     <h3 id="not-examined">${headings.notExamined}</h3>
@@ -44,5 +49,6 @@ export function renderNotExamined({ report, parts }: ReportView): TemplateResult
           </ul>`
         : html`<p class="second">${nothingMissing}</p>`
     }
+    ${open.length ? html`<p class="second asked"><b>${flags.bar.asks}</b> ${open.join(' ')}</p>` : nothing}
   </section>`;
 }

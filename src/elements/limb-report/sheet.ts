@@ -30,11 +30,13 @@ export function renderSheet(view: SheetView): TemplateResult {
         ? html`<p>${parts.whole.nothing}</p>`
         : html`${renderFlags(all)} ${renderConclusion(all)}
             <div class="body">
-              ${renderPicture(all)}
               <div class="main">
-                ${renderLines(all)} ${renderFindings(all)} ${renderPressures(all)} ${renderTests(all)}
+                ${renderLines(all)} ${renderFindings(all)} ${renderPressures(all)} ${renderStages(all)}
+                ${renderTests(all)}
               </div>
-              <div class="more">${renderStages(all)} ${renderBackground(all)} ${renderNotExamined(all)}</div>
+              <div class="aside">
+                ${renderPicture(all)} ${renderNotExamined(all)} ${renderBackground(all)}
+              </div>
             </div>`
     }
     ${renderFooter(all)}

@@ -65,7 +65,6 @@ export const reportStyles = css`
     line-height: calc(27 * var(--_text));
     color: var(--_danger);
   }
-  .in-error h2,
   .in-error .lead,
   .in-error .flag h4,
   .in-error .found {
@@ -127,23 +126,19 @@ export const reportStyles = css`
   }
   .body,
   .main,
-  .more {
+  .aside {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 16px;
     align-content: start;
   }
   .main > section,
-  .more > section {
+  .aside > section {
     padding-block-start: 10px;
     border-block-start: 1px solid var(--_line);
   }
   .picture {
-    order: 2;
     min-inline-size: 0;
-  }
-  .more {
-    order: 3;
   }
   .picture svg {
     display: block;
@@ -188,6 +183,9 @@ export const reportStyles = css`
     text-align: start;
     vertical-align: top;
     font-weight: 400;
+  }
+  td {
+    overflow-wrap: break-word;
   }
   thead th {
     color: var(--_ink-2);
@@ -244,38 +242,25 @@ export const reportStyles = css`
       text-align: end;
     }
     .body {
-      grid-template-columns: 280px minmax(0, 1fr);
+      grid-template-columns: 260px minmax(0, 1fr);
       gap: 20px 28px;
     }
-    .picture {
-      order: 0;
-    }
-    .more {
-      grid-column: 1 / -1;
-      display: block;
-      columns: 2;
-      column-gap: 28px;
-    }
-    .more > section {
-      margin-block-end: 12px;
-    }
-    .stage {
-      break-inside: avoid;
-    }
-    .body:not(:has(> .picture)) {
-      grid-template-columns: minmax(0, 1fr);
+    .aside {
+      order: -1;
     }
   }
   @container (min-width: 1000px) {
     .body {
-      grid-template-columns: 300px minmax(0, 1fr) 260px;
+      grid-template-columns: 300px minmax(0, 1fr);
     }
-    .body:not(:has(> .picture)) {
-      grid-template-columns: minmax(0, 1fr) 260px;
+    .main {
+      grid-template-columns: minmax(0, 3fr) minmax(0, 2fr);
+      column-gap: 28px;
     }
-    .more {
-      grid-column: auto;
-      columns: 1;
+    .line,
+    .main > [aria-labelledby='findings'],
+    .main > [aria-labelledby='tests'] {
+      grid-column: 1 / -1;
     }
   }
   @media (forced-colors: active) {

@@ -119,7 +119,9 @@ describe('<limb-report>', () => {
       expect(text(element)).to.not.match(/undefined|\[object/);
     });
 
-  it('passes axe', async () => {
+  it('passes axe', async function () {
+    // Two whole reports.
+    this.timeout(60_000);
     await expect(await show(chronic)).to.be.accessible();
     await expect(await show(threatened)).to.be.accessible();
   });

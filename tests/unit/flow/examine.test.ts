@@ -37,6 +37,13 @@ describe('examine', () => {
     expect(examine({}).pressures?.afterExercise).toBeDefined();
   });
 
+  it('writes which way the vertebral artery runs, where a Doppler probe is used', () => {
+    const steal = { age: 60, lesions: [{ piece: 'left subclavian' as const, at: 'origin' as const }] };
+    const { arm } = examine(steal, { parts: ['pulses', 'doppler'] }).inspection ?? {};
+    expect([arm?.left?.vertebralFlow, arm?.right?.vertebralFlow]).toEqual(['reversed', 'forward']);
+    expect(examine(steal, { parts: ['pulses'] }).inspection).toBeUndefined();
+  });
+
   it('gives the same record for the same patient and seed, and another for another seed', () => {
     const lesions = [{ piece: 'right common-iliac' as const }];
     const by = (seed: number): string =>
