@@ -13,7 +13,7 @@ const EXTENTS: readonly (readonly [Extent, string])[] = [
 ];
 
 /** A record as the clinic kept it; none where there is none or it cannot be read. */
-function recordFrom(text: string | undefined): Examination | undefined {
+export function recordFrom(text: string | undefined): Examination | undefined {
   const parsed = text ? parseExaminationText(text) : undefined;
   return parsed?.ok ? parsed.value : undefined;
 }

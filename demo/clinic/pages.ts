@@ -2,10 +2,11 @@ import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
 import './patient-list.js';
 import './patient-visits.js';
-import { changesSince, examinationControl } from './examination.js';
+import { changesSince, examinationControl, recordFrom } from './examination.js';
 import { flagLine } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
+import { visitLetter } from './letter.js';
 import type { PatientRow } from './patient-list.js';
 import { hashOf } from './routes.js';
 import { EXAMINATION_NAME, type Patient, type Visit } from './types.js';
@@ -96,6 +97,7 @@ export function visitPage(
   onDelete: () => void,
 ): TemplateResult {
   const examination = visit.fields[EXAMINATION_NAME] ?? '';
+  const record = recordFrom(examination);
   return html`<main class="page">
     ${trail(toPatients, toPatient(patient))}
     <h1 tabindex="-1">Visit of ${day(visit.fields['date'])}</h1>
@@ -121,6 +123,7 @@ export function visitPage(
         ? html`${changesSince(earlier?.fields, visit.fields)} ${examinationControl(visit.fields, true)}`
         : html`<p class="empty">Nothing was recorded on the limbs at this visit.</p>`
     }
+    ${record ? visitLetter(record, patient.name, visit.fields['date'] ?? '') : nothing}
     ${answers(AFTER, visit)}
     <p class="second">Saved ${moment(visit.savedAt)}.</p>
   </main>`;

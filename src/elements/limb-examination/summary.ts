@@ -7,6 +7,8 @@ export function renderSummary(view: {
   readonly examination: Examination;
   readonly earlier: Examination | undefined;
   readonly pathway: Pathway | undefined;
+  /** The patient as the page names him. */
+  readonly subject: string;
   readonly lang: string;
   readonly register: '' | 'trade' | 'plain';
   readonly readOnly: boolean;
@@ -17,6 +19,7 @@ export function renderSummary(view: {
     .examination=${view.examination}
     .earlier=${view.earlier ?? null}
     .pathway=${view.pathway}
+    .subject=${view.subject}
     .lang=${view.lang}
     .register=${view.register}
     .readOnly=${view.readOnly}
