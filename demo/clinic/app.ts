@@ -5,6 +5,7 @@ import { aboutPage } from './about-page.js';
 import { ClinicStore } from './database.js';
 import { cause, day } from './format.js';
 import './language.js';
+import './lecture-page.js';
 import {
   editPage,
   failedPage,
@@ -26,6 +27,7 @@ type Page =
   | { readonly page: 'failed'; readonly reason: string }
   | { readonly page: 'missing'; readonly what: string }
   | { readonly page: 'about' }
+  | { readonly page: 'lecture'; readonly lessonId: string; readonly presenter: boolean }
   | { readonly page: 'patients'; readonly rows: readonly PatientRow[] }
   | { readonly page: 'patient'; readonly row: PatientRow }
   | {
@@ -60,6 +62,8 @@ function titleOf(page: Page): string {
       return `${page.visit ? 'Amend visit' : 'New visit'}, ${page.patient.name}`;
     case 'about':
       return 'About this demonstration';
+    case 'lecture':
+      return page.presenter ? 'Presenter' : 'Lecture';
     case 'failed':
       return 'Records cannot be reached';
     case 'missing':
@@ -111,6 +115,7 @@ export class ClinicApp extends LitElement {
         <p class="clinic"><a href=${hashOf({ page: 'patients' })}>${CLINIC}</a></p>
         <nav aria-label="Clinic">
           <a href=${hashOf({ page: 'patients' })} aria-current=${here('patients')}>Patients</a>
+          <a href=${hashOf({ page: 'lecture' })} aria-current=${here('lecture')}>Lecture</a>
           <a href=${hashOf({ page: 'about' })} aria-current=${here('about')}>About this demonstration</a>
         </nav>
         <language-choice></language-choice>
@@ -144,6 +149,8 @@ export class ClinicApp extends LitElement {
         return missingPage(page.what);
       case 'about':
         return aboutPage(() => void this.#startAgain());
+      case 'lecture':
+        return html`<lecture-room .lessonId=${page.lessonId} .presenter=${page.presenter}></lecture-room>`;
       case 'patients':
         return patientsPage(page.rows);
       case 'patient':
@@ -241,6 +248,8 @@ export class ClinicApp extends LitElement {
 
   async #pageFor(route: Route): Promise<Page> {
     if (route.page === 'about') return { page: 'about' };
+    if (route.page === 'lecture')
+      return { page: 'lecture', lessonId: route.lessonId ?? '', presenter: route.presenter === true };
     if (route.page === 'unknown') return { page: 'missing', what: 'There is no page at this address.' };
     const store = await this.#opened();
     if (route.page === 'patients') {

@@ -4,6 +4,7 @@ export type Route =
   | { readonly page: 'visit'; readonly patientId: string; readonly visitId: string }
   | { readonly page: 'edit'; readonly patientId: string; readonly visitId?: string; readonly fromLast?: true }
   | { readonly page: 'about' }
+  | { readonly page: 'lecture'; readonly lessonId?: string; readonly presenter?: true }
   | { readonly page: 'unknown' };
 
 function decoded(part: string): string {
@@ -23,6 +24,11 @@ export function routeOf(hash: string): Route {
     .map(decoded);
   if (first === undefined) return { page: 'patients' };
   if (first === 'about' && patientId === undefined) return { page: 'about' };
+  if (first === 'lecture' && visitId === undefined) {
+    if (patientId === undefined) return { page: 'lecture' };
+    if (second === undefined) return { page: 'lecture', lessonId: patientId };
+    if (second === 'presenter') return { page: 'lecture', lessonId: patientId, presenter: true };
+  }
   if (first !== 'patients' || more.length) return { page: 'unknown' };
   if (patientId === undefined) return { page: 'patients' };
   if (second === undefined) return { page: 'patient', patientId };
@@ -40,6 +46,8 @@ export function hashOf(route: Route): string {
   switch (route.page) {
     case 'about':
       return '#/about';
+    case 'lecture':
+      return `#/lecture${route.lessonId === undefined ? '' : `/${encodeURIComponent(route.lessonId)}`}${route.presenter ? '/presenter' : ''}`;
     case 'patient':
       return `#/patients/${encodeURIComponent(route.patientId)}`;
     case 'visit':

@@ -23,6 +23,7 @@ import {
   rateRanges,
   summaryStatements,
 } from '../../src/statements/index.js';
+import { LESSON_SAMPLES } from './word-samples-lesson.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
 import { NOTE_DOUBTS } from '../../src/notes/index.js';
@@ -288,6 +289,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     refillSaid: two(['short', 'over-traditional', 'slow'] as const, [2.9, 4.5]),
     limb: one(INSPECTION_STATEMENTS),
   },
+  lesson: LESSON_SAMPLES,
   note: {
     summary: [
       [0, 0, 0],

@@ -8,6 +8,7 @@ import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { letter } from './letter.js';
+import { lesson } from './lesson.js';
 import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { report } from './report.js';
@@ -27,6 +28,7 @@ export const deParts: PartMessages = {
   history,
   inspection,
   letter,
+  lesson,
   note,
   pressures,
   report,

@@ -7,6 +7,7 @@ import { flags } from './flags.js';
 import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { letter } from './letter.js';
+import { lesson } from './lesson.js';
 import { note } from './note.js';
 import { pressures } from './pressures.js';
 import { report } from './report.js';
@@ -26,6 +27,7 @@ export const enParts = {
   history,
   inspection,
   letter,
+  lesson,
   note,
   pressures,
   report,

@@ -70,6 +70,9 @@ describe('addresses', () => {
   const routes: Route[] = [
     { page: 'patients' },
     { page: 'about' },
+    { page: 'lecture' },
+    { page: 'lecture', lessonId: 'aortoiliac' },
+    { page: 'lecture', lessonId: 'aortoiliac', presenter: true },
     { page: 'patient', patientId: 'a' },
     { page: 'edit', patientId: 'a' },
     { page: 'visit', patientId: 'a', visitId: '7' },
@@ -91,6 +94,8 @@ describe('addresses', () => {
     for (const hash of [
       '#/x',
       '#/about/x',
+      '#/lecture/a/x',
+      '#/lecture/a/presenter/x',
       '#/patients/a/x',
       '#/patients/a/visits',
       '#/patients/a/visits/new/edit',

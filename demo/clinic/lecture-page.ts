@@ -1,0 +1,98 @@
+import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import type { Lesson } from 'pulse-map/lesson';
+import { examinationLanguage, LANGUAGE_CHANGE } from './language.js';
+import { hashOf } from './routes.js';
+
+/** The teaching room: the lessons that ship, one of them on the screen, or its presenter's window. Fetched when it is first opened. */
+export class LectureRoom extends LitElement {
+  @property() lessonId = '';
+  @property({ type: Boolean }) presenter = false;
+  @state() private lessons: readonly Lesson[] | undefined;
+  @state() private failed = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+    void this.#fetch();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  }
+
+  protected override createRenderRoot(): this {
+    return this;
+  }
+
+  readonly #handleLanguage = (): void => this.requestUpdate();
+
+  async #fetch(): Promise<void> {
+    try {
+      const [{ SHIPPED_LESSON_IDS, shippedLesson }] = await Promise.all([
+        import('pulse-map/lesson'),
+        import('pulse-map/elements/pulse-lesson/define'),
+      ]);
+      this.lessons = await Promise.all(SHIPPED_LESSON_IDS.map(shippedLesson));
+    } catch {
+      this.failed = true;
+    }
+  }
+
+  protected override render(): TemplateResult {
+    if (!this.lessons)
+      return html`<main class="page narrow">
+        <h1 tabindex="-1">Lecture</h1>
+        <p role="status">
+          ${this.failed ? 'The lessons could not be fetched. Load the page again.' : 'Loading…'}
+        </p>
+      </main>`;
+    const lesson = this.lessons.find(({ id }) => id === this.lessonId);
+    return lesson ? this.#room(lesson) : this.#list(this.lessons);
+  }
+
+  #list(lessons: readonly Lesson[]): TemplateResult {
+    const lang = examinationLanguage();
+    return html`<main class="page narrow">
+      <h1 tabindex="-1">Lecture</h1>
+      <p>
+        Lessons for a projector: an invented patient is examined step by step, and each finding is shown when
+        you reveal it.
+      </p>
+      ${this.lessonId ? html`<p>There is no lesson “${this.lessonId}”.</p>` : nothing}
+      <ul class="rows" lang=${lang}>
+        ${lessons.map(
+          ({ id, title, story }) =>
+            html`<li>
+              <a class="row" href=${hashOf({ page: 'lecture', lessonId: id })}>
+                <span class="name">${title[lang]}</span>
+                <span class="second">${story[lang]}</span>
+              </a>
+            </li>`,
+        )}
+      </ul>
+    </main>`;
+  }
+
+  #room(lesson: Lesson): TemplateResult {
+    const lang = examinationLanguage();
+    const { id } = lesson;
+    return html`<main class="page lecture">
+      <h1 tabindex="-1">${lesson.title[lang]}</h1>
+      <p class="actions">
+        <a href=${hashOf({ page: 'lecture' })}>All lessons</a>
+        ${
+          this.presenter
+            ? nothing
+            : html`<a href=${hashOf({ page: 'lecture', lessonId: id, presenter: true })} target="_blank"
+                >Open the presenter’s window</a
+              >`
+        }
+      </p>
+      <pulse-lesson .lesson=${lesson} ?presenter=${this.presenter} keep="lecture" lang=${lang}></pulse-lesson>
+    </main>`;
+  }
+}
+
+if (!customElements.get('lecture-room')) customElements.define('lecture-room', LectureRoom);

@@ -1,0 +1,360 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { property, state } from 'lit/decorators.js';
+import {
+  SHIPPED_LESSON_IDS,
+  type Lesson,
+  type LessonStep,
+  shippedLesson,
+  type ShippedLessonId,
+  stepsOf,
+} from '../../lesson/index.js';
+import { messagesFor } from '../../locale/index.js';
+import { partMessagesFor } from '../../locale/parts.js';
+import { clock } from '../common/clock.js';
+import { glyphStyles } from '../common/glyph.js';
+import { LANG, LanguageController } from '../common/language.js';
+import { addStyles } from '../common/more-styles.js';
+import { ownRoot } from '../common/own-root.js';
+import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { fetchPlate, plateFor, plateKit } from '../pulse-map/plate/fetched.js';
+import { Awake } from './awake.js';
+import { type KeyAct, keyAct } from './keys.js';
+import { Link } from './link.js';
+import { Over } from './over.js';
+import { renderPresenter } from './presenter.js';
+import type { Speech } from './said.js';
+import { act, OPENING, readShow, type Show, type ShowAct } from './show.js';
+import { plateViewOf } from './site-picture.js';
+import { renderOverview, renderSlide, type SlideView } from './slides.js';
+import { slideStyles } from './slide-styles.js';
+import { lessonStyles } from './styles.js';
+
+/** How often the presenter's clocks are drawn, in ms. */
+const TICK = 1000;
+
+/** Fires when another slide is shown, or a finding was revealed or hidden. */
+export class ShowChangeEvent extends Event {
+  static readonly type = 'show-change';
+  /** @param step id of the step on the screen; missing on the title */
+  constructor(
+    readonly step: string | undefined,
+    readonly revealed: readonly string[],
+  ) {
+    super(ShowChangeEvent.type);
+  }
+}
+
+/**
+ * A lesson for a projector: the whole sequence of the examination of one patient, step by step, each with the site enlarged, how it is
+ * done and what it means. What the step finds is hidden until it is revealed; record and reading build up as findings come. A second one
+ * with `presenter`, in another window, shows clocks, notes and the next step, and both go together.
+ *
+ * Keys: arrows, Page Up and Page Down step (a step first reveals its finding), B or period blackens the screen, O shows the sequence,
+ * Home and End lead to its ends, R reveals, S is the spotlight, I draws, W wipes, F or F5 fills the screen, Escape leads back.
+ *
+ * @tag pulse-lesson
+ * @fires {ShowChangeEvent} show-change - Another slide is shown, or a finding was revealed or hidden.
+ * @csspart slide - The slide.
+ * @csspart controls - The buttons below it.
+ */
+export class PulseLesson extends LitElement {
+  static override styles = [tokenStyles, controlStyles, glyphStyles, slideStyles, lessonStyles];
+
+  /** The lesson, as `parseLesson` or `shippedLesson` hands it out. */
+  @property({ attribute: false }) lesson: Lesson | null = null;
+  /** Id of a lesson that ships, which is fetched where no lesson was given. */
+  @property() shipped = '';
+  /** Shows the presenter's window instead of the slide. */
+  @property({ type: Boolean, reflect: true }) presenter = false;
+  /** A key under which the place in the lesson is kept while the tab lives, so that a reload goes on there. */
+  @property() keep: string | undefined;
+  /** Windows of the same lesson with the same channel go together; empty: all of this origin. */
+  @property() channel = '';
+  /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
+  @property(LANG) override lang = '';
+
+  @state() private show: Show = OPENING;
+  @state() private wanted = '';
+  @state() private failed = false;
+  readonly #language = new LanguageController(this);
+  readonly #over = new Over(this);
+  readonly #awake = new Awake();
+  #steps: readonly LessonStep[] = [];
+  #link: Link | undefined;
+  #linked = '';
+  #timer: ReturnType<typeof setInterval> | undefined;
+  #pressed: { readonly x: number; readonly y: number } | undefined;
+
+  /** Id of the step on the screen; missing on the title. */
+  get step(): string | undefined {
+    return this.#steps[this.show.at - 1]?.id;
+  }
+
+  /** Ids of the steps whose finding was revealed. */
+  get revealed(): readonly string[] {
+    return this.show.revealed;
+  }
+
+  /** Goes to a step by its id; to the title without one. */
+  goTo(step?: string): void {
+    const at = step === undefined ? 0 : this.#steps.findIndex(({ id }) => id === step) + 1;
+    if (step === undefined || at > 0) this.#do({ to: at });
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('keydown', this.#keydown);
+    document.addEventListener('visibilitychange', this.#seen);
+    document.addEventListener('fullscreenchange', this.#filled);
+    if (this.#linked) this.#join();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener('keydown', this.#keydown);
+    document.removeEventListener('visibilitychange', this.#seen);
+    document.removeEventListener('fullscreenchange', this.#filled);
+    clearInterval(this.#timer);
+    this.#timer = undefined;
+    this.#link?.close();
+    this.#link = undefined;
+    void this.#awake.set(false);
+  }
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    return ownRoot(this, super.createRenderRoot());
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('shipped') && this.shipped && !this.lesson) void this.#fetch(this.shipped);
+    if (changed.has('lesson')) {
+      this.#steps = this.lesson ? stepsOf(this.lesson) : [];
+      this.show = (this.hasUpdated && changed.get('lesson') ? undefined : this.#kept()) ?? OPENING;
+      this.#linked = '';
+    }
+    if (this.lesson && `${this.channel} ${this.lesson.id}` !== this.#linked) this.#join();
+    clearInterval(this.#timer);
+    this.#timer =
+      this.presenter && this.isConnected ? setInterval(() => this.requestUpdate(), TICK) : undefined;
+  }
+
+  protected override updated(): void {
+    if (plateKit.part) addStyles(this.renderRoot, [plateKit.part.plateStyles]);
+    const { lesson } = this;
+    if (!lesson) return;
+    // The plate on the screen, and that of the step after it, which is shown beside the notes and soon here.
+    for (const step of [this.#steps[this.show.at - 1], this.#steps[this.show.at]]) {
+      const view = step?.act.kind === 'pulse' ? plateViewOf(step.act.place) : undefined;
+      if (view && !plateFor(view)) void fetchPlate(view).then(() => plateFor(view) && this.requestUpdate());
+    }
+  }
+
+  async #fetch(id: string): Promise<void> {
+    try {
+      if (!SHIPPED_LESSON_IDS.includes(id as ShippedLessonId)) throw new RangeError(`no lesson "${id}"`);
+      const lesson = await shippedLesson(id as ShippedLessonId);
+      if (this.shipped === id) this.lesson = lesson;
+    } catch {
+      this.failed = true;
+    }
+  }
+
+  #join(): void {
+    if (!this.lesson) return;
+    this.#linked = `${this.channel} ${this.lesson.id}`;
+    this.#link?.close();
+    this.#link = new Link(
+      this.#linked,
+      (heard) => this.#hear(heard),
+      () => this.show,
+    );
+  }
+
+  #hear(heard: unknown): void {
+    const show = readShow(heard, this.#ids);
+    if (show && show.turn > this.show.turn) this.#take(show);
+  }
+
+  get #ids(): readonly string[] {
+    return this.#steps.map(({ id }) => id);
+  }
+
+  get #key(): string | undefined {
+    return this.keep && this.lesson ? `pulse-lesson:${this.keep}:${this.lesson.id}` : undefined;
+  }
+
+  #kept(): Show | undefined {
+    const key = this.#key;
+    try {
+      return key === undefined
+        ? undefined
+        : readShow(JSON.parse(sessionStorage.getItem(key) ?? 'null'), this.#ids);
+    } catch {
+      return undefined;
+    }
+  }
+
+  #take(show: Show): void {
+    const before = this.show;
+    this.show = show;
+    if (before.overview !== show.overview) this.wanted = '';
+    if (before.at !== show.at) this.#over.wipe();
+    try {
+      if (this.#key !== undefined) sessionStorage.setItem(this.#key, JSON.stringify(show));
+    } catch {
+      // Storage may be barred or full: the lesson then begins anew after a reload; everything else works.
+    }
+    if (before.at !== show.at || before.revealed !== show.revealed)
+      this.dispatchEvent(new ShowChangeEvent(this.step, show.revealed));
+  }
+
+  #do(what: ShowAct): void {
+    const next = act(this.show, what, this.#ids, clock.now());
+    if (next === this.show) return;
+    this.#take(next);
+    this.#link?.say(next);
+  }
+
+  #act(what: KeyAct): void {
+    switch (what) {
+      case 'spotlight':
+        return this.#over.toggle('light');
+      case 'ink':
+        return this.#over.toggle('ink');
+      case 'wipe':
+        return this.#over.wipe();
+      case 'full':
+        return void this.#fill();
+      case 'escape':
+        return this.#over.clear() ? undefined : this.#do('escape');
+      default:
+        return this.#do(what);
+    }
+  }
+
+  async #fill(): Promise<void> {
+    try {
+      if (document.fullscreenElement) await document.exitFullscreen();
+      else await this.requestFullscreen();
+    } catch {
+      // Refused by browser or page: the slide stays as large as its place.
+    }
+  }
+
+  readonly #filled = (): void => {
+    void this.#awake.set(this.matches(':fullscreen'));
+    this.requestUpdate();
+  };
+
+  readonly #seen = (): void => this.#awake.again();
+
+  /** Keys count when they come from here, or from nowhere in particular: a remote types into the page. */
+  readonly #keydown = (event: KeyboardEvent): void => {
+    const path = event.composedPath();
+    const nowhere = path[0] === document.body || path[0] === document.documentElement;
+    if (!this.lesson || !(path.includes(this) || nowhere || this.matches(':fullscreen'))) return;
+    const what = keyAct(event);
+    if (what === undefined) return;
+    event.preventDefault();
+    this.#act(what);
+  };
+
+  readonly #down = (event: PointerEvent): void => {
+    if (event.button !== 0 || (event.target as Element).closest('button, input, a')) return;
+    this.#pressed = this.#over.down(event) ? undefined : { x: event.clientX, y: event.clientY };
+  };
+
+  /** A tap steps on, in the first third back; a swipe goes the way the hand went. */
+  readonly #up = (event: PointerEvent): void => {
+    this.#over.up();
+    const from = this.#pressed;
+    this.#pressed = undefined;
+    if (!from || this.show.overview) return;
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    const dx = event.clientX - from.x;
+    if (Math.abs(event.clientY - from.y) > box.height / 8) return;
+    if (Math.abs(dx) > box.width / 12) this.#do(dx < 0 ? 'next' : 'back');
+    else this.#do(event.clientX < box.left + box.width / 3 ? 'back' : 'next');
+  };
+
+  readonly #cancel = (): void => {
+    this.#pressed = undefined;
+    this.#over.up();
+  };
+
+  protected override render(): TemplateResult | typeof nothing {
+    const { tag } = this.#language;
+    // A lesson teaches the trade: it has no plain words.
+    const speech: Speech = { messages: messagesFor(tag), parts: partMessagesFor(tag), tag };
+    const words = speech.parts.lesson;
+    if (!this.lesson)
+      return html`<p role="status" class="wait">
+        ${this.failed ? words.failed : this.shipped ? words.loading : nothing}
+      </p>`;
+    const view: SlideView = { lesson: this.lesson, steps: this.#steps, show: this.show, speech };
+    if (this.presenter) return renderPresenter(view, this.#controls(speech));
+    const { black, overview } = this.show;
+    const { light, ink } = this.#over;
+    return html`<div class="frame">
+        <section
+          class="slide ${light ? 'lit' : ''} ${ink ? 'inking' : ''}"
+          part="slide"
+          aria-label=${words.slides}
+          aria-live="polite"
+          tabindex="0"
+          @pointerdown=${this.#down}
+          @pointermove=${this.#over.move}
+          @pointerup=${this.#up}
+          @pointercancel=${this.#cancel}
+        >
+          ${black ? html`<div class="black"><p class="hidden-visually">${words.black}</p></div>` : overview ? this.#overview(view) : renderSlide(view)}
+          ${black ? nothing : this.#over.render()}
+        </section>
+      </div>
+      ${this.#controls(speech)}`;
+  }
+
+  #overview(view: SlideView): TemplateResult {
+    return renderOverview(
+      view,
+      this.wanted,
+      (at) => this.#do({ to: at }),
+      (text) => (this.wanted = text),
+    );
+  }
+
+  #controls({ parts: { lesson: words } }: Speech): TemplateResult {
+    const here = this.step;
+    const open = here !== undefined && this.show.revealed.includes(here);
+    const button = (what: KeyAct, name: string, pressed?: boolean, kind = ''): TemplateResult =>
+      html`<button
+        type="button"
+        class="button ${kind}"
+        data-act=${String(what)}
+        aria-pressed=${pressed ?? nothing}
+        @click=${() => this.#act(what)}
+      >
+        ${name}
+      </button>`;
+    return html`<div class="controls" part="controls" role="group" aria-label=${words.controls}>
+      ${button('back', words.back)} ${button('next', words.next, undefined, 'solid')}
+      ${button('reveal', open ? words.hide : words.reveal)}
+      ${button('overview', words.overview, this.show.overview)}
+      ${button('black', words.blackScreen, this.show.black)}
+      ${
+        this.presenter
+          ? button('restart', words.restart)
+          : html`${button('spotlight', words.spotlight, this.#over.light)}
+            ${button('ink', words.ink, this.#over.ink)} ${button('wipe', words.wipe)}
+            ${button('full', words.fullScreen)}`
+      }
+      <p class="hint">${words.keys}</p>
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'pulse-lesson': PulseLesson;
+  }
+}

@@ -1,0 +1,101 @@
+import type { StepId } from '../../lesson/index.js';
+
+/** What stands on the screen. Two windows that hold the same show the same. */
+export interface Show {
+  /** Place among the slides: 0 is the title, then every step. */
+  readonly at: number;
+  /** Steps whose finding was revealed. */
+  readonly revealed: readonly StepId[];
+  readonly black: boolean;
+  readonly overview: boolean;
+  /** When the lesson began, in ms since the epoch; missing until the title is left. */
+  readonly began?: number;
+  /** Counts the acts, so that of two windows the later one is believed. */
+  readonly turn: number;
+}
+
+export const OPENING: Show = { at: 0, revealed: [], black: false, overview: false, turn: 0 };
+
+/** What a person does, whichever key, button or gesture said so. */
+export type ShowAct =
+  | 'next'
+  | 'back'
+  | 'reveal'
+  | 'black'
+  | 'overview'
+  | 'first'
+  | 'last'
+  | 'escape'
+  | 'restart'
+  | { readonly to: number };
+
+function toggled(revealed: readonly StepId[], id: StepId): readonly StepId[] {
+  return revealed.includes(id) ? revealed.filter((one) => one !== id) : [...revealed, id];
+}
+
+function moved(show: Show, at: number, last: number, now: number): Show {
+  const to = Math.min(last, Math.max(0, at));
+  return { ...show, at: to, overview: false, ...(to > 0 && { began: show.began ?? now }) };
+}
+
+function after(show: Show, act: ShowAct, steps: readonly StepId[], now: number): Show {
+  if (typeof act === 'object') return moved(show, act.to, steps.length, now);
+  const here = steps[show.at - 1];
+  switch (act) {
+    case 'next':
+      if (show.overview) return { ...show, overview: false };
+      if (here !== undefined && !show.revealed.includes(here))
+        return { ...show, revealed: [...show.revealed, here] };
+      return moved(show, show.at + 1, steps.length, now);
+    case 'back':
+      return show.overview ? { ...show, overview: false } : moved(show, show.at - 1, steps.length, now);
+    case 'reveal':
+      return here === undefined ? show : { ...show, revealed: toggled(show.revealed, here) };
+    case 'black':
+      return { ...show, black: !show.black };
+    case 'overview':
+      return { ...show, overview: !show.overview };
+    case 'first':
+      return moved(show, 0, steps.length, now);
+    case 'last':
+      return moved(show, steps.length, steps.length, now);
+    case 'escape':
+      return { ...show, black: false, overview: false };
+    case 'restart':
+      return { ...show, began: now };
+  }
+}
+
+/**
+ * The show after an act. On a black screen every step forward or back only brings the picture back, so that nothing passes unseen.
+ * "Next" first reveals what the step found, then goes on: two keys of a remote lead through the whole lesson.
+ * @param steps the lesson's steps, in order
+ * @param now ms since the epoch
+ */
+export function act(show: Show, what: ShowAct, steps: readonly StepId[], now: number): Show {
+  const lit = show.black && (what === 'next' || what === 'back');
+  const next = lit ? { ...show, black: false } : after(show, what, steps, now);
+  const same = (Object.keys({ ...show, ...next }) as (keyof Show)[]).every((key) => show[key] === next[key]);
+  return same ? show : { ...next, turn: show.turn + 1 };
+}
+
+/** Reads what another window or an earlier visit says is shown; `undefined` for what is none, or belongs to other steps. */
+export function readShow(value: unknown, steps: readonly StepId[]): Show | undefined {
+  if (typeof value !== 'object' || value === null) return undefined;
+  const { at, revealed, black, overview, began, turn } = value as Record<keyof Show, unknown>;
+  const isCount = (n: unknown, most: number): n is number =>
+    Number.isInteger(n) && Number(n) >= 0 && Number(n) <= most;
+  if (!isCount(at, steps.length) || !isCount(turn, Number.MAX_SAFE_INTEGER)) return undefined;
+  if (typeof black !== 'boolean' || typeof overview !== 'boolean' || !Array.isArray(revealed))
+    return undefined;
+  if (!revealed.every((id) => steps.includes(id as StepId))) return undefined;
+  if (began !== undefined && !Number.isFinite(began)) return undefined;
+  return {
+    at,
+    revealed: revealed as StepId[],
+    black,
+    overview,
+    turn,
+    ...(began !== undefined && { began: began as number }),
+  };
+}

@@ -1,0 +1,29 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import type { LectureRoom } from '../../../demo/clinic/lecture-page.js';
+import '../../../demo/clinic/lecture-page.js';
+import { until } from '../tools/until.js';
+
+describe('the lecture page of the demo', () => {
+  it('lists the lessons that ship, each a link to its room', async () => {
+    const page = await fixture<LectureRoom>(html`<lecture-room></lecture-room>`);
+    await until(() => page.querySelectorAll('a.row').length > 4, 'the lessons are listed');
+    const [first] = page.querySelectorAll<HTMLAnchorElement>('a.row');
+    expect(first!.getAttribute('href')).to.equal('#/lecture/superficial-femoral');
+    expect(first!.textContent).to.include('The calf that stops at the corner');
+  });
+
+  it('shows a lesson, and its presenter’s window where the address says so', async () => {
+    const page = await fixture<LectureRoom>(html`<lecture-room .lessonId=${'embolus-groin'}></lecture-room>`);
+    await until(
+      () => page.querySelector('pulse-lesson')?.shadowRoot?.querySelector('.slide'),
+      'the slide is there',
+    );
+    expect(page.querySelector('pulse-lesson')!.presenter).to.equal(false);
+    expect(page.querySelector('a[target=_blank]')!.getAttribute('href')).to.equal(
+      '#/lecture/embolus-groin/presenter',
+    );
+    page.presenter = true;
+    await page.updateComplete;
+    expect(page.querySelector('pulse-lesson')!.presenter).to.equal(true);
+  });
+});

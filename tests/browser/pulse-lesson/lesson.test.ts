@@ -1,0 +1,191 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { type PulseLesson } from '../../../src/elements/pulse-lesson/element.js';
+import '../../../src/elements/pulse-lesson/define.js';
+import '../../../src/locale/de/register.js';
+import { type Lesson, shippedLesson, stepsOf } from '../../../src/lesson/index.js';
+import { press, setViewport, type } from '../../tools/real-input.js';
+import { until } from '../tools/until.js';
+
+/** Everything readable on the slide. */
+const text = (element: PulseLesson): string =>
+  (element.shadowRoot!.querySelector('.slide')?.textContent ?? '').replace(/\s+/g, ' ');
+const found = (element: PulseLesson): string =>
+  (element.shadowRoot!.querySelector('.band')?.textContent ?? '').replace(/\s+/g, ' ');
+
+async function room(lesson: Lesson, lang = 'en'): Promise<{ screen: PulseLesson; desk: PulseLesson }> {
+  const channel = `test ${Math.floor(performance.now() * 1000)}`;
+  const page = await fixture<HTMLElement>(
+    html`<main style="inline-size: 960px">
+      <pulse-lesson .lesson=${lesson} channel=${channel} lang=${lang}></pulse-lesson>
+      <pulse-lesson .lesson=${lesson} channel=${channel} lang=${lang} presenter></pulse-lesson>
+    </main>`,
+  );
+  const [screen, desk] = [...page.querySelectorAll('pulse-lesson')] as [PulseLesson, PulseLesson];
+  await screen.updateComplete;
+  await desk.updateComplete;
+  return { screen, desk };
+}
+
+const together = (screen: PulseLesson, desk: PulseLesson): Promise<unknown> =>
+  until(
+    () => desk.step === screen.step && desk.revealed.length === screen.revealed.length,
+    'both windows in step',
+  );
+
+describe('a lesson', () => {
+  it('is led from title to end by a remote, with both windows in step', async () => {
+    const lesson = await shippedLesson('embolus-groin');
+    const { screen, desk } = await room(lesson);
+    const steps = stepsOf(lesson);
+    expect(text(screen)).to.include(lesson.title.en!);
+    for (const [i, step] of steps.entries()) {
+      await press('PageDown');
+      await screen.updateComplete;
+      expect(screen.step).to.equal(step.id);
+      expect(screen.revealed).to.have.length(i);
+      await together(screen, desk);
+      expect(text(desk)).to.include(`Step ${i + 1} of ${steps.length}`);
+      if (step.act.kind !== 'conclusion') expect(found(screen)).to.include('Not revealed yet');
+      await press('PageDown');
+      await screen.updateComplete;
+      expect(screen.step).to.equal(step.id);
+      expect(screen.revealed).to.have.length(i + 1);
+      await together(screen, desk);
+    }
+    expect(text(screen)).to.include(lesson.answer.text.en!);
+    // The rest of the remote: back, black by its key and by a period, the whole screen, and out of it.
+    await press('PageUp');
+    await together(screen, desk);
+    expect(screen.step).to.equal(steps.at(-2)!.id);
+    for (const key of ['b', '.']) {
+      await press(key);
+      await until(() => Boolean(screen.shadowRoot!.querySelector('.black')), 'the screen follows');
+      await until(
+        () => Boolean(desk.shadowRoot!.textContent?.includes('The screen is black')),
+        'the screen follows',
+      );
+      await press('PageDown');
+      await until(() => !screen.shadowRoot!.querySelector('.black'), 'the screen follows');
+      expect(screen.step).to.equal(steps.at(-2)!.id);
+    }
+    await press('o');
+    await until(() => Boolean(screen.shadowRoot!.querySelector('.sequence')), 'the screen follows');
+    await press('Escape');
+    await until(() => !screen.shadowRoot!.querySelector('.sequence'), 'the screen follows');
+    await press('Home');
+    await together(screen, desk);
+    expect(screen.step).to.equal(undefined);
+  }).timeout(60000);
+
+  it('shows nothing of a finding before it is revealed, in either window', async () => {
+    const lesson = await shippedLesson('superficial-femoral');
+    const { screen, desk } = await room(lesson);
+    screen.goTo('pulse left popliteal');
+    await together(screen, desk);
+    const names = (element: PulseLesson): number =>
+      element.shadowRoot!.querySelectorAll('.picture .g-absent').length;
+    expect(found(screen)).not.to.match(/absent/i);
+    expect(names(screen) + names(desk)).to.equal(0);
+    await press('r');
+    await screen.updateComplete;
+    expect(found(screen)).to.include('Left popliteal: 0, absent.');
+    expect(found(screen)).to.match(/Occlusion .*left popliteal/);
+    await together(screen, desk);
+    expect(names(desk)).to.be.greaterThan(0);
+    await press('r');
+    await screen.updateComplete;
+    expect(found(screen)).not.to.match(/absent/i);
+  });
+
+  it('tells the presenter notes, clock and what comes next, its finding hidden', async () => {
+    const { screen, desk } = await room(await shippedLesson('superficial-femoral'));
+    screen.goTo('pulse left femoral');
+    await together(screen, desk);
+    const told = desk.shadowRoot!.textContent!.replace(/\s+/g, ' ');
+    expect(told).to.include('Let the room say it first');
+    expect(told).to.include('Next: Feel the right popliteal');
+    expect(told).to.include('20 min left');
+    expect(desk.shadowRoot!.querySelector('.running')!.textContent).to.match(/^00:0\d$/);
+    expect(desk.shadowRoot!.querySelector('.soon .band')!.textContent).to.include('Not revealed yet');
+    expect(screen.shadowRoot!.textContent).not.to.include('Let the room say it first');
+  });
+
+  it('jumps to a step by its name', async () => {
+    const { screen } = await room(await shippedLesson('superficial-femoral'));
+    await press('o');
+    await screen.updateComplete;
+    const field = screen.shadowRoot!.querySelector<HTMLInputElement>('input[type=search]')!;
+    field.focus();
+    await type('venous');
+    await press('Enter');
+    await screen.updateComplete;
+    expect(screen.step).to.equal('test venous-filling');
+  });
+
+  it('goes on where it was after a reload, only where the page says so', async () => {
+    const lesson = await shippedLesson('aortoiliac');
+    const one = await fixture<PulseLesson>(
+      html`<pulse-lesson .lesson=${lesson} keep="test" channel="k1"></pulse-lesson>`,
+    );
+    one.goTo('delays');
+    one.remove();
+    const again = await fixture<PulseLesson>(
+      html`<pulse-lesson .lesson=${lesson} keep="test" channel="k2"></pulse-lesson>`,
+    );
+    expect(again.step).to.equal('delays');
+    again.remove();
+    const other = await fixture<PulseLesson>(
+      html`<pulse-lesson .lesson=${lesson} channel="k3"></pulse-lesson>`,
+    );
+    expect(other.step).to.equal(undefined);
+    sessionStorage.removeItem('pulse-lesson:test:aortoiliac');
+  });
+
+  it('sets nothing smaller than 28 of 1080 lines, and every slide fits, in each language', async () => {
+    await setViewport({ width: 1920, height: 1080 });
+    for (const id of ['superficial-femoral', 'subclavian-steal'] as const) {
+      const lesson = await shippedLesson(id);
+      for (const lang of ['en', 'de']) {
+        const screen = await fixture<PulseLesson>(
+          html`<pulse-lesson
+            .lesson=${lesson}
+            lang=${lang}
+            channel="fit"
+            style="inline-size: 960px"
+          ></pulse-lesson>`,
+        );
+        const slide = screen.shadowRoot!.querySelector<HTMLElement>('.slide')!;
+        const unit = slide.clientWidth / 1920;
+        for (const { id: step } of stepsOf(lesson)) {
+          screen.goTo(step);
+          await screen.updateComplete;
+          if (!screen.revealed.includes(step)) await press('r');
+          await screen.updateComplete;
+          const bottom = slide.getBoundingClientRect().bottom;
+          for (const part of slide.querySelectorAll('.told > *, .band > *'))
+            expect(
+              part.getBoundingClientRect().bottom,
+              `${id} ${lang} ${step} ${part.className}`,
+            ).to.be.at.most(bottom);
+          const small = [...slide.querySelectorAll<HTMLElement>('p, li, h2, h3, b, span')].filter(
+            (node) => node.textContent?.trim() && parseFloat(getComputedStyle(node).fontSize) < 27.9 * unit,
+          );
+          expect(small.map((node) => node.textContent).join('|'), `${id} ${lang} ${step}`).to.equal('');
+        }
+        expect(screen.revealed).to.have.length(stepsOf(lesson).length);
+        screen.remove();
+      }
+    }
+  }).timeout(60000);
+
+  it('is accessible, as slide, sequence and presenter’s window', async () => {
+    const { screen, desk } = await room(await shippedLesson('superficial-femoral'), 'de');
+    screen.goTo('pulse left femoral');
+    await together(screen, desk);
+    await expect(screen).to.be.accessible();
+    await expect(desk).to.be.accessible();
+    await press('o');
+    await screen.updateComplete;
+    await expect(screen).to.be.accessible();
+  }).timeout(60000);
+});

@@ -1,0 +1,18 @@
+import { LIMBS, limbKey } from '../../src/anatomy/index.js';
+import { SEQUENCE } from '../../src/lesson/index.js';
+import type { LessonWords } from '../../src/locale/lesson.js';
+import { one, type Samples } from './word-samples-of.js';
+
+const LIMB_KEYS = one(LIMBS.map(limbKey));
+
+/** Arguments for the words of a lesson. */
+export const LESSON_SAMPLES: Samples<LessonWords> = {
+  step: [[2, 13]],
+  minutes: one([20]),
+  act: one(SEQUENCE),
+  how: one(SEQUENCE),
+  meanings: one(SEQUENCE),
+  agrees: LIMB_KEYS,
+  differs: LIMB_KEYS,
+  left: one([-2, 7]),
+};

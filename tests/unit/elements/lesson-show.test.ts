@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { act, OPENING, readShow, type Show, type ShowAct } from '../../../src/elements/pulse-lesson/show.js';
+
+const STEPS = ['history', 'pulse right femoral', 'pulse left femoral', 'conclusion'];
+const anyAct: fc.Arbitrary<ShowAct> = fc.oneof(
+  fc.constantFrom<ShowAct>(
+    'next',
+    'back',
+    'reveal',
+    'black',
+    'overview',
+    'first',
+    'last',
+    'escape',
+    'restart',
+  ),
+  fc.integer({ min: -3, max: 9 }).map((to) => ({ to })),
+);
+const after = (acts: readonly ShowAct[], from: Show = OPENING): Show =>
+  acts.reduce((show, what, i) => act(show, what, STEPS, 1000 + i), from);
+
+describe('the show of a lesson', () => {
+  it('is led from title to end by one key, which reveals each finding before it goes on', () => {
+    const all: string[] = [];
+    let show = OPENING;
+    for (let i = 0; i < 2 * STEPS.length; i++) {
+      const before = show;
+      show = act(show, 'next', STEPS, 5);
+      all.push(show.at === before.at ? `reveal ${STEPS[show.at - 1]}` : `go ${STEPS[show.at - 1]}`);
+    }
+    expect(all).toEqual(STEPS.flatMap((id) => [`go ${id}`, `reveal ${id}`]));
+    expect(act(show, 'next', STEPS, 9)).toBe(show);
+  });
+
+  it('reveals nothing on the way back or by a jump', () => {
+    fc.assert(
+      fc.property(
+        fc.array(anyAct),
+        fc.constantFrom<ShowAct>('back', 'first', 'last', 'black', 'overview', { to: 3 }),
+        (acts, what) => {
+          const show = after(acts);
+          expect(act(show, what, STEPS, 1).revealed).toEqual(show.revealed);
+        },
+      ),
+    );
+  });
+
+  it('stays on the slides, reveals only steps, and counts every change once', () => {
+    fc.assert(
+      fc.property(fc.array(anyAct), anyAct, (acts, what) => {
+        const show = after(acts);
+        const next = act(show, what, STEPS, 7);
+        expect(next.at).toBeGreaterThanOrEqual(0);
+        expect(next.at).toBeLessThanOrEqual(STEPS.length);
+        expect(new Set(next.revealed).size).toBe(next.revealed.length);
+        expect(next.turn - show.turn).toBe(next === show ? 0 : 1);
+      }),
+    );
+  });
+
+  it('brings the picture back from black before anything else passes', () => {
+    fc.assert(
+      fc.property(fc.array(anyAct), fc.constantFrom<ShowAct>('next', 'back'), (acts, what) => {
+        const show = { ...after(acts), black: true };
+        expect(act(show, what, STEPS, 1)).toEqual({ ...show, black: false, turn: show.turn + 1 });
+      }),
+    );
+  });
+
+  it('begins its clock when the title is left, and again when asked', () => {
+    expect(after(['black', 'black']).began).toBeUndefined();
+    expect(act(OPENING, 'next', STEPS, 42).began).toBe(42);
+    expect(after(['next', 'next', 'next']).began).toBe(1000);
+    expect(act(after(['next']), 'restart', STEPS, 99).began).toBe(99);
+  });
+
+  it('is read back as it was written', () => {
+    fc.assert(
+      fc.property(fc.array(anyAct), (acts) => {
+        const show = after(acts);
+        expect(readShow(JSON.parse(JSON.stringify(show)), STEPS)).toEqual(show);
+      }),
+    );
+  });
+
+  it('is not read from anything else, nor from another lesson', () => {
+    fc.assert(
+      fc.property(fc.anything(), (value) => {
+        expect(readShow(value, STEPS)).toBeUndefined();
+      }),
+    );
+    const show = after(['next', 'next', 'next']);
+    expect(readShow(show, ['history'])).toBeUndefined();
+    expect(readShow({ ...show, at: 1.5 }, STEPS)).toBeUndefined();
+    expect(readShow({ ...show, began: 'now' }, STEPS)).toBeUndefined();
+  });
+});
