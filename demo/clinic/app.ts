@@ -157,8 +157,14 @@ export class ClinicApp extends LitElement {
         return patientPage(page.row);
       case 'visit':
         return html`${keyed(
-          page.visit.id,
-          visitPage(page.patient, page.visit, page.earlier, () => void this.#delete(page.visit)),
+          `${page.visit.id} ${page.visit.savedAt}`,
+          visitPage(
+            page.patient,
+            page.visit,
+            page.earlier,
+            () => void this.#delete(page.visit),
+            (visit) => void this.#amend(visit),
+          ),
         )}`;
       case 'edit':
         return editPage(
@@ -212,6 +218,17 @@ export class ClinicApp extends LitElement {
       return;
     }
     this.#go({ page: 'patient', patientId }, `Visit of ${day(visit.fields['date'])} deleted.`);
+  }
+
+  /** Saves a visit whose record was marked, and shows it again. */
+  async #amend(visit: Visit): Promise<void> {
+    try {
+      await this.#store?.saveVisit(visit, draftKey(visit.patientId, visit.id));
+    } catch (error) {
+      this.said = `The visit was not marked: ${cause(error)}`;
+      return;
+    }
+    this.#go({ page: 'visit', patientId: visit.patientId, visitId: visit.id }, 'The visit was marked.');
   }
 
   async #startAgain(): Promise<void> {

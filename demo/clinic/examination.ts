@@ -28,7 +28,6 @@ export class ExaminationField extends LitElement {
   @property({ attribute: false }) extent: Extent = 'pulses';
   /** The record of the visit before, as the clinic kept it. */
   @property({ attribute: false }) earlier = '';
-  @property({ type: Boolean }) readOnly = false;
   /** What stood in the parts and could not be taken yet, as a draft kept it. */
   @property({ attribute: false }) unfinished: unknown;
   @state() private chosen: Extent | undefined;
@@ -55,11 +54,11 @@ export class ExaminationField extends LitElement {
 
   protected override render(): TemplateResult {
     const whole = (this.chosen ?? this.extent) === 'whole';
-    const { value, readOnly } = this;
+    const { value } = this;
     const language = examinationLanguage();
     return html`<div class="examination">
       <h2><label for="examination">${whole ? 'Examination of the limbs' : 'Pulses and bruits'}</label></h2>
-      ${readOnly ? nothing : this.#choice()}
+      ${this.#choice()}
       ${
         whole
           ? html`<limb-examination
@@ -69,7 +68,6 @@ export class ExaminationField extends LitElement {
               name=${EXAMINATION_NAME}
               .pathway=${PATHWAY}
               .earlier=${this.#earlier}
-              ?readonly=${readOnly}
               .value=${value}
               .unfinished=${this.unfinished as LimbExamination['unfinished']}
             ></limb-examination>`
@@ -79,8 +77,7 @@ export class ExaminationField extends LitElement {
               id="examination"
               name=${EXAMINATION_NAME}
               .pathway=${PATHWAY}
-              .compare=${readOnly ? null : (this.#earlier ?? null)}
-              ?readonly=${readOnly}
+              .compare=${this.#earlier ?? null}
               .value=${value}
             ></pulse-map>`
       }
@@ -123,6 +120,29 @@ export class ExaminationField extends LitElement {
 
 if (!customElements.get('examination-field')) customElements.define('examination-field', ExaminationField);
 
+/** The examination of a saved visit to be read; the clinic knows the patient and the examiner, the record need not. */
+export function examinationReport(
+  fields: Readonly<Record<string, string>>,
+  subject: string,
+  details: string,
+  earlier?: Readonly<Record<string, string>>,
+): TemplateResult {
+  const text = fields[EXAMINATION_NAME] ?? '';
+  const record = recordFrom(text);
+  const examiner = fields['examiner'];
+  const shown = record && examiner ? { ...record, examiner: record.examiner ?? examiner } : (record ?? text);
+  return html`<limb-report
+    id="examination"
+    lang=${examinationLanguage()}
+    register=${examinationRegister()}
+    subject=${subject}
+    details=${details}
+    .pathway=${PATHWAY}
+    .earlier=${recordFrom(earlier?.[EXAMINATION_NAME]) ?? null}
+    .examination=${shown as Examination}
+  ></limb-report>`;
+}
+
 /** What changed since the visit before; nothing where that one recorded nothing. */
 export function changesSince(
   earlier: Readonly<Record<string, string>> | undefined,
@@ -152,14 +172,12 @@ export function unconfirmedFrom(earlier: Readonly<Record<string, string>>): Temp
 
 export function examinationControl(
   fields: Readonly<Record<string, string>>,
-  readOnly: boolean,
   unfinished?: unknown,
   earlier?: Readonly<Record<string, string>>,
 ): TemplateResult {
   return html`<examination-field
     .value=${fields[EXAMINATION_NAME] ?? ''}
     .extent=${extentOf(fields)}
-    .readOnly=${readOnly}
     .unfinished=${unfinished}
     .earlier=${earlier?.[EXAMINATION_NAME] ?? ''}
   ></examination-field>`;

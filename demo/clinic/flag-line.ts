@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { parseExamination, partMessagesFor, type Pathway, triage } from 'pulse-map/core';
+import { isVisitInError } from './amend.js';
 import { EXAMINATION_NAME, type Visit } from './types.js';
 
 /** The invented clinic's own pathway. The number is one of those kept free for fiction. */
@@ -11,7 +12,7 @@ export const PATHWAY: Pathway = {
 /** The worst red flag of a visit as one line, and how many more there are; `undefined` where none stands. */
 export function flagOf({ fields }: Visit): { readonly heading: string; readonly more: number } | undefined {
   const text = fields[EXAMINATION_NAME];
-  if (!text) return undefined;
+  if (!text || isVisitInError({ fields })) return undefined;
   let record: unknown;
   try {
     record = JSON.parse(text);
@@ -27,6 +28,7 @@ export function flagOf({ fields }: Visit): { readonly heading: string; readonly 
 
 /** The sign and the words; never a colour or a dot alone. */
 export function flagLine(visit: Visit | undefined): TemplateResult | typeof nothing {
+  if (visit && isVisitInError(visit)) return html`<span class="in-error">Entered in error</span>`;
   const flag = visit && flagOf(visit);
   if (!flag) return nothing;
   return html`<span class="flag-line">

@@ -2,7 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
 import './patient-list.js';
 import './patient-visits.js';
-import { changesSince, examinationControl, recordFrom } from './examination.js';
+import { inErrorForm } from './amend.js';
+import { changesSince, examinationReport, recordFrom } from './examination.js';
 import { flagLine } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
@@ -95,6 +96,7 @@ export function visitPage(
   visit: Visit,
   earlier: Visit | undefined,
   onDelete: () => void,
+  onAmend: (visit: Visit) => void,
 ): TemplateResult {
   const examination = visit.fields[EXAMINATION_NAME] ?? '';
   const record = recordFrom(examination);
@@ -113,6 +115,7 @@ export function visitPage(
         @confirmed=${onDelete}
       ></ask-first>
     </div>
+    ${examination ? inErrorForm(visit, onAmend) : nothing}
     ${answers(
       SHORT.filter((field) => field.name !== 'date'),
       visit,
@@ -120,7 +123,8 @@ export function visitPage(
     ${answers(LONG, visit)}
     ${
       examination
-        ? html`${changesSince(earlier?.fields, visit.fields)} ${examinationControl(visit.fields, true)}`
+        ? html`${changesSince(earlier?.fields, visit.fields)}
+          ${examinationReport(visit.fields, patient.name, `${patient.number}, born ${day(patient.born)} (invented patient)`, earlier?.fields)}`
         : html`<p class="empty">Nothing was recorded on the limbs at this visit.</p>`
     }
     ${record ? visitLetter(record, patient.name, visit.fields['date'] ?? '') : nothing}

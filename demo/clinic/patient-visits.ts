@@ -2,6 +2,7 @@ import { html, LitElement, type TemplateResult } from 'lit';
 import { property } from 'lit/decorators.js';
 import 'pulse-map/elements/limb-visits/define';
 import type { PatientVisit, VisitOpenEvent } from 'pulse-map/elements/limb-visits';
+import { isVisitInError } from './amend.js';
 import { flagOf } from './flag-line.js';
 import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
 import { hashOf } from './routes.js';
@@ -15,7 +16,7 @@ function visitOf(visit: Visit): PatientVisit {
     id,
     examination: fields[EXAMINATION_NAME] ?? '',
     ...(fields['date'] && { at: fields['date'] }),
-    note: fields['reason'] ?? '',
+    note: isVisitInError(visit) ? 'Entered in error' : (fields['reason'] ?? ''),
     ...(flag && { flag: flag.heading }),
   };
 }

@@ -7,6 +7,7 @@ import { DraftKeeper } from './draft-keeper.js';
 import { examinationControl, unconfirmedFrom } from './examination.js';
 import { fieldControl } from './field.js';
 import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
+import { amendedFields, WHY_NAME } from './amend.js';
 import { cause, localDate, moment } from './format.js';
 import { hashOf } from './routes.js';
 import { type Draft, draftKey, FROM_NAME, type Patient, type Visit, type VisitFields } from './types.js';
@@ -22,6 +23,12 @@ function newId(): string {
     .map((byte) => byte.toString(16).padStart(2, '0'))
     .join('');
 }
+
+/** Why a saved visit is changed. */
+const WHY = html`<div class="field">
+  <label for="why">Reason for the change</label>
+  <input id="why" name=${WHY_NAME} autocomplete="off" maxlength="2000" />
+</div>`;
 
 /** The text fields of a form by name. A date or number that is half typed in reads as empty; what it held before stands. */
 function fieldsOf(form: HTMLFormElement, before: VisitFields = {}): VisitFields {
@@ -89,10 +96,9 @@ export class VisitForm extends LitElement {
       >
         <div class="fields short">${SHORT.map(control)}</div>
         <div class="fields">${LONG.map(control)}</div>
-        ${this.#fromLast(fields)}
-        ${examinationControl(fields, false, this.draft?.unfinished, this.earlier?.fields)}
+        ${this.#fromLast(fields)} ${examinationControl(fields, this.draft?.unfinished, this.earlier?.fields)}
         <div class="fields">${AFTER.map(control)}</div>
-        ${this.#failed()}
+        ${this.visit ? WHY : nothing} ${this.#failed()}
         <div class="actions">
           <button type="submit" class="button solid" ?disabled=${this.saving}>
             ${this.saving ? 'Saving…' : this.visit ? 'Save changes' : 'Save visit'}
@@ -113,6 +119,11 @@ export class VisitForm extends LitElement {
         name=${FROM_NAME}
         value=${earlier.id}
       />${unconfirmedFrom(earlier.fields)}`;
+  }
+
+  /** The fields as they are saved: a visit that was saved before gets an amendment in its record. */
+  #amended({ [WHY_NAME]: why = '', ...fields }: VisitFields): VisitFields {
+    return this.visit ? amendedFields(fields, 'amended', fields['examiner'] ?? '', why.trim()) : fields;
   }
 
   get #backTo(): string {
@@ -180,7 +191,7 @@ export class VisitForm extends LitElement {
     const visit: Visit = {
       id: this.visit?.id ?? newId(),
       patientId: this.patient.id,
-      fields: fieldsOf(event.currentTarget as HTMLFormElement),
+      fields: this.#amended(fieldsOf(event.currentTarget as HTMLFormElement)),
       savedAt: new Date().toISOString(),
     };
     this.saving = true;

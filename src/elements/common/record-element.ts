@@ -234,7 +234,7 @@ export abstract class RecordElement extends FormControl {
   /** Moves the focus into the control. */
   override focus(options?: FocusOptions): void {
     const first = this.renderRoot?.querySelector<HTMLElement>(
-      'button:enabled, select:enabled, input:enabled',
+      'button:enabled, select:enabled, input:enabled, [tabindex="0"]',
     );
     if (!this.barred) first?.focus(options);
   }

@@ -36,6 +36,7 @@ export class ReportController {
 /** The report of the examination. */
 export function renderReport(view: ReportedView): TemplateResult {
   return html`<limb-report
+    tabindex="0"
     .examination=${view.examination}
     .earlier=${view.earlier ?? null}
     .pathway=${view.pathway}

@@ -24,6 +24,7 @@ const field = (label: string) => {
 };
 const visits = () => visitButtons(app);
 const map = () => app.querySelector('pulse-map') as HTMLElementTagNameMap['pulse-map'];
+const reported = () => app.querySelector('limb-report')?.shadowRoot?.textContent?.replace(/\s+/g, ' ') ?? '';
 async function mount(hash: string, open?: (name: string) => Promise<ClinicStore>): Promise<void> {
   if (location.hash !== hash) {
     const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
@@ -161,8 +162,9 @@ describe('the clinic’s record', () => {
     await click(visits()[1]!);
     await until(() => heading().startsWith('Visit of'), 'the saved visit');
     expect(app.textContent).to.contain('Aspirin 75 mg');
-    expect(map().value).to.equal(recorded);
-    expect(map().readOnly).to.equal(true);
+    expect(map(), 'no form').to.equal(null);
+    await until(() => /left leg|head and neck/i.test(reported()), 'the report of what was recorded');
+    expect(reported()).to.contain('A. Tester');
 
     await click(button('Delete'));
     await until(() => focused()?.textContent?.trim() === 'Keep it', 'the safe answer in focus');
@@ -177,23 +179,6 @@ describe('the clinic’s record', () => {
     await reload();
     await shows('Tobias Okafor');
     await until(() => visits().length === 1, '1 visits');
-  });
-
-  it('hands a stored record back as it was, and an amended visit keeps its place', async () => {
-    await mount('#/patients/lindqvist/visits/lindqvist-2/edit');
-    await shows('Amend the visit of 6 October 2026');
-    const store = await ClinicStore.open(database);
-    const before = await store.visit('lindqvist-2');
-    expect(map().value).to.equal(before?.fields['pulses']);
-    await click(field('Assessment and plan'));
-    await press('Control+End');
-    await type(' Seen again.');
-    await click(button('Save changes'));
-    await shows('Marta Lindqvist');
-    const after = await store.visit('lindqvist-2');
-    store.close();
-    expect(after?.fields).to.deep.equal({ ...before?.fields, plan: `${before?.fields['plan']} Seen again.` });
-    await until(() => visits().length === 3, '3 visits');
   });
 
   it('offers the map alone or the whole examination, and goes on with what was recorded', async () => {
