@@ -5,8 +5,12 @@ const SHIPPED = {
   'superficial-femoral': () => import('./superficial-femoral.js'),
   aortoiliac: () => import('./aortoiliac.js'),
   infrapopliteal: () => import('./infrapopliteal.js'),
+  'several-levels': () => import('./several-levels.js'),
+  'absent-dorsalis-pedis': () => import('./absent-dorsalis-pedis.js'),
   'embolus-groin': () => import('./embolus-groin.js'),
+  'brachial-embolus': () => import('./brachial-embolus.js'),
   'subclavian-steal': () => import('./subclavian-steal.js'),
+  coarctation: () => import('./coarctation.js'),
 } satisfies Readonly<Record<string, () => Promise<{ readonly lesson: LessonInput }>>>;
 
 /** Id of a lesson that ships. */

@@ -24,7 +24,7 @@ function lesionsOf({ patient }: Lesson): string[] {
   const all = (patient?.lesions ?? []).flatMap(({ piece }) => {
     const found = pieceFromKey(piece) ?? pieceFromKey(`${piece} proximal`);
     if (!found) throw new Error(`no piece ${piece}`);
-    const arm = /arm|hand/.test(levelOf(found.artery, 'arm'));
+    const arm = /arm|axillo|hand/.test(levelOf(found.artery, 'leg'));
     const kind = arm ? 'arm' : 'leg';
     const sides = found.side === 'midline' ? ['right', 'left'] : [found.side];
     return sides.map((side) => `${side} ${kind}: ${levelOf(found.artery, kind)}`);
