@@ -13,6 +13,7 @@ const TAGS = [
   'pulse-reading',
   'limb-flags',
   'limb-changes',
+  'limb-letter',
   'limb-note',
   'limb-unconfirmed',
   'limb-visits',
