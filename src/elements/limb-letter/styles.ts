@@ -14,7 +14,7 @@ export const letterStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 8px;
-    align-items: center;
+    align-items: end;
     margin-block-end: 8px;
   }
   fieldset {
@@ -32,8 +32,13 @@ export const letterStyles = css`
     line-height: calc(18 * var(--_text));
     color: var(--_ink-2);
   }
+  label .hint {
+    display: block;
+    margin-block-end: 8px;
+  }
   textarea {
     display: block;
+    max-inline-size: 46em;
     inline-size: 100%;
     box-sizing: border-box;
     min-block-size: 12em;
@@ -73,8 +78,9 @@ export const letterStyles = css`
     margin: 0;
     padding-inline-start: 1.2em;
   }
-  .from p {
-    margin: 0;
+  .from p,
+  p[role='status'] {
+    margin: 0 0 8px;
   }
   @media print {
     .bar,
