@@ -1,14 +1,11 @@
 /** Arguments for every entry of the locale that is a function, in the areas of this part. */
 import { SIDES } from '../../src/anatomy/index.js';
 import { BEDSIDE_TEST_IDS, BEDSIDE_TESTS, readBedside } from '../../src/bedside/index.js';
-import { type Change, CHANGE_WEIGHTS } from '../../src/comparison/index.js';
+import { CHANGE_WEIGHTS } from '../../src/comparison/index.js';
 import {
   ACUTE_CLASSES,
-  BRUITS,
-  DOPPLER_SIGNALS,
   CALLED_TEAMS,
   FONTAINE_STAGES,
-  GRADES,
   ONSETS,
   REASONS,
   RUTHERFORD_CATEGORIES,
@@ -33,12 +30,11 @@ import {
   CUFF_CAUTIONS,
   CUFF_RULES,
   COMPRESSION_VERDICTS,
-  FLAG_CODES,
-  FLAGS,
   QUESTION_CODES,
   type RedFlag,
   redFlags,
 } from '../../src/triage/index.js';
+import { CHANGES, flagged, FLAGGED_LIMBS, LEFT_FOOT, RIGHT_GROIN } from './change-samples.js';
 import { COMPRESSED } from './compression-samples.js';
 import { UNCONFIRMED_SAMPLES, VISITS_SAMPLES } from './word-samples-visits.js';
 import {
@@ -73,13 +69,6 @@ const DOUBTS: readonly ArmsDoubt[] = [
 ];
 const field = 'Arm';
 
-const WAYS = ['worse', 'better'] as const;
-const weighed = { weight: 'matters', way: 'other' } as const;
-const LEFT_FOOT = { site: 'dorsalis-pedis', side: 'left' } as const;
-const RIGHT_GROIN = { site: 'femoral', side: 'right' } as const;
-const stepsOf = <T>(values: readonly T[]) =>
-  two(values, values).flatMap(([from, to]) => (from === to ? [] : [{ from, to }]));
-
 const STAGED: Record<SchemeId, readonly (string | number)[]> = {
   acute: ACUTE_CLASSES,
   fontaine: FONTAINE_STAGES,
@@ -100,87 +89,6 @@ const overruled = stages.map(
     stage === 'I' || stage === 1 ? { stage } : { stage, derived: 1, why: 'xyz' },
   ],
 );
-
-const FLAGGED_LIMBS: RedFlag['limb'][] = [
-  undefined,
-  { kind: 'leg', side: 'left' },
-  { kind: 'arm', side: 'right' },
-];
-const flagged = two(FLAG_CODES, FLAGGED_LIMBS).map(([code, limb]): RedFlag => ({
-  code,
-  urgency: 'now',
-  ...(limb && { limb }),
-  because: [
-    { code: 'hours', hours: 1 },
-    { code: 'movement', value: 'weak' },
-  ],
-  whom: FLAGS[code],
-  ask: ['onset'],
-  class:
-    code === 'acute-limb-irreversible'
-      ? { atLeast: 'III', atMost: 'III' }
-      : { atLeast: 'IIa', atMost: 'IIb' },
-}));
-
-/** Every kind of change between two visits, with every word it can name. */
-const CHANGES: readonly Change[] = [
-  ...stepsOf(GRADES).map((step) => ({ code: 'pulse' as const, place: LEFT_FOOT, ...step, ...weighed })),
-  ...stepsOf(DOPPLER_SIGNALS).map((step) => ({
-    code: 'doppler' as const,
-    place: LEFT_FOOT,
-    ...step,
-    ...weighed,
-  })),
-  ...stepsOf(BRUITS).map((step) => ({ code: 'bruit' as const, place: RIGHT_GROIN, ...step, ...weighed })),
-  ...stepsOf(['present', 'absent'] as const).map((step) => ({
-    code: 'graft-pulse' as const,
-    artery: 'superficial-femoral' as const,
-    side: 'left' as const,
-    ...step,
-    ...weighed,
-  })),
-  ...[-0.25, 0.15].map((by) => ({
-    code: 'index' as const,
-    side: 'left' as const,
-    from: 0.75,
-    to: 0.75 + by,
-    by,
-    limit: 0.15,
-    ...weighed,
-  })),
-  { code: 'toe-pressure', side: 'left', from: 80, to: 30, ...weighed },
-  { code: 'distance', side: 'right', from: 1200, to: 150, ...weighed },
-  ...stepsOf(['normal', 'borderline', 'abnormal', 'severe'] as const).map((step) => ({
-    code: 'bedside' as const,
-    test: 'elevation' as const,
-    side: 'left' as const,
-    ...step,
-    ...weighed,
-  })),
-  { code: 'stage', scheme: 'fontaine', limb: LEG, from: 'IIa', to: 'III', ...weighed },
-  { code: 'stage', scheme: 'rutherford', limb: LEG, from: 2, to: 4, ...weighed },
-  { code: 'stage', scheme: 'wifi', limb: LEG, from: 1, to: 3, ...weighed },
-  { code: 'stage', scheme: 'acute', limb: { kind: 'arm', side: 'right' }, from: 'I', to: 'IIa', ...weighed },
-  ...flagged.slice(0, 3).flatMap((flag) =>
-    (
-      [
-        ['none', 'now'],
-        ['now', 'none'],
-      ] as const
-    )
-      .map(([from, to]): Change => ({ code: 'flag', flag, from, to, ...weighed }))
-      .concat(
-        WAYS.map((way): Change => ({
-          code: 'flag',
-          flag,
-          from: 'today',
-          to: way === 'worse' ? 'now' : 'soon',
-          weight: 'matters',
-          way,
-        })),
-      ),
-  ),
-];
 
 export const PART_SAMPLES: Samples<PartMessages> = {
   bedside: {

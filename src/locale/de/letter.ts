@@ -130,7 +130,7 @@ const trade: LetterTable = {
       acute: 'akute Rutherford-Klasse',
       fontaine: 'Fontaine-Stadium',
       rutherford: 'Rutherford-Kategorie',
-      wifi: 'WIfI-Stadium',
+      wifi: 'Stadium für Wunde, Ischämie und Fußinfektion (WIfI)',
     },
     ownStage: 'ärztlich festgelegt',
     between: {

@@ -130,7 +130,7 @@ const trade: LetterTable = {
       acute: 'acute Rutherford class',
       fontaine: 'Fontaine stage',
       rutherford: 'Rutherford category',
-      wifi: 'WIfI stage',
+      wifi: 'stage of wound, ischaemia and foot infection (WIfI)',
     },
     ownStage: 'set by the clinician',
     between: {
