@@ -123,11 +123,12 @@ async function languages() {
   }
 }
 
-/** The JSON Schemas of a simulated patient and of a lesson, for editors and other programs. */
+/** The JSON Schemas of a record, a simulated patient and a lesson, for editors and other programs. */
 async function schemas() {
   const from = (name) => import(pathToFileURL(inRoot(`dist/${name}.js`)).href);
   const write = (name, schema) =>
     writeFileSync(inRoot(`dist/${name}.schema.json`), `${JSON.stringify(schema, null, 2)}\n`);
+  write('examination', (await from('fhir')).examinationJsonSchema());
   write('patient', (await from('flow')).patientJsonSchema());
   write('lesson', (await from('lesson')).lessonJsonSchema());
 }

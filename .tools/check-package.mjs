@@ -80,9 +80,15 @@ for (const path of modules) {
     faults.push(`${path}: two bindings are glued into one attribute: ${place}`);
 }
 
-for (const entry of ['core.js', 'core-tables.js', 'flow.js', 'notes.js', 'picture.js', 'report.js'].filter(
-  (name) => existsSync(join(dist, name)),
-)) {
+for (const entry of [
+  'core.js',
+  'core-tables.js',
+  'fhir.js',
+  'flow.js',
+  'notes.js',
+  'picture.js',
+  'report.js',
+].filter((name) => existsSync(join(dist, name)))) {
   const { metafile } = await build({
     entryPoints: [join(dist, entry)],
     absWorkingDir: root,

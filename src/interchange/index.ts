@@ -1,3 +1,4 @@
+export { examinationJsonSchema } from './record-schema.js';
 export { type Bundle, toBundle } from './bundle.js';
 export { EXTENSIONS, SYSTEMS } from './codes.js';
 export type { Unread } from './found.js';
