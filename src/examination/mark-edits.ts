@@ -13,14 +13,10 @@ import {
   type SurfacePoint,
 } from '../anatomy/index.js';
 import { checkedText, checkedWord, compact, withFields } from './finish.js';
+import { skinMarks } from './queries.js';
 import type { Patch } from './types/common.js';
 import { fewestPoints, type Mark, MARK_FORMS, MARK_KINDS, MOST_MARKS, MOST_POINTS } from './types/marks.js';
 import type { Examination } from './types/record.js';
-
-/** The marks on the skin, in the order they were recorded. */
-export function skinMarks({ marks }: Examination): readonly Mark[] {
-  return marks ?? [];
-}
 
 const NAMES = new WeakMap<object, readonly SkinName[]>();
 

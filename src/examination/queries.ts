@@ -1,5 +1,6 @@
 import { isListeningSite, isPulseSite, type Place, PULSE_PLACES } from '../anatomy/index.js';
 import { isPulseLocked } from './carried.js';
+import type { Mark } from './types/marks.js';
 import type { BruitFinding, PulseFinding } from './types/pulses.js';
 import type { Examination } from './types/record.js';
 
@@ -43,4 +44,9 @@ const SETTINGS = new Set(['format', 'scale']);
 /** Whether anything has been recorded. */
 export function isEmptyRecord(examination: Examination): boolean {
   return Object.keys(examination).every((key) => SETTINGS.has(key));
+}
+
+/** The marks on the skin, in the order they were recorded. */
+export function skinMarks({ marks }: Examination): readonly Mark[] {
+  return marks ?? [];
 }

@@ -1,5 +1,5 @@
-import { partOf } from '../anatomy/index.js';
-import { markRegions, type MarkKind, skinMarks } from '../examination/index.js';
+import { partOf, regionsOf } from '../anatomy/index.js';
+import { MARK_FORMS, type MarkKind, skinMarks } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { given } from './ground.js';
 import type { LimbState } from './limb.js';
@@ -38,7 +38,8 @@ export function markQuestions({ examination, limbs }: Case): Question[] {
   return skinMarks(examination).flatMap((mark): Question[] => {
     const says = SAYS[mark.kind];
     if (!says) return [];
-    const [name] = markRegions(mark);
+    // Where it lies on the figure: the limb is all that is asked for.
+    const [name] = regionsOf(mark.points, MARK_FORMS[mark.kind]);
     const kind = name && partOf(name);
     if (!name || kind === 'trunk') return limbs.some(says) ? [] : [{ code: 'marks-unrecorded' }];
     const at = limbs.filter(({ limb }) => limb.kind === kind && limb.side === name.side);
