@@ -39,7 +39,8 @@ describe('what a finding of a note does to a record', () => {
         for (const finding of chosenFindings(readNote(text, { scale, language }))) {
           const effect = noteEffect(examination, finding);
           const at = (record: Examination): object =>
-            (finding.part === 'pulses' ? pulseAt(record, finding.place) : bruitAt(record, finding.place)) ?? {};
+            (finding.part === 'pulses' ? pulseAt(record, finding.place) : bruitAt(record, finding.place)) ??
+            {};
           const next = writeNote(examination, [finding]);
           expect(effect === 'recorded' || effect === 'locked').toBe(next === examination);
           if (effect === 'adds') expect(at(next)).toMatchObject(at(examination));
