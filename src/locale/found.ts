@@ -18,6 +18,8 @@ export interface FoundTable {
   note(note: string): string;
   /** What is recorded now, with what was recorded before. */
   was(now: string, before: string): string;
+  /** What was recorded before, where nothing is recorded now. */
+  before(found: string): string;
 }
 
 /** Says what was found at a site, in full, in short, and compared with an earlier record. */
@@ -68,7 +70,13 @@ export function foundFrom(table: FoundTable, examination: ExaminationWords) {
     ): string => {
       const is = now || (grade ? grades[grade] : examination.notExamined);
       const earlier = earlierStatement(before, heard, scale);
-      return earlier ? table.was(is, shortly(earlier)) : is;
+      if (!earlier) return is;
+      return now || grade ? table.was(is, shortly(earlier)) : table.before(shortly(earlier));
+    },
+    /** What an earlier record found at a place; empty where nobody examined it. */
+    before: (pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string => {
+      const earlier = earlierStatement(pulse, bruit, scale);
+      return earlier ? table.before(shortly(earlier)) : '';
     },
   };
 }

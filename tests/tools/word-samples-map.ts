@@ -330,7 +330,6 @@ export const MAP_SAMPLES: Samples<Messages> = {
     bruitOf: PLACE,
     moreOf: PLACE,
     noteOf: two([...SIDES, 'midline'] as const, ['xyz']),
-    was: one([undefined, ...STEPS]),
     when: [[undefined], ['2026-05-01T10:30Z']],
     earlierFinding: TEXT,
     changed: each(PULSES, (before) =>
@@ -351,6 +350,7 @@ export const MAP_SAMPLES: Samples<Messages> = {
     limbUnchanged: LIMB,
     collateral: PLACE,
     found: one(three(PULSES, HEARD, SCALE_IDS).flatMap((of) => foundStatements(...of))),
+    before: three(PULSES, HEARD, SCALE_IDS),
     findings: three(PULSES, HEARD, SCALE_IDS),
     findingShort: three(PULSES, HEARD, SCALE_IDS),
     siteLabel: two(PLACES, ['xyz']),

@@ -46,6 +46,7 @@ const { gradeOf, ...said } = foundFrom(
       doppler: 'Doppler',
       note: (note) => `note: ${note}`,
       was: (now, before) => `${now}, was ${before}`,
+      before: (found) => `before: ${found}`,
     },
     plainFound,
   ),
@@ -156,8 +157,6 @@ const trade = {
   noteOf: (side: Laterality, note: string) =>
     side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`,
   sidesDiffer: 'asymmetrical',
-  /** What an earlier record held: "was 2, normal". */
-  was: (step: ScaleStep | undefined) => `was ${step ? examination.step(step) : examination.notExamined}`,
   /** A point of time as a date; empty when there is none. */
   when: dateIn('en-GB'),
   earlierFinding: (said: string) => `earlier: ${said}`,

@@ -102,6 +102,10 @@ export const tableStyles = css`
     color: var(--_ink);
   }
   .was {
+    /* On a line of its own: beside the field it would run into the next column. */
+    flex-basis: 100%;
+    padding-inline-start: 4px;
+    white-space: normal;
     color: var(--_ink-2);
     font-weight: 400;
   }

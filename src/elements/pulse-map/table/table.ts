@@ -91,7 +91,8 @@ function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResu
   const before = earlier && pulseAt(earlier, place);
   const chosen = stepOf(pulse, examination.scale);
   const { steps } = SCALES[examination.scale];
-  const was = earlier && stepOf(before, examination.scale);
+  const { scale } = examination;
+  const was = earlier ? words.map.before(before, undefined, scale) : '';
   const loud = chosen && chosen.grade !== 'normal';
   return html`<span class="cell ${loud ? 'loud' : ''}">
     ${glyphIcon({ ...shownFor(pulse, undefined, examination.scale), marks: [] }, GLYPH_SIZE.legend)}
@@ -114,15 +115,17 @@ function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResu
       pulse?.[mark] ? html`<span class="extra">${markIcon(mark, 16)}${words.map[mark]}</span>` : nothing,
     )}
     ${pulse?.doppler ? html`<span class="extra">${words.map.doppler}: ${words.examination.dopplers[pulse.doppler]}</span>` : nothing}
-    ${earlier && was !== chosen ? html`<span class="extra was">${words.map.was(was)}</span>` : nothing}
+    ${was && was !== words.map.before(pulse, undefined, scale) ? html`<span class="extra was">${was}</span>` : nothing}
   </span>`;
 }
 
 function bruitCell(place: Place, view: TableView, acts: TableActs): TemplateResult {
-  const { examination, editable, words } = view;
+  const { examination, earlier, editable, words } = view;
   if (isBruitLocked(examination, place)) return unknownCell(view);
   const bruit = bruitAt(examination, place);
   const heard = bruit?.bruit && bruit.bruit !== 'none';
+  const { scale } = examination;
+  const was = earlier ? words.map.before(undefined, bruitAt(earlier, place), scale) : '';
   return html`<span class="cell ${heard ? 'loud' : ''}">
     ${bruit?.bruit && bruit.bruit !== 'none' ? markIcon(bruit.bruit, 16) : nothing}
     <select
@@ -144,6 +147,7 @@ function bruitCell(place: Place, view: TableView, acts: TableActs): TemplateResu
       )}
       ${reasons(bruit?.couldNotExamine, words)}
     </select>
+    ${was && was !== words.map.before(undefined, bruit, scale) ? html`<span class="extra was">${was}</span>` : nothing}
   </span>`;
 }
 
