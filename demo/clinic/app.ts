@@ -154,7 +154,7 @@ export class ClinicApp extends LitElement {
       case 'patients':
         return patientsPage(page.rows);
       case 'patient':
-        return patientPage(page.row);
+        return patientPage(page.row, this.#store);
       case 'visit':
         return html`${keyed(
           `${page.visit.id} ${page.visit.savedAt}`,

@@ -1,8 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import './ask-first.js';
+import './patient-chart.js';
 import './patient-list.js';
 import './patient-visits.js';
 import { inErrorForm } from './amend.js';
+import type { ClinicStore } from './database.js';
 import { changesSince, examinationReport, recordFrom } from './examination.js';
 import { flagLine } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
@@ -49,7 +51,10 @@ export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
   </main>`;
 }
 
-export function patientPage({ patient, visits, draft }: PatientRow): TemplateResult {
+export function patientPage(
+  { patient, visits, draft }: PatientRow,
+  store: ClinicStore | undefined,
+): TemplateResult {
   const patientId = patient.id;
   return html`<main class="page">
     ${trail(toPatients)}
@@ -75,6 +80,8 @@ export function patientPage({ patient, visits, draft }: PatientRow): TemplateRes
         ? html`<patient-visits .visits=${visits}></patient-visits>`
         : html`<p class="empty">No visit yet. The first one will stand here.</p>`
     }
+    <h2>After an operation</h2>
+    <patient-chart .store=${store} .patientId=${patientId}></patient-chart>
   </main>`;
 }
 

@@ -33,3 +33,4 @@ export * from './sources.js';
 export * from './unchecked.js';
 export * from './urgency.js';
 export * from './wounds.js';
+export * from './observations.js';

@@ -36,7 +36,7 @@ import {
 } from '../../src/triage/index.js';
 import { CHANGES, flagged, FLAGGED_LIMBS, LEFT_FOOT, RIGHT_GROIN } from './change-samples.js';
 import { COMPRESSED } from './compression-samples.js';
-import { UNCONFIRMED_SAMPLES, VISITS_SAMPLES } from './word-samples-visits.js';
+import { CHART_SAMPLES, UNCONFIRMED_SAMPLES, VISITS_SAMPLES } from './word-samples-visits.js';
 import {
   CIRCULATION_STATEMENTS,
   CONTEXT_STATEMENTS,
@@ -128,6 +128,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     stress: { left: [['1:00', '3:00']], leftOf: one(['3:00']), pace: one([2]), feltAt: [['xyz', 'xyz']] },
     line: one(BEDSIDE.flatMap(bedsideLines)),
   },
+  chart: CHART_SAMPLES,
   comparison: {
     title: one(['', '3 May 2026']),
     weight: one(CHANGE_WEIGHTS),

@@ -39,3 +39,18 @@ export const UNCONFIRMED_SAMPLES: Samples<PartMessages['unconfirmed']> = {
   part: one([undefined, 'trunk', 'left leg'] as const),
   found: one([[{ code: 'site', place: LEFT_FOOT, statements: [{ code: 'bruit', bruit: 'none' }] }]] as const),
 };
+
+export const CHART_SAMPLES: Samples<PartMessages['chart']> = {
+  table: {
+    title: TEXT,
+    due: two(['xyz'], ['xyz']),
+    overdue: two(['xyz'], ['xyz']),
+    every: TEXT,
+    recorded: TEXT,
+  },
+  time: one([Date.UTC(2026, 9, 28, 13)]),
+  title: one([{ kind: 'leg', side: 'left' }] as const),
+  due: two([0, 3_600_000], [1_800_000]),
+  every: one([30, 60]),
+  number: two(['refill', 'pain'] as const, [2]),
+};

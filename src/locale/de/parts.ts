@@ -1,5 +1,6 @@
 import type { PartMessages } from '../languages.js';
 import { bedside } from './bedside.js';
+import { chart } from './chart.js';
 import { comparison } from './comparison.js';
 import { compression } from './compression.js';
 import { context } from './context.js';
@@ -20,6 +21,7 @@ import { whole } from './whole.js';
 /** German words of the examination around the pulses. */
 export const deParts: PartMessages = {
   bedside,
+  chart,
   comparison,
   compression,
   context,

@@ -1,4 +1,5 @@
 import { bedside } from './bedside.js';
+import { chart } from './chart.js';
 import { comparison } from './comparison.js';
 import { compression } from './compression.js';
 import { context } from './context.js';
@@ -19,6 +20,7 @@ import { whole } from './whole.js';
 /** English words of history, inspection, tests, pressures, stages and flags. */
 export const enParts = {
   bedside,
+  chart,
   comparison,
   compression,
   context,

@@ -4,6 +4,7 @@ import { collectResult } from '@lit-labs/ssr/lib/render-result.js';
 import { html, type StaticValue, unsafeStatic } from 'lit/static-html.js';
 import { describe, expect, it } from 'vitest';
 import '../../../src/index.js';
+import '../../../src/elements/limb-observations/define.js';
 import '../../../src/elements/limb-unconfirmed/define.js';
 import '../../../src/elements/limb-visits/define.js';
 
@@ -15,6 +16,7 @@ const TAGS = [
   'limb-changes',
   'limb-letter',
   'limb-note',
+  'limb-observations',
   'limb-unconfirmed',
   'limb-visits',
   'limb-report',

@@ -1,0 +1,114 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import 'pulse-map/elements/limb-observations/define';
+import 'pulse-map/locale/de';
+import {
+  type ChartChangeEvent,
+  emptyChart,
+  type LimbObservations,
+  type ObservationChart,
+} from 'pulse-map/elements/limb-observations';
+import { clock } from '../../../src/elements/common/clock.js';
+import { click, focused, press, setViewport } from '../../tools/real-input.js';
+import { until } from '../tools/until.js';
+
+const { now } = clock;
+let time = Date.UTC(2026, 9, 28, 13, 0);
+const LEFT_LEG = { kind: 'leg', side: 'left' } as const;
+
+const root = (element: LimbObservations) => element.shadowRoot!;
+const text = (element: LimbObservations, selector: string) =>
+  root(element).querySelector(selector)?.textContent.replace(/\s+/g, ' ').trim() ?? '';
+const flags = (element: LimbObservations) =>
+  root(element).querySelector('limb-flags')!.shadowRoot!.textContent;
+const field = (element: LimbObservations, label: RegExp) =>
+  [...root(element).querySelectorAll('label')]
+    .find((one) => label.test(one.textContent))!
+    .querySelector<HTMLElement>('select, input')!;
+const button = (element: LimbObservations, name: string) =>
+  [...root(element).querySelectorAll('button')].find((one) => one.textContent.trim() === name)!;
+const choose = (element: LimbObservations, label: RegExp, value: string): void => {
+  const select = field(element, label) as HTMLSelectElement;
+  select.value = value;
+  select.dispatchEvent(new Event('change', { bubbles: true }));
+};
+const show = (chart: ObservationChart | string = emptyChart(LEFT_LEG), lang = 'en') =>
+  fixture<LimbObservations>(html`<limb-observations lang=${lang} .chart=${chart}></limb-observations>`);
+
+before(async () => {
+  await setViewport({ width: 1000, height: 900 });
+  clock.now = () => time;
+});
+after(() => {
+  clock.now = now;
+});
+beforeEach(() => {
+  time = Date.UTC(2026, 9, 28, 13, 0);
+});
+
+describe('<limb-observations>', () => {
+  it('takes a round in a few acts, tells the page, and says when the next one is due', async () => {
+    const element = await show();
+    expect(text(element, '.due')).to.contain('No round recorded yet');
+    const told: ObservationChart[] = [];
+    element.addEventListener('chart-change', (event) => told.push((event as ChartChangeEvent).chart));
+    choose(element, /Doppler/, 'triphasic');
+    choose(element, /Colour/, 'normal');
+    await element.updateComplete;
+    await click(button(element, 'Record this round'));
+    await until(() => told.length === 1, 'the round');
+    expect(told[0]!.observations).to.deep.equal([
+      { at: '2026-10-28T13:00:00.000Z', signal: 'triphasic', colour: 'normal' },
+    ]);
+    await element.updateComplete;
+    expect(text(element, '.due')).to.match(/^Next round due at .*, in 60 min\.$/);
+    expect(text(element, 'tbody tr')).to.contain('triphasic').and.to.contain('not examined');
+    expect(flags(element).trim()).to.equal('');
+    time += 75 * 60_000;
+    element.requestUpdate();
+    await element.updateComplete;
+    expect(text(element, '.due')).to.match(/^Overdue: .* 15 min late\.$/);
+    await expect(element).to.be.accessible();
+  });
+
+  it('raises the flag for a lost signal, keeps it while nobody heard it again, and takes a round back', async () => {
+    const element = await show();
+    choose(element, /Doppler/, 'absent');
+    await element.updateComplete;
+    await click(button(element, 'Record this round'));
+    await until(() => /limb/i.test(flags(element)), 'the flag');
+    time += 3_600_000;
+    choose(element, /Colour/, 'normal');
+    await element.updateComplete;
+    await click(button(element, 'Record this round'));
+    await until(() => root(element).querySelectorAll('tbody tr').length === 2, 'another round');
+    expect(/limb/i.test(flags(element))).to.equal(true);
+    await click(button(element, 'Undo'));
+    await until(() => root(element).querySelectorAll('tbody tr').length === 1, 'one round less');
+    await click(button(element, 'Undo'));
+    // What is left is the sentence that speaks of its withdrawal.
+    await until(
+      () => root(element).querySelector('limb-flags')!.getBoundingClientRect().height < 5,
+      'no flag',
+    );
+    expect(root(element).querySelectorAll('tbody tr').length).to.equal(0);
+  });
+
+  it('works by keys alone, and records nothing where nothing is entered', async () => {
+    const element = await show();
+    field(element, /Pain/).focus();
+    await press('Enter');
+    await until(() => text(element, '[role=status]').includes('Nothing is entered'), 'word of it');
+    await press('7', 'Enter');
+    await until(() => root(element).querySelectorAll('tbody tr').length === 1, 'the round');
+    expect(text(element, 'tbody tr')).to.match(/7$/);
+    await until(() => focused()?.localName === 'select', 'the focus on the first field');
+  });
+
+  it('leaves a chart that it cannot read as it is, and speaks German', async () => {
+    const element = await show('{"format":"pulse-map-chart/9"}');
+    expect(text(element, '[role=status]')).to.contain('cannot read');
+    const german = await show(emptyChart(LEFT_LEG, 30), 'de');
+    expect(text(german, 'h2')).to.equal('Extremitätenkontrolle: linkes Bein');
+    expect(root(german).textContent).to.contain('Alle 30 min');
+  });
+});
