@@ -154,7 +154,10 @@ export class ClinicApp extends LitElement {
       case 'patients':
         return patientsPage(page.rows);
       case 'patient':
-        return patientPage(page.row, this.#store);
+        return html`${keyed(
+          page.row.patient.id,
+          patientPage(page.row, this.#store, (visit) => this.#keepImported(visit)),
+        )}`;
       case 'visit':
         return html`${keyed(
           `${page.visit.id} ${page.visit.savedAt}`,
@@ -229,6 +232,15 @@ export class ClinicApp extends LitElement {
       return;
     }
     this.#go({ page: 'visit', patientId: visit.patientId, visitId: visit.id }, 'The visit was marked.');
+  }
+
+  /** Keeps a visit that was read from a file, as a visit of its own. */
+  async #keepImported(visit: Visit): Promise<void> {
+    await this.#store?.saveVisit(visit, draftKey(visit.patientId, visit.id));
+    this.#go(
+      { page: 'visit', patientId: visit.patientId, visitId: visit.id },
+      `Visit of ${day(visit.fields['date'])} kept.`,
+    );
   }
 
   async #startAgain(): Promise<void> {

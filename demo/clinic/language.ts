@@ -11,7 +11,7 @@ export const LANGUAGE_CHANGE = 'clinic-language-change';
 /** The language chosen for the examination, kept in this browser; the clinic's own pages are English. */
 export function examinationLanguage(): LanguageTag {
   const tag = languageOf(localStorage.getItem(KEPT));
-  fetchWords(tag);
+  void fetchWords(tag);
   return tag;
 }
 

@@ -10,7 +10,7 @@ export function languageOf(tag: string | null): LanguageTag {
   return LANGUAGES.find((one) => one.tag === tag)?.tag ?? 'en';
 }
 
-/** Fetches a language's words; elements re-render when they arrive. */
-export function fetchWords(tag: LanguageTag): void {
-  if (tag !== 'en') void WORDS[tag]();
+/** Fetches a language's words; elements re-render when they arrive, others wait for them. */
+export async function fetchWords(tag: LanguageTag): Promise<void> {
+  if (tag !== 'en') await WORDS[tag]();
 }

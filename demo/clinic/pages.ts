@@ -6,6 +6,7 @@ import './patient-visits.js';
 import { inErrorForm } from './amend.js';
 import type { ClinicStore } from './database.js';
 import { changesSince, examinationReport, recordFrom } from './examination.js';
+import { type KeepVisit, visitExport } from './exchange.js';
 import { flagLine } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
@@ -54,6 +55,7 @@ export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
 export function patientPage(
   { patient, visits, draft }: PatientRow,
   store: ClinicStore | undefined,
+  keep: KeepVisit,
 ): TemplateResult {
   const patientId = patient.id;
   return html`<main class="page">
@@ -80,6 +82,7 @@ export function patientPage(
         ? html`<patient-visits .visits=${visits}></patient-visits>`
         : html`<p class="empty">No visit yet. The first one will stand here.</p>`
     }
+    <fhir-import .patient=${patient} .visits=${visits} .keep=${keep}></fhir-import>
     <h2>After an operation</h2>
     <patient-chart .store=${store} .patientId=${patientId}></patient-chart>
   </main>`;
@@ -135,7 +138,7 @@ export function visitPage(
         : html`<p class="empty">Nothing was recorded on the limbs at this visit.</p>`
     }
     ${record ? visitLetter(record, patient.name, visit.fields['date'] ?? '') : nothing}
-    ${answers(AFTER, visit)}
+    ${record ? visitExport(record, patient, visit) : nothing} ${answers(AFTER, visit)}
     <p class="second">Saved ${moment(visit.savedAt)}.</p>
   </main>`;
 }

@@ -35,6 +35,13 @@ export interface Visit {
   readonly savedAt: string;
 }
 
+/** An identifier for a visit that nothing kept has yet. */
+export function newId(): string {
+  return [...crypto.getRandomValues(new Uint8Array(12))]
+    .map((byte) => byte.toString(16).padStart(2, '0'))
+    .join('');
+}
+
 /** A form somebody began and has not saved. One per patient for a new visit, one per visit for an amendment. */
 export interface Draft {
   readonly key: string;

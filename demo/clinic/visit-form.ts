@@ -10,18 +10,20 @@ import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
 import { amendedFields, WHY_NAME } from './amend.js';
 import { cause, localDate, moment } from './format.js';
 import { hashOf } from './routes.js';
-import { type Draft, draftKey, FROM_NAME, type Patient, type Visit, type VisitFields } from './types.js';
+import {
+  type Draft,
+  draftKey,
+  FROM_NAME,
+  newId,
+  type Patient,
+  type Visit,
+  type VisitFields,
+} from './types.js';
 
 export class VisitSavedEvent extends Event {
   constructor(readonly visit: Visit) {
     super('visit-saved', { bubbles: true });
   }
-}
-
-function newId(): string {
-  return [...crypto.getRandomValues(new Uint8Array(12))]
-    .map((byte) => byte.toString(16).padStart(2, '0'))
-    .join('');
 }
 
 /** Why a saved visit is changed. */

@@ -6,3 +6,4 @@ export { type FromBundle, fromBundle, type ReadOptions } from './from-bundle.js'
 export { BUNDLE_KINDS, type BundleKind, type BundleOptions, type FhirReference } from './options.js';
 export { FHIR_VERSIONS, type FhirVersion } from './resource.js';
 export { UNREAD_CODES, type UnreadCode } from '../statements/index.js';
+export { unreadText } from './unread-text.js';
