@@ -7,7 +7,7 @@ import '../../../src/locale/de/register.js';
 import { anyRecord, recordFrom } from '../../tools/any-record.js';
 
 const timestamp = '2026-05-01T12:00:00Z';
-/** How many records each property is tried with. `npm run bench:fhir` tries thousands. */
+/** How many records each property is tried with; `FHIR_RUNS=2000` before the command tries thousands. */
 const numRuns = Number(process.env.FHIR_RUNS ?? 25);
 const WAYS = FHIR_VERSIONS.flatMap((fhirVersion) =>
   BUNDLE_KINDS.flatMap((kind) => [false, true].map((snomed) => ({ fhirVersion, kind, snomed }))),
