@@ -7,10 +7,12 @@ import '../../../src/index.js';
 import '../../../src/elements/limb-observations/define.js';
 import '../../../src/elements/limb-unconfirmed/define.js';
 import '../../../src/elements/limb-visits/define.js';
+import '../../../src/elements/pulse-lesson/define.js';
 
 const TAGS = [
   'pulse-map',
   'limb-examination',
+  'pulse-lesson',
   'pulse-reading',
   'limb-flags',
   'limb-changes',
@@ -30,7 +32,7 @@ const TAGS = [
 ];
 
 /** Elements that show nothing until there is something to tell. */
-const SILENT = ['limb-flags', 'limb-changes', 'limb-unconfirmed'];
+const SILENT = ['limb-flags', 'limb-changes', 'limb-unconfirmed', 'pulse-lesson'];
 
 const rendered = (tag: StaticValue): Promise<string> =>
   collectResult(render(html`<${tag} name="limbs" lang="en" label="Limbs"></${tag}>`));
