@@ -38,8 +38,8 @@ const READER = Later.ready({ parseExaminationText });
  * sentence at the caret comes from. The form submits the text as it stands, under `name`.
  *
  * @tag limb-letter
- * @fires input - A person changed the text, the length, or took the new text.
- * @fires change - A person has finished such a change.
+ * @fires {Event} input - A person changed the text, the length, or took the new text.
+ * @fires {Event} change - A person has finished such a change.
  * @csspart text - The text.
  * @csspart from - What the sentence at the caret comes from.
  * @csspart changed - Said when the record has changed under a text of one's own.
