@@ -16,6 +16,7 @@ const NO_RULE: readonly (readonly [file: string, numbers: readonly number[], why
   ['facts.ts', [2], 'the two ends of a limb'],
   ['chronic.ts', [4], 'a category of Rutherford'],
   ['pathway.ts', [120, 60, 59], 'lengths of text'],
+  ['observations.ts', [60, 10, 60_000], 'what may be entered, a first interval that hosts set, and units'],
 ];
 
 /** Every number written in a file but 0 and 1. */

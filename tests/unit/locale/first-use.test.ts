@@ -17,7 +17,8 @@ const wordsOf = (tag: string, register: Register): Language => ({
 });
 
 /** What is written in short by right: codes on the figure, and citations, which name printed works. */
-const NO_SENTENCES = /^(anatomy › (codes|sideLetters)|flags › (cite|abbreviations)|visits › table › dates)/;
+const NO_SENTENCES =
+  /^(anatomy › (codes|sideLetters)|flags › (cite|abbreviations)|(visits|chart) › table › dates)/;
 /** Names of societies and of printed guidelines, roman numerals, a file format and the time zone. */
 const NAMES = /^(ACC|AHA|ESC|IWGDF|JSON|PARC|TASC|UTC|[IV]+|SVG|PNG|CSV)$/;
 const SHORT = /(?<![\p{L}\p{N}])(?:\p{Lu}[\p{Lu}\p{N}₂]+|[Tt]cp?P?O₂|WIfI|pAVK)(?![\p{L}\p{N}])/gu;
