@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import type { ChangedPlace } from '../../comparison/changed-places.js';
 import { TREND_MEASURES, type TrendMeasure } from '../../comparison/trends.js';
 import type { PatientVisit } from '../../comparison/visits.js';
@@ -81,40 +82,44 @@ export function renderTable(
     </thead>
     <tbody>
       ${spacer(from, px)}
-      ${rows.map((row) => {
-        const { struck, at, when, active, chosen, said } = row;
-        const side = chosen && table[chosen === 'a' ? 'earlier' : 'later'];
-        return html`<tr
-          class="${chosen ? 'on' : ''} ${struck ? 'struck' : ''}"
-          data-at=${at}
-          aria-rowindex=${count - at + 1}
-          ${styled({ 'block-size': `${px}px` })}
-        >
-          <th scope="row">
-            <button type="button" class="open" tabindex=${active ? 0 : -1} @click=${() => act.open(at)}>
-              <span class="hidden-visually">${table.open} </span>${struck ? html`<s>${when}</s>` : when}
-            </button>
-            ${row.visit.flag ? html`<span class="flag">${ICONS.alarm}<span>${row.visit.flag}</span></span>` : nothing}
-          </th>
-          ${TREND_MEASURES.map((measure) => html`<td>${said[measure]}</td>`)}
-          <td>${changed(row, words)}</td>
-          <td>
-            <button
-              type="button"
-              class="button pick"
-              tabindex=${active ? 0 : -1}
-              aria-pressed=${chosen ? 'true' : 'false'}
-              ?disabled=${struck}
-              @click=${() => act.pick(at)}
-            >
-              ${chosen ? html`<i class="letter" aria-hidden="true">${chosen.toUpperCase()}</i>` : nothing}${table.pick}<span
-                class="hidden-visually"
-                >: ${when}${side ? ` (${side})` : ''}</span
+      ${repeat(
+        rows,
+        ({ visit }) => visit.id,
+        (row) => {
+          const { struck, at, when, active, chosen, said } = row;
+          const side = chosen && table[chosen === 'a' ? 'earlier' : 'later'];
+          return html`<tr
+            class="${chosen ? 'on' : ''} ${struck ? 'struck' : ''}"
+            data-at=${at}
+            aria-rowindex=${count - at + 1}
+            ${styled({ 'block-size': `${px}px` })}
+          >
+            <th scope="row">
+              <button type="button" class="open" tabindex=${active ? 0 : -1} @click=${() => act.open(at)}>
+                <span class="hidden-visually">${table.open} </span>${struck ? html`<s>${when}</s>` : when}
+              </button>
+              ${row.visit.flag ? html`<span class="flag">${ICONS.alarm}<span>${row.visit.flag}</span></span>` : nothing}
+            </th>
+            ${TREND_MEASURES.map((measure) => html`<td>${said[measure]}</td>`)}
+            <td>${changed(row, words)}</td>
+            <td>
+              <button
+                type="button"
+                class="button pick"
+                tabindex=${active ? 0 : -1}
+                aria-pressed=${chosen ? 'true' : 'false'}
+                ?disabled=${struck}
+                @click=${() => act.pick(at)}
               >
-            </button>
-          </td>
-        </tr>`;
-      })}
+                ${chosen ? html`<i class="letter" aria-hidden="true">${chosen.toUpperCase()}</i>` : nothing}${table.pick}<span
+                  class="hidden-visually"
+                  >: ${when}${side ? ` (${side})` : ''}</span
+                >
+              </button>
+            </td>
+          </tr>`;
+        },
+      )}
       ${spacer(count - to, px)}
     </tbody>
   </table>`;
