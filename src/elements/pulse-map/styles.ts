@@ -171,6 +171,10 @@ export const mapStyles = css`
   .also[open] summary::before {
     rotate: calc(var(--_way) * 45deg);
   }
+  .view-choice {
+    max-inline-size: 190px;
+    text-overflow: ellipsis;
+  }
   .also .fields {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(190px, 1fr));
