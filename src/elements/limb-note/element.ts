@@ -8,8 +8,8 @@ import { partMessagesFor } from '../../locale/parts.js';
 import type { NoteAnswer, NoteReading } from '../../notes/index.js';
 import type * as Notes from '../../notes/index.js';
 import { Later } from '../common/later.js';
+import { JoinedRecord } from '../common/joined-record.js';
 import { RecordElement } from '../common/record-element.js';
-import { RecordStore } from '../common/record-store.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { UnfinishedChangeEvent, type Unfinished } from '../common/unfinished.js';
@@ -73,6 +73,11 @@ export class LimbNote extends RecordElement {
   });
   #read: { text: string; scale: string; tag: LanguageTag; reading: NoteReading } | undefined;
 
+  constructor() {
+    super();
+    new JoinedRecord(this, () => this.htmlFor);
+  }
+
   /** The text as what no field has taken yet, for a page that keeps drafts. */
   get unfinished(): Unfinished | undefined {
     return this.text ? { [FIELD]: { typed: this.text, sentence: this.noteWords.caution } } : undefined;
@@ -97,23 +102,12 @@ export class LimbNote extends RecordElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (this.htmlFor) this.#join();
     if (this.text && !notes.part) void notes.load().then(() => this.requestUpdate());
   }
 
   protected override taken(): void {
     this.done = undefined;
     this.takenBack = false;
-  }
-
-  /** Shares the record of the element that `for` names, once that is known to the page. */
-  #join(): void {
-    const found = (this.getRootNode() as ParentNode).querySelector<HTMLElement & { store?: unknown }>(
-      `#${CSS.escape(this.htmlFor)}`,
-    );
-    if (!found) return;
-    if (found.store instanceof RecordStore) this.store = found.store;
-    else void customElements.whenDefined(found.localName).then(() => this.requestUpdate());
   }
 
   get #reading(): NoteReading | undefined {

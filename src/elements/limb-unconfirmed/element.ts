@@ -1,4 +1,4 @@
-import { css, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { css, html, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { limbKey, LIMBS } from '../../anatomy/index.js';
 import type { Examination } from '../../examination/index.js';
@@ -8,8 +8,8 @@ import { type BodyPart, confirmed, type Unconfirmed, unconfirmed } from '../../r
 import { GivenRecord } from '../common/given-record.js';
 import { intrinsicSize } from '../common/intrinsic-size.js';
 import type { Later } from '../common/later.js';
+import { JoinedRecord } from '../common/joined-record.js';
 import { RecordElement } from '../common/record-element.js';
-import { RecordStore } from '../common/record-store.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -111,28 +111,18 @@ export class LimbUnconfirmed extends RecordElement {
   @state() private takenBack = false;
   readonly #given = new GivenRecord(reader as Later<RecordReader>);
 
-  protected override get reader(): Later<RecordReader> {
-    return reader;
+  constructor() {
+    super();
+    new JoinedRecord(this, () => this.htmlFor);
   }
 
-  protected override willUpdate(changed: PropertyValues): void {
-    super.willUpdate(changed);
-    if (this.htmlFor) this.#join();
+  protected override get reader(): Later<RecordReader> {
+    return reader;
   }
 
   protected override taken(): void {
     this.last = undefined;
     this.takenBack = false;
-  }
-
-  /** Shares the record of the element that `for` names, once that is known to the page. */
-  #join(): void {
-    const found = (this.getRootNode() as ParentNode).querySelector<HTMLElement & { store?: unknown }>(
-      `#${CSS.escape(this.htmlFor)}`,
-    );
-    if (!found) return;
-    if (found.store instanceof RecordStore) this.store = found.store;
-    else void customElements.whenDefined(found.localName).then(() => this.requestUpdate());
   }
 
   protected override render(): TemplateResult | typeof nothing {
