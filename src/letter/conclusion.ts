@@ -92,6 +92,7 @@ export function stages(examination: Examination, reports: readonly StageReport[]
             scheme,
             stage,
             own: derived.overrule !== undefined,
+            ...(derived.overrule?.why && { why: derived.overrule.why }),
           })),
         },
         from: recordedPaths(examination, from),

@@ -70,6 +70,8 @@ export interface StageStatement {
   readonly scheme: StagedScheme;
   readonly stage: string | number;
   readonly own: boolean;
+  /** Why the clinician set it, as typed. */
+  readonly why?: string;
 }
 
 /** A mark on the skin, and where it lies. */

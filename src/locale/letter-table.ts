@@ -19,7 +19,15 @@ export interface WholeLimb {
 }
 /** The negatives that a letter names. */
 export type Negative =
-  'ulcer' | 'gangrene' | 'infection' | 'systemic' | 'sensation' | 'movement' | 'muscle' | 'stretchPain';
+  | 'ulcer'
+  | 'gangrene'
+  | 'infection'
+  | 'systemic'
+  | 'sensation'
+  | 'movement'
+  | 'muscle'
+  | 'stretchPain'
+  | 'venousDoppler';
 type Headed = Extract<LetterPartId, 'situation' | 'background' | 'assessment' | 'recommendation'>;
 /** Columns of the table of sites. */
 export type SiteColumn = 'site' | 'side' | 'pulse' | 'thrill' | 'doppler' | 'bruit' | 'delay' | 'note';
@@ -77,6 +85,8 @@ interface LetterSays {
   readonly schemes: Of<StagedScheme>;
   /** Beside a stage that the clinician set. */
   readonly ownStage: string;
+  /** With the reason as it was typed. */
+  ownStageBecause(why: string): string;
   /** Where the pulse is lost, between pulses that are named in full. */
   readonly between: {
     from(above: string, below: string): string;

@@ -126,10 +126,10 @@ export function letterFrom(table: LetterTable, messages: Around, parts: Parts, s
     if (CIRCULATION.includes(one.code)) return history.circulation(one as never);
     return HISTORY.includes(one.code) ? history.whole(one as never) : context.said(one as never);
   };
-  const stage = ({ scheme, stage: is, own }: StageStatement): string => {
+  const stage = ({ scheme, stage: is, own, why }: StageStatement): string => {
     // Fontaine and Rutherford mean the same; it is said once.
     const meaning = scheme === 'rutherford' ? [] : [staging.meaning(scheme, is)];
-    const beside = [...meaning, ...(own ? [says.ownStage] : [])];
+    const beside = [...meaning, ...(own ? [why ? says.ownStageBecause(why) : says.ownStage] : [])];
     return `${says.schemes[scheme]} ${is}${beside.length ? ` (${beside.join(', ')})` : ''}`;
   };
   const delay = (one: DelayStatement): string =>

@@ -117,6 +117,7 @@ const TELLING: readonly InspectionStatement['code'][] = [
   'movement',
   'muscle',
   'stretchPain',
+  'venousDoppler',
 ];
 export const isTellingNegative = (statement: InspectionStatement): boolean =>
   TELLING.includes(statement.code) && weighInspection(statement) === 'normal';

@@ -103,6 +103,7 @@ export const plainLetter: Otherwise<LetterTable> = {
       sensation: 'Gefühl normal',
       movement: 'Bewegung normal',
       muscle: 'Muskeln normal',
+      venousDoppler: 'Blutfluss in den Venen hörbar',
       stretchPain: 'kein Schmerz beim Dehnen der Muskeln',
     },
     schemes: {

@@ -120,6 +120,7 @@ const trade: LetterTable = {
       sensation: 'Sensibilität normal',
       movement: 'Motorik normal',
       muscle: 'Muskulatur normal',
+      venousDoppler: 'venöses Dopplersignal hörbar',
       stretchPain: 'kein passiver Dehnungsschmerz',
     },
     marks: (drawn) => `Auf der Haut eingezeichnet: ${drawn.join('; ')}.`,
@@ -133,6 +134,7 @@ const trade: LetterTable = {
       wifi: 'Stadium für Wunde, Ischämie und Fußinfektion (WIfI)',
     },
     ownStage: 'ärztlich festgelegt',
+    ownStageBecause: (why) => `ärztlich festgelegt: „${why}“`,
     between: {
       from: (above, below) => `irgendwo zwischen ${above} und ${below}`,
       fromHeart: (below) => `irgendwo zwischen Herz und ${below}`,

@@ -105,6 +105,7 @@ export const plainLetter: Otherwise<LetterTable> = {
       sensation: 'feeling normal',
       movement: 'movement normal',
       muscle: 'muscle normal',
+      venousDoppler: 'blood flow in the veins heard',
       stretchPain: 'no pain when the muscle is stretched',
     },
     schemes: {

@@ -119,6 +119,7 @@ const trade: LetterTable = {
       sensation: 'sensation normal',
       movement: 'power normal',
       muscle: 'muscle normal',
+      venousDoppler: 'venous Doppler signal audible',
       stretchPain: 'no pain on passive stretch',
     },
     marks: (drawn) => `Drawn on the skin: ${drawn.join('; ').toLowerCase()}.`,
@@ -133,6 +134,7 @@ const trade: LetterTable = {
       wifi: 'stage of wound, ischaemia and foot infection (WIfI)',
     },
     ownStage: 'set by the clinician',
+    ownStageBecause: (why) => `set by the clinician: “${why}”`,
     between: {
       from: (above, below) => `somewhere between ${above} and ${below}`,
       fromHeart: (below) => `somewhere between the heart and ${below}`,
