@@ -120,7 +120,7 @@ describe('the map on paper', () => {
     window.dispatchEvent(new Event('afterprint'));
     await settled(map);
     expect(sheets(map)).to.have.length(0);
-    expect(map.shadowRoot?.querySelector('.figure')).to.equal(figure);
-    expect(focused()).to.equal(site(map, 'left femoral'));
+    expect(map.shadowRoot?.querySelector('.figure') === figure).to.equal(true);
+    expect(focused() === site(map, 'left femoral')).to.equal(true);
   });
 });
