@@ -143,9 +143,12 @@ for (const { tagName, cssProperties = [], cssParts = [] } of declarations) {
 }
 // A bundler may drop a define module when package.json forgets that it has a side effect.
 const bundled = readFileSync(join(dist, 'pulse-map.bundle.js'), 'utf8');
+// What a page with the map alone never shows has an entry of its own, and stays out of the single file.
+const APART = ['limb-observations', 'limb-unconfirmed', 'limb-visits', 'pulse-lesson'];
 for (const { name } of definitions) {
-  if (!new RegExp(`["'\`]${name}["'\`]`).test(bundled))
-    faults.push(`pulse-map.bundle.js does not register <${name}>`);
+  const registered = new RegExp(`["'\`]${name}["'\`]`).test(bundled);
+  if (registered === APART.includes(name))
+    faults.push(`pulse-map.bundle.js ${registered ? 'registers' : 'does not register'} <${name}>`);
 }
 if (elements.length === 0) faults.push('dist/elements: found no element.js, expected one for every element');
 
