@@ -233,8 +233,8 @@ class FakeRecognition extends EventTarget {
   stop(): void {
     this.dispatchEvent(new Event('end'));
   }
-  say(transcript: string): void {
-    const results = [{ isFinal: true, 0: { transcript } }];
+  say(words: string): void {
+    const results = [{ isFinal: true, 0: { transcript: words } }];
     this.dispatchEvent(Object.assign(new Event('result'), { resultIndex: 0, results }));
   }
 }
