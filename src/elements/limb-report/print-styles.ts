@@ -13,7 +13,7 @@ export const printStyles = css`
       color: #000;
     }
     .report {
-      gap: 6pt;
+      gap: 4pt;
       padding: 0;
     }
     /* As close as lines are set in print. */
@@ -28,7 +28,7 @@ export const printStyles = css`
       content: ': ';
     }
     .stage + .stage {
-      margin-block-start: 2pt;
+      margin-block-start: 1pt;
     }
     .second,
     dt,
@@ -85,7 +85,7 @@ export const printStyles = css`
     .body {
       display: grid;
       grid-template-columns: 52mm minmax(0, 1fr);
-      gap: 6pt 7mm;
+      gap: 4pt 7mm;
     }
     .aside {
       order: -1;
@@ -146,6 +146,9 @@ export const printStyles = css`
       flex-wrap: nowrap;
       padding-block-start: 4pt;
       break-inside: avoid;
+    }
+    footer .caution {
+      max-inline-size: none;
     }
   }
 `;
