@@ -58,7 +58,9 @@ describe('<limb-report>', () => {
     expect(squeezed(leg?.querySelector('.found'))).to.contain(
       'Posterior tibial and dorsalis pedis: 0, absent',
     );
-    expect(squeezed(leg), 'a negative that matters stands in the open').to.contain('Venous Doppler signal audible');
+    expect(squeezed(leg), 'a negative that matters stands in the open').to.contain(
+      'Venous Doppler signal audible',
+    );
     const details = leg?.querySelector('details');
     expect(squeezed(details?.querySelector('summary'))).to.equal('1 normal finding');
     expect(details?.open).to.equal(false);
