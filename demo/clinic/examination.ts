@@ -4,7 +4,7 @@ import type { LimbExamination } from 'pulse-map/elements/limb-examination';
 import { type Examination, parseExaminationText } from 'pulse-map/core';
 import 'pulse-map/elements/limb-unconfirmed/define';
 import { PATHWAY } from './flag-line.js';
-import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
+import { examinationLanguage, examinationRegister, followLanguage } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
 
 const EXTENTS: readonly (readonly [Extent, string])[] = [
@@ -32,16 +32,9 @@ export class ExaminationField extends LitElement {
   @property({ attribute: false }) unfinished: unknown;
   @state() private chosen: Extent | undefined;
 
-  readonly #handleLanguage = (): void => this.requestUpdate();
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    addEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    removeEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  constructor() {
+    super();
+    followLanguage(this);
   }
 
   protected override createRenderRoot(): this {

@@ -6,7 +6,7 @@ import { summaryOf, summaryText } from 'pulse-map/letter';
 import { recordFrom } from './examination.js';
 import { EXCHANGE_WORDS } from './exchange-words.js';
 import { cause } from './format.js';
-import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
+import { examinationLanguage, examinationRegister, followLanguage } from './language.js';
 import { fetchWords } from './languages.js';
 import { EXAMINATION_NAME, EXTENT_NAME, newId, type Patient, type Visit } from './types.js';
 
@@ -159,14 +159,16 @@ export class FhirImport extends LitElement {
   /** Counts readings, so that an outdated one is dropped. */
   #turn = 0;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    addEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  constructor() {
+    super();
+    followLanguage(this, () => {
+      this.requestUpdate();
+      void this.#readAgain();
+    });
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    removeEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
     this.#turn += 1;
   }
 
@@ -277,11 +279,6 @@ export class FhirImport extends LitElement {
         )}
       </ul>`;
   }
-
-  readonly #handleLanguage = (): void => {
-    this.requestUpdate();
-    void this.#readAgain();
-  };
 
   readonly #handleFile = async (event: Event): Promise<void> => {
     const file = (event.target as HTMLInputElement).files?.[0];

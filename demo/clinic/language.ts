@@ -1,4 +1,4 @@
-import { html, LitElement, type TemplateResult } from 'lit';
+import { html, LitElement, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { LANGUAGES, type LanguageTag } from 'pulse-map/core';
 import type { Register } from 'pulse-map/core/tables';
 import { fetchWords, languageOf } from './languages.js';
@@ -6,7 +6,15 @@ import { fetchWords, languageOf } from './languages.js';
 const KEPT = 'alder-row-clinic-language';
 const KEPT_REGISTER = 'alder-row-clinic-register';
 /** Tells the page that another language or other words were chosen. */
-export const LANGUAGE_CHANGE = 'clinic-language-change';
+const LANGUAGE_CHANGE = 'clinic-language-change';
+
+/** Renders the host anew, or does what is given, when another language or other words are chosen. */
+export function followLanguage(host: ReactiveControllerHost, then = () => host.requestUpdate()): void {
+  host.addController({
+    hostConnected: () => addEventListener(LANGUAGE_CHANGE, then),
+    hostDisconnected: () => removeEventListener(LANGUAGE_CHANGE, then),
+  });
+}
 
 /** The language chosen for the examination, kept in this browser; the clinic's own pages are English. */
 export function examinationLanguage(): LanguageTag {

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { Lesson } from 'pulse-map/lesson';
-import { examinationLanguage, LANGUAGE_CHANGE } from './language.js';
+import { examinationLanguage, followLanguage } from './language.js';
 import { hashOf } from './routes.js';
 
 /** The teaching room: the lessons that ship, one of them on the screen, or its presenter's window. Fetched when it is first opened. */
@@ -11,22 +11,19 @@ export class LectureRoom extends LitElement {
   @state() private lessons: readonly Lesson[] | undefined;
   @state() private failed = false;
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    addEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
-    void this.#fetch();
+  constructor() {
+    super();
+    followLanguage(this);
   }
 
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    removeEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void this.#fetch();
   }
 
   protected override createRenderRoot(): this {
     return this;
   }
-
-  readonly #handleLanguage = (): void => this.requestUpdate();
 
   async #fetch(): Promise<void> {
     try {

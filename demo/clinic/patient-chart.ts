@@ -9,7 +9,7 @@ import {
 import type { ClinicStore } from './database.js';
 import { PATHWAY } from './flag-line.js';
 import { cause } from './format.js';
-import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
+import { examinationLanguage, examinationRegister, followLanguage } from './language.js';
 
 const FIELD = 'chart';
 const keyOf = (patientId: string): string => `chart ${patientId}`;
@@ -28,16 +28,9 @@ export class PatientChart extends LitElement {
   @state() private error = '';
   #loaded = '';
 
-  readonly #handleLanguage = (): void => this.requestUpdate();
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    addEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    removeEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  constructor() {
+    super();
+    followLanguage(this);
   }
 
   protected override createRenderRoot(): this {

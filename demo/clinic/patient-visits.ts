@@ -4,7 +4,7 @@ import 'pulse-map/elements/limb-visits/define';
 import type { PatientVisit, VisitOpenEvent } from 'pulse-map/elements/limb-visits';
 import { isVisitInError } from './amend.js';
 import { flagOf } from './flag-line.js';
-import { examinationLanguage, examinationRegister, LANGUAGE_CHANGE } from './language.js';
+import { examinationLanguage, examinationRegister, followLanguage } from './language.js';
 import { hashOf } from './routes.js';
 import { EXAMINATION_NAME, type Visit } from './types.js';
 
@@ -27,16 +27,9 @@ export class PatientVisits extends LitElement {
   /** The same objects as long as the visits are the same. */
   #shown: { readonly from: readonly Visit[]; readonly visits: readonly PatientVisit[] } | undefined;
 
-  readonly #handleLanguage = (): void => this.requestUpdate();
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    addEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    removeEventListener(LANGUAGE_CHANGE, this.#handleLanguage);
+  constructor() {
+    super();
+    followLanguage(this);
   }
 
   protected override createRenderRoot(): this {
