@@ -7,10 +7,19 @@ const SHIPPED = {
   infrapopliteal: () => import('./infrapopliteal.js'),
   'several-levels': () => import('./several-levels.js'),
   'absent-dorsalis-pedis': () => import('./absent-dorsalis-pedis.js'),
+  incompressible: () => import('./incompressible.js'),
+  'venous-ulcer': () => import('./venous-ulcer.js'),
   'embolus-groin': () => import('./embolus-groin.js'),
+  'popliteal-aneurysm': () => import('./popliteal-aneurysm.js'),
+  'saddle-embolus': () => import('./saddle-embolus.js'),
   'brachial-embolus': () => import('./brachial-embolus.js'),
+  'radial-catheter': () => import('./radial-catheter.js'),
   'subclavian-steal': () => import('./subclavian-steal.js'),
+  'thoracic-outlet': () => import('./thoracic-outlet.js'),
+  buerger: () => import('./buerger.js'),
   coarctation: () => import('./coarctation.js'),
+  dissection: () => import('./dissection.js'),
+  shock: () => import('./shock.js'),
 } satisfies Readonly<Record<string, () => Promise<{ readonly lesson: LessonInput }>>>;
 
 /** Id of a lesson that ships. */
