@@ -18,6 +18,7 @@ import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { fetchPlate, plateFor, plateKit } from '../pulse-map/plate/fetched.js';
 import { Awake } from './awake.js';
+import { closeStyles, fitSlides } from './fit.js';
 import { type KeyAct, keyAct } from './keys.js';
 import { Link } from './link.js';
 import { Over } from './over.js';
@@ -58,7 +59,7 @@ export class ShowChangeEvent extends Event {
  * @csspart controls - The buttons below it.
  */
 export class PulseLesson extends LitElement {
-  static override styles = [tokenStyles, controlStyles, glyphStyles, slideStyles, lessonStyles];
+  static override styles = [tokenStyles, controlStyles, glyphStyles, slideStyles, closeStyles, lessonStyles];
 
   /** The lesson, as `parseLesson` or `shippedLesson` hands it out. */
   @property({ attribute: false }) lesson: Lesson | null = null;
@@ -140,8 +141,8 @@ export class PulseLesson extends LitElement {
 
   protected override updated(): void {
     if (plateKit.part) addStyles(this.renderRoot, [plateKit.part.plateStyles]);
-    const { lesson } = this;
-    if (!lesson) return;
+    fitSlides(this.renderRoot);
+    if (!this.lesson) return;
     // The plate on the screen, and that of the step after it, which is shown beside the notes and soon here.
     for (const step of [this.#steps[this.show.at - 1], this.#steps[this.show.at]]) {
       const view = step?.act.kind === 'pulse' ? plateViewOf(step.act.place) : undefined;

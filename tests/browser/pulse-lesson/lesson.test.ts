@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import { type PulseLesson } from '../../../src/elements/pulse-lesson/element.js';
 import '../../../src/elements/pulse-lesson/define.js';
 import '../../../src/locale/de/register.js';
-import { type Lesson, shippedLesson, stepsOf } from '../../../src/lesson/index.js';
+import { type Lesson, SHIPPED_LESSON_IDS, shippedLesson, stepsOf } from '../../../src/lesson/index.js';
 import { press, setViewport, type } from '../../tools/real-input.js';
 import { until } from '../tools/until.js';
 
@@ -25,6 +25,9 @@ async function room(lesson: Lesson, lang = 'en'): Promise<{ screen: PulseLesson;
   await desk.updateComplete;
   return { screen, desk };
 }
+
+const WHOLE: readonly string[] = ['superficial-femoral', 'subclavian-steal'];
+const OWN = ['history', 'inspection', 'test arm-stress', 'test hyperabduction', 'pressures', 'conclusion'];
 
 const together = (screen: PulseLesson, desk: PulseLesson): Promise<unknown> =>
   until(
@@ -143,8 +146,13 @@ describe('a lesson', () => {
 
   it('sets nothing smaller than 28 of 1080 lines, and every slide fits, in each language', async () => {
     await setViewport({ width: 1920, height: 1080 });
-    for (const id of ['superficial-femoral', 'subclavian-steal'] as const) {
+    const outside: string[] = [];
+    for (const id of SHIPPED_LESSON_IDS) {
       const lesson = await shippedLesson(id);
+      // Two lessons whole; of the others the slides that carry words of their own.
+      const own = WHOLE.includes(id)
+        ? stepsOf(lesson)
+        : stepsOf(lesson).filter((step) => step.question ?? OWN.includes(step.id));
       for (const lang of ['en', 'de']) {
         const screen = await fixture<PulseLesson>(
           html`<pulse-lesson
@@ -156,27 +164,27 @@ describe('a lesson', () => {
         );
         const slide = screen.shadowRoot!.querySelector<HTMLElement>('.slide')!;
         const unit = slide.clientWidth / 1920;
-        for (const { id: step } of stepsOf(lesson)) {
+        for (const { id: step } of own) {
           screen.goTo(step);
           await screen.updateComplete;
           if (!screen.revealed.includes(step)) await press('r');
           await screen.updateComplete;
           const bottom = slide.getBoundingClientRect().bottom;
-          for (const part of slide.querySelectorAll('.told > *, .band > *'))
-            expect(
-              part.getBoundingClientRect().bottom,
-              `${id} ${lang} ${step} ${part.className}`,
-            ).to.be.at.most(bottom);
+          for (const part of slide.querySelectorAll('.told > *, .band > *')) {
+            const over = part.getBoundingClientRect().bottom - bottom;
+            if (over > 0) outside.push(`${id} ${lang} ${step} ${part.className} ${over.toFixed(0)}`);
+          }
           const small = [...slide.querySelectorAll<HTMLElement>('p, li, h2, h3, b, span')].filter(
             (node) => node.textContent?.trim() && parseFloat(getComputedStyle(node).fontSize) < 27.9 * unit,
           );
           expect(small.map((node) => node.textContent).join('|'), `${id} ${lang} ${step}`).to.equal('');
         }
-        expect(screen.revealed).to.have.length(stepsOf(lesson).length);
+        expect(screen.revealed).to.have.length(own.length);
         screen.remove();
       }
     }
-  }).timeout(60000);
+    expect(outside.join('\n')).to.equal('');
+  }).timeout(100000);
 
   it('is accessible, as slide, sequence and presenter’s window', async () => {
     const { screen, desk } = await room(await shippedLesson('superficial-femoral'), 'de');
