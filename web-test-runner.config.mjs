@@ -3,6 +3,7 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { BROWSER_FLAGS, findBrowser } from './.tools/find-browser.mjs';
+import { bundleTestsPlugin } from './.tools/bundle-tests.mjs';
 import { ownNamePlugin } from './.tools/own-name.mjs';
 import { countReporter } from './tests/tools/wtr-count-reporter.mjs';
 import { realInputPlugin } from './tests/tools/wtr-real-input.mjs';
@@ -27,6 +28,7 @@ export default {
       target: 'es2022',
       tsconfig: fileURLToPath(new URL('tsconfig.json', import.meta.url)),
     }),
+    bundleTestsPlugin(),
     realInputPlugin(),
   ],
   browsers: [

@@ -1,0 +1,59 @@
+// Bundles the browser tests once a run: a page then loads about a hundred files instead of a thousand modules.
+import { readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const TEST = /^\/(tests\/browser\/.+\.test)\.ts$/;
+const CHUNKS = '__chunks';
+
+function testFiles() {
+  return readdirSync(new URL('../tests/browser', import.meta.url), { recursive: true })
+    .map((path) => `tests/browser/${path.replaceAll('\\', '/')}`)
+    .filter((path) => path.endsWith('.test.ts'));
+}
+
+/** Every output by its address, without its extension for the tests themselves. */
+async function bundled() {
+  const { outputFiles } = await build({
+    absWorkingDir: root,
+    entryPoints: testFiles(),
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    target: 'es2022',
+    outdir: root,
+    outbase: root,
+    write: false,
+    sourcemap: 'linked',
+    chunkNames: `${CHUNKS}/[name]-[hash]`,
+    // As the runner resolves: Lit in development mode warns of what it does not like.
+    conditions: ['development', 'browser'],
+    // The runner's own modules, which only its server has.
+    external: ['/__web*'],
+    logLevel: 'silent',
+  });
+  return new Map(
+    outputFiles.map(({ path, text }) => [`/${path.slice(root.length).replaceAll('\\', '/')}`, text]),
+  );
+}
+
+/**
+ * For the browser test runner. What cannot be bundled is served module by module, so that a fault shows in the file that has it;
+ * so is everything in watch mode.
+ */
+export function bundleTestsPlugin() {
+  let files;
+  const watching = process.argv.includes('--watch');
+  return {
+    name: 'bundle-tests',
+    async serve({ path }) {
+      const test = TEST.exec(path)?.[1];
+      if (watching || !(test || path.startsWith(`/${CHUNKS}/`) || path.endsWith('.test.js.map')))
+        return undefined;
+      files ??= bundled().catch(() => new Map());
+      const body = (await files).get(test ? `/${test}.js` : path);
+      return body === undefined ? undefined : { body, type: path.endsWith('.map') ? 'json' : 'js' };
+    },
+  };
+}
