@@ -1,12 +1,25 @@
 import { defineConfig } from 'vitest/config';
 import { ownName } from './.tools/own-name.mjs';
 
+const ALL = 'tests/unit/**/*.test.ts';
+
+/** Tests of what a module does when it is first loaded, or of what is on the page of one element: each needs modules of its own. */
+const ALONE = [
+  'tests/unit/elements/**/*.test.ts',
+  'tests/unit/house/**/*.test.ts',
+  'tests/unit/locale/{parts,words}.test.ts',
+];
+
 export default defineConfig({
   resolve: { alias: ownName },
   test: {
-    include: ['tests/unit/**/*.test.ts'],
     environment: 'node',
     testTimeout: 10_000,
     passWithNoTests: true,
+    projects: [
+      { extends: true, test: { name: 'alone', include: ALONE } },
+      // Loading the tables and languages anew for each of a hundred files took as long as the tests themselves.
+      { extends: true, test: { name: 'together', include: [ALL], exclude: ALONE, isolate: false } },
+    ],
   },
 });

@@ -1,16 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
-import { chromeLauncher } from '@web/test-runner-chrome';
-import { BROWSER_FLAGS, findBrowser } from './.tools/find-browser.mjs';
-import { bundleTestsPlugin } from './.tools/bundle-tests.mjs';
 import { ownNamePlugin } from './.tools/own-name.mjs';
+import { bundleTestsPlugin } from './tests/tools/wtr-bundle.mjs';
 import { countReporter } from './tests/tools/wtr-count-reporter.mjs';
 import { realInputPlugin } from './tests/tools/wtr-real-input.mjs';
 
-const executablePath = findBrowser();
-if (!executablePath)
-  throw new Error('No browser: install Chrome or Chromium, or set CHROME_PATH to its program.');
+/** The browser to test in: `chromium`, `firefox` or `webkit`. */
+const engine = process.env.PULSE_MAP_ENGINE ?? 'chromium';
+const { commands, launcher } = await import(`./tests/tools/engines/${engine}.mjs`);
 
 const countsTo = process.env.PULSE_MAP_COUNTS;
 
@@ -20,7 +18,7 @@ export default {
   concurrency: 2,
   testsStartTimeout: 30_000,
   testsFinishTimeout: 120_000,
-  testFramework: { config: { ui: 'bdd', timeout: 10_000 } },
+  testFramework: { config: { ui: 'bdd', timeout: engine === 'chromium' ? 10_000 : 30_000 } },
   plugins: [
     ownNamePlugin,
     esbuildPlugin({
@@ -29,21 +27,9 @@ export default {
       tsconfig: fileURLToPath(new URL('tsconfig.json', import.meta.url)),
     }),
     bundleTestsPlugin(),
-    realInputPlugin(),
+    realInputPlugin(commands),
   ],
-  browsers: [
-    chromeLauncher({
-      launchOptions: { executablePath, args: BROWSER_FLAGS },
-      // A context each: two files running at once share no storage and neither loses the focus to the other.
-      async createPage({ browser }) {
-        const context = await browser.createBrowserContext();
-        const page = await context.newPage();
-        const cdp = await page.createCDPSession();
-        await cdp.send('Emulation.setFocusEmulationEnabled', { enabled: true });
-        return page;
-      },
-    }),
-  ],
+  browsers: [launcher()],
   reporters: [defaultReporter(), ...(countsTo ? [countReporter(countsTo)] : [])],
   // A stray warning or error on the console fails the test that caused it. Lit's notice that it runs in
   // development mode is expected; its other warnings are not.

@@ -10,6 +10,8 @@ function apt(...args) {
   return spawnSync('apt-get', args, { env, stdio: ['ignore', 'ignore', 'inherit'] }).status === 0;
 }
 
+const mayInstall = () => process.getuid?.() === 0 && existsSync('/usr/bin/apt-get');
+
 /**
  * @returns {string} path of the browser's program
  * @throws with one clear line when there is none and none can be installed
@@ -17,7 +19,7 @@ function apt(...args) {
 export function browserOrInstall() {
   const found = findBrowser();
   if (found) return found;
-  if (process.getuid?.() === 0 && existsSync('/usr/bin/apt-get')) {
+  if (mayInstall()) {
     console.log('Installing Chromium (apt-get) ...');
     apt('update');
     for (const name of ['chromium', 'chromium-browser']) {
@@ -25,4 +27,22 @@ export function browserOrInstall() {
     }
   }
   throw new Error(ADVICE);
+}
+
+/**
+ * Another engine, by the module of the tests that drives it.
+ * @param {'firefox' | 'webkit'} name
+ * @throws with one clear line when there is none and none can be installed
+ */
+export async function engineOrInstall(name) {
+  const { find, packages } = await import(`../tests/tools/engines/${name}.mjs`);
+  if (find()) return;
+  if (mayInstall()) {
+    console.log(`Installing ${packages.join(', ')} (apt-get) ...`);
+    apt('update');
+    if (apt('install', '-y', '--no-install-recommends', ...packages) && find()) return;
+  }
+  throw new Error(
+    `${name}: not found. On Debian: apt-get install ${packages.join(' ')}. Elsewhere leave this step out (npm test does).`,
+  );
 }

@@ -1,22 +1,27 @@
-// Everything that must hold, in one command: `node tests/run.mjs [step ...]`.
+// Everything that must hold, in one command: `node tests/run.mjs [step ...]`; `all` adds the browser tests in the other engines.
 // Installs what is missing, runs every step even when an earlier one failed, ends with "N passed, N failed".
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { browserOrInstall } from '../.tools/install-browser.mjs';
+import { browserOrInstall, engineOrInstall } from '../.tools/install-browser.mjs';
 import { installMissing, quietEnv, root } from '../.tools/install.mjs';
 
 const STEP_MINUTES = 15;
+/** Steps that only run where they are asked for. */
+const EXTRA = ['firefox', 'webkit'];
+/** Steps that use one core at a time run beside each other; the others use all there are. */
+const BESIDE = [[['types', 'lint'], ['build']]];
 const scratch = mkdtempSync(join(tmpdir(), 'pulse-map-'));
 const unitReport = join(scratch, 'unit.json');
 const browserReport = join(scratch, 'browser.json');
 const builtReport = join(scratch, 'built.json');
 const hostsReport = join(scratch, 'hosts.json');
-const wanted = process.argv.slice(2);
+const asked = process.argv.slice(2);
 /** What is published is made once: by the step `build` where that runs, by this one where it runs alone. */
 const BUILD = ['.tools/build.mjs'];
-const buildRuns = wanted.length === 0 || wanted.includes('build');
+const all = asked.length === 0 || asked.includes('all');
+const buildRuns = all || asked.includes('build');
 const bin = (path) => join('node_modules', path);
 
 function readJson(path) {
@@ -38,6 +43,21 @@ function vitestCounts(path) {
   // A test that is left out proves nothing: it counts as failed.
   const leftOut = report.numPendingTests + report.numTodoTests;
   return { passed: report.numPassedTests, failed: report.numFailedTests + unloaded + leftOut };
+}
+
+/** The browser tests in another engine. What an engine cannot be told to do is counted apart. */
+function inEngine(name, title) {
+  const report = join(scratch, `${name}.json`);
+  return {
+    title,
+    minutes: 60,
+    commands: [[bin('@web/test-runner/dist/bin.js')]],
+    env: async () => {
+      await engineOrInstall(name);
+      return { PULSE_MAP_ENGINE: name, PULSE_MAP_COUNTS: report };
+    },
+    counts: () => readJson(report),
+  };
 }
 
 /** Each step: what it runs, in order; `counts` where its tests are counted one by one. */
@@ -69,6 +89,8 @@ const STEPS = {
     env: () => ({ CHROME_PATH: browserOrInstall(), PULSE_MAP_COUNTS: browserReport }),
     counts: () => readJson(browserReport),
   },
+  firefox: inEngine('firefox', 'browser: Firefox'),
+  webkit: inEngine('webkit', 'browser: WebKit'),
   build: {
     title: 'build and package',
     commands: [
@@ -124,14 +146,14 @@ const STEPS = {
 };
 
 /** Runs one Node program; resolves to whether it succeeded, and to everything it wrote. */
-function node(args, env) {
+function node(args, env, minutes) {
   return new Promise((done) => {
     const child = spawn(process.execPath, args, { cwd: root, env: { ...quietEnv, ...env } });
     let output = '';
     const timer = setTimeout(() => {
-      output += `\nstopped after ${STEP_MINUTES} minutes\n`;
+      output += `\nstopped after ${minutes} minutes\n`;
       child.kill('SIGKILL');
-    }, STEP_MINUTES * 60_000);
+    }, minutes * 60_000);
     for (const stream of [child.stdout, child.stderr]) stream.on('data', (data) => (output += data));
     child.on('error', (error) => (output += String(error)));
     child.on('close', (code) => {
@@ -141,13 +163,13 @@ function node(args, env) {
   });
 }
 
-async function runStep({ commands, env, counts }) {
+async function runStep({ commands, env, counts, minutes = STEP_MINUTES }) {
   let ok = true;
   let output = '';
   try {
-    const extra = env?.() ?? {};
+    const extra = (await env?.()) ?? {};
     for (const command of commands) {
-      const result = await node(command, extra);
+      const result = await node(command, extra, minutes);
       ok = result.ok;
       // Of several commands only the last one run, which is the one that failed, has something to say.
       output = result.output;
@@ -157,30 +179,46 @@ async function runStep({ commands, env, counts }) {
     return { passed: 0, failed: 1, output: error.message };
   }
   if (!counts) return { passed: ok ? 1 : 0, failed: ok ? 0 : 1, output };
-  const { passed, failed } = counts() ?? { passed: 0, failed: 0 };
+  const { passed, failed, beyond } = counts() ?? { passed: 0, failed: 0 };
   if (passed + failed === 0) return { passed: 0, failed: 1, output: `${output}\nno test was run` };
-  return { passed, failed: ok ? failed : Math.max(failed, 1), output };
+  // The runner also fails for tests that lie beyond an engine.
+  return { passed, beyond, failed: ok || beyond ? failed : Math.max(failed, 1), output };
 }
 
-const unknown = wanted.filter((name) => !(name in STEPS));
+const unknown = asked.filter((name) => name !== 'all' && !(name in STEPS));
 if (unknown.length > 0) {
-  console.error(`Step: found "${unknown.join(' ')}", expected some of ${Object.keys(STEPS).join(', ')}`);
+  console.error(
+    `Step: found "${unknown.join(' ')}", expected some of ${[...Object.keys(STEPS), 'all'].join(', ')}`,
+  );
   process.exit(2);
 }
 
-installMissing();
 const total = { passed: 0, failed: 0 };
-for (const [name, step] of Object.entries(STEPS)) {
-  if (wanted.length > 0 && !wanted.includes(name)) continue;
+
+async function runNamed(name) {
+  const step = STEPS[name];
   const start = performance.now();
-  const { passed, failed, output } = await runStep(step);
+  const { passed, failed, beyond, output } = await runStep(step);
   const seconds = ((performance.now() - start) / 1000).toFixed(1);
   if (failed > 0) console.log(`\n${output.trimEnd()}\n`);
-  const verdict = step.counts ? `${passed} passed, ${failed} failed` : failed > 0 ? 'failed' : 'passed';
+  const counted = `${passed} passed, ${failed} failed${beyond ? `, ${beyond} beyond the engine` : ''}`;
+  const verdict = step.counts ? counted : failed > 0 ? 'failed' : 'passed';
   console.log(`${step.title.padEnd(18)} ${verdict.padEnd(24)} ${seconds} s`);
   total.passed += passed;
   total.failed += failed;
 }
+
+async function inTurn(names) {
+  for (const name of names) await runNamed(name);
+}
+
+installMissing();
+const steps = Object.keys(STEPS).filter((name) =>
+  EXTRA.includes(name) ? asked.includes(name) || asked.includes('all') : all || asked.includes(name),
+);
+for (const lanes of BESIDE)
+  await Promise.all(lanes.map((lane) => inTurn(lane.filter((name) => steps.includes(name)))));
+await inTurn(steps.filter((name) => !BESIDE.flat(2).includes(name)));
 rmSync(scratch, { recursive: true, force: true });
 console.log(`${total.passed} passed, ${total.failed} failed`);
 process.exitCode = total.failed > 0 ? 1 : 0;

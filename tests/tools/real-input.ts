@@ -1,8 +1,6 @@
-// What a person does, for browser tests: real keys, mouse, pen and touch through Chromium's own input path,
+// What a person does, for browser tests: real keys, mouse, pen and touch through the browser's own input path,
 // so that focus, default actions and hit testing behave as they do under a hand.
-import { executeServerCommand, sendKeys, setViewport } from '@web/test-runner-commands';
-
-export { setViewport };
+import { executeServerCommand } from '@web/test-runner-commands';
 
 export type PointerKind = 'mouse' | 'pen' | 'touch';
 export type Point = readonly [x: number, y: number];
@@ -71,20 +69,33 @@ export async function drag(targets: readonly Target[], { kind = 'mouse' }: { kin
   await executeServerCommand('real-pointer', events);
 }
 
+/** Makes the page as large as that, in CSS px. */
+export async function setViewport(size: { readonly width: number; readonly height: number }): Promise<void> {
+  await executeServerCommand('real-viewport', size);
+}
+
+const keys = (payload: {
+  readonly type?: string;
+  readonly press?: string;
+  readonly down?: string;
+  readonly up?: string;
+}) => executeServerCommand('real-keys', payload);
+
 /** Presses keys one after another; a chord is written `Shift+Tab`, `Control+z`. */
-export async function press(...keys: string[]) {
-  for (const chord of keys) {
+export async function press(...chords: string[]) {
+  for (const chord of chords) {
     const parts = chord.length > 1 ? chord.split('+') : [chord];
-    const key = parts.pop() ?? chord;
-    for (const modifier of parts) await sendKeys({ down: modifier });
-    await sendKeys({ press: key });
-    for (const modifier of parts.reverse()) await sendKeys({ up: modifier });
+    const named = parts.pop() ?? chord;
+    const key = named === 'Space' ? ' ' : named;
+    for (const modifier of parts) await keys({ down: modifier });
+    await keys({ press: key });
+    for (const modifier of parts.reverse()) await keys({ up: modifier });
   }
 }
 
 /** Types text into whatever has the focus. */
 export async function type(text: string) {
-  await sendKeys({ type: text });
+  await keys({ type: text });
 }
 
 export interface Media {

@@ -3,12 +3,12 @@ import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
+const root = fileURLToPath(new URL('../..', import.meta.url));
 const TEST = /^\/(tests\/browser\/.+\.test)\.ts$/;
 const CHUNKS = '__chunks';
 
 function testFiles() {
-  return readdirSync(new URL('../tests/browser', import.meta.url), { recursive: true })
+  return readdirSync(new URL('../browser', import.meta.url), { recursive: true })
     .map((path) => `tests/browser/${path.replaceAll('\\', '/')}`)
     .filter((path) => path.endsWith('.test.ts'));
 }

@@ -1,0 +1,15 @@
+// Keys and the size of the page, where the browser is driven by puppeteer.
+
+const page = (session) => session.browser.getPage(session.id);
+
+export const puppeteerCommands = {
+  async 'real-keys'(session, keys) {
+    // One of `type`, `press`, `down`, `up`, each the name of a method.
+    for (const [act, what] of Object.entries(keys)) await page(session).keyboard[act](what);
+    return true;
+  },
+  async 'real-viewport'(session, size) {
+    await page(session).setViewport(size);
+    return true;
+  },
+};

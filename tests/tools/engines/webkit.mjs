@@ -1,0 +1,226 @@
+// WebKit (WebKitGTK) by its own WebDriver, on a screen of its own with a window manager: without an active window nothing has the focus.
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, readdirSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { asksNothing, beyond, pointerActions } from './beyond.mjs';
+
+const DRIVER = '/usr/bin/WebKitWebDriver';
+const LIBRARIES = '/usr/lib';
+
+/** The browser lies in a folder of the machine's kind: `x86_64-linux-gnu/webkit2gtk-4.1`. */
+function browser() {
+  const within = (folder, name) =>
+    (existsSync(folder) ? readdirSync(folder) : []).filter((one) => name.test(one));
+  return within(LIBRARIES, /-linux-gnu$/)
+    .flatMap((kind) =>
+      within(`${LIBRARIES}/${kind}`, /^webkit2gtk-4/).map((one) => `${LIBRARIES}/${kind}/${one}/MiniBrowser`),
+    )
+    .find(existsSync);
+}
+
+export const packages = ['webkit2gtk-driver', 'xvfb', 'openbox'];
+export const find = () =>
+  existsSync(DRIVER) && existsSync('/usr/bin/Xvfb') && existsSync('/usr/bin/openbox') ? browser() : undefined;
+
+async function freePort() {
+  const server = createServer().listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address();
+  server.close();
+  return port;
+}
+
+/** One screen, one driver, one browser: the driver knows no more than one at a time. */
+class Driver {
+  #programs = [];
+  #url = '';
+
+  async start() {
+    // A descriptor on which the server writes the display that it found free.
+    const screen = this.#run('Xvfb', ['-displayfd', '3', '-screen', '0', '2600x2300x24'], {}, [
+      'ignore',
+      'ignore',
+      'ignore',
+      'pipe',
+    ]);
+    const [number] = await once(screen.stdio[3], 'data');
+    const env = { DISPLAY: `:${String(number).trim()}`, WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1' };
+    this.#run('openbox', [], env);
+    const port = await freePort();
+    this.#url = `http://127.0.0.1:${port}`;
+    this.#run(DRIVER, [`--port=${port}`], env);
+    await this.#up();
+  }
+
+  #run(program, args, env, stdio = 'ignore') {
+    const child = spawn(program, args, { stdio, env: { ...process.env, ...env } });
+    this.#programs.push(child);
+    return child;
+  }
+
+  async #up() {
+    for (let tries = 0; tries < 200; tries++) {
+      try {
+        await fetch(`${this.#url}/status`);
+        return;
+      } catch {
+        await new Promise((done) => setTimeout(done, 50));
+      }
+    }
+    throw new Error('WebKitWebDriver did not start');
+  }
+
+  async ask(method, path, body) {
+    const response = await fetch(`${this.#url}${path}`, {
+      method,
+      ...(body && { body: JSON.stringify(body) }),
+    });
+    const { value } = await response.json();
+    if (!response.ok) throw new Error(`WebKitWebDriver: ${value?.error}: ${value?.message}`);
+    return value;
+  }
+
+  stop() {
+    for (const child of this.#programs.reverse()) child.kill();
+  }
+}
+
+class WebKitLauncher {
+  name = 'WebKit';
+  type = 'webkit';
+  concurrency = 1;
+  #driver;
+  #sessions = new Map();
+
+  async initialize() {
+    this.#driver = new Driver();
+    await this.#driver.start();
+  }
+
+  async stop() {
+    this.#driver?.stop();
+  }
+
+  async startSession(id, url) {
+    const { sessionId } = await this.#driver.ask('POST', '/session', {
+      capabilities: {
+        alwaysMatch: {
+          browserName: 'MiniBrowser',
+          pageLoadStrategy: 'none',
+          'webkitgtk:browserOptions': { binary: browser(), args: ['--automation'] },
+        },
+      },
+    });
+    this.#sessions.set(id, sessionId);
+    await this.viewport(id, { width: 800, height: 600 });
+    await this.ask(id, 'POST', '/url', { url });
+  }
+
+  isActive(id) {
+    return this.#sessions.has(id);
+  }
+
+  getBrowserUrl(id) {
+    return this.ask(id, 'GET', '/url');
+  }
+
+  async stopSession(id) {
+    const session = this.#sessions.get(id);
+    this.#sessions.delete(id);
+    await this.#driver.ask('DELETE', `/session/${session}`);
+    return {};
+  }
+
+  ask(id, method, path, body) {
+    return this.#driver.ask(method, `/session/${this.#sessions.get(id)}${path}`, body);
+  }
+
+  /** The size of the page; the window is larger by its frame. */
+  async viewport(id, { width, height }) {
+    const inner = () =>
+      this.ask(id, 'POST', '/execute/sync', { script: 'return [innerWidth, innerHeight]', args: [] });
+    const rect = await this.ask(id, 'GET', '/window/rect');
+    const [nowWidth, nowHeight] = await inner();
+    await this.ask(id, 'POST', '/window/rect', {
+      x: 0,
+      y: 0,
+      width: rect.width + width - nowWidth,
+      height: rect.height + height - nowHeight,
+    });
+    for (let tries = 0; tries < 100; tries++) {
+      const [w, h] = await inner();
+      if (w === width && h === height) return;
+      await new Promise((done) => setTimeout(done, 20));
+    }
+    throw new Error(`WebKit: found a page of ${await inner()}, expected ${width},${height}`);
+  }
+}
+
+export const launcher = () => new WebKitLauncher();
+
+/** Keys by their code points in WebDriver, https://www.w3.org/TR/webdriver2/#keyboard-actions. */
+const KEYS = {
+  Backspace: '\uE003',
+  Tab: '\uE004',
+  Enter: '\uE007',
+  Shift: '\uE008',
+  Control: '\uE009',
+  Alt: '\uE00A',
+  Escape: '\uE00C',
+  PageUp: '\uE00E',
+  PageDown: '\uE00F',
+  End: '\uE010',
+  Home: '\uE011',
+  ArrowLeft: '\uE012',
+  ArrowUp: '\uE013',
+  ArrowRight: '\uE014',
+  ArrowDown: '\uE015',
+  Delete: '\uE017',
+  F1: '\uE031',
+  F2: '\uE032',
+  Meta: '\uE03D',
+};
+
+function keyActions({ type, press, down, up }) {
+  const code = (key) => {
+    const value = KEYS[key] ?? key;
+    if ([...value].length !== 1) throw new Error(`WebKit: found the key "${key}", which has no code here`);
+    return value;
+  };
+  const stroke = (key) => [
+    { type: 'keyDown', value: key },
+    { type: 'keyUp', value: key },
+  ];
+  if (type !== undefined) return [...type].flatMap(stroke);
+  if (press !== undefined) return stroke(code(press));
+  return down === undefined ? [{ type: 'keyUp', value: code(up) }] : [{ type: 'keyDown', value: code(down) }];
+}
+
+const perform = (session, source) =>
+  session.browser.ask(session.id, 'POST', '/actions', { actions: [source] }).then(() => true);
+
+const no = (what) => () => {
+  throw beyond('WebKit', what);
+};
+
+export const commands = {
+  'real-pointer'(session, events) {
+    const [{ kind }] = events;
+    if (kind !== 'mouse') throw beyond('WebKit', kind === 'pen' ? 'pen' : 'finger');
+    return perform(session, {
+      type: 'pointer',
+      id: kind,
+      parameters: { pointerType: kind },
+      actions: pointerActions(events, Math.round),
+    });
+  },
+  'real-keys': (session, keys) => perform(session, { type: 'key', id: 'keys', actions: keyActions(keys) }),
+  'real-viewport': (session, size) => session.browser.viewport(session.id, size).then(() => true),
+  async 'real-media'(_session, media) {
+    if (!asksNothing(media)) throw beyond('WebKit', 'command for the settings of a reader');
+    return true;
+  },
+  'real-tree': no('command for the accessibility tree'),
+  'real-print': no('PDF with tags'),
+};
