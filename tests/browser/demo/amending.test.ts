@@ -2,6 +2,7 @@ import { expect } from '@open-wc/testing';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import '../../../demo/main.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
+import { openClinic } from '../tools/clinic.js';
 import { namedIn, oneIn } from '../tools/named.js';
 import { until } from '../tools/until.js';
 import { visitButtons } from '../tools/visits.js';
@@ -24,10 +25,7 @@ const reported = () => app.querySelector('limb-report')?.shadowRoot?.textContent
 
 async function mount(hash: string): Promise<void> {
   app?.remove();
-  location.hash = hash;
-  app = document.createElement('clinic-app');
-  app.database = database;
-  document.body.append(app);
+  app = await openClinic(hash, database);
 }
 
 before(() => setViewport({ width: 1280, height: 900 }));

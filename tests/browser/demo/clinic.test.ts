@@ -2,6 +2,7 @@ import { expect } from '@open-wc/testing';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import '../../../demo/main.js';
 import { click, emulate, focused, press, setViewport, type } from '../../tools/real-input.js';
+import { openClinic } from '../tools/clinic.js';
 import { settled } from '../tools/map.js';
 import { namedIn, oneIn } from '../tools/named.js';
 import { until } from '../tools/until.js';
@@ -26,15 +27,7 @@ const visits = () => visitButtons(app);
 const map = () => app.querySelector('pulse-map') as HTMLElementTagNameMap['pulse-map'];
 const reported = () => app.querySelector('limb-report')?.shadowRoot?.textContent?.replace(/\s+/g, ' ') ?? '';
 async function mount(hash: string, open?: (name: string) => Promise<ClinicStore>): Promise<void> {
-  if (location.hash !== hash) {
-    const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
-    location.hash = hash;
-    await moved;
-  }
-  app = document.createElement('clinic-app');
-  app.database = database;
-  if (open) app.open = open;
-  document.body.append(app);
+  app = await openClinic(hash, database, open);
 }
 
 /** What a reload does: every script object goes, the database and the address stay. */

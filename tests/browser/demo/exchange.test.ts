@@ -6,6 +6,7 @@ import '../../../demo/main.js';
 import type { Visit } from '../../../demo/clinic/types.js';
 import { chronic } from '../../../stories/limb-records.js';
 import { press, setViewport } from '../../tools/real-input.js';
+import { openClinic } from '../tools/clinic.js';
 import { allByRole, byRole, everything, nameOf, readableText } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
 
@@ -19,14 +20,7 @@ const ID = 'lindqvist';
 
 async function open(hash: string): Promise<void> {
   app?.remove();
-  if (location.hash !== hash) {
-    const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
-    location.hash = hash;
-    await moved;
-  }
-  app = document.createElement('clinic-app');
-  app.database = database;
-  document.body.append(app);
+  app = await openClinic(hash, database);
   await until(() => app.querySelector('details.exchange'), 'the page');
 }
 

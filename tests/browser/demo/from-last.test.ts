@@ -3,6 +3,7 @@ import { expect } from '@open-wc/testing';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import '../../../demo/main.js';
 import { click, setViewport } from '../../tools/real-input.js';
+import { openClinic } from '../tools/clinic.js';
 import { until } from '../tools/until.js';
 
 let app: HTMLElementTagNameMap['clinic-app'];
@@ -17,14 +18,7 @@ const again = (name: RegExp) =>
 
 async function open(hash: string): Promise<void> {
   app?.remove();
-  if (location.hash !== hash) {
-    const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
-    location.hash = hash;
-    await moved;
-  }
-  app = document.createElement('clinic-app');
-  app.database = database;
-  document.body.append(app);
+  app = await openClinic(hash, database);
 }
 
 before(() => setViewport({ width: 1200, height: 900 }));

@@ -1,5 +1,6 @@
 // What the clinic must not lose: a stored record that this version cannot read, and what is being typed.
 import { expect } from '@open-wc/testing';
+import { openClinic } from '../tools/clinic.js';
 import { until } from '../tools/until.js';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import '../../../demo/main.js';
@@ -22,14 +23,7 @@ const button = (name: string) =>
 
 async function open(hash: string): Promise<void> {
   app?.remove();
-  if (location.hash !== hash) {
-    const moved = new Promise((done) => addEventListener('hashchange', done, { once: true }));
-    location.hash = hash;
-    await moved;
-  }
-  app = document.createElement('clinic-app');
-  app.database = database;
-  document.body.append(app);
+  app = await openClinic(hash, database);
 }
 
 /** A visit with the record of a later version, and the page on which it is amended. */
