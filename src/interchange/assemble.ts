@@ -11,7 +11,7 @@ import { fieldAt } from '../examination/patch.js';
 import type { UnreadCode } from '../statements/index.js';
 import { fieldOf, groupOf, put } from './fields.js';
 import type { Found, Unread } from './found.js';
-import type { Kept } from './read-own.js';
+import type { Kept } from './kept.js';
 
 /*
  * Values with their places made into a record. Of two values for one place neither is taken, and what the rules of the record refuse goes

@@ -28,6 +28,11 @@ const SIDE_WORDS: readonly (readonly [Laterality, RegExp])[] = [
   ['left', /\b(left|linke?[rns]?|links)\b/i],
 ];
 
+/** The sides that a text names. */
+export function saidSides(text: string): readonly Laterality[] {
+  return SIDE_WORDS.filter(([, word]) => word.test(text)).map(([side]) => side);
+}
+
 /** Arteries by the codes of the open terminologies, which have no sides; a code shared by two names neither. */
 const OPEN_CODES: ReadonlyMap<string, readonly ArteryId[]> = (() => {
   const found = new Map<string, ArteryId[]>();
@@ -79,7 +84,7 @@ export function readBodySite(bodySite: unknown): BodySite {
     },
   );
   const text = textAt(bodySite, 'text') ?? '';
-  const said = SIDE_WORDS.filter(([, word]) => word.test(text)).map(([side]) => side);
+  const said = saidSides(text);
   const places = [...snomed, ...open];
   const sides: Laterality[] = [
     ...own.map((code) => code.split(' ')[0] as Laterality),

@@ -1,23 +1,14 @@
-import {
-  type Examination,
-  type Json,
-  parseExamination,
-  type RecordPath,
-  unknownFields,
-} from '../examination/index.js';
-import { fieldAt } from '../examination/patch.js';
+import { type Examination, type Json, parseExamination, type RecordPath } from '../examination/index.js';
 import { SYSTEMS } from './codes.js';
 import { composition } from './composition.js';
 import { type Context, contextOf } from './context.js';
 import { derivedObservations } from './derived.js';
 import { groupOf, type Leaf, leavesOf } from './fields.js';
+import { keptTexts } from './kept.js';
 import { observationOf } from './observation.js';
 import type { BundleOptions } from './options.js';
 import { concept, type Element, element } from './resource.js';
 import { fhirTime } from './values.js';
-
-/** Longest text of one value; FHIR takes a megabyte. */
-const LONGEST = 500_000;
 
 /** The leaves of a record by the part that they belong to, the record itself first. */
 export function partsOf(examination: Examination): readonly (readonly [RecordPath, readonly Leaf[]])[] {
@@ -32,24 +23,17 @@ export function partsOf(examination: Examination): readonly (readonly [RecordPat
   return [...parts.values()];
 }
 
-/** ASCII only, so that it may be cut anywhere. */
-const ascii = (json: string): string =>
-  json.replace(/[^\x20-\x7e]/g, (char) => `\\u${char.charCodeAt(0).toString(16).padStart(4, '0')}`);
-
-/** What this version does not know, at its place in the record, word by word. */
+/** What this version does not know, word by word. */
 function kept({ examination, language }: Context): readonly Element[] {
-  const fields = unknownFields(examination).map((path) => ({ path, value: fieldAt(examination, path) }));
-  const all = [...fields, ...(examination.carried ?? []).map((one) => ({ ...one, carried: true }))];
-  return all.flatMap((one) => {
-    const json = ascii(JSON.stringify(one));
-    return Array.from({ length: Math.ceil(json.length / LONGEST) }, (_, i) => ({
+  return keptTexts(examination).flatMap((parts) =>
+    parts.map((valueString, i) => ({
       code: concept(
         [{ system: SYSTEMS.field, code: i ? 'kept-more' : 'kept' }],
         language.parts.exchange.fields.kept,
       ),
-      valueString: json.slice(i * LONGEST, (i + 1) * LONGEST),
-    }));
-  });
+      valueString,
+    })),
+  );
 }
 
 const fullUrl = (resource: Element): string => `urn:uuid:${String(resource.id)}`;

@@ -1,101 +1,17 @@
-import type { Examination, Json } from '../examination/index.js';
-import type { UnreadCode } from '../statements/index.js';
 import { assembled } from './assemble.js';
 import { SYSTEMS } from './codes.js';
 import { changedDerived } from './read-derived.js';
-import { type Found, joined, type Reading, type Unread, unread } from './found.js';
-import { type Kept, positionOf, readKept, readOwn } from './read-own.js';
+import { isOfForm } from './form/read-answers.js';
+import { readResponse } from './form/read-response.js';
+import { type FromBundle, joined, type Reading, type Unread, unread } from './found.js';
+import type { Kept } from './kept.js';
+import { aroundOf, type Entry, frameOf, type ReadOptions, refusal } from './read-frame.js';
+import { positionOf, readKept, readOwn } from './read-own.js';
 import { readStrange } from './read-strange.js';
 import { at, codesIn, listAt, textAt } from './resource.js';
-import { exactText, fhirTime } from './values.js';
-
-/** Which findings of a bundle are wanted. */
-export interface ReadOptions {
-  /** The patient, by the reference that the bundle has, such as `Patient/123`. Findings about anyone else are not read. */
-  readonly subject?: string;
-  /** The day, as `2026-05-01` in the time of the place where it was found, of a bundle with findings of several. */
-  readonly day?: string;
-}
-
-/** What was read of a bundle. */
-export interface FromBundle {
-  readonly examination: Examination;
-  /** Everything that was not read, in the order of the bundle. */
-  readonly unread: readonly Unread[];
-}
-
-interface Entry {
-  readonly resource: Json;
-  readonly path: string;
-}
-
-/** Statuses of what is said and stands. */
-const STANDS = ['final', 'amended', 'corrected', 'preliminary'];
-
-function subjectOf(resource: unknown): string | undefined {
-  const subject = at(resource, 'subject');
-  const [system, value] = ['system', 'value'].map((name) => textAt(at(subject, 'identifier'), name));
-  return textAt(subject, 'reference') ?? (value === undefined ? undefined : `${system ?? ''}|${value}`);
-}
-
-const isSame = (one: string, asked: string): boolean =>
-  one === asked || one.endsWith(`/${asked}`) || asked.endsWith(`/${one}`);
-
-/** The day on which something was found; of a span its first. */
-function dayOf(resource: unknown): string | undefined {
-  const time =
-    textAt(resource, 'effectiveDateTime') ??
-    textAt(resource, 'effectiveInstant') ??
-    textAt(at(resource, 'effectivePeriod'), 'start');
-  return time?.slice(0, 10);
-}
 
 const isDerived = (resource: unknown): boolean => codesIn(at(resource, 'code'), SYSTEMS.derived).length > 0;
 const ownCodes = (resource: unknown): readonly string[] => codesIn(at(resource, 'code'), SYSTEMS.field);
-
-/** Why an Observation is not read at all, if it is not. */
-function refusal(
-  { resource }: Entry,
-  { subject, day }: ReadOptions,
-  { subjects, days, isError }: { subjects: ReadonlySet<string>; days: ReadonlySet<string>; isError: boolean },
-): UnreadCode | undefined {
-  if (['modifierExtension', 'implicitRules', 'focus'].some((name) => at(resource, name) !== undefined))
-    return 'modifier';
-  const about = subjectOf(resource);
-  if (subject !== undefined && about !== undefined && !isSame(about, subject)) return 'other-patient';
-  if (subject === undefined && subjects.size > 1) return 'several-patients';
-  const found = dayOf(resource);
-  if (day !== undefined && found !== undefined && found !== day) return 'other-day';
-  if (day === undefined && days.size > 1) return 'several-days';
-  const status = textAt(resource, 'status') ?? '';
-  return STANDS.includes(status) || (isError && status === 'entered-in-error') ? undefined : 'status';
-}
-
-/** What of the frame all Observations of another program share: when, and who examined. */
-function frameOf(entries: readonly Entry[]): Reading {
-  const found: Found[] = [];
-  const left: Unread[] = [];
-  const times = new Map<string, string>();
-  const names = new Map<string, string>();
-  for (const { resource, path } of entries) {
-    const time = exactText(resource, 'effectiveDateTime', fhirTime);
-    if ('value' in time) times.set(String(time.value), `${path}.effectiveDateTime`);
-    for (const performer of listAt(resource, 'performer')) {
-      const name = textAt(performer, 'display');
-      if (name) names.set(name, `${path}.performer`);
-    }
-    for (const name of ['effectivePeriod', 'effectiveInstant', 'effectiveTiming'])
-      if (at(resource, name) !== undefined) left.push({ path: `${path}.${name}`, why: 'partial-time' });
-  }
-  const [time] = times;
-  if (times.size > 1) for (const path of times.values()) left.push({ path, why: 'several' });
-  else if (time && !time[0].includes('T')) left.push({ path: time[1], why: 'partial-time' });
-  else if (time) found.push({ path: ['examinedAt'], value: time[0], at: time[1] });
-  const [name] = names;
-  if (names.size > 1) for (const path of names.values()) left.push({ path, why: 'several' });
-  else if (name?.[0]) found.push({ path: ['examiner'], value: name[0], at: name[1] });
-  return { found, unread: left };
-}
 
 /** The Composition of a document of ours says nothing that its Observations do not. */
 function isOurComposition(resource: unknown): boolean {
@@ -131,13 +47,16 @@ export function fromBundle(bundle: unknown, options: ReadOptions = {}): FromBund
   if (!entries) return { ...assembled([], []), unread: [{ path: '', why: 'no-bundle' }] };
   const isObservation = ({ resource }: Entry): boolean => textAt(resource, 'resourceType') === 'Observation';
   const observations = entries.filter(isObservation);
-  const others = entries.filter((one) => !isObservation(one) && !isOurComposition(one.resource));
-  const some = (of: (resource: unknown) => string | undefined): ReadonlySet<string> =>
-    new Set(observations.flatMap(({ resource }) => of(resource) ?? []));
   const records = observations.filter(({ resource }) => ownCodes(resource).includes('record'));
+  // Beside Observations of ours the answers to the form would say all of it a second time.
+  const answers = records.length ? [] : entries.filter(({ resource }) => isOfForm(resource));
+  const isRead = (one: Entry): boolean =>
+    isObservation(one) || answers.includes(one) || isOurComposition(one.resource);
   const isError = records.some(({ resource }) => textAt(resource, 'status') === 'entered-in-error');
-  const around = { subjects: some(subjectOf), days: some(dayOf), isError };
-  const readings: Reading[] = others.map(({ path }) => unread(path, 'other-resource'));
+  const around = aroundOf([...observations, ...answers], isError);
+  const readings: Reading[] = entries
+    .filter((one) => !isRead(one))
+    .map(({ path }) => unread(path, 'other-resource'));
   const kept: Kept[] = [];
   const derived: Entry[] = [];
   const strange: Entry[] = [];
@@ -159,6 +78,12 @@ export function fromBundle(bundle: unknown, options: ReadOptions = {}): FromBund
       }
     } else strange.push(entry);
   }
+  const [form] = answers;
+  if (form && answers.length === 1) {
+    const own = readResponse(form, options, around);
+    readings.push(own);
+    for (const one of own.kept) kept.push(one);
+  } else for (const { path } of answers) readings.push(unread(path, 'several'));
   readings.push(...strange.map(({ resource, path }) => readStrange(resource, path)));
   if (records.length === 0) readings.push(frameOf(strange));
   const all = joined(readings);

@@ -1,11 +1,12 @@
 import { type Json, pulseAt, type RecordPath, stepOf } from '../examination/index.js';
-import { LOINC, LOINC_GRADES, SNOMED, SYSTEMS } from './codes.js';
+import { LOINC_GRADES, SNOMED, SYSTEMS } from './codes.js';
 import type { Context } from './context.js';
 import { fieldOf, type Leaf, sideOf } from './fields.js';
 import { labelOf } from './labels.js';
 import { narrative } from './narrative.js';
+import { publishedCodes } from './published.js';
 import { bodySite, isSite } from './places.js';
-import { type CodeAndSystem, concept, type Element, element, legible } from './resource.js';
+import { concept, type Element, element, legible } from './resource.js';
 import { narrated, placeText, titleOf, wordText } from './speech.js';
 import { elementsOf, isReason, primitive } from './values.js';
 
@@ -13,26 +14,6 @@ import { elementsOf, isReason, primitive } from './values.js';
  * One part of the record as one Observation: what was found on one side of one thing, with its facets as components, since they share
  * side and time, and nothing else does.
  */
-
-/** Published codes of a field, beside its own. */
-function publishedCodes(code: string): readonly CodeAndSystem[] {
-  const loinc = (one: string): readonly CodeAndSystem[] => [{ system: SYSTEMS.loinc, code: one }];
-  if (/^pulses\.[^.]+$/.test(code)) return loinc(LOINC.pulse);
-  if (
-    code === 'circulation.systolic' ||
-    /^pressures\.(?!tcpo2|volumeCurve|afterExercise$)[^.]+(\.[^.]+)?$/.test(code)
-  )
-    return code.startsWith('circulation') || sided(code) ? loinc(LOINC.systolic) : [];
-  if (code === 'circulation.diastolic') return loinc(LOINC.diastolic);
-  if (code === 'circulation.heartRate') return loinc(LOINC.heartRate);
-  return code.endsWith('.refill') ? loinc(LOINC.refill) : [];
-}
-
-/** Whether pressures of this code are those of a cuff. */
-function sided(code: string): boolean {
-  const name = code.split('.').at(-1) ?? '';
-  return !['unit', 'note', 'completed', 'minutes', 'afterExercise'].includes(name);
-}
 
 /** The code of a part or facet: published ones first. */
 function codeOf(code: string, text: string | undefined): Json {

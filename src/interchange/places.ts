@@ -15,7 +15,7 @@ export function isSite(name: string): name is SiteId {
 }
 
 const ARM =
-  /^pressures\.(afterExercise\.)?(brachial|radial|ulnar|finger)$|\.arm(\.|$)|^context\.arm|^bedside\.(hand-arch|cold-provocation|scalene|hyperabduction|costoclavicular|arm-stress)$/;
+  /^pressures\.(afterExercise\.)?(brachial|radial|ulnar|finger)$|\.arm(\.|$)|^context\.arm|^bedside\.(hand-arch|cold-provocation|scalene|hyperabduction|costoclavicular|arm-stress)(\.|$)/;
 const LEG = /^pressures\.|\.leg(\.|$)|^context\.(leg|absentFromBirth)|^bedside\./;
 
 /** The limb that a sided part of the record is about. */

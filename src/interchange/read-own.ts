@@ -1,8 +1,9 @@
-import { type Json, LONGEST_TEXT, type RecordPath } from '../examination/index.js';
+import { type Json, LONGEST_TEXT } from '../examination/index.js';
 import { readBodySite } from './body-site.js';
 import { LOINC_GRADES, SYSTEMS } from './codes.js';
 import { type Field, FIELDS_OF, INDEX, pathOf, SIDE } from './fields.js';
-import { type Found, joined, type Reading, unread } from './found.js';
+import { joined, type Reading, unread, withLists } from './found.js';
+import { readKeptTexts } from './kept.js';
 import { arteryAt, ownPlace } from './places.js';
 import { at, codesIn, isElement, listAt, textAt } from './resource.js';
 import { SCALE_NUMERALS } from './strength.js';
@@ -116,25 +117,6 @@ function readComponent(component: Json, path: string, where: Where): Reading {
   ]);
 }
 
-/** The words of a list stand one in each component. */
-function withLists(found: readonly Found[]): readonly Found[] {
-  const lists = new Map<string, Found>();
-  const others: Found[] = [];
-  for (const one of found) {
-    const key = JSON.stringify(one.path);
-    const before = lists.get(key);
-    if (!Array.isArray(one.value) || one.value.length === 0 || Array.isArray(one.value[0])) others.push(one);
-    else
-      lists.set(
-        key,
-        before
-          ? { ...before, value: [...(before.value as readonly Json[]), ...(one.value as readonly Json[])] }
-          : one,
-      );
-  }
-  return [...others, ...lists.values()];
-}
-
 function readNotes(own: unknown, where: Where): Reading {
   const notes = listAt(own, 'note');
   if (notes.length === 0) return joined([]);
@@ -194,19 +176,8 @@ export function readOwn(own: Json, code: string, path: string, spare: number): R
   return { found: withLists(all.found), unread: all.unread };
 }
 
-/** What this version does not know, as it was kept. */
-export interface Kept {
-  readonly path: RecordPath;
-  readonly value: Json;
-  readonly carried: boolean;
-  readonly at: string;
-}
-
 /** Reads the entries of later versions that an Observation of the record itself keeps. */
-export function readKept(
-  own: Json,
-  path: string,
-): { readonly kept: readonly Kept[] } & Pick<Reading, 'unread'> {
+export function readKept(own: Json, path: string): ReturnType<typeof readKeptTexts> {
   const texts: { text: string; at: string }[] = [];
   for (const [i, component] of listAt(own, 'component').entries()) {
     const [code] = codesIn(at(component, 'code'), SYSTEMS.field);
@@ -215,28 +186,5 @@ export function readKept(
     if (code === 'kept-more' && last) last.text += text;
     else if (code === 'kept' || code === 'kept-more') texts.push({ text, at: `${path}.component[${i}]` });
   }
-  const kept: Kept[] = [];
-  const bad: Reading['unread'][number][] = [];
-  for (const { text, at: place } of texts) {
-    const one = parsed(text);
-    const way = at(one, 'path');
-    const value = at(one, 'value');
-    const isPath =
-      Array.isArray(way) &&
-      way.length > 0 &&
-      way.length <= 40 &&
-      way.every((key) => typeof key === 'string' || typeof key === 'number');
-    if (isPath && value !== undefined)
-      kept.push({ path: way as RecordPath, value, carried: at(one, 'carried') === true, at: place });
-    else bad.push({ path: place, why: 'not-understood' });
-  }
-  return { kept, unread: bad };
-}
-
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
+  return readKeptTexts(texts);
 }

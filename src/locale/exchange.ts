@@ -32,6 +32,8 @@ export interface ExchangeWords {
     | 'position'
     | 'kept'
     | 'derived'
+    /** In place of the figure of a pressure. */
+    | 'noFigure'
   >;
   readonly limbs: Of<'leg' | 'arm'>;
   readonly amendments: Of<'amended' | 'entered-in-error' | 'restored'>;
@@ -43,8 +45,6 @@ export interface ExchangeWords {
   readonly noMore: string;
   /** A strength with the scale it stands on. */
   onScale(step: string, scale: string): string;
-  /** A part that could not be examined, or of which nobody said why. */
-  readonly notExamined: string;
   readonly index: string;
   readonly flag: string;
   readonly reading: string;

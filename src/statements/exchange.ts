@@ -2,6 +2,8 @@
 export const UNREAD_CODES = [
   /** No FHIR bundle with a list of entries. */
   'no-bundle',
+  /** No FHIR QuestionnaireResponse. */
+  'no-response',
   /** A kind of resource that holds no findings of this examination. */
   'other-resource',
   /** An element that changes the meaning of what it stands in. */

@@ -30,6 +30,7 @@ const trade: ExchangeWords = {
     position: 'Stelle in der Liste',
     kept: 'Eintrag einer neueren Version',
     derived: 'Aus der Aufzeichnung abgeleitet',
+    noFigure: 'anstelle eines Messwerts',
   },
   limbs: { leg: 'Bein', arm: 'Arm' },
   amendments: {
@@ -48,7 +49,6 @@ const trade: ExchangeWords = {
   none: 'nichts davon',
   noMore: 'erfasst, nichts Näheres angegeben',
   onScale: (step, scale) => `${step} (Skala: ${scale})`,
-  notExamined: 'nicht untersucht',
   index: 'Druckindex',
   flag: 'Warnzeichen',
   reading: 'Aus den Befunden vermutete Lokalisation',
@@ -57,6 +57,7 @@ const trade: ExchangeWords = {
   caution: 'Von Software aus den erfassten Befunden abgeleitet; ärztlich zu beurteilen.',
   why: {
     'no-bundle': 'Diese Datei enthält kein Bundle mit Einträgen.',
+    'no-response': 'Diese Datei enthält keine QuestionnaireResponse.',
     'other-resource': 'Ressourcen dieser Art werden nicht gelesen.',
     modifier: 'Ein hier unbekanntes Element verändert die Bedeutung.',
     status: 'Dem Status nach ist es ein Irrtum, abgebrochen oder unvollständig.',

@@ -30,6 +30,7 @@ const trade: ExchangeWords = {
     position: 'Place in the list',
     kept: 'Entry of a later version',
     derived: 'Derived from the record',
+    noFigure: 'instead of a figure',
   },
   limbs: { leg: 'leg', arm: 'arm' },
   amendments: { amended: 'amended', 'entered-in-error': 'entered in error', restored: 'restored' },
@@ -44,7 +45,6 @@ const trade: ExchangeWords = {
   none: 'none of these',
   noMore: 'recorded, nothing further stated',
   onScale: (step, scale) => `${step} (scale: ${scale})`,
-  notExamined: 'not examined',
   index: 'Pressure index',
   flag: 'Red flag',
   reading: 'Localisation suggested by the findings',
@@ -53,6 +53,7 @@ const trade: ExchangeWords = {
   caution: 'Derived by software from the recorded findings; to be judged by a licensed clinician.',
   why: {
     'no-bundle': 'This file holds no bundle with entries.',
+    'no-response': 'This file holds no QuestionnaireResponse.',
     'other-resource': 'Resources of this kind are not read.',
     modifier: 'It holds an element that changes its meaning and is not known here.',
     status: 'By its status it is an error, cancelled or not complete.',

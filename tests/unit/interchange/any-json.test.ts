@@ -8,7 +8,7 @@ import { recordFrom } from '../../tools/any-record.js';
 function read(input: unknown) {
   const result = fromBundle(input);
   expect(parseExamination(result.examination).ok).toBe(true);
-  for (const one of result.unread) expect(typeof one.path === 'string' && one.why.length > 0).toBe(true);
+  expect(result.unread.every(({ path, why }) => typeof path === 'string' && why.length > 0)).toBe(true);
   return result;
 }
 
