@@ -1,4 +1,5 @@
 export type { ActId, ActKind } from './acts.js';
+export * from './beliefs.js';
 export type { NotExcluded, SettlingQuestion } from './besides.js';
 export type { Conflict } from './conflicts.js';
 export type { FindingId, Muscle, PressureEvidence, SkinLevel, StealSymptom } from './finding.js';

@@ -19,19 +19,18 @@ import {
 import { notExcluded, settlingQuestion } from './besides.js';
 import { conflictsOf, type Removable, removable, without } from './conflicts.js';
 import { findingsOf } from './evidence.js';
-import { type Feet, feetOf, withFeet } from './feet.js';
+import { feetOf } from './feet.js';
 import type { Finding, PressureEvidence } from './finding.js';
 import { type Firmness, firmnessOf } from './firmness.js';
 import { lazily } from './lazily.js';
 import { marginals } from './marginals.js';
-import { modelOf, READINGS } from './model.js';
+import { modelOf } from './model.js';
 import { acuteShare } from './onset.js';
 import { onsetGain } from './onset-act.js';
-import type { Model } from './columns.js';
 import { Propagation } from './propagate.js';
+import { propagate, ROOMS } from './propagated.js';
 import { rankActs, withAct } from './rank.js';
 import type { Answer, Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
-import { Room } from './room.js';
 import { mostProbableStory } from './story.js';
 import { occludedOf } from './stretch.js';
 import { TABLES } from './tables.js';
@@ -54,10 +53,6 @@ export interface NetworkOptions {
 
 /** Causes with less of the belief than this are left out where assumptions are tried and acts are ranked. */
 const LEAST_BELIEF = 0.01;
-/** Columns with less of the belief than this are not divided by the states of the feet. */
-const LEAST_DIVIDED = 0.02;
-/** Columns with less than this are left out then. */
-const LEAST_KEPT = 2e-4;
 /** Lighter findings are left out of the evidence. */
 const LIGHTEST = 0.02;
 /** A limb is in question from this probability on that its pulse is weak. */
@@ -194,24 +189,6 @@ function causeShares(net: Propagation): Record<Cause, number> {
   for (const cause of CAUSES) shares[cause] = 0;
   for (const column of net.live) shares[CAUSES[net.cause[column]!]!] += net.joint(column) / total;
   return shares;
-}
-
-/** The rooms of the latest reading; what an older one is still asked for is worked out once more. */
-const ROOMS = [new Room(), new Room()] as const;
-
-/** The network with the findings in it; columns that hold next to nothing are not divided by the states of the feet. */
-function propagate(model: Model, feet: readonly Feet[], findings: readonly Finding[]): Propagation {
-  const factors = findings.flatMap((finding) => finding.factors);
-  const net = new Propagation(model, factors, feet.length && READINGS.gone + 1 + feet.length, ROOMS[0]);
-  const total = net.total();
-  if (feet.length && total > 0) {
-    const division = withFeet(model, feet, (c) => {
-      const share = net.joint(c) / total;
-      return share >= LEAST_DIVIDED ? 'divide' : share >= LEAST_KEPT ? 'keep' : 'drop';
-    });
-    net.divide(division);
-  }
-  return net;
 }
 
 /** Lesions beside the one that takes the pulse away: where disease begins above it, and what is likely closed beyond. */
