@@ -20,6 +20,7 @@ export const LAYERS = [
   'notes',
   'drawing',
   'lesson',
+  'practice',
   'elements',
   'angular',
 ];
@@ -30,7 +31,7 @@ const ABOVE_CORE = ['drawing', 'elements'];
 const DRAWS = ['picture.ts'];
 
 /** Layers that only some others may load: the map knows nothing of the simulated patient, nor does the localisation it tests. */
-const APART = { flow: ['flow', 'lesson', 'elements'] };
+const APART = { flow: ['flow', 'lesson', 'practice', 'elements'] };
 
 /** Calls `check(node, specifier)` for everything that names another module: import, export from, import(), import type. */
 export function visitSpecifiers(check) {

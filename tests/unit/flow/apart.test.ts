@@ -17,7 +17,7 @@ async function loadedBy(entry: string): Promise<string[]> {
 describe('the simulated patient stands apart', () => {
   it('is loaded neither by the core nor by the elements', async () => {
     for (const entry of ['src/core.ts', 'src/index.ts']) {
-      expect((await loadedBy(entry)).filter((path) => /src\/(flow|lesson)/.test(path))).toEqual([]);
+      expect((await loadedBy(entry)).filter((path) => /src\/(flow|lesson|practice)/.test(path))).toEqual([]);
     }
   });
 

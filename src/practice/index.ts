@@ -1,0 +1,14 @@
+export * from './acts.js';
+export * from './cautions.js';
+export * from './checklist.js';
+export * from './code.js';
+export { type HiddenPatient, lessonPatient, simulatedPatient } from './hidden.js';
+export * from './information.js';
+export * from './marks.js';
+export { type Brief, type Complaint, COMPLAINTS, PRESENTS } from './presents.js';
+export * from './presented.js';
+export * from './progress.js';
+export * from './round.js';
+export * from './times.js';
+export * from './truth.js';
+export * from './votes.js';
