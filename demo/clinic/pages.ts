@@ -3,11 +3,11 @@ import './ask-first.js';
 import './patient-chart.js';
 import './patient-list.js';
 import './patient-visits.js';
-import { inErrorForm } from './amend.js';
+import { inErrorForm, isVisitInError } from './amend.js';
 import type { ClinicStore } from './database.js';
 import { changesSince, examinationReport, recordFrom } from './examination.js';
 import { type KeepVisit, visitExport } from './exchange.js';
-import { flagLine } from './flag-line.js';
+import { flagLine, flagOf } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
 import { visitLetter } from './letter.js';
@@ -52,6 +52,17 @@ export function patientsPage(rows: readonly PatientRow[]): TemplateResult {
   </main>`;
 }
 
+/** The red flag of the last visit that counts, before all else; the visits tell the earlier ones. */
+function lastFlag(visits: readonly Visit[]): TemplateResult | typeof nothing {
+  const last = visits.find((visit) => !isVisitInError(visit));
+  if (!last || !flagOf(last)) return nothing;
+  return html`${flagLine(last)}
+    <p class="hint">
+      Found on ${day(last.fields['date'])}.
+      <a href=${hashOf({ page: 'visit', patientId: last.patientId, visitId: last.id })}>Open this visit</a>
+    </p>`;
+}
+
 export function patientPage(
   { patient, visits, draft }: PatientRow,
   store: ClinicStore | undefined,
@@ -61,7 +72,7 @@ export function patientPage(
   return html`<main class="page">
     ${trail(toPatients)}
     <h1 tabindex="-1">${patient.name}</h1>
-    ${identity(patient)}
+    ${identity(patient)} ${lastFlag(visits)}
     <p>${patient.summary}</p>
     <div class="actions">
       <a class="button solid" href=${hashOf({ page: 'edit', patientId })}>
@@ -82,9 +93,9 @@ export function patientPage(
         ? html`<patient-visits .visits=${visits}></patient-visits>`
         : html`<p class="empty">No visit yet. The first one will stand here.</p>`
     }
-    <fhir-import .patient=${patient} .visits=${visits} .keep=${keep}></fhir-import>
     <h2>After an operation</h2>
     <patient-chart .store=${store} .patientId=${patientId}></patient-chart>
+    <fhir-import .patient=${patient} .visits=${visits} .keep=${keep}></fhir-import>
   </main>`;
 }
 

@@ -53,7 +53,10 @@ export class PatientChart extends LitElement {
   }
 
   #begin(): TemplateResult {
-    return html`<p>Watch a limb by the hour:</p>
+    return html`<p>
+        Watch a limb by the hour: signal, colour, sensation, movement, refill and pain, with the next round
+        due. Which limb was operated on?
+      </p>
       <div class="actions">
         ${LIMBS.map(
           ([name, limb]) =>

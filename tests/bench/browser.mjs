@@ -2,8 +2,9 @@
 // How quick the map is in a browser, beside a slider of a known component library, a world map drawn with d3 and a bare drawing
 // by Lit, measured in the same run: time from its module evaluated to painted, from key or tap to painted, main thread time per pointer move,
 // memory after many edits; as the machine is and slowed down four times.
-// node tests/bench/browser.mjs [--json] [--built] [--rounds 5] [--edits 1000]
-//   --built  measures dist/ as it is, without building it first
+// node tests/bench/browser.mjs [--json] [--built] [--rounds 5] [--edits 1000] [--visits]
+//   --built   measures dist/ as it is, without building it first
+//   --visits  measures a patient's visits alone
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
@@ -14,7 +15,20 @@ import { launch } from 'puppeteer-core';
 import { BROWSER_FLAGS } from '../../.tools/find-browser.mjs';
 import { browserOrInstall } from '../../.tools/install-browser.mjs';
 import { bundleInChunks, root } from './bundle.mjs';
-import { draw, hover, markedKeys, memory, must, open, SLOWDOWN, taps } from './measure.mjs';
+import {
+  draw,
+  hover,
+  markedKeys,
+  median,
+  memory,
+  must,
+  open,
+  quantile,
+  rounded,
+  SLOWDOWN,
+  taps,
+} from './measure.mjs';
+import { printVisits, visits } from './visits.mjs';
 
 const VARIANTS = {
   map: 'tests/bench/pages/map.js',
@@ -22,8 +36,12 @@ const VARIANTS = {
   worldMap: 'tests/bench/pages/world-map.js',
   bare: 'tests/bench/pages/bare.js',
 };
-/** Pages of which only the first paint is measured. */
-const PAGES = { tenMaps: 'tests/bench/pages/ten-maps.js', figures: 'tests/bench/pages/figures.js' };
+/** Pages that stand beside no control. */
+const PAGES = {
+  tenMaps: 'tests/bench/pages/ten-maps.js',
+  figures: 'tests/bench/pages/figures.js',
+  visits: 'tests/bench/pages/visits.js',
+};
 
 const { values: options } = parseArgs({
   options: {
@@ -31,6 +49,7 @@ const { values: options } = parseArgs({
     built: { type: 'boolean', default: false },
     rounds: { type: 'string', default: '5' },
     edits: { type: 'string', default: '1000' },
+    visits: { type: 'boolean', default: false },
   },
 });
 
@@ -75,7 +94,8 @@ async function serve() {
     files.set(`/${name}`, page(name));
   }
   const server = createServer(({ url }, response) => {
-    const body = files.get(url);
+    // What follows the question mark is the page's own.
+    const body = files.get(url.split('?')[0]);
     response.writeHead(body === undefined ? 404 : 200, {
       'content-type': url.endsWith('.js') ? 'text/javascript' : 'text/html',
       // Isolated, so that the page's clock is not coarsened.
@@ -149,16 +169,6 @@ async function pages(browser, origin) {
     figureSvgBytes: of('figureSvgBytes', 0),
   };
 }
-
-function quantile(values, share) {
-  const sorted = [...values].sort((a, b) => a - b);
-  const at = (sorted.length - 1) * share;
-  const low = Math.floor(at);
-  return sorted[low] + (sorted[Math.ceil(at)] - sorted[low]) * (at - low);
-}
-
-const median = (values) => quantile(values, 0.5);
-const rounded = (number, digits = 1) => Number(number.toFixed(digits));
 
 function summary(runs, name) {
   const result = {};
@@ -235,10 +245,7 @@ function print(results, load) {
     console.log(`The machine was busy with other things (load ${load}): these figures are too high.`);
 }
 
-if (!options.built) build();
-const { origin, close } = await serve();
-const browser = await launch({ executablePath: browserOrInstall(), args: BROWSER_FLAGS });
-try {
+async function main(browser, origin) {
   const runs = await measure(browser, origin);
   const load = rounded(loadavg()[0]);
   const results = {};
@@ -263,12 +270,26 @@ try {
     cpuRatioSlow: ratio('paintCpuMsSlow'),
   };
   const marks = await markedKeys(browser, origin);
+  const series = await visits(browser, origin, rounds);
   const more = { ...besideBare, ...(await pages(browser, origin)), ...marks };
-  if (options.json) console.log(JSON.stringify({ rounds, load, ...map, ...more, ...controls, ratios }));
+  if (options.json)
+    console.log(JSON.stringify({ rounds, load, ...map, ...more, visits: series, ...controls, ratios }));
   else {
     print(results, load);
     for (const [key, value] of Object.entries(more)) console.log(key.padEnd(44) + String(value).padStart(11));
+    printVisits(series);
   }
+}
+
+if (!options.built) build();
+const { origin, close } = await serve();
+const browser = await launch({ executablePath: browserOrInstall(), args: BROWSER_FLAGS });
+try {
+  if (options.visits) {
+    const results = await visits(browser, origin, rounds);
+    if (options.json) console.log(JSON.stringify({ rounds, load: rounded(loadavg()[0]), visits: results }));
+    else printVisits(results);
+  } else await main(browser, origin);
 } finally {
   await browser.close();
   close();

@@ -9,6 +9,16 @@ export function must(truth, what) {
   if (!truth) throw new Error(`the work did not happen: ${what}`);
 }
 
+export function quantile(values, share) {
+  const sorted = [...values].sort((a, b) => a - b);
+  const at = (sorted.length - 1) * share;
+  const low = Math.floor(at);
+  return sorted[low] + (sorted[Math.ceil(at)] - sorted[low]) * (at - low);
+}
+
+export const median = (values) => quantile(values, 0.5);
+export const rounded = (number, digits = 1) => Number(number.toFixed(digits));
+
 /** A fresh page of a variant, painted. */
 export async function open(browser, origin, name, slow) {
   const context = await browser.createBrowserContext();
@@ -34,7 +44,7 @@ export async function open(browser, origin, name, slow) {
   return { tab, cdp, faults, paintCpuMs, close: () => context.close() };
 }
 
-async function metrics(cdp) {
+export async function metrics(cdp) {
   const { metrics: all } = await cdp.send('Performance.getMetrics');
   return Object.fromEntries(all.map(({ name, value }) => [name, value]));
 }
@@ -103,7 +113,8 @@ export async function draw(opened, name) {
   return perMove;
 }
 
-async function heap(cdp) {
+/** What is in use after the garbage is collected. */
+export async function usedHeap(cdp) {
   await cdp.send('HeapProfiler.collectGarbage');
   await cdp.send('HeapProfiler.collectGarbage');
   const { JSHeapUsedSize, Nodes, JSEventListeners } = await metrics(cdp);
@@ -121,11 +132,11 @@ export async function memory(browser, origin, name, edits) {
   };
   // The first edits compile code and fill caches; what matters is whether memory keeps growing.
   await type(100);
-  const before = await heap(cdp);
+  const before = await usedHeap(cdp);
   const state = await tab.evaluate(() => bench.state());
   await type(edits - 1);
   must((await tab.evaluate(() => bench.state())) !== state, `${name}, many edits`);
-  const after = await heap(cdp);
+  const after = await usedHeap(cdp);
   await opened.close();
   return {
     heapBeforeKb: Math.round(before.kB),

@@ -19,7 +19,7 @@ import { later } from './fetched.js';
 import type { VisitLog } from './log.js';
 import { pairOf, pressed } from './chosen.js';
 import { Pictures } from './pictures.js';
-import { renderPlots } from './lines.js';
+import { LaidOut, renderPlots } from './lines.js';
 import { type Scene, whenOf } from './scene.js';
 import { cardOf, renderCard, STEP } from './strip.js';
 import { visitsStyles } from './styles.js';
@@ -67,6 +67,7 @@ export class LimbVisits extends LitElement {
   readonly #width = new WidthController(this, 720);
   #order: readonly PatientVisit[] = [];
   #log: VisitLog | undefined;
+  #laidOut = new LaidOut();
   readonly #pictures = new Pictures();
   readonly #work = new Work(
     () => this.#step(),
@@ -92,6 +93,7 @@ export class LimbVisits extends LitElement {
     const before = this.#order[this.active]?.id;
     this.#order = visitsInOrder(this.visits);
     this.#log = undefined;
+    this.#laidOut = new LaidOut();
     this.#pictures.clear();
     const again = this.#order.findIndex(({ id }) => id === before);
     this.active = again < 0 ? Math.max(0, this.#order.length - 1) : again;
@@ -138,6 +140,7 @@ export class LimbVisits extends LitElement {
       </div>
       <p class="hidden-visually" id="keys">${table.keys}</p>
       ${this.way === 'figure' ? this.#strip(scene) : this.#table(scene)}
+      ${count === 1 ? html`<p class="hint alone">${table.alone}</p>` : nothing}
       <div class="below">${this.#lines(scene)} ${this.#changes(scene)}</div>`;
   }
 
@@ -229,6 +232,7 @@ export class LimbVisits extends LitElement {
     const { order, active, pair, words } = scene;
     return renderPlots({
       log,
+      laidOut: this.#laidOut,
       part: later.part,
       width: Math.min(
         640,
@@ -249,9 +253,8 @@ export class LimbVisits extends LitElement {
 
   #changes(scene: Scene): TemplateResult | typeof nothing {
     const log = this.#log;
-    if (!log) return nothing;
+    if (!log || scene.order.length === 1) return nothing;
     const { table } = scene.words;
-    if (scene.order.length === 1) return html`<p class="hint">${table.alone}</p>`;
     const [a, b] = scene.pair;
     if (a === undefined || b === undefined) return html`<p class="hint">${table.chooseTwo}</p>`;
     const { tag, register } = this.#language;

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Side, SIDES } from '../../anatomy/index.js';
 import type { TrendMeasure } from '../../comparison/trends.js';
-import type { Scatter, TimeAxis } from '../../drawing/trend-plot.js';
+import type { Scatter, TimeAxis, TrendPlot } from '../../drawing/trend-plot.js';
 import type { VisitsWords } from '../../locale/visits.js';
 import type { SourceWords } from '../common/sources-mark.js';
 import { offsetOf } from '../../comparison/visits.js';
@@ -12,8 +12,35 @@ import { renderPlot, type ShownPlot } from './plots.js';
 /** Height of one plot, in px. */
 const HEIGHT = 168;
 
+/** Axis and lines of one log, which stay as they are while a reader moves along ten thousand visits. */
+export class LaidOut {
+  #key = '';
+  #axis: TimeAxis | undefined;
+  readonly #plots = new Map<
+    TrendMeasure,
+    { readonly scatter: readonly Scatter[]; readonly plot: TrendPlot }
+  >();
+
+  /** @param key all that the layout depends on beside the log */
+  axis(key: string, make: () => TimeAxis): TimeAxis {
+    if (key !== this.#key || !this.#axis) {
+      this.#plots.clear();
+      this.#key = key;
+      this.#axis = make();
+    }
+    return this.#axis;
+  }
+
+  plot(measure: TrendMeasure, make: () => { scatter: readonly Scatter[]; plot: TrendPlot }) {
+    const known = this.#plots.get(measure) ?? make();
+    this.#plots.set(measure, known);
+    return known;
+  }
+}
+
 interface Lines {
   readonly log: VisitLog;
+  readonly laidOut: LaidOut;
   readonly part: LaterPart;
   readonly width: number;
   /** The visit that is read. */
@@ -44,11 +71,10 @@ function scatterOf({ log, part, base, until }: Lines, measure: TrendMeasure): Sc
 
 function shownPlot(lines: Lines, axis: TimeAxis, measure: TrendMeasure): ShownPlot {
   const { log, part, words, active, base, width, when } = lines;
-  const values = log.column(measure);
-  const scatter = scatterOf(lines, measure);
-  const plot = part.trendPlot({ times: log.times, values, counts: log.counts }, axis, scatter, {
-    width,
-    height: HEIGHT,
+  const { scatter, plot } = lines.laidOut.plot(measure, () => {
+    const scatter = scatterOf(lines, measure);
+    const columns = { times: log.times, values: log.column(measure), counts: log.counts };
+    return { scatter, plot: part.trendPlot(columns, axis, scatter, { width, height: HEIGHT }) };
   });
   const sides = log.sides(measure, active);
   const time = log.times[active]!;
@@ -72,7 +98,7 @@ function shownPlot(lines: Lines, axis: TimeAxis, measure: TrendMeasure): ShownPl
 
 /** The plots of every measure that was taken, over one axis, and the reader that moves through all of them. */
 export function renderPlots(lines: Lines): TemplateResult | typeof nothing {
-  const { log, part, width, active, words, letters, sources, when, go, key } = lines;
+  const { log, laidOut, part, width, active, base, until, words, letters, sources, when, go, key } = lines;
   const { measures } = log;
   const count = log.visits.length;
   const busy =
@@ -81,7 +107,9 @@ export function renderPlots(lines: Lines): TemplateResult | typeof nothing {
       : nothing;
   if (!measures.length) return html`<div class="lines">${busy}</div>`;
   const shift = offsetOf(lines.shift);
-  const axis = part.timeAxis(log.times, width, shift);
+  const axis = laidOut.axis([log.done, width, base, until, shift].join(' '), () =>
+    part.timeAxis(log.times, width, shift),
+  );
   const cursor = Number.isNaN(log.times[active]!) ? undefined : axis.x(log.times[active]!);
   const tick = (time: number): string => words.tick(time + shift, axis.unit);
   const shown = measures.map((measure) => shownPlot(lines, axis, measure));

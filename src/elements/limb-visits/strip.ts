@@ -93,6 +93,28 @@ function told({ struck, readable, changes, isFirst }: Card, words: VisitsWords):
   </p>`;
 }
 
+/** Chooses the visit to be compared. */
+function pickButton(
+  { struck, when, active, chosen }: Card,
+  { table }: VisitsWords,
+  pick: () => void,
+): TemplateResult {
+  const letter = chosen && { a: 'A', b: 'B' }[chosen];
+  return html`<button
+    type="button"
+    class="button pick"
+    tabindex=${active ? 0 : -1}
+    aria-pressed=${chosen ? 'true' : 'false'}
+    @click=${pick}
+    ?disabled=${struck}
+  >
+    ${letter ? html`<i class="letter" aria-hidden="true">${letter}</i>` : nothing}${table.pick}<span
+      class="hidden-visually"
+      >: ${when}${chosen ? ` (${chosen === 'a' ? table.earlier : table.later})` : ''}</span
+    >
+  </button>`;
+}
+
 export function renderCard(
   card: Card,
   words: VisitsWords,
@@ -102,7 +124,6 @@ export function renderCard(
 ): TemplateResult {
   const { visit, struck, at, count, when, active, chosen, picture, changes, values } = card;
   const { table } = words;
-  const letter = chosen && { a: 'A', b: 'B' }[chosen];
   return html`<li
     class="card ${chosen ? 'on' : ''} ${struck ? 'struck' : ''}"
     part="visit"
@@ -112,10 +133,10 @@ export function renderCard(
   >
     <button type="button" class="open" tabindex=${active ? 0 : -1} @click=${act.open}>
       <span class="hidden-visually">${table.open} </span
-      ><b>${struck ? html`<s>${when}</s>` : when}</b
+      ><b>${struck ? html`<s>${when}</s>` : when}${ICONS.next}</b
       >${visit.flag ? html`<span class="flag">${ICONS.alarm}<span>${visit.flag}</span></span>` : html`<span class="note">${visit.note ?? nothing}</span>`}
     </button>
-    <div class="picture">
+    <div class="picture" @click=${act.open}>
       ${picture ? unsafeSVG(picture) : nothing}
       ${picture && part && changes?.length ? rings(changes, view, part) : nothing}
     </div>
@@ -128,19 +149,6 @@ export function renderCard(
           </div>`,
       )}
     </dl>
-    ${told(card, words)}
-    <button
-      type="button"
-      class="button pick"
-      tabindex=${active ? 0 : -1}
-      aria-pressed=${chosen ? 'true' : 'false'}
-      @click=${act.pick}
-      ?disabled=${struck}
-    >
-      ${letter ? html`<i class="letter" aria-hidden="true">${letter}</i>` : nothing}${table.pick}<span
-        class="hidden-visually"
-        >: ${when}${chosen ? ` (${chosen === 'a' ? table.earlier : table.later})` : ''}</span
-      >
-    </button>
+    ${told(card, words)} ${count > 1 ? pickButton(card, words, act.pick) : nothing}
   </li>`;
 }

@@ -44,13 +44,17 @@ export const visitsStyles = css`
   }
   .track {
     display: grid;
+    /* Date, map, numbers, changes, choice: each begins at one height in all cards, however long a flag is. */
+    grid-template-rows: repeat(5, auto);
     grid-auto-flow: column;
     grid-auto-columns: var(--_step);
     justify-content: start;
   }
   .card {
-    display: flex;
-    flex-direction: column;
+    display: grid;
+    grid-row: 1 / -1;
+    grid-template-rows: subgrid;
+    align-content: start;
     margin-inline-end: 12px;
     padding: 0 10px 10px;
     min-inline-size: 0;
@@ -65,6 +69,7 @@ export const visitsStyles = css`
   .open {
     border: 0;
     background: none;
+    align-self: start;
     padding: 6px 0;
     min-block-size: 56px;
     text-align: start;
@@ -73,11 +78,20 @@ export const visitsStyles = css`
     cursor: pointer;
     overflow: hidden;
   }
-  .open:hover b,
-  td .open:hover {
-    text-decoration: underline;
+  .open b {
+    text-decoration: underline var(--_edge);
+    text-underline-offset: 3px;
+    display: flex;
+    align-items: center;
+    justify-content: space-between;
+    gap: 4px;
   }
-  .open b,
+  .open b svg {
+    flex: none;
+  }
+  .open:hover b {
+    text-decoration-color: currentColor;
+  }
   .note {
     display: block;
     overflow: hidden;
@@ -92,23 +106,25 @@ export const visitsStyles = css`
   .flag {
     display: flex;
     gap: 4px;
-    align-items: center;
+    align-items: start;
     font-size: calc(13 * var(--_text));
     font-weight: 600;
     color: var(--_danger);
   }
   .flag svg {
+    flex: none;
+    margin-block-start: 1px;
     inline-size: 16px;
     block-size: 16px;
   }
   .flag span {
-    overflow: hidden;
-    text-overflow: ellipsis;
-    white-space: nowrap;
+    overflow-wrap: anywhere;
+    hyphens: auto;
   }
   .picture {
     position: relative;
-    align-self: center;
+    justify-self: center;
+    cursor: pointer;
     inline-size: 148px;
     min-block-size: 190px;
     direction: ltr;
@@ -148,13 +164,13 @@ export const visitsStyles = css`
     color: var(--_ink-2);
   }
   dd {
+    text-wrap: balance;
     overflow-wrap: anywhere;
   }
   .told {
     margin-block: 8px;
     font-size: calc(13 * var(--_text));
     line-height: calc(18 * var(--_text));
-    flex: 1;
     color: var(--_ink-2);
   }
   .told b {
@@ -188,6 +204,7 @@ export const visitsStyles = css`
     border-inline-start: 3px solid var(--_focus);
     font-weight: 600;
     cursor: ew-resize;
+    margin-block-end: 8px;
   }
   figure + figure {
     margin-block-start: 16px;
@@ -268,19 +285,20 @@ export const visitsStyles = css`
     stroke-dasharray: 6 4;
   }
   .band-told {
-    display: flex;
-    flex-wrap: wrap;
+    display: grid;
+    grid-template-columns: minmax(0, max-content) auto;
     align-items: center;
-    gap: 0 4px;
+    justify-content: start;
+    column-gap: 12px;
   }
   .band-told .sources {
     display: contents;
   }
   .band-told .sources ul {
-    flex-basis: 100%;
+    grid-column: 1 / -1;
   }
   .band-told .sources-mark {
-    margin: -6px 0;
+    margin-block: -6px;
   }
   table {
     inline-size: 100%;

@@ -77,7 +77,7 @@ export function renderTable(
         <th scope="col">${table.visit}</th>
         ${TREND_MEASURES.map((measure) => html`<th scope="col">${table.measures[measure]}</th>`)}
         <th scope="col">${table.changed}</th>
-        <th scope="col">${table.pick}</th>
+        ${count > 1 ? html`<th scope="col">${table.pick}</th>` : html`<td></td>`}
       </tr>
     </thead>
     <tbody>
@@ -103,19 +103,23 @@ export function renderTable(
             ${TREND_MEASURES.map((measure) => html`<td>${said[measure]}</td>`)}
             <td>${changed(row, words)}</td>
             <td>
-              <button
-                type="button"
-                class="button pick"
-                tabindex=${active ? 0 : -1}
-                aria-pressed=${chosen ? 'true' : 'false'}
-                ?disabled=${struck}
-                @click=${() => act.pick(at)}
-              >
-                ${chosen ? html`<i class="letter" aria-hidden="true">${chosen.toUpperCase()}</i>` : nothing}${table.pick}<span
-                  class="hidden-visually"
-                  >: ${when}${side ? ` (${side})` : ''}</span
-                >
-              </button>
+              ${
+                count > 1
+                  ? html`<button
+                      type="button"
+                      class="button pick"
+                      tabindex=${active ? 0 : -1}
+                      aria-pressed=${chosen ? 'true' : 'false'}
+                      ?disabled=${struck}
+                      @click=${() => act.pick(at)}
+                    >
+                      ${chosen ? html`<i class="letter" aria-hidden="true">${chosen.toUpperCase()}</i>` : nothing}${table.pick}<span
+                        class="hidden-visually"
+                        >: ${when}${side ? ` (${side})` : ''}</span
+                      >
+                    </button>`
+                  : nothing
+              }
             </td>
           </tr>`;
         },
