@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import type { Register } from 'pulse-map/core/tables';
 import { parseExamination, partMessagesFor, type Pathway, triage } from 'pulse-map/core';
 import { isVisitInError } from './amend.js';
 import { EXAMINATION_NAME, type Visit } from './types.js';
@@ -10,7 +11,11 @@ export const PATHWAY: Pathway = {
 };
 
 /** The worst red flag of a visit as one line, and how many more there are; `undefined` where none stands. */
-export function flagOf({ fields }: Visit): { readonly heading: string; readonly more: number } | undefined {
+export function flagOf(
+  { fields }: Visit,
+  language = 'en',
+  register: Register = 'trade',
+): { readonly heading: string; readonly more: number } | undefined {
   const text = fields[EXAMINATION_NAME];
   if (!text || isVisitInError({ fields })) return undefined;
   let record: unknown;
@@ -22,7 +27,7 @@ export function flagOf({ fields }: Visit): { readonly heading: string; readonly 
   const parsed = parseExamination(record);
   const [worst, ...others] = parsed.ok ? triage(parsed.value, PATHWAY.settings).flags : [];
   if (!worst) return undefined;
-  const { flags } = partMessagesFor('en');
+  const { flags } = partMessagesFor(language, register);
   return { heading: `${flags.when(worst)}: ${flags.heading(worst)}`, more: others.length };
 }
 

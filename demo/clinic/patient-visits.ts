@@ -4,6 +4,7 @@ import 'pulse-map/elements/limb-visits/define';
 import type { PatientVisit, VisitOpenEvent } from 'pulse-map/elements/limb-visits';
 import { isVisitInError } from './amend.js';
 import { flagOf } from './flag-line.js';
+import { fetchWords } from './languages.js';
 import { examinationLanguage, examinationRegister, followLanguage } from './language.js';
 import { hashOf } from './routes.js';
 import { EXAMINATION_NAME, type Visit } from './types.js';
@@ -11,7 +12,7 @@ import { EXAMINATION_NAME, type Visit } from './types.js';
 /** A visit as the timeline takes it: the record as the form submitted it, the day, and why the patient came. */
 function visitOf(visit: Visit): PatientVisit {
   const { id, fields } = visit;
-  const flag = flagOf(visit);
+  const flag = flagOf(visit, examinationLanguage(), examinationRegister());
   return {
     id,
     examination: fields[EXAMINATION_NAME] ?? '',
@@ -29,7 +30,20 @@ export class PatientVisits extends LitElement {
 
   constructor() {
     super();
-    followLanguage(this);
+    followLanguage(this, () => this.#renew());
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#renew();
+  }
+
+  /** Flags stand in the language of the examination, whose words may still be on their way. */
+  #renew(): void {
+    void fetchWords(examinationLanguage()).then(() => {
+      this.#shown = undefined;
+      this.requestUpdate();
+    });
   }
 
   protected override createRenderRoot(): this {

@@ -141,7 +141,7 @@ export class LimbVisits extends LitElement {
       <p class="hidden-visually" id="keys">${table.keys}</p>
       ${this.way === 'figure' ? this.#strip(scene) : this.#table(scene)}
       ${count === 1 ? html`<p class="hint alone">${table.alone}</p>` : nothing}
-      <div class="below">${this.#lines(scene)} ${this.#changes(scene)}</div>`;
+      <div class="below">${this.#lines(scene)}${this.#changes(scene)}</div>`;
   }
 
   private get scroller(): HTMLElement | null {

@@ -105,7 +105,7 @@ export function renderPlots(lines: Lines): TemplateResult | typeof nothing {
     log.done < count
       ? html`<p class="hint" role="status">${words.table.reading(log.done, count)}</p>`
       : nothing;
-  if (!measures.length) return html`<div class="lines">${busy}</div>`;
+  if (!measures.length) return busy;
   const shift = offsetOf(lines.shift);
   const axis = laidOut.axis([log.done, width, base, until, shift].join(' '), () =>
     part.timeAxis(log.times, width, shift),

@@ -125,7 +125,7 @@ export function renderCard(
   const { visit, struck, at, count, when, active, chosen, picture, changes, values } = card;
   const { table } = words;
   return html`<li
-    class="card ${chosen ? 'on' : ''} ${struck ? 'struck' : ''}"
+    class="card ${chosen && count > 1 ? 'on' : ''} ${struck ? 'struck' : ''}"
     part="visit"
     data-at=${at}
     aria-setsize=${count}

@@ -197,6 +197,12 @@ export const visitsStyles = css`
     padding-block-start: 12px;
     border-block-start: 1px solid var(--_line);
   }
+  .alone {
+    padding-block: 4px 8px;
+  }
+  .below:empty {
+    display: none;
+  }
   .reader {
     display: inline-block;
     min-block-size: 44px;

@@ -108,6 +108,9 @@ describe('the clinic’s record', () => {
     await shows('Tobias Okafor');
     await until(() => visits().length === 1, 'the visit');
     expect(visits()[0]!.textContent).to.match(/Now: .*right leg/);
+    const first = app.querySelector('main > .flag-line')!;
+    expect(first.textContent).to.match(/Now: .*right leg/);
+    expect(first.compareDocumentPosition(visits()[0]!) & Node.DOCUMENT_POSITION_FOLLOWING).to.be.above(0);
     await click(visits()[0]!);
     await shows('Visit of 2 November 2026');
     const flag = app.querySelector('main > .flag-line') as HTMLElement;

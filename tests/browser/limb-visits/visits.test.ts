@@ -72,6 +72,11 @@ describe('<limb-visits>', () => {
     await settled(one);
     expect(root(one).textContent).to.contain('nothing to compare');
     expect(opens(one).length).to.equal(1);
+    expect(all(one, '.pick').length).to.equal(0);
+    await click(named(one, /^\s*Table/));
+    await one.updateComplete;
+    expect(opens(one).length).to.equal(1);
+    expect(all(one, '.pick').length).to.equal(0);
   });
 
   it('shows every visit with what changed since the one before, and compares the last two', async () => {
@@ -91,6 +96,23 @@ describe('<limb-visits>', () => {
     expect(cards[1]!.querySelectorAll('.rings .chance').length).to.equal(1);
     expect(element.shadowRoot!.querySelectorAll('.plots figure').length).to.equal(2);
     await expect(element).to.be.accessible();
+  });
+
+  it('says the red flag of a visit whole, and begins every map at one height all the same', async () => {
+    const flag = 'Now: Acute limb ischaemia likely, limb may be threatened (Rutherford IIa to III): left leg';
+    for (const width of [390, 1200]) {
+      await setViewport({ width, height: 900 });
+      const element = await show(series(2).map((one, at) => (at === 1 ? { ...one, flag } : one)));
+      await settled(element);
+      const said = all<HTMLElement>(element, '.flag span')[0]!;
+      expect(said.textContent).to.equal(flag);
+      expect(said.scrollWidth).to.be.at.most(said.clientWidth + 1);
+      const { bottom } = said.getBoundingClientRect();
+      const tops = all(element, '.picture').map((one) => Math.round(one.getBoundingClientRect().top));
+      expect(new Set(tops).size).to.equal(1);
+      expect(bottom).to.be.at.most(tops[0]! + 1);
+    }
+    await setViewport({ width: 1200, height: 900 });
   });
 
   it('compares the two that a person chooses, and tells the page', async () => {
@@ -122,7 +144,8 @@ describe('<limb-visits>', () => {
     const opened: string[] = [];
     element.addEventListener('visit-open', (event) => opened.push((event as VisitOpenEvent).visit.id));
     await click(named(element, /^Open the visit of 2 Jan/));
-    expect(opened).to.deep.equal(['v1']);
+    await click(all(element, '.picture')[2]!);
+    expect(opened).to.deep.equal(['v1', 'v2']);
   });
 
   it('is walked by keys alone, in the strip and in the plots, with one stop of Tab each', async () => {
