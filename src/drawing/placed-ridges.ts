@@ -100,21 +100,44 @@ function drawnOnce(marks: readonly LesionMark[]): LesionMark[] {
 
 /** Deviation of a ridge that is not seen in a small picture, in px. */
 const TOLERANCE = 0.2;
-const SMALL_CHART: Chart = { ...FIGURE_CHART, step: 12 };
+/** Least height of the highest ridge that a small picture could have, and of its lowest part, in px: so it is seen at 24 px, too. */
+const SMALL_RIDGE = { most: 4, least: 2 };
+/** Distance between points of the line of a small ridge, in px, and the least in units of the drawing. */
+const SMALL_STEP = { px: 1, least: 12 };
 
-/** The ridges of all marks of a view in a small picture: of as few points as are seen there, and without numbers. */
-export function smallRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
+/** The drawing of a layout, with ridges that are large enough for its scale. */
+function smallChart({ scale, plate }: Layout): Chart {
+  const { ridge, strandsOf }: Chart = plate ?? FIGURE_CHART;
+  const grown = Math.max(1, SMALL_RIDGE.most / (ridge.most * scale));
+  return {
+    strandsOf,
+    step: Math.max(SMALL_STEP.least, Math.min(2 * SMALL_STEP.least, SMALL_STEP.px / scale)),
+    ridge: {
+      area: ridge.area * grown,
+      least: Math.max(ridge.least, Math.min(ridge.most * grown, SMALL_RIDGE.least / scale)),
+      most: ridge.most * grown,
+      smooth: ridge.smooth,
+    },
+  };
+}
+
+/**
+ * The ridges of all marks of a view in a small picture: of as few points as are seen there, large enough to be seen, and without numbers.
+ * @param bare without sites to keep clear of, and without feet
+ */
+export function smallRidges(marks: readonly LesionMark[], layout: Layout, bare = false): PlacedRidges[] {
   const { scale, offsetX, offsetY, glyphScale } = layout;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
+  const chart = smallChart(layout);
   return drawnOnce(marks).map((mark) => {
     const path = new PathWriter();
     const feet = new PathWriter();
     const draw = (points: readonly Point[], to: PathWriter): void =>
       points.forEach(([x, y], i) => (i ? to.lineTo(x, y) : to.moveTo(x, y)));
-    for (const ridge of ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, SMALL_CHART)) {
+    for (const ridge of ridgesOf(mark, bare ? 0 : (CLEAR_OF_SITE * glyphScale) / scale, chart)) {
       draw(simplify(ridge.outline.map(px), TOLERANCE), path);
       path.closePath();
-      for (const foot of ridge.feet) draw(foot.map(px), feet);
+      if (!bare) for (const foot of ridge.feet) draw(foot.map(px), feet);
     }
     return { mark, outline: path.toString(), feet: feet.toString() };
   });

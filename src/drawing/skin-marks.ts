@@ -90,7 +90,7 @@ function hatch(points: readonly Point[], kind: 'dots' | 'slant'): string {
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const snap = (value: number): number => Math.floor(value / (2 * SPACING)) * 2 * SPACING;
   const [left, top] = [snap(Math.min(...xs)) - SPACING, snap(Math.min(...ys)) - SPACING];
-  const [right, bottom] = [Math.max(...xs) + SPACING, Math.max(...ys) + SPACING];
+  const [right, bottom] = [Math.ceil(Math.max(...xs) + SPACING), Math.ceil(Math.max(...ys) + SPACING)];
   let d = '';
   if (kind === 'dots')
     for (let y = top, i = 0; y < bottom; y += SPACING, i++)

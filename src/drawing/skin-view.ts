@@ -34,13 +34,31 @@ export function isMarkBehind(view: View, { on }: Mark): boolean {
   return !isPlateView(view) && on !== undefined && !['hand', 'foot'].includes(plateOf(on.plate).name);
 }
 
-/** The paths of a mark where it lies in a layout that shows it. */
+/** The points of a line or contour without those nearer to the last than a distance; the first, the last and enough for a shape stay. */
+function thinned(points: readonly Point[], distance: number): readonly Point[] {
+  let at = points[0] as Point;
+  const kept = points.filter(([x, y], i) => {
+    const stays = i === 0 || i === points.length - 1 || Math.hypot(x - at[0], y - at[1]) >= distance;
+    if (stays) at = [x, y];
+    return stays;
+  });
+  return kept.length >= Math.min(points.length, 4) ? kept : points;
+}
+
+/**
+ * The paths of a mark where it lies in a layout that shows it.
+ * @param grain distance of points in px below which they are not told apart, as in a small picture
+ */
 export function placedMark(
   mark: Mark,
   { view, scale, offsetX, offsetY }: Pick<Layout, 'view' | 'scale' | 'offsetX' | 'offsetY'>,
+  grain = 0,
 ): MarkShape {
   const own = markPointsIn(view, mark) ?? [];
-  const points = own.map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]);
+  const points = thinned(
+    own.map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]),
+    grain,
+  );
   const middle = own[Math.floor(own.length / 2)];
   const far = isPlateView(view) && middle ? onward(view, middle) : farSide(mark.points);
   return markShape(mark.kind, points, far);

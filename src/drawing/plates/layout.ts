@@ -3,7 +3,7 @@ import { findingLines } from '../finding-lines.js';
 import { type Point, sampleAt, type Spline } from '../geometry.js';
 import { NAME_LINE, type PlacedLabel, type PlacedSite } from '../labels.js';
 import { LABEL_TYPE, type LabelText, LARGEST_GLYPH, type Layout, OVER_HEIGHT, textWidth } from '../layout.js';
-import { placesIn } from '../views.js';
+import { type Crop, placesIn } from '../views.js';
 import type { PreparedPlate } from './prepared.js';
 
 const PAD = 8;
@@ -25,8 +25,16 @@ interface Span {
   readonly to: number;
 }
 
-/** The skin of a plate as points, one list a contour, within the box of the plate. */
-function skinOf({ outlines, plate: { size } }: PreparedPlate): Point[][] {
+const SKINS = new WeakMap<PreparedPlate, Point[][]>();
+
+/** The skin of a plate as points, one list a contour, within the box of the plate; computed once. */
+function skinOf(plate: PreparedPlate): Point[][] {
+  const skin = SKINS.get(plate) ?? sampledSkin(plate);
+  SKINS.set(plate, skin);
+  return skin;
+}
+
+function sampledSkin({ outlines, plate: { size } }: PreparedPlate): Point[][] {
   const sampled = (spline: Spline): Point[] => {
     const count = Math.ceil(spline.length / STEP);
     return Array.from({ length: count }, (_, i): Point => {
@@ -69,10 +77,30 @@ function berthOf(plate: PreparedPlate, place: Place, skin: readonly Point[][], c
   return { place, at: [x, y], side, edge, next };
 }
 
+interface Extent {
+  readonly left: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
 /** The skin's extent from left to right, and how far down it reaches. */
-function extentOf(skin: readonly Point[][]): { left: number; right: number; bottom: number } {
+function extentOf(skin: readonly Point[][]): Extent {
   const [xs, ys] = [skin.flat().map(([x]) => x), skin.flat().map(([, y]) => y)];
   return { left: Math.min(...xs), right: Math.max(...xs), bottom: Math.max(...ys) };
+}
+
+const CROPS = new WeakMap<PreparedPlate, Crop>();
+
+/** What a small picture shows of a plate: from side to side of the skin, and down to its end; computed once. */
+export function cropOfPlate(plate: PreparedPlate): Crop {
+  const crop = CROPS.get(plate) ?? cropAround(plate);
+  CROPS.set(plate, crop);
+  return crop;
+}
+
+function cropAround(plate: PreparedPlate): Crop {
+  const { left, right, bottom } = extentOf(skinOf(plate));
+  return { x: left, y: 0, width: right - left, height: Math.min(plate.plate.size[1], bottom + 8) };
 }
 
 /** Shares of the largest possible scale that are tried, largest first. */

@@ -2,11 +2,11 @@ import { type ArteryId, vesselKey } from '../../anatomy/index.js';
 import { filletsOf } from '../fillets.js';
 import { type DrawnFlow, type Flow, REDUCED_WIDTH } from '../flow.js';
 import { type Point, sampleAt, type Spline, splineThrough } from '../geometry.js';
-import { PathWriter } from '../path-writer.js';
+import { type PathUnit, PathWriter } from '../path-writer.js';
 import { drawRibbon } from '../ribbon.js';
 import { closedSpline, onArtery, onCourse, type PlateCourse, type PreparedPlate } from './prepared.js';
 
-/** One path of a plate's ground, in tenths of its unit. */
+/** One path of a plate's ground, in tenths of its unit or, for small pictures, in whole ones. */
 export interface PlatePart {
   /** What it is, for its paint. */
   readonly kind:
@@ -16,6 +16,7 @@ export interface PlatePart {
     | 'nail'
     | 'line'
     | 'bone'
+    | 'over'
     | 'behind'
     | 'behind-hollow'
     | 'deep'
@@ -25,7 +26,9 @@ export interface PlatePart {
     | 'thinning'
     | 'casing';
   readonly d: string;
-  /** Width of the stroke in tenths of a unit, where the part is a line. */
+  /** The contours of arteries one by one, of which `d` is made. */
+  readonly pieces?: readonly string[];
+  /** Width of the stroke in the units of its path, where the part is a line. */
   readonly width?: number;
   readonly opacity?: number;
   /** Lies within the skin, or shows only over the deeper arteries. */
@@ -51,9 +54,8 @@ function closedContour(points: readonly Point[], path: PathWriter): void {
   path.closePath();
 }
 
-function writer(): PathWriter {
-  return new PathWriter('tenth');
-}
+/** What a number of path data stands for. */
+export type PlateUnit = Exclude<PathUnit, 'unit'>;
 
 /** How far from either end a landmark has reached its full width, as a share of its length. */
 const SWELL = 0.42;
@@ -70,12 +72,16 @@ function ink(points: readonly Point[], weight: number, path: PathWriter): void {
   );
 }
 
-const GROUNDS = new WeakMap<PreparedPlate, readonly PlatePart[]>();
+const GROUNDS: Readonly<Record<PlateUnit, WeakMap<PreparedPlate, readonly PlatePart[]>>> = {
+  tenth: new WeakMap(),
+  whole: new WeakMap(),
+};
 
 /** Skin and landmarks under the arteries, and those over them. */
-function ground(plate: PreparedPlate): readonly PlatePart[] {
-  const known = GROUNDS.get(plate);
+function ground(plate: PreparedPlate, unit: PlateUnit): readonly PlatePart[] {
+  const known = GROUNDS[unit].get(plate);
   if (known) return known;
+  const writer = (): PathWriter => new PathWriter(unit);
   const { tones, nails, lines } = plate.plate;
   const body = writer();
   for (const outline of plate.outlines) {
@@ -113,9 +119,9 @@ function ground(plate: PreparedPlate): readonly PlatePart[] {
     { kind: 'nail', d: nailPath.toString(), clip: 'skin' },
     { kind: 'line', d: drawn(lines.filter(({ over, bone }) => !over && !bone)), clip: 'skin' },
     { kind: 'bone', d: drawn(lines.filter(({ bone }) => bone)), clip: 'skin' },
-    { kind: 'line', d: drawn(lines.filter(({ over }) => over)), clip: 'skin', opacity: 1 },
+    { kind: 'over', d: drawn(lines.filter(({ over }) => over)), clip: 'skin' },
   ];
-  GROUNDS.set(plate, parts);
+  GROUNDS[unit].set(plate, parts);
   return parts;
 }
 
@@ -167,55 +173,86 @@ const LEAST_WIDTH = 0.04;
 /** How far a nearer artery stands off the deeper ones that it crosses, in units of the plate. */
 const CASING = 3.2;
 
+/** Contours of a course that no finding changes, by what they are; each is computed once. */
+const STILL = new WeakMap<PlateCourse, Map<string, string>>();
+
+function once(course: PlateCourse, what: string, make: () => string): string {
+  const known = STILL.get(course) ?? new Map<string, string>();
+  STILL.set(course, known);
+  const text = known.get(what) ?? make();
+  known.set(what, text);
+  return text;
+}
+
+type Paths = Record<
+  'deep' | 'near' | `${'deep' | 'near'}-${'hollow' | 'thinning'}` | 'faint' | 'casing',
+  string[]
+>;
+
 /** Skin, landmarks and arteries of a plate, in the order they are painted. */
-export function plateParts(plate: PreparedPlate, flow: readonly DrawnFlow[]): readonly PlatePart[] {
+export function plateParts(
+  plate: PreparedPlate,
+  flow: readonly DrawnFlow[],
+  unit: PlateUnit = 'tenth',
+): readonly PlatePart[] {
   const flows = new Map<string, DrawnFlow[]>();
   for (const one of flow) {
     const key = vesselKey(one.piece);
     flows.set(key, [...(flows.get(key) ?? []), one]);
   }
-  const paths = {
-    deep: writer(),
-    'deep-hollow': writer(),
-    'deep-thinning': writer(),
-    near: writer(),
-    'near-hollow': writer(),
-    'near-thinning': writer(),
-    faint: writer(),
-    casing: writer(),
+  const paths: Paths = {
+    deep: [],
+    'deep-hollow': [],
+    'deep-thinning': [],
+    near: [],
+    'near-hollow': [],
+    'near-thinning': [],
+    faint: [],
+    casing: [],
   };
   const behind: PlatePart[] = [];
   for (const course of plate.courses) {
     const { artery, spline, radius } = course;
     const stretches = joined(stretchesOf(course, flows));
     if (artery.depth === 'behind') {
-      behind.push(...stretches.map((stretch) => dashes(course, stretch)));
+      behind.push(...stretches.map((stretch) => dashes(course, stretch, unit)));
       continue;
     }
     const { depth } = artery;
-    const ribbon = (path: PathWriter, { from, to }: Stretch, width: readonly [number, number]): void =>
-      drawRibbon(path, spline, from, to, (u) => {
-        const share = to > from ? (u - from) / (to - from) : 0;
-        return radius(u) * (width[0] + (width[1] - width[0]) * share);
-      });
+    const ribbon = (from: number, to: number, wide: (u: number) => number): string => {
+      const path = new PathWriter(unit);
+      drawRibbon(path, spline, from, to, wide);
+      return path.toString();
+    };
+    /** @param width shares of the full width at both ends; the full width unless told otherwise */
+    const add = (list: string[], { from, to }: Stretch, width?: readonly [number, number]): void => {
+      if (!width) list.push(once(course, `${unit} ${from} ${to}`, () => ribbon(from, to, radius)));
+      else {
+        const share = (u: number): number => (to > from ? (u - from) / (to - from) : 0);
+        list.push(ribbon(from, to, (u) => radius(u) * (width[0] + (width[1] - width[0]) * share(u))));
+      }
+    };
     for (const stretch of stretches) {
       const { flow: own, left } = stretch;
       const solid = artery.faint ? 'faint' : depth;
       if (own === 'none') {
-        ribbon(paths[`${depth}-hollow`], stretch, [1, 1]);
-        if (left && Math.max(...left) > LEAST_WIDTH) ribbon(paths[`${depth}-thinning`], stretch, left);
+        add(paths[`${depth}-hollow`], stretch);
+        if (left && Math.max(...left) > LEAST_WIDTH) add(paths[`${depth}-thinning`], stretch, left);
       } else
-        ribbon(paths[solid], stretch, left ?? (own === 'reduced' ? [REDUCED_WIDTH, REDUCED_WIDTH] : [1, 1]));
+        add(paths[solid], stretch, left ?? (own === 'reduced' ? [REDUCED_WIDTH, REDUCED_WIDTH] : undefined));
     }
     const atOrigin = stretches[0];
     if (atOrigin && artery.fillet) {
-      const d = filletsOf(course, 'tenth', () =>
-        plate.courses.filter((one) => one.side === course.side && artery.fillet?.includes(one.artery.id)),
+      const d = once(course, `${unit} fillets`, () =>
+        filletsOf(course, unit, () =>
+          plate.courses.filter((one) => one.side === course.side && artery.fillet?.includes(one.artery.id)),
+        ),
       );
       const kind = atOrigin.flow === 'none' ? (`${depth}-hollow` as const) : artery.faint ? 'faint' : depth;
-      if (atOrigin.flow !== 'reduced') paths[kind].append(d);
+      if (atOrigin.flow !== 'reduced' && d) paths[kind].push(d);
     }
-    if (depth === 'near' && !artery.bare) drawRibbon(paths.casing, spline, 0, 1, (u) => radius(u) + CASING);
+    if (depth === 'near' && !artery.bare)
+      paths.casing.push(once(course, `${unit} casing`, () => ribbon(0, 1, (u) => radius(u) + CASING)));
   }
   const part = (
     kind: PlatePart['kind'],
@@ -223,10 +260,11 @@ export function plateParts(plate: PreparedPlate, flow: readonly DrawnFlow[]): re
     more: Partial<PlatePart> = {},
   ): PlatePart => ({
     kind,
-    d: paths[from].toString(),
+    d: paths[from].join(''),
+    pieces: paths[from],
     ...more,
   });
-  const under = ground(plate);
+  const under = ground(plate, unit);
   return [
     ...under.slice(0, -1),
     ...behind,
@@ -242,9 +280,9 @@ export function plateParts(plate: PreparedPlate, flow: readonly DrawnFlow[]): re
   ].filter(({ d }) => d !== '');
 }
 
-/** The deeper arteries of a plate, over which nearer ones stand off; path data in tenths of a unit. */
-export function deepPath(plate: PreparedPlate): string {
-  const path = writer();
+/** The deeper arteries of a plate, over which nearer ones stand off. */
+export function deepPath(plate: PreparedPlate, unit: PlateUnit = 'tenth'): string {
+  const path = new PathWriter(unit);
   for (const { artery, spline, radius } of plate.courses)
     if (artery.depth === 'deep') drawRibbon(path, spline, 0, 1, (u) => radius(u) + 1);
   return path.toString();
@@ -254,17 +292,22 @@ export function deepPath(plate: PreparedPlate): string {
 const DASHED = 12;
 
 /** A stretch behind bone: its middle line, to be dashed, as wide as the artery there. */
-function dashes({ artery, spline, radius }: PlateCourse, { from, to, flow }: Stretch): PlatePart {
-  const path = writer();
+function dashes(
+  { artery, spline, radius }: PlateCourse,
+  { from, to, flow }: Stretch,
+  unit: PlateUnit,
+): PlatePart {
+  const path = new PathWriter(unit);
   const points = Array.from({ length: DASHED + 1 }, (_, i): Point => {
     const { x, y } = sampleAt(spline, from + ((to - from) * i) / DASHED);
     return [x, y];
   });
   contour(splineThrough(points), path);
+  const width = 2 * radius((from + to) / 2) * (flow === 'reduced' ? REDUCED_WIDTH : 1);
   return {
     kind: flow === 'none' ? 'behind-hollow' : 'behind',
     d: path.toString(),
-    width: Math.round(20 * radius((from + to) / 2) * (flow === 'reduced' ? REDUCED_WIDTH : 1)),
+    width: unit === 'tenth' ? Math.round(10 * width) : Math.round(10 * width) / 10,
     opacity: artery.far ? 0.5 : 0.78,
     clip: 'skin',
   };

@@ -114,7 +114,7 @@ export function sharedGround(prefix: string, arms: boolean, ink: Ink, px: number
     tag('g', { id: prefix + layer }, landmark(layer, arms, ink, px)),
   );
   const paths = [...ids].map(([d, id]) => pathOf(d, { id: prefix + id }));
-  return tag('defs', {}, [...landmarks, ...paths].join(''));
+  return [...landmarks, ...paths].join('');
 }
 
 const use = (id: string): string => `<use href="#${id}"/>`;
@@ -148,10 +148,13 @@ export interface Ground {
   readonly coarse: boolean;
   /** Beginning of the ids under which the page has body and healthy arteries, if it has them. */
   readonly shared: string | undefined;
+  /** Nothing but the body: for pictures too small for more. */
+  readonly bare: boolean;
 }
 
 /** Body and arteries in figure units. */
-export function groundText({ flow, arms, ink, px, coarse, shared }: Ground): string {
+export function groundText({ flow, arms, ink, px, coarse, shared, bare }: Ground): string {
+  if (bare) return shared === undefined ? landmark('body', arms, ink, px) : use(`${shared}body`);
   const exact = !coarse && shared === undefined;
   const parts = arteryParts(flow, arms, exact ? 'tenth' : 'whole');
   const scale = exact ? BODY_UNIT : 1;

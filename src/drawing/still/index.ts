@@ -1,10 +1,9 @@
 export {
-  figureBody,
   type FigureLook,
   type FigureOptions,
-  figureSVG,
+  stillBody,
   stillPicture,
   type StillPicture,
   type WordedOptions,
-} from './figure-svg.js';
+} from './still-picture.js';
 export * from './legend.js';

@@ -9,6 +9,7 @@ import { MARK_BOXES, MARKS, RIDGE_SIGN } from '../glyphs.js';
 import { LABEL_TYPE, type Layout } from '../layout.js';
 import { lesionTitle } from '../lesion-title.js';
 import { FIGURE_PAINT, GLYPH_PAINT, GROUND_PAINT, type Paint } from '../paint.js';
+import { CAPTION_PAINT } from '../plates/paint.js';
 import type { PlacedRidges } from '../placed-ridges.js';
 import type { MarkShape } from '../skin-marks.js';
 import { SKIN_PAINT } from '../skin-paint.js';
@@ -28,13 +29,15 @@ const ridgePaint = (ink: Ink, kind: LesionMark['kind']): Painted =>
   painted(ink, [FIGURE_PAINT[kind === 'block' ? '.lesions .ridge' : '.lesions .narrowing .ridge']]);
 const feetPaint = (ink: Ink): Painted => painted(ink, [FIGURE_PAINT['.lesions .feet']]);
 
-export function lesionsText(ridges: readonly PlacedRidges[], ink: Ink, words: Messages): string {
+/** @param fine of the lines, how much thinner they are: those of a tiny ridge would fill it */
+export function lesionsText(ridges: readonly PlacedRidges[], ink: Ink, words: Messages, fine = 1): string {
+  const thin = { ...ink, lines: ink.lines * fine };
   return ridges
     .map(({ mark, outline, feet }) =>
       group(
         {},
         titleOf(lesionTitle(mark, words)) +
-          pathOf(outline, ridgePaint(ink, mark.kind)) +
+          pathOf(outline, ridgePaint(thin, mark.kind)) +
           pathOf(feet, feetPaint(ink)),
       ),
     )
@@ -136,6 +139,20 @@ export function sitesText(layout: Layout, sites: SiteViews, ink: Ink): string {
     .join('');
 }
 
+/** The name of a plate, and what else is said on it, in px. */
+export function captionsText({ captions = [], view }: Layout, ink: Ink, { map }: Messages): string {
+  const text = (said: string, more: Parameters<typeof tag>[1], paint: Paint): string =>
+    tag('text', { ...more, ...painted(ink, [paint], 1, 1) }, xmlText(said));
+  return captions
+    .map(({ word, x, y }) => {
+      const at = { x: tenth(x), y: tenth(y) };
+      return word === 'title'
+        ? text(map.views[view], at, CAPTION_PAINT['.captions .title'])
+        : text(map.plates.captions[word], { ...at, 'text-anchor': 'middle' }, CAPTION_PAINT['.captions']);
+    })
+    .join('');
+}
+
 const SKIN: Readonly<Record<string, Paint>> = SKIN_PAINT;
 
 function skinPart(part: string, kind: MarkKind, ink: Ink): Painted {
@@ -163,20 +180,25 @@ function skinPaths(
   return clip + under + path('fill') + texture + path('edge');
 }
 
-/** The marks on the skin, each named. */
+/**
+ * The marks on the skin, each named.
+ * @param grain distance of points in px below which they are not told apart
+ */
 export function skinText(
   marks: readonly Mark[],
   layout: Layout,
   ink: Ink,
   words: Messages,
   id: (index: number) => string,
+  grain = 0,
 ): string {
   return marks
     .map((mark, i) =>
       tag(
         'g',
         { opacity: isMarkBehind(layout.view, mark) ? 0.6 : undefined },
-        titleOf(markName(mark, words)) + skinPaths(mark.kind, placedMark(mark, layout), ink, id(i), true),
+        titleOf(markName(mark, words)) +
+          skinPaths(mark.kind, placedMark(mark, layout, grain), ink, id(i), true),
       ),
     )
     .join('');

@@ -1,10 +1,12 @@
-import { placeKey } from '../../anatomy/index.js';
+import { type Place, placeKey, type Side, SIDES } from '../../anatomy/index.js';
+import type { Point } from '../geometry.js';
 import { type GlyphKind, GLYPHS, MARKS, type MarkKind, NUMERAL_SHIFT, NUMERALS } from '../glyphs.js';
 import type { Layout } from '../layout.js';
 import { GLYPH_PAINT } from '../paint.js';
 import type { SiteViews } from '../site-view.js';
+import { PathWriter } from '../path-writer.js';
 import { positionOf } from '../vessels.js';
-import { type BodyView, cropOf, placesIn } from '../views.js';
+import { type BodyView, type Crop, cropOf, placesIn, type View } from '../views.js';
 import { glyphPaint, shifted } from './glyph.js';
 import { type Ink, painted, type Painted } from './ink.js';
 import { group, pathOf, tag, tenth } from './xml.js';
@@ -19,13 +21,40 @@ const READABLE = 0.6;
 const LEAST_LETTER = 9;
 
 /** A view without names, as large as its width allows. */
-export function smallLayout(view: BodyView, width: number): Layout & { readonly letterSize: number } {
-  const crop = cropOf(view);
+export function smallLayout(view: BodyView, width: number): SmallLayout {
+  const sides = SIDES.filter((side) => !view.includes('-') || view.startsWith(side));
+  const corners = sides.map((side): Corner => ({ side, right: side === 'left' }));
+  const at = (place: Place): Point => {
+    const { x, y } = positionOf(place);
+    return [x, y];
+  };
+  return fitted(view, width, cropOf(view), at, corners);
+}
+
+/** The upper corner in which the letter of a side stands. */
+export interface Corner {
+  readonly side: Side;
+  readonly right: boolean;
+}
+
+/** A layout of a small picture. */
+export type SmallLayout = Layout & { readonly letterSize: number };
+
+/**
+ * What is shown of a drawing, as large as a width allows.
+ * @param at where a place lies, in units of the drawing
+ */
+export function fitted(
+  view: View,
+  width: number,
+  crop: Crop,
+  at: (place: Place) => Point,
+  corners: readonly Corner[],
+): SmallLayout {
   const scale = (width - 2 * PAD) / crop.width;
   const height = Math.round(crop.height * scale + 2 * PAD);
   const [offsetX, offsetY] = [PAD - crop.x * scale, PAD - crop.y * scale];
   const size = Math.max(LEAST_LETTER, Math.min(22, 40 * scale));
-  const sides = (['right', 'left'] as const).filter((side) => !view.includes('-') || view.startsWith(side));
   return {
     view,
     width,
@@ -36,12 +65,12 @@ export function smallLayout(view: BodyView, width: number): Layout & { readonly 
     offsetY,
     naming: 'codes',
     sites: placesIn(view).map((place) => {
-      const { x, y } = positionOf(place);
+      const [x, y] = at(place);
       return { place, x: x * scale + offsetX, y: y * scale + offsetY };
     }),
     labels: [],
     findings: new Map(),
-    letters: sides.map((side) => ({ side, x: side === 'right' ? size : width - size, y: size * 1.2 })),
+    letters: corners.map(({ side, right }) => ({ side, x: right ? width - size : size, y: size * 1.2 })),
     letterSize: size,
   };
 }
@@ -111,3 +140,39 @@ export function smallGlyphs(layout: Layout, sites: SiteViews, ink: Ink): string 
 /** A ground of one colour. */
 export const paperText = (width: number, height: number, ink: Ink): string =>
   tag('rect', { width, height, fill: ink.colour('paper') });
+
+/** Size of a dot, and of the ring in the corner, of a picture that is too small for glyphs, in px. */
+const DOT = { absent: 2.8, other: 3 };
+const RING = { r: 2.5, width: 1.3 };
+
+/**
+ * What stands for the sites of a picture that is too small for glyphs: a dot at each that is not as usual, square where the pulse is
+ * absent; a ring in the corner unless every pulse was stated.
+ */
+export function tinySigns(layout: Layout, sites: SiteViews, ink: Ink): string {
+  const [absent, other] = [new PathWriter(), new PathWriter()];
+  let unstated = false;
+  for (const { place, x, y } of layout.sites) {
+    const site = sites.get(placeKey(place));
+    if (site?.shown.kind === 'not-examined') unstated = true;
+    if (site?.weight !== 'loud') continue;
+    const path = site.shown.kind === 'absent' ? absent : other;
+    path.moveTo(x, y);
+    path.lineTo(x, y);
+  }
+  const { r, width } = RING;
+  const at = layout.width - r - width;
+  const dot = (path: PathWriter, size: number, colour: string, cap: 'round' | 'square'): string =>
+    pathOf(path.toString(), { stroke: colour, 'stroke-width': size, 'stroke-linecap': cap });
+  return [
+    dot(other, DOT.other + 1.6, ink.colour('weak-edge'), 'round'),
+    dot(other, DOT.other, ink.colour('weak'), 'round'),
+    dot(absent, DOT.absent, ink.colour('gone'), 'square'),
+    unstated
+      ? tag('circle', {
+          ...{ cx: tenth(at), cy: r + width, r, fill: ink.colour('paper') },
+          ...{ stroke: ink.colour('mute'), 'stroke-width': width },
+        })
+      : '',
+  ].join('');
+}

@@ -37,7 +37,7 @@ export class Pictures {
 
   draw(at: number, record: Examination | undefined, view: BodyView, words: Messages, part: LaterPart): void {
     const look = { view, width: PICTURE, scheme: 'page' } as const;
-    this.body ??= part.figureBody(look);
+    this.body ??= part.stillBody(look);
     this.#drawn.set(at, record ? part.stillPicture(record, { ...look, shared: true, words }).text : '');
     if (this.#drawn.size > KEPT) this.#drawn.delete(this.#drawn.keys().next().value as number);
   }

@@ -12,6 +12,27 @@ import { examined, place } from '../../tools/examinations.js';
 const faultOf = (text: string): string =>
   new DOMParser().parseFromString(text, 'image/svg+xml').querySelector('parsererror')?.textContent ?? '';
 
+/** Relative luminance of a colour. Source: WCAG 2.2, definition of relative luminance. */
+function luminance(rgb: readonly [number, number, number]): number {
+  const [r, g, b] = rgb.map((value) => {
+    const share = value / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  }) as [number, number, number];
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}
+
+/** A picture as its dots. */
+async function pixelsOf(text: string): Promise<Uint8ClampedArray> {
+  const image = new Image();
+  image.src = URL.createObjectURL(new Blob([text], { type: 'image/svg+xml' }));
+  await image.decode();
+  URL.revokeObjectURL(image.src);
+  const canvas = new OffscreenCanvas(image.naturalWidth, image.naturalHeight);
+  const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
+  context.drawImage(image, 0, 0);
+  return context.getImageData(0, 0, canvas.width, canvas.height).data;
+}
+
 describe('figureSVG', () => {
   it('is well-formed XML whatever a note holds, in every view, small and with names', () => {
     fc.assert(
@@ -20,12 +41,15 @@ describe('figureSVG', () => {
         noteText,
         fc.constantFrom(...VIEWS),
         fc.boolean(),
-        (record, note, view, names) => {
+        fc.constantFrom(undefined, 24, 160),
+        (record, note, view, names, width) => {
           const noted = setPulse(record, place('left femoral'), {
             grade: 'absent',
             note: `${note}\uD800<&">]]>`,
           });
-          expect(faultOf(figureSVG(noted, { view, names, title: note }))).to.equal('');
+          expect(faultOf(figureSVG(noted, { view, names, title: note, ...(width && { width }) }))).to.equal(
+            '',
+          );
         },
       ),
       { numRuns: 25 },
@@ -33,33 +57,53 @@ describe('figureSVG', () => {
     for (const view of VIEWS) expect(faultOf(figureBody({ view })), view).to.equal('');
   });
 
-  it('is drawn the same with a shared body as on its own', async () => {
-    const record = examined({
-      'left femoral': 'normal',
-      'left popliteal': 'absent',
-      'right radial': 'reduced',
-    });
-    const drawn = async (shared: boolean): Promise<Uint8ClampedArray> => {
-      const text = figureSVG(record, { shared, width: 160 });
-      // An image has no page around it, so what is referred to must stand inside.
-      const defs = shared ? /<defs>.*<\/defs>/s.exec(figureBody({ width: 160 }))![0] : '';
-      const image = new Image();
-      image.src = URL.createObjectURL(
-        new Blob([text.replace('</title>', `</title>${defs}`)], { type: 'image/svg+xml' }),
-      );
-      await image.decode();
-      URL.revokeObjectURL(image.src);
-      const canvas = new OffscreenCanvas(image.naturalWidth, image.naturalHeight);
-      const context = canvas.getContext('2d') as OffscreenCanvasRenderingContext2D;
-      context.drawImage(image, 0, 0);
-      return context.getImageData(0, 0, canvas.width, canvas.height).data;
-    };
-    const [alone, together] = [await drawn(false), await drawn(true)];
-    expect(together.length).to.equal(alone.length);
-    const far = alone.filter((value, i) => Math.abs(value - (together[i] as number)) > 60).length;
-    expect(far / alone.length).to.be.below(0.002);
-    expect(alone.some((value, i) => i % 4 === 3 && value > 0)).to.equal(true);
+  const RECORD = examined({
+    'left femoral': 'normal',
+    'left popliteal': 'absent',
+    'left brachial': 'normal',
+    'left radial': 'reduced',
+    'left ulnar': 'absent',
+    'right radial': 'reduced',
   });
+
+  for (const view of VIEWS)
+    it(`is drawn the same with a shared body as on its own: ${view}`, async () => {
+      const drawn = (shared: boolean): Promise<Uint8ClampedArray> => {
+        const text = figureSVG(RECORD, { shared, width: 160, view });
+        // An image has no page around it, so what is referred to must stand inside.
+        const defs = shared ? /<defs>.*<\/defs>/s.exec(figureBody({ width: 160, view }))![0] : '';
+        return pixelsOf(text.replace('</title>', `</title>${defs}`));
+      };
+      const [alone, together] = [await drawn(false), await drawn(true)];
+      expect(together.length).to.equal(alone.length);
+      const far = alone.filter((value, i) => Math.abs(value - (together[i] as number)) > 60).length;
+      expect(far / alone.length).to.be.below(0.005);
+      expect(alone.some((value, i) => i % 4 === 3 && value > 0)).to.equal(true);
+    });
+
+  for (const width of [24, 30])
+    for (const scheme of ['light', 'dark'] as const)
+      it(`at ${width} px, ${scheme}, shows a stretch mark that is seen without colour`, async () => {
+        const blocked = examined({ 'left femoral': 'normal', 'left popliteal': 'absent' });
+        for (const view of ['whole', 'left-leg', 'left-knee', 'legs-behind'] as const) {
+          const text = figureSVG(blocked, { view, width, scheme });
+          const [with_, without] = await Promise.all([
+            pixelsOf(text),
+            // The same without the mark and the dots of the sites.
+            pixelsOf(text.replace(/<g><title>[^]*?<\/g>/, '')),
+          ]);
+          const lights = (data: Uint8ClampedArray): number[] =>
+            Array.from({ length: data.length / 4 }, (_, i) =>
+              luminance([data[4 * i]!, data[4 * i + 1]!, data[4 * i + 2]!]),
+            );
+          const before = lights(without);
+          const seen = lights(with_).filter((light, i) => {
+            const [low, high] = [light, before[i]!].sort((a, b) => a - b) as [number, number];
+            return without[4 * i + 3]! > 200 && (high + 0.05) / (low + 0.05) >= 3;
+          }).length;
+          expect(seen, `${view}: px of at least 3:1`).to.be.at.least(5);
+        }
+      });
 
   it('shows body and arteries where the page has them once, and follows its colours', async () => {
     const records = [examined({ 'left femoral': 'absent' }), examined({ 'left femoral': 'normal' })];

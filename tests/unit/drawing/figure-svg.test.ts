@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { figureBody, figureSVG, VIEWS } from '../../../src/picture.js';
-import { emptyExamination, PLACES, setPulse } from '../../../src/core.js';
+import { isPulseSite, PLATE_VIEWS, plateOf } from '../../../src/anatomy/index.js';
+import { addMark, emptyExamination, PLACES, restNormal, setPulse } from '../../../src/core.js';
+import { PALETTE } from '../../../src/drawing/palette.js';
+import { placesIn } from '../../../src/drawing/index.js';
 import '../../../src/locale/de/register.js';
+import { messagesFor } from '../../../src/locale/index.js';
 import { anyExamination, gradedExamination } from '../../tools/arbitraries.js';
 import { examined, place } from '../../tools/examinations.js';
 
@@ -76,6 +80,13 @@ describe('figureSVG', () => {
       expect(figureSVG(SICK, { names })).not.toMatch(/<use|href|style=|var\(/);
   });
 
+  it('shares ids with no picture of another view or width', () => {
+    const all = VIEWS.flatMap((view) => [24, 40, 160].map((width) => figureBody({ view, width }))).flatMap(
+      (body) => [...body.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id!),
+    );
+    expect(all.length - new Set(all).size).toBe(0);
+  });
+
   it('has ids of its own for what is clipped, the same for equal pictures only', () => {
     const ulcer = (x: number) => ({
       ...SICK,
@@ -110,9 +121,140 @@ describe('figureSVG', () => {
     expect(size(figureSVG(SICK, { ...LOOK, shared: true }))).toBeLessThan(8_000);
   });
 
+  it.each(PLATE_VIEWS)('takes little beside the shared body on the plate %s', (view) => {
+    const { side } = plateOf(view);
+    const own = side === 'midline' ? 'left' : side;
+    const one = examined({ [`${own} femoral`]: 'normal', [`${own} popliteal`]: 'absent' });
+    const arm = examined({ [`${own} brachial`]: 'normal', [`${own} ulnar`]: 'absent' });
+    for (const record of [emptyExamination(), one, arm])
+      expect(size(figureSVG(record, { ...LOOK, view, shared: true }))).toBeLessThan(4_000);
+  });
+
   it('refuses a view or a width that is none', () => {
     expect(() => figureSVG(SICK, { view: 'toes' as never })).toThrow(/view: found "toes", expected whole/);
-    expect(() => figureSVG(SICK, { width: 4 })).toThrow(/width: found 4, expected a number from 40 to 4096/);
+    expect(() => figureSVG(SICK, { width: 4 })).toThrow(/width: found 4, expected a number from 24 to 4096/);
     expect(() => figureBody({ width: Number.NaN })).toThrow(RangeError);
+  });
+});
+
+/** A femoropopliteal occlusion in the left leg, a narrowing in the right one, a block in each arm: every other pulse is normal. */
+const BLOCKED = (
+  [
+    ['left popliteal', 'absent'],
+    ['left posterior-tibial', 'absent'],
+    ['left dorsalis-pedis', 'absent'],
+    ['right popliteal', 'reduced'],
+    ['right posterior-tibial', 'reduced'],
+    ['right dorsalis-pedis', 'reduced'],
+    ['left radial', 'absent'],
+    ['right ulnar', 'absent'],
+  ] as const
+).reduce(
+  (record, [key, grade]) => setPulse(record, place(key), { grade }),
+  restNormal(emptyExamination('0-3')),
+);
+
+/** The outlines of what the localisation says, by the paint of its fill. */
+function ridges(text: string, fill: string): { width: number; height: number }[] {
+  return [...text.matchAll(/<path ([^>]*)>/g)]
+    .map(([, attributes]) => attributes!)
+    .filter((one) => one.includes(`fill="${fill}"`) && one.includes(`stroke="${PALETTE.gone.light}"`))
+    .map((one) => {
+      // Written as M and relative l.
+      let [x, y] = [0, 0];
+      const points = [.../ d="([^"]*)"/.exec(one)![1]!.matchAll(/([Ml])(-?[\d.]+) ?(-?[\d.]+)/g)].map(
+        ([, command, a, b]) => {
+          [x, y] = command === 'M' ? [Number(a), Number(b)] : [x + Number(a), y + Number(b)];
+          return [x, y] as const;
+        },
+      );
+      const [xs, ys] = [points.map(([px]) => px), points.map(([, py]) => py)];
+      return { width: Math.max(...xs) - Math.min(...xs), height: Math.max(...ys) - Math.min(...ys) };
+    });
+}
+
+describe('figureSVG of a plate', () => {
+  it.each(PLATE_VIEWS)('%s: is that plate, named, with what is found on it in words', (view) => {
+    const text = figureSVG(BLOCKED, { view });
+    expect(titles(text)[0]).toBe(`Pulse map, ${messagesFor('en').map.views[view]}`);
+    expect(titles(figureSVG(BLOCKED, { view, language: 'de' }))[0]).toContain(
+      messagesFor('de').map.views[view],
+    );
+    for (const { site, side } of placesIn(view)) {
+      const absent = BLOCKED.pulses?.[site as 'popliteal']?.[side as 'left']?.grade === 'absent';
+      const name = messagesFor('en').anatomy.place({ site, side } as never);
+      expect(described(text).toLowerCase().includes(`${name.toLowerCase()}: 0`), name).toBe(absent);
+    }
+    const named = figureSVG(BLOCKED, { view, names: true });
+    expect(named).toContain(`>${messagesFor('en').map.views[view]}</text>`);
+    expect(titles(named).filter((one) => /: \d/.test(one))).toHaveLength(
+      placesIn(view).filter(({ site }) => isPulseSite(site)).length,
+    );
+  });
+
+  it('shows the marks that were drawn on it, and says them', () => {
+    const points = Array.from({ length: 12 }, (_, i): [number, number] => [
+      490 + 40 * Math.cos((i * Math.PI) / 6),
+      840 + 40 * Math.sin((i * Math.PI) / 6),
+    ]);
+    const marked = addMark(BLOCKED, { kind: 'ulcer', on: { plate: 'left-sole', points } });
+    for (const [view, seen] of [
+      ['left-sole', true],
+      ['right-sole', false],
+      ['left-hand', false],
+      ['whole', true],
+      ['left-leg', true],
+    ] as const) {
+      const text = figureSVG(marked, { view });
+      expect(described(text).includes('Left heel (plantar): ulcer'), view).toBe(seen);
+      expect(titles(text).includes('Left heel (plantar): ulcer'), view).toBe(seen);
+    }
+  });
+});
+
+describe('figureSVG as small as a line of text', () => {
+  const SHOWN = [
+    ['whole', 1],
+    ['legs', 1],
+    ['left-leg', 1],
+    ['left-knee', 1],
+    ['legs-behind', 1],
+    ['left-arm', 1],
+    ['left-hand', 1],
+  ] as const;
+  for (const width of [24, 30, 40, 96])
+    it.each(SHOWN)(`at ${width} px shows where the block lies on %s`, (view, least) => {
+      const found = ridges(figureSVG(BLOCKED, { view, width }), PALETTE.gone.light);
+      expect(found.length).toBeGreaterThanOrEqual(least);
+      const largest = Math.max(...found.map((box) => Math.min(box.width, box.height)));
+      expect(Math.max(...found.map((box) => Math.hypot(box.width, box.height)))).toBeGreaterThan(4);
+      expect(largest).toBeGreaterThan(1.9);
+    });
+
+  it('tells a narrowing from a block without colour', () => {
+    const text = figureSVG(BLOCKED, { view: 'right-leg', width: 24 });
+    expect(ridges(text, PALETTE.paper.light).length).toBeGreaterThan(0);
+    expect(ridges(text, PALETTE.gone.light)).toEqual([]);
+  });
+
+  it('says by a ring that not every pulse was stated, and draws it as long as that is so', () => {
+    const ring = /<circle [^>]*stroke="#5E6570"/;
+    fc.assert(
+      fc.property(gradedExamination, fc.constantFrom(...VIEWS), (examination, view) => {
+        const stated = placesIn(view)
+          .filter(({ site }) => isPulseSite(site))
+          .every(({ site, side }) => {
+            const found = examination.pulses?.[site as 'popliteal']?.[side as 'left'];
+            return found?.grade !== undefined || found?.couldNotExamine !== undefined;
+          });
+        expect(ring.test(figureSVG(examination, { view, width: 24 }))).toBe(!stated);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('takes less than 3 kB beside the shared body', () => {
+    for (const view of VIEWS)
+      expect(size(figureSVG(BLOCKED, { view, width: 24, shared: true })), view).toBeLessThan(3_000);
   });
 });

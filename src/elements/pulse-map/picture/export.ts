@@ -4,6 +4,7 @@ import { stillPicture, type StillPicture } from '../../../drawing/still/index.js
 import type { View } from '../../../drawing/views.js';
 import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
+import { stillPlateFor } from '../plate/fetched.js';
 
 /** Options of a picture. */
 export interface PictureOptions {
@@ -85,6 +86,7 @@ export function drawStill(
     title: labelText || words.map.name,
     ...(earlier && { earlier }),
     words,
+    plate: stillPlateFor(view),
   });
 }
 

@@ -1,5 +1,13 @@
-import { type Plate, type PlateName, plateOf, type PlateView } from '../../../drawing/plates/plate.js';
+import {
+  isPlateView,
+  type Plate,
+  type PlateName,
+  plateOf,
+  type PlateView,
+} from '../../../drawing/plates/plate.js';
 import type { PreparedPlate } from '../../../drawing/plates/prepared.js';
+import type { StillPlate } from '../../../drawing/still/plate.js';
+import type { View } from '../../../drawing/views.js';
 import { Later } from '../../common/later.js';
 
 /** What draws plates, fetched with the first of them. */
@@ -23,4 +31,10 @@ export function plateFor(view: PlateView): PreparedPlate | undefined {
 /** Fetches a plate and what draws it; resolves too when that fails. */
 export async function fetchPlate(view: PlateView): Promise<void> {
   await Promise.all([plateKit.load(), PLATES[plateOf(view).name].load()]);
+}
+
+/** The plate of a view for still pictures; `undefined` for one that is no plate, or has not been fetched. */
+export function stillPlateFor(view: View): StillPlate | undefined {
+  const plate = isPlateView(view) ? plateFor(view) : undefined;
+  return plate && plateKit.part?.stillPlate(plate);
 }

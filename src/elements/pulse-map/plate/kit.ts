@@ -1,4 +1,5 @@
 // Everything that draws a plate, apart from the data of each: one chunk, fetched with the first plate.
+export { stillPlate } from '../../../drawing/still/plate.js';
 export { layOutPlate } from '../../../drawing/plates/layout.js';
 export { preparedPlate } from '../../../drawing/plates/prepared.js';
 export { renderPlate } from './render.js';

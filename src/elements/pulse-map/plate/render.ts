@@ -1,14 +1,10 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
 import type { DrawnFlow, Layout } from '../../../drawing/index.js';
+import { DASH, INSIDE } from '../../../drawing/plates/paint.js';
 import { deepPath, type PlatePart, plateParts } from '../../../drawing/plates/parts.js';
 import type { PreparedPlate } from '../../../drawing/plates/prepared.js';
 
-/** Length of a dash of an artery behind bone, and of the gap after it, as shares of its width. */
-const DASH = { length: 0.75, gap: 0.42 };
-
 const ARTERIES: readonly PlatePart['kind'][] = ['near', 'deep', 'faint', 'thinning', 'behind'];
-/** Of an artery behind bone without a pulse, the share of its width that is between its two edges. */
-const INSIDE = 0.74;
 
 function partPath({ kind, d, width, opacity = 1 }: PlatePart): SVGTemplateResult {
   const path = (name: string, share: number): SVGTemplateResult =>
