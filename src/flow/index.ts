@@ -11,3 +11,4 @@ export * from './sound/of-patient.js';
 export * from './sound/synthesis.js';
 export * from './sound/wav.js';
 export * from './pulse/traces.js';
+export * from './pulse/wavefront.js';
