@@ -73,4 +73,35 @@ export interface LessonWords {
   readonly controls: string;
   readonly loading: string;
   readonly failed: string;
+  /** The button that shows the pulse wave, and its slide. */
+  readonly wave: {
+    readonly title: string;
+    /** Whose pulse is shown: the patient's, a sound one before the answer is told, or a sound one where nobody is simulated. */
+    readonly ofPatient: string;
+    readonly ofSound: string;
+    readonly ofNobody: string;
+    /** Nothing moves, since the person asked for that. */
+    readonly still: string;
+    /** @param times how many times slower than the heart */
+    slower(times: number): string;
+    /** Name of the button for that. */
+    speed(times: number): string;
+    readonly play: string;
+    readonly pause: string;
+    readonly rate: string;
+    beats(aMinute: number): string;
+    readonly table: string;
+    readonly site: string;
+    /** @param ms after the heart */
+    arrives(ms: number): string;
+    readonly lost: string;
+    readonly press: string;
+  };
+  /** What is heard of the simulated patient; played at a press only. */
+  readonly sound: {
+    doppler(place: Place): string;
+    bruit(place: Place): string;
+    /** Said while it plays. */
+    readonly playing: string;
+  };
 }

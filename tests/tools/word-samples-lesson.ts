@@ -1,4 +1,4 @@
-import { LIMBS, limbKey } from '../../src/anatomy/index.js';
+import { LIMBS, limbKey, LISTENING_PLACES, PULSE_PLACES } from '../../src/anatomy/index.js';
 import { SEQUENCE } from '../../src/lesson/index.js';
 import type { LessonWords } from '../../src/locale/lesson.js';
 import { one, type Samples } from './word-samples-of.js';
@@ -15,4 +15,14 @@ export const LESSON_SAMPLES: Samples<LessonWords> = {
   agrees: LIMB_KEYS,
   differs: LIMB_KEYS,
   left: one([-2, 7]),
+  wave: {
+    slower: one([1, 4]),
+    speed: one([1, 4]),
+    beats: one([70]),
+    arrives: one([142]),
+  },
+  sound: {
+    doppler: one(PULSE_PLACES),
+    bruit: one(LISTENING_PLACES),
+  },
 };

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
+import { type Place, placeKey, PLACES } from '../../anatomy/index.js';
 import {
   SHIPPED_LESSON_IDS,
   type Lesson,
@@ -18,7 +19,10 @@ import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { fetchPlate, plateFor, plateKit } from '../pulse-map/plate/fetched.js';
 import { Awake } from './awake.js';
+import { renderControls } from './controls.js';
+import { Ear, nextHeard } from './ear.js';
 import { closeStyles, fitSlides } from './fit.js';
+import { Keep } from './keep.js';
 import { type KeyAct, keyAct } from './keys.js';
 import { Link } from './link.js';
 import { Over } from './over.js';
@@ -29,6 +33,14 @@ import { plateViewOf } from './site-picture.js';
 import { renderOverview, renderSlide, type SlideView } from './slides.js';
 import { slideStyles } from './slide-styles.js';
 import { lessonStyles } from './styles.js';
+import { Wave } from './wave.js';
+import { renderWave } from './wave-slide.js';
+import { waveStyles } from './wave-styles.js';
+
+/** Every place that can be pressed, by its key. */
+const PULSE_AND_LISTENING: ReadonlyMap<string, Place> = new Map(
+  PLACES.map((place) => [placeKey(place), place]),
+);
 
 /** How often the presenter's clocks are drawn, in ms. */
 const TICK = 1000;
@@ -51,7 +63,7 @@ export class ShowChangeEvent extends Event {
  * with `presenter`, in another window, shows clocks, notes and the next step, and both go together.
  *
  * Keys: arrows, Page Up and Page Down step (a step first reveals its finding), B or period blackens the screen, O shows the sequence,
- * Home and End lead to its ends, R reveals, S is the spotlight, I draws, W wipes, F or F5 fills the screen, Escape leads back.
+ * Home and End lead to its ends, P shows the pulse wave, H lets a site be heard, R reveals, S is the spotlight, I draws, W wipes, F or F5 fills the screen, Escape leads back.
  *
  * @tag pulse-lesson
  * @fires {ShowChangeEvent} show-change - Another slide is shown, or a finding was revealed or hidden.
@@ -59,7 +71,15 @@ export class ShowChangeEvent extends Event {
  * @csspart controls - The buttons below it.
  */
 export class PulseLesson extends LitElement {
-  static override styles = [tokenStyles, controlStyles, glyphStyles, slideStyles, closeStyles, lessonStyles];
+  static override styles = [
+    tokenStyles,
+    controlStyles,
+    glyphStyles,
+    slideStyles,
+    closeStyles,
+    waveStyles,
+    lessonStyles,
+  ];
 
   /** The lesson, as `parseLesson` or `shippedLesson` hands it out. */
   @property({ attribute: false }) lesson: Lesson | null = null;
@@ -80,6 +100,11 @@ export class PulseLesson extends LitElement {
   readonly #language = new LanguageController(this);
   readonly #over = new Over(this);
   readonly #awake = new Awake();
+  readonly #keep = new Keep(() =>
+    this.keep && this.lesson ? `pulse-lesson:${this.keep}:${this.lesson.id}` : undefined,
+  );
+  readonly #wave = new Wave(this);
+  readonly #ear = new Ear(this);
   #steps: readonly LessonStep[] = [];
   #link: Link | undefined;
   #linked = '';
@@ -120,6 +145,8 @@ export class PulseLesson extends LitElement {
     this.#link?.close();
     this.#link = undefined;
     void this.#awake.set(false);
+    this.#wave.stop();
+    this.#ear.close();
   }
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
@@ -130,7 +157,8 @@ export class PulseLesson extends LitElement {
     if (changed.has('shipped') && this.shipped && !this.lesson) void this.#fetch(this.shipped);
     if (changed.has('lesson')) {
       this.#steps = this.lesson ? stepsOf(this.lesson) : [];
-      this.show = (this.hasUpdated && changed.get('lesson') ? undefined : this.#kept()) ?? OPENING;
+      this.show =
+        (this.hasUpdated && changed.get('lesson') ? undefined : this.#keep.read(this.#ids)) ?? OPENING;
       this.#linked = '';
     }
     if (this.lesson && `${this.channel} ${this.lesson.id}` !== this.#linked) this.#join();
@@ -142,6 +170,7 @@ export class PulseLesson extends LitElement {
   protected override updated(): void {
     if (plateKit.part) addStyles(this.renderRoot, [plateKit.part.plateStyles]);
     fitSlides(this.renderRoot);
+    this.#wave.show(this.renderRoot.querySelector('canvas'));
     if (!this.lesson) return;
     // The plate on the screen, and that of the step after it, which is shown beside the notes and soon here.
     for (const step of [this.#steps[this.show.at - 1], this.#steps[this.show.at]]) {
@@ -180,31 +209,15 @@ export class PulseLesson extends LitElement {
     return this.#steps.map(({ id }) => id);
   }
 
-  get #key(): string | undefined {
-    return this.keep && this.lesson ? `pulse-lesson:${this.keep}:${this.lesson.id}` : undefined;
-  }
-
-  #kept(): Show | undefined {
-    const key = this.#key;
-    try {
-      return key === undefined
-        ? undefined
-        : readShow(JSON.parse(sessionStorage.getItem(key) ?? 'null'), this.#ids);
-    } catch {
-      return undefined;
-    }
-  }
-
   #take(show: Show): void {
     const before = this.show;
     this.show = show;
     if (before.overview !== show.overview) this.wanted = '';
-    if (before.at !== show.at) this.#over.wipe();
-    try {
-      if (this.#key !== undefined) sessionStorage.setItem(this.#key, JSON.stringify(show));
-    } catch {
-      // Storage may be barred or full: the lesson then begins anew after a reload; everything else works.
+    if (before.at !== show.at) {
+      this.#over.wipe();
+      this.#ear.quiet();
     }
+    this.#keep.write(show);
     if (before.at !== show.at || before.revealed !== show.revealed)
       this.dispatchEvent(new ShowChangeEvent(this.step, show.revealed));
   }
@@ -226,11 +239,23 @@ export class PulseLesson extends LitElement {
         return this.#over.wipe();
       case 'full':
         return void this.#fill();
+      case 'hear':
+        return this.#listen(nextHeard(this.#steps[this.show.at - 1]?.act, this.#ear.now)?.place);
       case 'escape':
         return this.#over.clear() ? undefined : this.#do('escape');
       default:
         return this.#do(what);
     }
+  }
+
+  /** Lets a place be heard: with the stethoscope where the step listens, else with the Doppler probe. Silence without one. */
+  #listen(place: Place | undefined): void {
+    const { lesson } = this;
+    if (!lesson?.patient) return;
+    if (!place) return this.#ear.quiet();
+    const listens = !this.show.wave && this.#steps[this.show.at - 1]?.act.kind === 'listen';
+    const patient = this.show.wave ? this.#wave.patientFor(lesson, this.show.revealed) : lesson.patient;
+    this.#ear.hear(patient, place, listens ? 'bruit' : 'doppler');
   }
 
   async #fill(): Promise<void> {
@@ -247,7 +272,10 @@ export class PulseLesson extends LitElement {
     this.requestUpdate();
   };
 
-  readonly #seen = (): void => this.#awake.again();
+  readonly #seen = (): void => {
+    this.#awake.again();
+    this.#wave.show(this.renderRoot.querySelector('canvas'));
+  };
 
   /** Keys count when they come from here, or from nowhere in particular: a remote types into the page. */
   readonly #keydown = (event: KeyboardEvent): void => {
@@ -261,7 +289,9 @@ export class PulseLesson extends LitElement {
   };
 
   readonly #down = (event: PointerEvent): void => {
-    if (event.button !== 0 || (event.target as Element).closest('button, input, a')) return;
+    if (event.button !== 0 || (event.target as Element).closest('button, input, a, label')) return;
+    const spot = (event.target as Element).closest<SVGElement>('[data-hear]')?.dataset.hear;
+    if (spot && this.lesson?.patient) return this.#listen(PULSE_AND_LISTENING.get(spot));
     this.#pressed = this.#over.down(event) ? undefined : { x: event.clientX, y: event.clientY };
   };
 
@@ -294,7 +324,6 @@ export class PulseLesson extends LitElement {
       </p>`;
     const view: SlideView = { lesson: this.lesson, steps: this.#steps, show: this.show, speech };
     if (this.presenter) return renderPresenter(view, this.#controls(speech));
-    const { black, overview } = this.show;
     const { light, ink } = this.#over;
     return html`<div class="frame">
         <section
@@ -308,11 +337,28 @@ export class PulseLesson extends LitElement {
           @pointerup=${this.#up}
           @pointercancel=${this.#cancel}
         >
-          ${black ? html`<div class="black"><p class="hidden-visually">${words.black}</p></div>` : overview ? this.#overview(view) : renderSlide(view)}
-          ${black ? nothing : this.#over.render()}
+          ${this.#slide(view)} ${this.#sounding(speech)} ${this.show.black ? nothing : this.#over.render()}
         </section>
       </div>
       ${this.#controls(speech)}`;
+  }
+
+  #slide(view: SlideView): TemplateResult {
+    const { black, overview, wave } = this.show;
+    if (black)
+      return html`<div class="black"><p class="hidden-visually">${view.speech.parts.lesson.black}</p></div>`;
+    if (overview) return this.#overview(view);
+    if (!wave) return renderSlide(view);
+    const hear = (place: Place): void => this.#listen(place);
+    return renderWave({ ...view, wave: this.#wave, heard: this.#ear.now, hear });
+  }
+
+  /** Says what sounds, for those who do not hear it. */
+  #sounding({ parts: { lesson: words } }: Speech): TemplateResult {
+    const { now } = this.#ear;
+    return html`<p class="sounding" role="status">
+      ${now && !this.show.black ? html`<span>${words.sound.playing}: ${words.sound[now.by](now.place)}</span>` : nothing}
+    </p>`;
   }
 
   #overview(view: SlideView): TemplateResult {
@@ -324,33 +370,18 @@ export class PulseLesson extends LitElement {
     );
   }
 
-  #controls({ parts: { lesson: words } }: Speech): TemplateResult {
-    const here = this.step;
-    const open = here !== undefined && this.show.revealed.includes(here);
-    const button = (what: KeyAct, name: string, pressed?: boolean, kind = ''): TemplateResult =>
-      html`<button
-        type="button"
-        class="button ${kind}"
-        data-act=${String(what)}
-        aria-pressed=${pressed ?? nothing}
-        @click=${() => this.#act(what)}
-      >
-        ${name}
-      </button>`;
-    return html`<div class="controls" part="controls" role="group" aria-label=${words.controls}>
-      ${button('back', words.back)} ${button('next', words.next, undefined, 'solid')}
-      ${button('reveal', open ? words.hide : words.reveal)}
-      ${button('overview', words.overview, this.show.overview)}
-      ${button('black', words.blackScreen, this.show.black)}
-      ${
-        this.presenter
-          ? button('restart', words.restart)
-          : html`${button('spotlight', words.spotlight, this.#over.light)}
-            ${button('ink', words.ink, this.#over.ink)} ${button('wipe', words.wipe)}
-            ${button('full', words.fullScreen)}`
-      }
-      <p class="hint">${words.keys}</p>
-    </div>`;
+  #controls(speech: Speech): TemplateResult {
+    const step = this.#steps[this.show.at - 1];
+    return renderControls({
+      words: speech.parts.lesson,
+      show: this.show,
+      open: step !== undefined && this.show.revealed.includes(step.id),
+      presenter: this.presenter,
+      over: this.#over,
+      heard: this.#ear.now,
+      next: this.lesson?.patient && !this.show.wave ? nextHeard(step?.act, undefined) : undefined,
+      act: (what) => this.#act(what),
+    });
   }
 }
 

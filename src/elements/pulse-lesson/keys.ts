@@ -1,7 +1,7 @@
 import type { ShowAct } from './show.js';
 
 /** What a key does: an act of the show, or of this window alone. */
-export type KeyAct = ShowAct | 'spotlight' | 'ink' | 'wipe' | 'full';
+export type KeyAct = ShowAct | 'spotlight' | 'ink' | 'wipe' | 'full' | 'hear';
 
 const KEYS: Readonly<Record<string, KeyAct>> = {
   PageDown: 'next',
@@ -18,6 +18,8 @@ const KEYS: Readonly<Record<string, KeyAct>> = {
   End: 'last',
   Escape: 'escape',
   r: 'reveal',
+  p: 'wave',
+  h: 'hear',
   s: 'spotlight',
   i: 'ink',
   w: 'wipe',

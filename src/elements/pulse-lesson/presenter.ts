@@ -48,7 +48,9 @@ export function renderPresenter(view: SlideView, controls: TemplateResult): Temp
       </p>
     </div>
     <section class="now">
-      <h3>${words.onScreen}${show.black ? html`: ${words.black}` : ''}</h3>
+      <h3>
+        ${words.onScreen}${show.black ? html`: ${words.black}` : show.wave ? html`: ${words.wave.title}` : ''}
+      </h3>
       <div class="frame"><div class="slide">${renderSlide(view)}</div></div>
     </section>
     <section class="soon">

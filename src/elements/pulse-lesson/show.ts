@@ -8,13 +8,15 @@ export interface Show {
   readonly revealed: readonly StepId[];
   readonly black: boolean;
   readonly overview: boolean;
+  /** The pulse wave in place of the step. */
+  readonly wave: boolean;
   /** When the lesson began, in ms since the epoch; missing until the title is left. */
   readonly began?: number;
   /** Counts the acts, so that of two windows the later one is believed. */
   readonly turn: number;
 }
 
-export const OPENING: Show = { at: 0, revealed: [], black: false, overview: false, turn: 0 };
+export const OPENING: Show = { at: 0, revealed: [], black: false, overview: false, wave: false, turn: 0 };
 
 /** What a person does, whichever key, button or gesture said so. */
 export type ShowAct =
@@ -23,6 +25,7 @@ export type ShowAct =
   | 'reveal'
   | 'black'
   | 'overview'
+  | 'wave'
   | 'first'
   | 'last'
   | 'escape'
@@ -35,32 +38,36 @@ function toggled(revealed: readonly StepId[], id: StepId): readonly StepId[] {
 
 function moved(show: Show, at: number, last: number, now: number): Show {
   const to = Math.min(last, Math.max(0, at));
-  return { ...show, at: to, overview: false, ...(to > 0 && { began: show.began ?? now }) };
+  return { ...show, at: to, overview: false, wave: false, ...(to > 0 && { began: show.began ?? now }) };
 }
 
 function after(show: Show, act: ShowAct, steps: readonly StepId[], now: number): Show {
   if (typeof act === 'object') return moved(show, act.to, steps.length, now);
   const here = steps[show.at - 1];
+  const aside = show.overview || show.wave;
+  const onward = { ...show, overview: false, wave: false };
   switch (act) {
     case 'next':
-      if (show.overview) return { ...show, overview: false };
+      if (aside) return onward;
       if (here !== undefined && !show.revealed.includes(here))
         return { ...show, revealed: [...show.revealed, here] };
       return moved(show, show.at + 1, steps.length, now);
     case 'back':
-      return show.overview ? { ...show, overview: false } : moved(show, show.at - 1, steps.length, now);
+      return aside ? onward : moved(show, show.at - 1, steps.length, now);
     case 'reveal':
       return here === undefined ? show : { ...show, revealed: toggled(show.revealed, here) };
     case 'black':
       return { ...show, black: !show.black };
     case 'overview':
-      return { ...show, overview: !show.overview };
+      return { ...onward, overview: !show.overview };
+    case 'wave':
+      return { ...onward, wave: !show.wave };
     case 'first':
       return moved(show, 0, steps.length, now);
     case 'last':
       return moved(show, steps.length, steps.length, now);
     case 'escape':
-      return { ...show, black: false, overview: false };
+      return { ...onward, black: false };
     case 'restart':
       return { ...show, began: now };
   }
@@ -82,19 +89,20 @@ export function act(show: Show, what: ShowAct, steps: readonly StepId[], now: nu
 /** Reads what another window or an earlier visit says is shown; `undefined` for what is none, or belongs to other steps. */
 export function readShow(value: unknown, steps: readonly StepId[]): Show | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
-  const { at, revealed, black, overview, began, turn } = value as Record<keyof Show, unknown>;
+  const { at, revealed, black, overview, wave, began, turn } = value as Record<keyof Show, unknown>;
   const isCount = (n: unknown, most: number): n is number =>
     Number.isInteger(n) && Number(n) >= 0 && Number(n) <= most;
   if (!isCount(at, steps.length) || !isCount(turn, Number.MAX_SAFE_INTEGER)) return undefined;
-  if (typeof black !== 'boolean' || typeof overview !== 'boolean' || !Array.isArray(revealed))
+  if (![black, overview, wave].every((one) => typeof one === 'boolean') || !Array.isArray(revealed))
     return undefined;
   if (!revealed.every((id) => steps.includes(id as StepId))) return undefined;
   if (began !== undefined && !Number.isFinite(began)) return undefined;
   return {
     at,
     revealed: revealed as StepId[],
-    black,
-    overview,
+    black: black as boolean,
+    overview: overview as boolean,
+    wave: wave as boolean,
     turn,
     ...(began !== undefined && { began: began as number }),
   };

@@ -187,7 +187,7 @@ export function renderPicture(view: PictureView): TemplateResult {
     <g class="ground">${frame.ground}</g>
     ${letters.map(({ side, x }) => svg`<text class="letter" x=${x} y=${letterY} font-size=${36 * unit}>${messages.anatomy.sideLetters[side]}</text>`)}
     ${known.map(
-      ({ place, at, shown, target, found }) => svg`<g>
+      ({ place, at, shown, target, found }) => svg`<g data-hear=${target ? placeKey(place) : nothing}>
       ${target ? svg`<circle class="ring" cx=${at.x} cy=${at.y} r=${RING * unit} stroke-width=${5 * unit}></circle>` : nothing}
       ${found ? svg`<g transform="translate(${at.x} ${at.y}) scale(${size}) translate(-12 -12)">${glyphParts(shown, true)}</g>` : nothing}
       ${target && act?.kind === 'pulse' && !found ? fingers(at.x, at.y, unit) : nothing}
