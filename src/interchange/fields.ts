@@ -129,7 +129,8 @@ export const FIELDS_OF: ReadonlyMap<string, readonly Field[]> = (() => {
 export function templateOf(path: RecordPath): readonly string[] {
   const template: string[] = [];
   for (const key of path) {
-    const isSide = SIDED.includes(String(key)) && BY_TEMPLATE.has([...template, SIDE].join(' '));
+    // A side that the field does not have is a name like any other, such as one of a later version.
+    const isSide = BY_TEMPLATE.get([...template, SIDE].join(' '))?.sides.includes(String(key)) === true;
     template.push(typeof key === 'number' ? INDEX : isSide ? SIDE : key);
   }
   return template;

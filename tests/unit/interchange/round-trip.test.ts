@@ -1,8 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { emptyExamination, parseExamination } from '../../../src/examination/index.js';
+import { emptyExamination, type Examination, parseExamination } from '../../../src/examination/index.js';
 import { equal } from '../../../src/examination/json.js';
-import { BUNDLE_KINDS, FHIR_VERSIONS, fromBundle, toBundle } from '../../../src/fhir.js';
+import {
+  BUNDLE_KINDS,
+  FHIR_VERSIONS,
+  fromBundle,
+  fromResponse,
+  toBundle,
+  toResponse,
+} from '../../../src/fhir.js';
 import '../../../src/locale/de/register.js';
 import { anyRecord, recordFrom } from '../../tools/any-record.js';
 
@@ -48,6 +55,15 @@ describe('a record through FHIR', () => {
       const record = recordFrom(seed, 1);
       expect(fromBundle(toBundle(record))).toEqual({ examination: record, unread: [] });
     }
+  });
+
+  it('comes back equal when a later version knows a side where this one knows none', () => {
+    const record = {
+      ...emptyExamination(),
+      pulses: { 'abdominal-aorta': { right: [{}] }, femoral: { midline: 1 } },
+    } as unknown as Examination;
+    expect(fromBundle(toBundle(record))).toEqual({ examination: record, unread: [] });
+    expect(fromResponse(toResponse(record))).toEqual({ examination: record, unread: [] });
   });
 
   it('comes back equal when it is empty', () => {
