@@ -1,8 +1,10 @@
-import { SIDES } from '../anatomy/index.js';
+import { type Limb, limbKey, SIDES } from '../anatomy/index.js';
 import type { Json, RecordPath } from '../examination/index.js';
 import { isEmptyRecord } from '../examination/index.js';
 import { type IndexReading, pressureSettings, readPressures } from '../pressures/index.js';
-import { stageArm, stageLeg } from '../staging/index.js';
+import { type LimbRule, readByRule } from '../localisation/rule.js';
+import { stageArm, stageLeg, type WifiReading } from '../staging/index.js';
+import { everywhereLead, type LeadStatement, limbLead, ruleLeads } from '../statements/index.js';
 import { redFlags } from '../triage/index.js';
 import { SNOMED, SYSTEMS } from './codes.js';
 import type { Context } from './context.js';
@@ -22,9 +24,7 @@ interface Member {
 
 interface Made {
   readonly code: string;
-  readonly side?: 'right' | 'left';
-  /** The part of the record that its place is named after. */
-  readonly place?: string;
+  readonly limb?: Limb;
   readonly title: string;
   readonly value: Element;
   readonly from: (path: RecordPath) => boolean;
@@ -40,8 +40,7 @@ function indexMade(
   return [
     {
       code: `index.${kind}`,
-      side,
-      place: kind === 'ankle' || kind === 'toe' ? 'inspection.leg' : 'inspection.arm',
+      limb: { side, kind: kind === 'ankle' || kind === 'toe' ? 'leg' : 'arm' },
       title: `${language.parts.exchange.index}: ${language.parts.pressures.kinds[kind]}`,
       value: { valueQuantity: quantity(value, '{ratio}') },
       from: (path) =>
@@ -55,6 +54,9 @@ function indexMade(
 interface Stage {
   readonly candidates: readonly (string | number)[];
 }
+
+/** Grades of each part of WIfI, and its stages. */
+const MOST_WIFI = 4;
 
 function stageMade(
   { language }: Context,
@@ -70,8 +72,7 @@ function stageMade(
   return [
     {
       code: `stage.${kind}.${scheme}`,
-      side,
-      place: `inspection.${kind}`,
+      limb: { side, kind },
       title: exchange.stage(staging.schemes[scheme as 'acute']),
       value: {
         valueString: legible(
@@ -85,12 +86,25 @@ function stageMade(
   ];
 }
 
+/** Parts of WIfI that the findings say something of; one that may be anything says nothing. */
+function wifiMade(context: Context, side: 'right' | 'left', reading: WifiReading): readonly Made[] {
+  const { applies, wound, ischaemia, infection, stage } = reading;
+  if (!applies) return [];
+  const parts = { wound, ischaemia, infection, wifi: stage };
+  return Object.entries(parts).flatMap(([scheme, derived]) =>
+    derived.candidates.length < MOST_WIFI ? stageMade(context, 'leg', side, scheme, derived) : [],
+  );
+}
+
 function stagesMade(context: Context): readonly Made[] {
   const { examination } = context;
   return SIDES.flatMap((side) => {
-    const leg = Object.entries(stageLeg(examination, side)).flatMap(([scheme, stage]) =>
-      scheme in context.language.parts.staging.schemes ? stageMade(context, 'leg', side, scheme, stage) : [],
-    );
+    const { acute, fontaine, rutherford, wifi } = stageLeg(examination, side);
+    const schemes = { acute, fontaine, rutherford };
+    const leg = [
+      ...Object.entries(schemes).flatMap(([scheme, stage]) => stageMade(context, 'leg', side, scheme, stage)),
+      ...wifiMade(context, side, wifi),
+    ];
     const arm = stageArm(examination, side);
     return [...leg, ...(arm ? stageMade(context, 'arm', side, 'acute', arm) : [])];
   });
@@ -100,11 +114,26 @@ function flagsMade({ examination, language }: Context): readonly Made[] {
   const { flags, exchange } = language.parts;
   return redFlags(examination).map((flag) => ({
     code: `flag.${flag.code}`,
-    ...(flag.limb && { side: flag.limb.side, place: `inspection.${flag.limb.kind}` }),
+    ...(flag.limb && { limb: flag.limb }),
     title: exchange.flag,
     value: { valueString: legible(`${flags.heading(flag)}. ${flags.when(flag)}`) },
     from: () => true,
   }));
+}
+
+/** What the bedside rule says of the pulses: of each limb in which it finds something, or else of all of them. */
+function readingMade({ examination, language: { map, parts } }: Context): readonly Made[] {
+  const reading = readByRule(examination);
+  const said = (lead: LeadStatement, rule?: LimbRule): Made => ({
+    code: 'reading.rule',
+    ...(rule && { limb: rule.limb }),
+    title: parts.exchange.reading,
+    value: { valueString: legible(map.rule.lead(lead)) },
+    from: ([part]) => part === 'pulses',
+  });
+  const diseased = Object.values(reading).filter(({ outcome }) => outcome === 'lesion');
+  if (diseased.length && !everywhereLead(reading)) return diseased.map((rule) => said(limbLead(rule), rule));
+  return ruleLeads(reading).map((lead) => said(lead));
 }
 
 /** Everything that follows from a record. */
@@ -115,6 +144,7 @@ function allMade(context: Context): readonly Made[] {
     ...indices.flatMap((index) => indexMade(context, index)),
     ...stagesMade(context),
     ...flagsMade(context),
+    ...readingMade(context),
   ];
 }
 
@@ -126,29 +156,26 @@ export function derivedObservations(
 ): readonly Element[] {
   const { examination, language, options } = context;
   if (isEmptyRecord(examination)) return [];
-  return allMade(context).map(({ code, side, place, title, value, from, snomed }, i) => {
-    const limb =
-      side && place
-        ? language.map.anatomy.limbs[`${side} ${place.endsWith('leg') ? 'leg' : 'arm'}`]
-        : undefined;
-    const named = limb ? `${title}, ${limb}` : title;
+  return allMade(context).map(({ code, limb, title, value, from, snomed }, i) => {
+    const place = limb && language.map.anatomy.limbs[limbKey(limb)];
+    const named = place ? `${title}, ${place}` : title;
     const codings = [
       ...(snomed && options.snomed ? [{ system: SYSTEMS.snomed, code: snomed }] : []),
       { system: SYSTEMS.derived, code },
     ];
     const text = value.valueString ?? String((value.valueQuantity as { value?: number }).value);
     return element({
-      ...frame(context, `derived ${code} ${side ?? ''} ${i}`, `${named}: ${String(text)}`, [
+      ...frame(context, `derived ${code} ${limb?.side ?? ''} ${i}`, `${named}: ${String(text)}`, [
         language.parts.exchange.caution,
       ]),
       category: [concept([{ system: SYSTEMS.category, code: 'exam' }])],
       code: concept(codings, named),
       bodySite:
-        side && place && limb
+        limb && place
           ? bodySite(
-              place,
-              side,
-              { place: limb, side: language.map.anatomy.sides[side] },
+              `inspection.${limb.kind}`,
+              limb.side,
+              { place, side: language.map.anatomy.sides[limb.side] },
               { snomed: options.snomed === true },
             )
           : undefined,

@@ -18,8 +18,9 @@ const ARM =
   /^pressures\.(afterExercise\.)?(brachial|radial|ulnar|finger)$|\.arm(\.|$)|^context\.arm|^bedside\.(hand-arch|cold-provocation|scalene|hyperabduction|costoclavicular|arm-stress)(\.|$)/;
 const LEG = /^pressures\.|\.leg(\.|$)|^context\.(leg|absentFromBirth)|^bedside\./;
 
-/** The limb that a sided part of the record is about. */
-export function limbAt(code: string): 'arm' | 'leg' | undefined {
+/** The limb that a sided part of the record, or what is derived of one, is about. */
+export function limbAt(code: string): 'arm' | 'leg' | 'head' | undefined {
+  if (code === 'inspection.head') return 'head';
   if (ARM.test(code)) return 'arm';
   return LEG.test(code) ? 'leg' : undefined;
 }

@@ -232,7 +232,9 @@ describe('a bundle of another program', () => {
 describe('a bundle of ours that was changed elsewhere', () => {
   const bundle = () =>
     JSON.parse(
-      JSON.stringify(toBundle(examined({ 'left femoral': { grade: 'reduced', thrill: true } }))),
+      JSON.stringify(
+        toBundle(examined({ 'left femoral': { grade: 'reduced', thrill: true } }), { derived: false }),
+      ),
     ) as { entry: { resource: Record<string, unknown> }[] };
   const femoral = (of: ReturnType<typeof bundle>) => of.entry[1]?.resource as Record<string, never>;
 
