@@ -109,6 +109,7 @@ const STEPS = {
       ['.tools/api-report.mjs'],
       ['tests/bench/size.mjs', '--built', '--check'],
       [bin('vite/bin/vite.js'), 'build', '--config', 'demo/vite.config.ts'],
+      ['tests/tools/offline.mjs'],
     ],
   },
   built: {

@@ -25,6 +25,11 @@ export function aboutPage(onStartAgain: () => void): TemplateResult {
       numb or weak within hours is an emergency: act by your acute-limb pathway at once, whatever this page
       shows.
     </p>
+    <h2>Without a connection</h2>
+    <p>
+      Once it was loaded from where it is published, this demonstration works without a connection, lessons
+      and all, and the browser can install it. A newer version is announced and comes in when you ask for it.
+    </p>
     <h2>Start again</h2>
     <p>The invented patients can be put back as they were at first.</p>
     <ask-first
