@@ -3,6 +3,7 @@ import { type Json, PRESSURE_SITES, type Reason, REASONS, type RecordPath } from
 import { type BodySite, readBodySite, siteOn } from './body-site.js';
 import { LOINC, SNOMED, SYSTEMS } from './codes.js';
 import { joined, type Reading, unread } from './found.js';
+import { limbAt } from './places.js';
 import { at, codesIn, isElement, listAt, textAt } from './resource.js';
 import { readNumeral, readStrength } from './strength.js';
 import { valueNames } from './values.js';
@@ -138,6 +139,8 @@ function readSystolic(own: Json, path: string): Reading {
   const named = parts.includes('upper-arm') ? 'brachial' : parts.includes('toe') ? 'toe' : siteIn(bodySite);
   const site = PRESSURE_SITES.find((one) => one === named);
   if (!site) return unread(`${path}.bodySite`, 'no-place');
+  const limb = limbAt(`pressures.${site}`) === 'arm' ? 'arm' : 'leg';
+  if (isOtherLimb(at(own, 'bodySite'), limb)) return unread(`${path}.bodySite`, 'contradicts');
   const side = sideOf(bodySite, path);
   if (typeof side !== 'string') return side;
   return joined([readAmount(own, path, ['pressures', site, side], MMHG), strangeParts(own, path, [])]);
@@ -148,7 +151,44 @@ const COMPONENTS: Readonly<Record<string, RecordPath>> = {
   [LOINC.diastolic]: ['circulation', 'diastolic'],
 };
 
+const LIMB_WORDS: Readonly<Record<'arm' | 'leg', RegExp>> = {
+  arm: /\b(arm|forearm|oberarm|wrist|hand|finger|brachial|radial|ulnar)/i,
+  leg: /\b(leg|ankle|foot|toe|thigh|calf|tibial|pedis|pedal|popliteal|femoral|bein|kn\u00f6chel|fu\u00df|zeh|wade)/i,
+};
+
+/** Whether the text of a place names the other limb than its codes. */
+function isOtherLimb(bodySite: unknown, limb: 'arm' | 'leg'): boolean {
+  const text = (textAt(bodySite, 'text') ?? '').slice(0, 200);
+  return LIMB_WORDS[limb === 'arm' ? 'leg' : 'arm'].test(text) && !LIMB_WORDS[limb].test(text);
+}
+
+/** "Right arm" and the like, in which no more is said than that it was an arm. */
+const UPPER_ARM =
+  /^\W*((right|left|rechter|linker)\W+)?(upper\W+arm|arm|oberarm)(\W+(right|left|rechts|links))?\W*$/i;
+
+/**
+ * Why a blood pressure is not that of the circulation: it was measured elsewhere than at an upper arm. Of one that was, the record keeps no
+ * arm, which is told.
+ */
+function cuffPlace(own: Json, path: string): { readonly isRead: boolean; readonly told: Reading } {
+  const bodySite = at(own, 'bodySite');
+  if (bodySite === undefined) return { isRead: true, told: joined([]) };
+  const where = `${path}.bodySite`;
+  const read = readBodySite(bodySite);
+  const parts = read.places.map(({ part, artery }) => part ?? artery);
+  const isAnkle = parts.includes('ankle');
+  const isArm = parts.length
+    ? parts.every((one) => one === 'upper-arm' || one === 'brachial')
+    : UPPER_ARM.test((textAt(bodySite, 'text') ?? '').slice(0, 200)) || read.site === 'brachial';
+  if (!isArm) return { isRead: false, told: unread(where, isAnkle ? 'which-artery' : 'no-place') };
+  if (isOtherLimb(bodySite, 'arm')) return { isRead: false, told: unread(where, 'contradicts') };
+  if (read.sides.length > 1) return { isRead: false, told: unread(where, 'sides-differ') };
+  return { isRead: true, told: unread(where, 'not-kept') };
+}
+
 function readBloodPressure(own: Json, path: string): Reading {
+  const { isRead, told } = cuffPlace(own, path);
+  if (!isRead) return told;
   const components = listAt(own, 'component').map((component, i) => {
     const place = `${path}.component[${i}]`;
     const [code] = codesIn(at(component, 'code'), SYSTEMS.loinc).flatMap((one) =>
@@ -158,7 +198,7 @@ function readBloodPressure(own: Json, path: string): Reading {
       ? unread(place, 'unknown-code')
       : readAmount(component, place, COMPONENTS[code] as RecordPath, MMHG);
   });
-  return joined([...components, strangeParts(own, path, ['component'])]);
+  return joined([...components, told, strangeParts(own, path, ['component'])]);
 }
 
 const READERS: Readonly<Record<string, (own: Json, path: string) => Reading>> = {
@@ -167,7 +207,8 @@ const READERS: Readonly<Record<string, (own: Json, path: string) => Reading>> = 
   [LOINC.bloodPressure]: readBloodPressure,
   [LOINC.heartRate]: (own, path) =>
     joined([
-      readAmount(own, path, ['circulation', 'heartRate'], ['/min', '{beats}/min', 'beats/min', '/min']),
+      readAmount(own, path, ['circulation', 'heartRate'], ['/min', '{beats}/min', 'beats/min']),
+      at(own, 'bodySite') === undefined ? joined([]) : unread(`${path}.bodySite`, 'not-kept'),
       strangeParts(own, path, []),
     ]),
 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Examination, SCALE_IDS, setFields } from '../../../src/examination/index.js';
 import { FHIR_VERSIONS, fromBundle, toBundle } from '../../../src/fhir.js';
-import { LOINC, SNOMED, SNOMED_PLACES } from '../../../src/interchange/codes.js';
+import { LOINC, LOINC_GRADES, SNOMED, SNOMED_PLACES } from '../../../src/interchange/codes.js';
 import { recordFrom } from '../../tools/any-record.js';
 import { isLoincCode, isSnomedId } from '../../tools/check-digits.js';
 import { examined } from '../../tools/examinations.js';
@@ -201,6 +201,17 @@ describe('the codes', () => {
     expect(snomed.length).toBeGreaterThan(40);
     for (const code of snomed) expect(isSnomedId(code), code).toBe(true);
     for (const code of Object.values(LOINC)) expect(isLoincCode(code), code).toBe(true);
+  });
+
+  it('of the answers 1+ to 4+ follow one another, and so do their check digits', () => {
+    // How the letters of an answer code count was not found; whatever it is, one more in the last place is 2 less in a mod-10 check digit.
+    const [first, ...others] = LOINC_GRADES.slice(1).map(
+      (code) => /^LA(\d+)-(\d)$/.exec(code)?.slice(1).map(Number) ?? [],
+    );
+    others.forEach(([number = 0, check], i) => {
+      expect(number).toBe((first?.[0] ?? 0) + i + 1);
+      expect(check).toBe(((first?.[1] ?? 0) + 10 - 2 * (i + 1)) % 10);
+    });
   });
 
   it('name no SNOMED CT unless it was asked for', () => {

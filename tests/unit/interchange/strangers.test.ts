@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { emptyExamination } from '../../../src/examination/index.js';
 import { fromBundle, toBundle } from '../../../src/fhir.js';
 import { examined } from '../../tools/examinations.js';
 
@@ -160,6 +161,77 @@ describe('pressures of another program', () => {
     ]);
   });
 
+  const mmHg = (value: number) => ({
+    value,
+    unit: 'mmHg',
+    system: 'http://unitsofmeasure.org',
+    code: 'mm[Hg]',
+  });
+  const cuff = (fields: Fields = {}): Fields => ({
+    resourceType: 'Observation',
+    status: 'final',
+    code: loinc('85354-9'),
+    component: [
+      { code: loinc('8480-6'), valueQuantity: mmHg(128) },
+      { code: loinc('8462-4'), valueQuantity: mmHg(76) },
+    ],
+    ...fields,
+  });
+  const at = (code: string, text?: string) => ({
+    bodySite: { coding: [{ system: SCT, code }], ...(text && { text }) },
+  });
+
+  it('of a cuff are those of the circulation where no place is named', () => {
+    expect(read(cuff())).toMatchObject({
+      examination: { circulation: { systolic: 128, diastolic: 76 } },
+      unread: [],
+    });
+  });
+
+  it.each<readonly [string, Fields]>([
+    ['a sided code', at('368209003')],
+    ['text', { bodySite: { text: 'Left upper arm' } }],
+    ['German text', { bodySite: { text: 'Oberarm rechts' } }],
+  ])('of a cuff at an arm are read, and the arm is told not to be kept: %s', (_, place) => {
+    const { examination, unread } = read(cuff(place));
+    expect(examination.circulation).toEqual({ systolic: 128, diastolic: 76 });
+    expect(unread).toEqual([{ path: 'entry[0].resource.bodySite', why: 'not-kept' }]);
+  });
+
+  it.each<readonly [string, Fields, string]>([
+    ['an ankle', at('6685009'), 'which-artery'],
+    ['an ankle in text', { bodySite: { text: 'right ankle' } }, 'no-place'],
+    ['a place that is not known', at('00000000'), 'no-place'],
+    ['an arm by its code and an ankle by its text', at('368209003', 'Right ankle'), 'contradicts'],
+    ['one arm by its code and the other by its text', at('368209003', 'Left upper arm'), 'sides-differ'],
+  ])('of a cuff at %s are never those of the circulation', (_, place, why) => {
+    const { examination, unread } = read(cuff(place));
+    expect(examination.circulation).toBeUndefined();
+    expect(unread).toEqual([{ path: 'entry[0].resource.bodySite', why }]);
+  });
+
+  it('at a place whose code and text name different limbs are not read', () => {
+    for (const [code, text] of [
+      ['368209003', 'Right ankle'],
+      ['792817008', 'left arm'],
+    ] as const)
+      expect(whys(pressure(at(code, text)))).toEqual(['.bodySite contradicts']);
+  });
+
+  it('never lose a place silently, whatever it is', () => {
+    const places = ['368209003', '6685009', '29707007', '17137000', '7657000', '00000000'];
+    for (const make of [cuff, pressure, pulse])
+      for (const place of places) {
+        const { examination, unread } = read(
+          make({ ...at(place, 'left'), ...(make === pulse && answer('LA6111-4')) }),
+        );
+        const kept = JSON.stringify(examination).includes('"left"');
+        expect(kept || unread.some(({ path }) => path.includes('bodySite')), `${make.name} ${place}`).toBe(
+          true,
+        );
+      }
+  });
+
   it('are refused beyond what the record takes', () => {
     expect(read(pressure({ valueQuantity: { value: 900, unit: 'mmHg' } }))).toMatchObject({
       examination: {},
@@ -190,6 +262,40 @@ describe('a bundle of another program', () => {
       { path: 'entry[0].resource', why: 'other-resource' },
       { path: 'entry[2].resource', why: 'other-resource' },
       { path: 'entry[3].resource.code', why: 'unknown-code' },
+    ]);
+  });
+
+  it('is listed entry by entry for what is not read: a report, answers to another form, a capillary refill', () => {
+    const refill = {
+      resourceType: 'Observation',
+      status: 'final',
+      code: loinc('44971-0'),
+      valueQuantity: { value: 4, unit: 's' },
+    };
+    const answers = {
+      resourceType: 'QuestionnaireResponse',
+      status: 'completed',
+      item: [{ linkId: '1', answer: [{ valueBoolean: true }] }],
+    };
+    const rate = {
+      resourceType: 'Observation',
+      status: 'final',
+      code: loinc('8867-4'),
+      valueQuantity: { value: 72, unit: '/min' },
+      ...{ bodySite: { text: 'left wrist' } },
+    };
+    const { examination, unread } = read(
+      { resourceType: 'DiagnosticReport', status: 'final' },
+      answers,
+      refill,
+      rate,
+    );
+    expect(examination).toEqual({ ...emptyExamination(), circulation: { heartRate: 72 } });
+    expect(unread).toEqual([
+      { path: 'entry[0].resource', why: 'other-resource' },
+      { path: 'entry[1].resource', why: 'other-resource' },
+      { path: 'entry[2].resource.code', why: 'unknown-code' },
+      { path: 'entry[3].resource.bodySite', why: 'not-kept' },
     ]);
   });
 
