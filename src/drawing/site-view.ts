@@ -11,7 +11,7 @@ import {
   type ScaleId,
   type ScaleStep,
 } from '../examination/index.js';
-import type { Messages } from '../locale/index.js';
+import type { ShownMessages } from '../locale/shown.js';
 import { type LabelText, type Layout, layOut } from './layout.js';
 import { type Shown, shownFor } from './shown.js';
 import { type BodyView, placesIn, type View } from './views.js';
@@ -40,7 +40,7 @@ export interface Painting {
 export function siteView(
   place: Place,
   examination: Examination,
-  words: Messages,
+  words: ShownMessages,
   painting: Painting | undefined,
   earlier?: Examination,
 ): SiteView {
@@ -87,7 +87,13 @@ interface Now {
 }
 
 /** Adds what the compared record has; a change is put into words and gives the label more weight. */
-function compared(view: SiteView, now: Now, earlier: Examination, scale: ScaleId, words: Messages): SiteView {
+function compared(
+  view: SiteView,
+  now: Now,
+  earlier: Examination,
+  scale: ScaleId,
+  words: ShownMessages,
+): SiteView {
   const { place } = view;
   const felt = isPulseSite(place.site);
   const pulse = pulseAt(earlier, place);
@@ -123,7 +129,7 @@ export function sitesIn(
   earlier: Examination | undefined,
   painted: readonly PlaceKey[] | undefined,
   step: ScaleStep | undefined,
-  words: Messages,
+  words: ShownMessages,
 ): SiteViews {
   const painting = painted && step && { keys: painted, step };
   return new Map(
@@ -134,7 +140,7 @@ export function sitesIn(
 }
 
 /** The texts at each site: its name, and what was found there. */
-export function labelsOf(sites: SiteViews, words: Messages): (place: Place) => LabelText {
+export function labelsOf(sites: SiteViews, words: ShownMessages): (place: Place) => LabelText {
   return (place) => ({
     name: words.map.siteShort(place.site),
     code: words.anatomy.codes[place.site],
@@ -148,7 +154,7 @@ export function layOutSites(
   width: number,
   height: number,
   sites: SiteViews,
-  words: Messages,
+  words: ShownMessages,
 ): Layout {
   return layOut(view, width, height, labelsOf(sites, words));
 }

@@ -1,6 +1,6 @@
 import type { Place } from '../anatomy/index.js';
 import { bruitAt, type Examination, isBruitLocked, isPulseLocked, pulseAt } from '../examination/index.js';
-import type { Messages } from '../locale/index.js';
+import type { ShownMessages } from '../locale/shown.js';
 
 /** Whether a later version recorded something here that this one does not know. */
 export function isUnknownAt(examination: Examination, place: Place): boolean {
@@ -14,7 +14,7 @@ export function isUnknownAt(examination: Examination, place: Place): boolean {
 export function wordsAt(
   examination: Examination,
   place: Place,
-  words: Messages,
+  words: ShownMessages,
   pulse = pulseAt(examination, place),
 ): string {
   const known = words.map.findings(pulse, bruitAt(examination, place), examination.scale);

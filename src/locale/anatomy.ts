@@ -10,20 +10,38 @@ import {
   type Place,
   type Region,
   type Side,
+  type SiteId,
   sideInName,
   type Vessel,
 } from '../anatomy/index.js';
 import { render } from './render.js';
 import { columnsOf, type SiteTable } from './site-words.js';
 
-/** The words that the names of places, arteries and limbs are made of. */
-interface AnatomyTable {
-  readonly arteries: Readonly<Record<ArteryId, string>>;
+/** The words that the names of places and limbs are made of. */
+interface PlacesTable {
   readonly sites: SiteTable;
   readonly sides: Readonly<Record<Laterality, string>>;
   /** Letters that stand for the patient's sides on the figure. */
   readonly sideLetters: Readonly<Record<Side, string>>;
   readonly limbs: Readonly<Record<LimbKey, string>>;
+  /** A name with the patient's side, as one says it. */
+  readonly sided: (name: string, side: Side) => string;
+}
+
+/** Names of places and limbs; a side stands only with what is paired. */
+export function placesFrom({ sides, sideLetters, limbs, sided, ...table }: PlacesTable) {
+  const { sites, codes } = columnsOf(table.sites);
+  const place = ({ site, side }: Place): string =>
+    side === 'midline' ? sites[site] : sided(sites[site], side);
+  return { sites, codes, sides, sideLetters, limbs, place };
+}
+export type PlaceWords = ReturnType<typeof placesFrom>;
+
+/** The words that the names of arteries are made of. */
+interface AnatomyTable {
+  readonly arteries: Readonly<Record<ArteryId, string>>;
+  /** Where and how to examine a site. */
+  readonly technique: Readonly<Record<SiteId, string>>;
   readonly levels: Readonly<Record<Level, string>>;
   readonly regions: Readonly<Record<Region, string>>;
   /** A name with the patient's side, as one says it. */
@@ -34,11 +52,8 @@ interface AnatomyTable {
 }
 
 /** Names of places, arteries, pieces and limbs; a side stands only with what is paired. */
-export function anatomyFrom(table: AnatomyTable) {
-  const { arteries, sides, sideLetters, limbs, levels, regions, sided, aorticFork, popliteal } = table;
-  const { sites, codes, technique } = columnsOf(table.sites);
-  const place = ({ site, side }: Place): string =>
-    side === 'midline' ? sites[site] : sided(sites[site], side);
+export function anatomyFrom(places: PlaceWords, table: AnatomyTable) {
+  const { arteries, technique, levels, regions, sided, aorticFork, popliteal } = table;
   const vessel = (named: Vessel): string => {
     const side = sideInName(named);
     return side ? sided(arteries[named.artery], side) : arteries[named.artery];
@@ -56,16 +71,11 @@ export function anatomyFrom(table: AnatomyTable) {
       named,
     );
   return {
+    ...places,
     arteries,
-    sites,
-    codes,
     technique,
-    sides,
-    sideLetters,
-    limbs,
     levels,
     regions,
-    place,
     vessel,
     /** A piece of artery; the part is named only where the trade tells parts apart. */
     piece: (key: PieceKey): string => {

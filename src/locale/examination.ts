@@ -1,9 +1,9 @@
 import type { Bruit, DopplerSignal, Grade, Onset, Reason, ScaleId, ScaleStep } from '../examination/index.js';
 import { faultFrom, type FaultWords } from './fault.js';
 import { together } from './terms.js';
-import { type Of, without } from './words.js';
+import type { Of } from './words.js';
 
-/** The words of what is recorded at a site, and of what is wrong with a record. */
+/** The words of what is recorded at a site. */
 export interface ExaminationTable {
   readonly grades: Of<Grade>;
   /** A step between normal and bounding, on the scale that has one. */
@@ -20,19 +20,21 @@ export interface ExaminationTable {
   readonly unknownHere: string;
   /** How many entries of a later version a record holds. */
   unknownEntries(count: number): string;
-  readonly faults: FaultWords;
 }
 
-/** The words of what is recorded at a site, and of what is wrong with a record. */
-export function examinationFrom(table: ExaminationTable) {
-  return together(without(table, 'faults'), {
+/** The words of what is recorded at a site. */
+export function recordedFrom(table: ExaminationTable) {
+  return together(table, {
     couldNot: (reason: Reason): string => `${table.couldNotExamine}: ${table.reasons[reason]}`,
     /** A step of a scale as one says it: "2, normal", or the word alone. */
     step: ({ numeral, grade, increased }: ScaleStep): string => {
       const word = increased ? table.increased : table.grades[grade];
       return numeral === null ? word : `${numeral}, ${word}`;
     },
-    fault: faultFrom(table.faults),
   });
 }
-export type ExaminationWords = ReturnType<typeof examinationFrom>;
+export type ExaminationWords = ReturnType<typeof recordedFrom>;
+
+/** The words of what is recorded at a site, and of what is wrong with a record. */
+export const examinationFrom = (recorded: ExaminationWords, faults: FaultWords) =>
+  together(recorded, { fault: faultFrom(faults) });

@@ -9,10 +9,8 @@ export interface SiteWords {
   readonly tiny?: string;
   /** Two letters for where no name fits; a legend explains them. */
   readonly code: string;
-  /** Where and how to examine it. */
-  readonly technique: string;
   /** The same for a reader who is no clinician. */
-  readonly plain: { readonly name: string; readonly technique: string; readonly tiny?: string };
+  readonly plain: { readonly name: string; readonly tiny?: string };
 }
 
 export type SiteTable<More = unknown> = Readonly<Record<SiteId, SiteWords & More>>;
@@ -24,7 +22,7 @@ export const tinyName = ({ tiny, plain }: SiteWords): string | undefined =>
 /** The tables by which the rest of a language looks its words up. */
 export function columnsOf(
   sites: SiteTable,
-): Readonly<Record<'sites' | 'codes' | 'technique', Readonly<Record<SiteId, string>>>> {
+): Readonly<Record<'sites' | 'codes', Readonly<Record<SiteId, string>>>> {
   const column = (of: (words: SiteWords) => Term): Readonly<Record<SiteId, string>> =>
     termsFrom(
       Object.fromEntries(Object.entries(sites).map(([site, words]) => [site, of(words)])) as Record<
@@ -35,6 +33,5 @@ export function columnsOf(
   return {
     sites: column(({ name, plain }) => ({ trade: name, plain: plain.name })),
     codes: column(({ code }) => ({ trade: code })),
-    technique: column(({ technique, plain }) => ({ trade: technique, plain: plain.technique })),
   };
 }

@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { onLanguage, type Register } from '../../locale/index.js';
+import { onLanguage } from '../../locale/languages.js';
+import type { Register } from '../../locale/terms.js';
 
 /** Options of the `lang` property of every element; empty, it is not written to the page, where it would mean "unknown". */
 export const LANG = { reflect: true, useDefault: true } as const;

@@ -8,7 +8,7 @@ import {
   isEmptyRecord,
   unstatedPlaces,
 } from '../../examination/index.js';
-import { messagesFor, type Messages } from '../../locale/index.js';
+import { shownMessagesFor, type ShownMessages } from '../../locale/shown.js';
 import { FormControl, type From } from './form-control.js';
 import type { Later } from './later.js';
 import { memoizeLast } from './memoize-last.js';
@@ -227,8 +227,8 @@ export abstract class RecordElement extends FormControl {
   }
 
   /** The words of the language in force. */
-  protected get words(): Messages {
-    return messagesFor(this.language.tag, this.language.register);
+  protected get words(): ShownMessages {
+    return shownMessagesFor(this.language.tag, this.language.register);
   }
 
   /** Moves the focus into the control. */

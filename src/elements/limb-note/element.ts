@@ -2,7 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Examination } from '../../examination/index.js';
-import { LANGUAGES, type LanguageTag } from '../../locale/index.js';
+import { LANGUAGES, type LanguageTag, messagesFor } from '../../locale/index.js';
 import type { NoteWords } from '../../locale/note.js';
 import { partMessagesFor } from '../../locale/parts.js';
 import type { NoteAnswer, NoteReading } from '../../notes/index.js';
@@ -195,7 +195,7 @@ export class LimbNote extends RecordElement {
       text,
       examination,
       words,
-      messages: this.words,
+      messages: messagesFor(this.language.tag, this.language.register),
       notes: notes.part!,
       replacing: this.replacing,
       replace: (key: string, on: boolean) => {

@@ -1,8 +1,8 @@
-import '../pulse-reading/define.js';
 import { PulseMap } from './element.js';
 
-PulseMap.defineFlags = (element) => {
-  if (!customElements.get('limb-flags')) customElements.define('limb-flags', element);
+PulseMap.defineLater = ({ LimbFlags, PulseReading }) => {
+  if (!customElements.get('limb-flags')) customElements.define('limb-flags', LimbFlags);
+  if (!customElements.get('pulse-reading')) customElements.define('pulse-reading', PulseReading);
 };
 
 if (!customElements.get('pulse-map')) customElements.define('pulse-map', PulseMap);

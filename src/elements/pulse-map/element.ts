@@ -5,11 +5,12 @@ import { type View, VIEWS } from '../../drawing/index.js';
 import type { StillPicture } from '../../drawing/still/index.js';
 import { type Examination, unstatedPlaces } from '../../examination/index.js';
 import type { ActKind } from '../../localisation/index.js';
+import type { Messages } from '../../locale/index.js';
 import type { Pathway } from '../../triage/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { glyphStyles } from '../common/glyph.js';
 import { LabelClickController } from '../common/label-click.js';
-import { type Later, LaterController } from '../common/later.js';
+import { type Later as Fetched, LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
@@ -18,13 +19,12 @@ import { TrailingController, whenIdle } from '../common/trailing.js';
 import { unknownNote } from '../common/unknown-note.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
-import type { LimbFlags } from '../limb-flags/element.js';
 import type { OpenPlaceEvent, ReadingChangeEvent } from '../pulse-reading/events.js';
 import { reader } from '../pulse-reading/reader.js';
 import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
 import { aroundFigure, cropWith, readingRoom } from './crops.js';
-import { drawing, later } from './fetched.js';
+import { allWordsFor, drawing, later } from './fetched.js';
 import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
 import type { FigureView } from './figure/render.js';
 import { figureStyles } from './figure/styles.js';
@@ -34,9 +34,11 @@ import { SiteFinder } from './hand/site-finder.js';
 import { SiteKeys } from './hand/site-keys.js';
 import { SiteTool } from './hand/site-tool.js';
 import { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
+import type * as Later from './later.js';
 import type { PictureOptions, PNGOptions } from './picture/export.js';
 import { PlateController } from './plate/controller.js';
 import { SheetController } from './print/controller.js';
+import { RECORDED, renderReading } from './reading-panel.js';
 import { Recorder } from './recorder.js';
 import { Session } from './session.js';
 import { SkinController } from './skin/controller.js';
@@ -45,9 +47,6 @@ import { mapStyles } from './styles.js';
 import { Toolbar } from './toolbar.js';
 
 const DISPLAYS: readonly PulseMap['display'][] = ['figure', 'table'];
-
-/** What the map records itself. */
-const RECORDED: readonly ActKind[] = ['feel', 'listen', 'delay', 'onset'];
 
 /**
  * A map of the arteries of all four limbs on which one click, touch, pen or key records a pulse or a bruit; it shows where
@@ -80,8 +79,8 @@ const RECORDED: readonly ActKind[] = ['feel', 'listen', 'delay', 'onset'];
  */
 export class PulseMap extends RecordElement {
   static override styles = [tokenStyles, controlStyles, unreadStyles, glyphStyles, mapStyles, figureStyles];
-  /** Defines the element of the red flags, which is fetched later; set by the define module. */
-  static defineFlags: (element: typeof LimbFlags) => void = () => undefined;
+  /** Defines the elements of red flags and reading, which are fetched later; set by the define module. */
+  static defineLater: (elements: Pick<typeof Later, 'LimbFlags' | 'PulseReading'>) => void = () => undefined;
 
   /** Whether the record is shown as figure or as table. */
   @property({ reflect: true, useDefault: true }) display: 'figure' | 'table' = 'figure';
@@ -102,6 +101,7 @@ export class PulseMap extends RecordElement {
   readonly #session = new Session(this, {
     store: () => this.store,
     words: () => this.words,
+    allWords: () => this.#allWords,
     editable: () => this.editable,
   });
   readonly #recorder = new Recorder(this.#session);
@@ -199,6 +199,11 @@ export class PulseMap extends RecordElement {
     return held?.state === 'readable' ? held.value : undefined;
   }
 
+  /** Every word of the map and its reading; nothing until they have been fetched. */
+  get #allWords(): Messages | undefined {
+    return allWordsFor(this.language.tag, this.language.register);
+  }
+
   get #asksForLater(): boolean {
     const { help, normals, open } = this.#session.now;
     return help || normals || this.display === 'table' || open !== undefined;
@@ -211,7 +216,7 @@ export class PulseMap extends RecordElement {
     this.#session.change({ help: false, normals: false, said: { what: this.words.map.notFetched } });
   }
 
-  protected override get reader(): Later<RecordReader> {
+  protected override get reader(): Fetched<RecordReader> {
     return later;
   }
 
@@ -260,7 +265,7 @@ export class PulseMap extends RecordElement {
     addStyles(this.renderRoot, later.part.laterStyles);
     if (!reader.part) whenIdle(later.part.limbs.warm);
     reader.part ??= later.part.limbs;
-    (this.constructor as typeof PulseMap).defineFlags(later.part.LimbFlags);
+    (this.constructor as typeof PulseMap).defineLater(later.part);
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -279,7 +284,7 @@ export class PulseMap extends RecordElement {
     return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} ?notes=${this.editable} @call-change=${({ examination: next }: { examination: Examination }) => this.#session.edit(next)} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
       ${this.#toolbar.template()} ${this.#skin.palette()}
       ${now.normals ? later.part?.renderNormals(this.#session, this.#recorder) : nothing}
-      ${now.help ? later.part?.renderHelp(words) : nothing}
+      ${now.help ? later.part?.renderHelp(this.#session.allWords) : nothing}
       <div
         class="main ${this.#beside ? 'beside' : ''}"
         role="group"
@@ -298,15 +303,17 @@ export class PulseMap extends RecordElement {
         ${
           this.noReading
             ? nothing
-            : html`<div class="reading" part="reading">
-                <pulse-reading
-                  .examination=${this.#reading.value}
-                  .earlier=${this.#earlier ?? null}
-                  .can=${this.editable ? (this.can ?? RECORDED) : []}
-                  lang=${this.lang || nothing}
-                  register=${this.register || nothing}
-                ></pulse-reading>
-              </div>`
+            : renderReading(
+                {
+                  read: this.#reading.value,
+                  earlier: this.#earlier,
+                  can: this.editable ? (this.can ?? RECORDED) : [],
+                  recorded: this.recordState !== 'empty',
+                  lang: this.lang,
+                  register: this.register,
+                },
+                words,
+              )
         }
       </div>
       ${this.#chooserPanel.template()}`;
@@ -333,6 +340,7 @@ export class PulseMap extends RecordElement {
         earlier: this.#earlier,
         painting: brush && { keys: painted, step: brush },
         words,
+        allWords: this.#allWords,
       },
       { active, open, preview, drag, editable, barred, skin: this.#skin, landmarks: later.part },
     );
@@ -355,7 +363,7 @@ export class PulseMap extends RecordElement {
         flags: !this.noFlags,
         pathway: this.pathway,
         reading: !this.noReading,
-        words,
+        words: this.#session.allWords,
       };
     });
   }
@@ -364,16 +372,11 @@ export class PulseMap extends RecordElement {
     const refused =
       this.unreadNotice && `found a ${this.recordState} record, expected one that has been read`;
     if (refused) throw new Error(`picture: ${refused}`);
-    const { examination, words, labelText } = this;
+    const { examination, labelText } = this;
     const { view, width } = this.#session;
-    return drawing().drawStill(this, options, {
-      view,
-      width,
-      examination,
-      earlier: this.#earlier,
-      words,
-      labelText,
-    });
+    const { drawStill } = drawing();
+    const shown = { examination, earlier: this.#earlier, words: this.#session.allWords, labelText };
+    return drawStill(this, options, { view, width, ...shown });
   }
 
   #table(): TemplateResult | undefined {

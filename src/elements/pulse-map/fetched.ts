@@ -1,4 +1,7 @@
+import type { Messages } from '../../locale/index.js';
+import type { Register } from '../../locale/terms.js';
 import { Later } from '../common/later.js';
+import { reader } from '../pulse-reading/reader.js';
 import type * as Pictures from './picture/export.js';
 
 /**
@@ -6,6 +9,11 @@ import type * as Pictures from './picture/export.js';
  * it has arrived: the price of a first paint that loads a quarter less.
  */
 export const later = new Later(() => import('./later.js'));
+
+/** Every word of the map and its reading, in a language and register; nothing until they have arrived. */
+export function allWordsFor(tag: string, register: Register): Messages | undefined {
+  return (later.part?.limbs ?? reader.part)?.messagesFor(tag, register);
+}
 
 /**
  * What draws pictures.

@@ -10,6 +10,7 @@ export { drawPNG, drawStill } from './picture/export.js';
 export { parseExaminationText, unknownFields } from '../../examination/index.js';
 export { landmarksFor, landmarksOf } from '../../drawing/landmarks.js';
 export { LimbFlags } from '../limb-flags/element.js';
+export { PulseReading } from '../pulse-reading/element.js';
 export * as limbs from '../pulse-reading/limbs.js';
 export { renderChooser } from './chooser/panel.js';
 export { renderNormals } from './normals-list.js';

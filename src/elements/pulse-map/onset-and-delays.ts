@@ -8,7 +8,7 @@ import {
   setDelays,
   setOnset,
 } from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
+import type { ShownMessages } from '../../locale/shown.js';
 import { fold } from '../common/fold.js';
 import { renderSelect } from '../common/select.js';
 import type { Recorder } from './recorder.js';
@@ -35,7 +35,7 @@ function choice<T extends string>(
 export function renderOnsetAndDelays(
   examination: Examination,
   editable: boolean,
-  words: Messages,
+  words: ShownMessages,
   edit: (next: Examination) => void,
 ): TemplateResult {
   const { map } = words;
@@ -79,7 +79,7 @@ export function renderOnsetAndDelays(
 }
 
 /** Buttons for a whole limb: fill blank sites from the other side, or clear it. */
-export function renderLimbActs(editable: boolean, words: Messages, recorder: Recorder): TemplateResult {
+export function renderLimbActs(editable: boolean, words: ShownMessages, recorder: Recorder): TemplateResult {
   const { map } = words;
   return fold(
     map.wholeLimbs,

@@ -18,9 +18,8 @@ import {
   setPulse,
   type Unstated,
 } from '../../examination/index.js';
-import { readByRule } from '../../localisation/index.js';
-import { ruleLeads } from '../../statements/index.js';
 import { wordsAt } from '../../drawing/index.js';
+import { reader } from '../pulse-reading/reader.js';
 import type { Said, Session } from './session.js';
 
 /** Identifies the note field: consecutive edits of it are one undo step. */
@@ -177,11 +176,9 @@ export class Recorder {
     this.#tell(this.#standing(place), before);
   }
 
-  /** The rule's sentences about lesions; empty when it finds none. */
+  /** The rule's sentences about lesions; empty when it finds none, and until it has been fetched. */
   #lesions(): readonly string[] {
-    const reading = readByRule(this.#examination);
-    const any = Object.values(reading).some(({ outcome }) => outcome === 'lesion');
-    return any ? ruleLeads(reading).map(this.session.words.rule.lead) : [];
+    return reader.part?.lesionSentences(this.#examination, this.session.allWords) ?? [];
   }
 
   /** Reports an edit, and what it changed about the reading. */

@@ -3,6 +3,7 @@ import { type Place, type PlaceKey, placeKey } from '../../anatomy/index.js';
 import { aroundPlate, isPlateView, placesIn, travel, type View, VIEWS } from '../../drawing/index.js';
 import type { Examination, ScaleStep } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
+import type { ShownMessages } from '../../locale/shown.js';
 import type { RecordStore } from '../common/record-store.js';
 import { WidthController } from '../common/width-controller.js';
 import { type Crop, cropShown, type NarrowCrop, NARROW, readingRoom } from './crops.js';
@@ -53,7 +54,8 @@ export interface MapElement extends LitElement {
 /** Live access to what the element keeps protected. */
 export interface RecordAccess {
   store(): RecordStore;
-  words(): Messages;
+  words(): ShownMessages;
+  allWords(): Messages | undefined;
   editable(): boolean;
 }
 
@@ -110,8 +112,19 @@ export class Session implements ReactiveController {
     return this.store.examination;
   }
 
-  get words(): Messages {
+  /** What is shown from the first paint on. */
+  get words(): ShownMessages {
     return this.access.words();
+  }
+
+  /**
+   * Every word of the map and its reading, for code that is fetched together with them.
+   * @throws Error until they have been fetched
+   */
+  get allWords(): Messages {
+    const words = this.access.allWords();
+    if (!words) throw new Error('words: found those of readings and marks not fetched yet');
+    return words;
   }
 
   get editable(): boolean {

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { ScaleId } from '../../examination/index.js';
-import type { Messages } from '../../locale/index.js';
+import type { ShownMessages } from '../../locale/shown.js';
 import type { Said } from './session.js';
 
 /** The strip under the figure: the last edit (a live region), progress of the examination, and the scale. */
@@ -9,7 +9,7 @@ export function renderStatus(
   stated: number,
   total: number,
   scale: ScaleId,
-  { map }: Messages,
+  { map }: ShownMessages,
 ): TemplateResult {
   const text = said
     ? html`${said.where ? html`<b>${said.where}</b> ` : nothing}${said.what}${

@@ -208,6 +208,10 @@ export const mapStyles = css`
     padding: 20px;
     border-block-start: 1px solid var(--_line);
   }
+  /* The room that an empty reading takes, measured in both languages, so that what follows the map does not move. */
+  .waits {
+    min-block-size: max(225px, 420px - 21cqi, 720px - 100cqi);
+  }
   .help {
     padding: 12px 16px 16px;
     border-block-end: 1px solid var(--_line);

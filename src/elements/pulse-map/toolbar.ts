@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SCALES, SCALE_IDS, type ScaleId, type ScaleStep, setScale } from '../../examination/index.js';
 import { GLYPH_SIZE, type View, VIEWS } from '../../drawing/index.js';
-import type { Messages } from '../../locale/index.js';
+import type { ShownMessages } from '../../locale/shown.js';
 import { glyphIcon } from '../common/glyph.js';
 import { shownForStep } from '../../drawing/shown.js';
 import { ICONS } from '../common/icons.js';
@@ -35,7 +35,7 @@ interface ToolbarView {
   /** Whether everything fits in one row. */
   readonly wide: boolean;
   readonly view: View | 'auto';
-  readonly words: Messages;
+  readonly words: ShownMessages;
 }
 
 /** The row of tools above the figure. */
@@ -149,12 +149,12 @@ function drawButton({ drawing, editable, words }: ToolbarView, acts: Toolbar): T
     type="button"
     class="button"
     data-tool="draw"
-    aria-label=${words.marks.tool}
+    aria-label=${words.map.draw}
     aria-pressed=${drawing ? 'true' : 'false'}
     ?disabled=${!editable}
     @click=${() => acts.draw()}
   >
-    ${ICONS.pencil}<span>${words.marks.toolShort}<span class="caption"> ${words.marks.toolRest}</span></span>
+    ${ICONS.pencil}<span>${words.map.drawShort}<span class="caption"> ${words.map.drawRest}</span></span>
   </button>`;
 }
 

@@ -16,7 +16,7 @@ import {
   whereaboutsOf,
 } from '../../localisation/index.js';
 import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
-import type { Messages } from '../../locale/index.js';
+import { type Messages, messagesFor } from '../../locale/index.js';
 import {
   everywhereLead,
   impossibleStatement,
@@ -29,6 +29,7 @@ import {
 } from '../../statements/index.js';
 import { glyphStyles } from '../common/glyph.js';
 import { limbLine, limbLineStyles } from './limb-line.js';
+import { lesionSentences } from './lesion-sentences.js';
 import { openButton } from './open-button.js';
 import {
   beginsSection,
@@ -43,7 +44,15 @@ import {
   occludedSection,
 } from './sections.js';
 
-export { drawnRecord, flagWordsFor, parseExaminationText, placeRidges, readExamination };
+export {
+  drawnRecord,
+  flagWordsFor,
+  lesionSentences,
+  messagesFor,
+  parseExaminationText,
+  placeRidges,
+  readExamination,
+};
 
 /** Reads a small record, so that the first reading of a real one finds code and tables ready. */
 export function warm(): void {

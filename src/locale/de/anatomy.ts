@@ -1,7 +1,8 @@
 import type { ArteryId, Laterality, Level, LimbKey, Place, SiteId } from '../../anatomy/index.js';
-import { anatomyFrom } from '../anatomy.js';
+import { anatomyFrom, placesFrom } from '../anatomy.js';
 import { say, termsFrom } from '../terms.js';
 import { SITES } from './sites.js';
+import { techniques } from './techniques.js';
 
 /*
  * Arteries go by their Latin names without "Arteria", as one says them at the bedside. Plain names are feminine too. None of the names changes with case;
@@ -97,8 +98,9 @@ const KNEE = termsFrom({
   'below-knee': { trade: 'infragenual', plain: '(unterer Teil)' },
 });
 
-export const anatomy = anatomyFrom({
-  arteries,
+const sided = (name: string, side: Laterality): string => `${name} ${sides[side]}`;
+
+const places = placesFrom({
   sites: SITES,
   sides,
   sideLetters: { right: 'R', left: 'L' },
@@ -110,6 +112,12 @@ export const anatomy = anatomyFrom({
     'right head': 'Hals und Kopf rechts',
     'left head': 'Hals und Kopf links',
   },
+  sided,
+});
+
+export const anatomy = anatomyFrom(places, {
+  arteries,
+  technique: techniques,
   levels: termsFrom<Level>({
     central: { trade: 'zentrale Aorta', plain: 'Hauptschlagader' },
     'aorto-iliac': { trade: 'Beckenetage', plain: 'Bauch- und Beckenschlagadern' },
@@ -121,7 +129,7 @@ export const anatomy = anatomyFrom({
     carotid: { trade: 'Carotis', plain: 'Hals' },
   }),
   regions: { head: 'Kopf', arm: 'Arme', trunk: 'Rumpf', leg: 'Beine' },
-  sided: (name, side) => `${name} ${sides[side]}`,
+  sided,
   aorticFork: () => say('Aortenbifurkation', 'Aufzweigung der Bauchschlagader'),
   popliteal: (part, side) => `${arteries.popliteal} ${KNEE[part]} ${sides[side]}`,
 });

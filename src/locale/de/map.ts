@@ -98,6 +98,10 @@ const trade: MapWords = {
   carrying: (word) => `Wird als ${word} bewertet.`,
   carryHow: 'Stellen antippen oder darüber ziehen.',
   putDown: 'Beenden',
+  draw: 'Haut markieren',
+  drawShort: 'Haut',
+  drawRest: 'markieren',
+  marks: 'Markierungen auf der Haut',
   markNormal: 'Normal setzen',
   normals: 'Als normal erfassen, was getastet wurde und hier zu sehen ist',
   portionNormal: (portion, count) => {
@@ -111,6 +115,8 @@ const trade: MapWords = {
   more: 'Skala, Tabelle, Hilfe',
   notFetched:
     'Dieser Teil der Karte konnte nicht geladen werden. Verbindung prüfen und noch einmal versuchen.',
+  readingWaits:
+    'Erfasst. Die Beurteilung folgt, sobald der Rest der Karte geladen ist; bleibt es so, bitte die Verbindung prüfen.',
   help: 'Hilfe und Tasten',
   close: 'Schließen',
   pin: 'Für mehrere Einträge offen halten',

@@ -1,7 +1,8 @@
-import type { ArteryId, Laterality, Level } from '../../anatomy/index.js';
+import type { ArteryId, Level } from '../../anatomy/index.js';
 import { anatomyFrom } from '../anatomy.js';
 import { say, termsFrom } from '../terms.js';
-import { SITES } from './sites.js';
+import { places, sided } from './places.js';
+import { techniques } from './techniques.js';
 
 const arteries = termsFrom<ArteryId>({
   'ascending-aorta': { trade: 'ascending aorta', plain: 'first part of the main artery, leaving the heart' },
@@ -48,21 +49,9 @@ const arteries = termsFrom<ArteryId>({
   'plantar-arch': { trade: 'plantar arch', plain: 'arch of arteries in the sole' },
 });
 
-const sides: Record<Laterality, string> = { right: 'right', left: 'left', midline: 'midline' };
-
-export const anatomy = anatomyFrom({
+export const anatomy = anatomyFrom(places, {
   arteries,
-  sites: SITES,
-  sides,
-  sideLetters: { right: 'R', left: 'L' },
-  limbs: {
-    'right leg': 'right leg',
-    'left leg': 'left leg',
-    'right arm': 'right arm',
-    'left arm': 'left arm',
-    'right head': 'right head and neck',
-    'left head': 'left head and neck',
-  },
+  technique: techniques,
   levels: termsFrom<Level>({
     central: { trade: 'central aorta', plain: 'main artery' },
     'aorto-iliac': { trade: 'aorto-iliac', plain: 'main artery and pelvis' },
@@ -74,8 +63,8 @@ export const anatomy = anatomyFrom({
     carotid: { trade: 'carotid', plain: 'neck' },
   }),
   regions: { head: 'Head', arm: 'Arms', trunk: 'Trunk', leg: 'Legs' },
-  sided: (name, side) => `${sides[side]} ${name}`,
+  sided,
   aorticFork: () => say('aortic bifurcation', 'place where the main artery divides for the legs'),
   popliteal: (part, side) =>
-    `${sides[side]} ${say(`${part} ${arteries.popliteal}`, `${arteries.popliteal}, ${part === 'above-knee' ? 'upper' : 'lower'} part`)}`,
+    `${places.sides[side]} ${say(`${part} ${arteries.popliteal}`, `${arteries.popliteal}, ${part === 'above-knee' ? 'upper' : 'lower'} part`)}`,
 });

@@ -1,7 +1,7 @@
 import type { Place, Side } from '../../anatomy/index.js';
 import type { FoundTable } from '../found.js';
 import type { Otherwise } from '../terms.js';
-import { anatomy } from './anatomy.js';
+import { places } from './places.js';
 import { sentence } from './phrases.js';
 
 /** What was found at a site, for a reader who is no clinician. */
@@ -49,9 +49,9 @@ export const plainMap = {
     ['?', 'this list'],
   ] as const,
   tableName: 'Pulses and whooshing noises, from the trunk outward',
-  bruitColumn: (side: Side) => `${sentence(anatomy.sides[side])} noise`,
-  bruitOf: (place: Place) => `${sentence(anatomy.place(place))}, whooshing noise`,
-  moreOf: (place: Place) => `${sentence(anatomy.place(place))}: buzzing, blood-flow sound, note and more`,
+  bruitColumn: (side: Side) => `${sentence(places.sides[side])} noise`,
+  bruitOf: (place: Place) => `${sentence(places.place(place))}, whooshing noise`,
+  moreOf: (place: Place) => `${sentence(places.place(place))}: buzzing, blood-flow sound, note and more`,
   onsetAndDelays: 'Beginning and delays',
   onset: 'Beginning',
   radioRadial: 'Wrist pulses compared',
@@ -60,10 +60,10 @@ export const plainMap = {
   notListened: 'not listened',
   notListenedWord: 'Not listened',
   sidesDiffer: 'sides differ',
-  collateral: (place: Place) => `Natural detours may fill the ${anatomy.place(place)}`,
-  listenAt: (place: Place) => `${sentence(anatomy.place(place))}, listening`,
+  collateral: (place: Place) => `Natural detours may fill the ${places.place(place)}`,
+  listenAt: (place: Place) => `${sentence(places.place(place))}, listening`,
   nothingTo: (place: Place, what: 'feel' | 'hear' | 'expand') => ({
-    where: sentence(anatomy.place(place)),
+    where: sentence(places.place(place)),
     what: {
       feel: 'is only listened at; there is no pulse to feel',
       hear: 'is only felt, not listened at',

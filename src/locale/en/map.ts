@@ -11,7 +11,7 @@ import type { DopplerSignal, Onset, Portion, Reason, ScaleId, ScaleStep } from '
 import { foundFrom, type FoundTable } from '../found.js';
 import { tinyName } from '../site-words.js';
 import { inRegisters } from '../terms.js';
-import { anatomy } from './anatomy.js';
+import { places } from './places.js';
 import { examination } from './examination.js';
 import { plainFound, plainMap } from './map-plain.js';
 import { dateIn, sentence } from './phrases.js';
@@ -53,7 +53,7 @@ const { gradeOf, ...said } = foundFrom(
   examination,
 );
 
-const shortName = (site: SiteId): string => SITES[site].short ?? sentence(anatomy.sites[site]);
+const shortName = (site: SiteId): string => SITES[site].short ?? sentence(places.sites[site]);
 
 const views = {
   auto: 'Automatic',
@@ -107,6 +107,10 @@ const trade = {
   carrying: (word: string) => `Grading as ${word}.`,
   carryHow: 'Tap sites or draw across them.',
   putDown: 'Stop grading',
+  draw: 'Draw on the skin',
+  drawShort: 'Draw',
+  drawRest: 'on the skin',
+  marks: 'Marks on the skin',
   /** Opens the list of what can be stated as normal. */
   markNormal: 'Mark normal',
   normals: 'State as normal what was felt and is shown here',
@@ -121,6 +125,8 @@ const trade = {
   tableView: 'Table',
   more: 'Scale, table, help',
   notFetched: 'This part of the map could not be fetched. Check the connection and try again.',
+  readingWaits:
+    'Recorded. The reading follows once the rest of the map has been fetched; check the connection if this stays.',
   help: 'Help and keys',
   close: 'Close',
   pin: 'Keep open for several entries',
@@ -135,27 +141,27 @@ const trade = {
   note: 'Note',
   addNote: 'Add a note',
   /** Title of the chooser. */
-  siteTitle: (place: Place) => sentence(anatomy.place(place)),
+  siteTitle: (place: Place) => sentence(places.place(place)),
   gradeWord: (step: ScaleStep) => sentence(gradeOf(step)),
   reasonWord: (reason: Reason) => sentence(examination.reasons[reason]),
   dopplerWord: (signal: DopplerSignal) => sentence(examination.dopplers[signal]),
   clear: 'Clear this site',
-  next: (place: Place) => `Next: ${anatomy.place(place)}`,
+  next: (place: Place) => `Next: ${places.place(place)}`,
   notListened: 'not auscultated',
   notListenedWord: 'Not auscultated',
   notExamined: 'Not examined',
   tableName: 'Pulses and bruits, from the trunk outward',
   site: 'Site',
-  siteName: (site: SiteId) => sentence(anatomy.sites[site]),
+  siteName: (site: SiteId) => sentence(places.sites[site]),
   headAndArms: 'Head and arms',
   trunkAndLegs: 'Trunk and legs',
-  pulseColumn: (side: Side) => `${sentence(anatomy.sides[side])} pulse`,
-  bruitColumn: (side: Side) => `${sentence(anatomy.sides[side])} bruit`,
-  pulseOf: (place: Place) => `${sentence(anatomy.place(place))}, pulse`,
-  bruitOf: (place: Place) => `${sentence(anatomy.place(place))}, bruit`,
-  moreOf: (place: Place) => `${sentence(anatomy.place(place))}: thrill, Doppler, note and more`,
+  pulseColumn: (side: Side) => `${sentence(places.sides[side])} pulse`,
+  bruitColumn: (side: Side) => `${sentence(places.sides[side])} bruit`,
+  pulseOf: (place: Place) => `${sentence(places.place(place))}, pulse`,
+  bruitOf: (place: Place) => `${sentence(places.place(place))}, bruit`,
+  moreOf: (place: Place) => `${sentence(places.place(place))}: thrill, Doppler, note and more`,
   noteOf: (side: Laterality, note: string) =>
-    side === 'midline' ? note : `${sentence(anatomy.sides[side])}: ${note}`,
+    side === 'midline' ? note : `${sentence(places.sides[side])}: ${note}`,
   sidesDiffer: 'asymmetrical',
   /** A point of time as a date; empty when there is none. */
   when: dateIn('en-GB'),
@@ -163,27 +169,26 @@ const trade = {
   earlier: (when: string) => `Small beside each site: the earlier record${when && `, ${when}`}.`,
   earlierUnread:
     'The earlier record was made by a version that cannot be shown here, so nothing is compared.',
-  sameAsOther: (side: Side) => `Same as ${anatomy.sides[oppositeSide(side)]}`,
+  sameAsOther: (side: Side) => `Same as ${places.sides[oppositeSide(side)]}`,
   wholeLimbs: 'Whole limbs',
-  fillLimb: (limb: Limb) =>
-    `Copy the other side to the ungraded sites of the ${anatomy.limbs[limbKey(limb)]}`,
-  clearLimb: (limb: Limb) => `Clear ${anatomy.limbs[limbKey(limb)]}`,
-  limbFilled: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} copied from the other side`,
-  limbCleared: (limb: Limb) => `${sentence(anatomy.limbs[limbKey(limb)])} cleared`,
-  limbUnchanged: (limb: Limb) => `Nothing to change on the ${anatomy.limbs[limbKey(limb)]}`,
+  fillLimb: (limb: Limb) => `Copy the other side to the ungraded sites of the ${places.limbs[limbKey(limb)]}`,
+  clearLimb: (limb: Limb) => `Clear ${places.limbs[limbKey(limb)]}`,
+  limbFilled: (limb: Limb) => `${sentence(places.limbs[limbKey(limb)])} copied from the other side`,
+  limbCleared: (limb: Limb) => `${sentence(places.limbs[limbKey(limb)])} cleared`,
+  limbUnchanged: (limb: Limb) => `Nothing to change on the ${places.limbs[limbKey(limb)]}`,
   viewLabel: 'View',
   views,
   plates,
-  collateral: (place: Place) => `Collaterals may reconstitute the ${anatomy.place(place)}`,
+  collateral: (place: Place) => `Collaterals may reconstitute the ${places.place(place)}`,
   ...said,
   /** A site with what is recorded there, as its button is called. */
-  siteLabel: (place: Place, said: string) => `${sentence(anatomy.place(place))}: ${said}`,
-  listenAt: (place: Place) => `${sentence(anatomy.place(place))}, auscultation`,
-  recorded: (place: Place, said: string) => ({ where: sentence(anatomy.place(place)), what: said }),
+  siteLabel: (place: Place, said: string) => `${sentence(places.place(place))}: ${said}`,
+  listenAt: (place: Place) => `${sentence(places.place(place))}, auscultation`,
+  recorded: (place: Place, said: string) => ({ where: sentence(places.place(place)), what: said }),
   cleared: 'cleared',
   /** Why a key had no effect at a site. */
   nothingTo: (place: Place, what: 'feel' | 'hear' | 'expand') => ({
-    where: sentence(anatomy.place(place)),
+    where: sentence(places.place(place)),
     what: {
       feel: 'is for auscultation only; there is no pulse to grade',
       hear: 'is for palpation only',

@@ -1,21 +1,21 @@
 import type { SiteTable } from '../site-words.js';
 
-/** Every site in words; the technique says where to put the finger or the stethoscope and how: common practice, own words. */
+/** What every site is called. */
 // prettier-ignore
 export const SITES: SiteTable = {
-  'superficial-temporal': { name: 'superficial temporal', short: 'Temporal', code: 'ST', technique: 'Just in front of the tragus, over the zygomatic arch; light touch.', plain: { name: 'temple', technique: 'In front of the ear, just above the cheekbone. Press lightly.' } },
-  carotid: { name: 'carotid', code: 'CA', technique: 'Between trachea and sternocleidomastoid, at or below the cricoid cartilage. Auscultate first; palpate gently, one side at a time, never at the upper border of the thyroid cartilage (carotid sinus); after a recent transient ischaemic attack only by your local rule.', plain: { name: 'neck', technique: 'Beside the windpipe, low in the neck. Press gently and never on both sides at once.' } },
-  subclavian: { name: 'subclavian', code: 'SC', technique: 'Supraclavicular fossa, behind the mid-clavicle and lateral to sternocleidomastoid; press downwards against the first rib. Auscultate there too; a bruit may also arise at the origin of the vertebral.', plain: { name: 'collarbone', technique: 'Just above the middle of the collarbone, pressing down.' } },
-  axillary: { name: 'axillary', code: 'AX', technique: 'Apex of the axilla, along its lateral wall, with the arm slightly abducted; press against the humerus.', plain: { name: 'armpit', technique: 'High in the armpit, pressing outwards against the upper arm.' } },
-  brachial: { name: 'brachial', code: 'BR', technique: 'Antecubital fossa, just medial to the biceps tendon, elbow nearly straight.', plain: { name: 'elbow crease', technique: 'In the bend of the elbow, on the inner side of the tendon.' } },
-  radial: { name: 'radial', code: 'RA', technique: 'At the wrist, lateral to the flexor carpi radialis tendon, against the distal radius. Compare both sides at the same time.', plain: { name: 'wrist, thumb side', technique: 'At the wrist on the thumb side.' } },
-  ulnar: { name: 'ulnar', code: 'UL', technique: 'At the wrist, just lateral (radial) to the flexor carpi ulnaris tendon, proximal to the pisiform.', plain: { name: 'wrist, little-finger side', technique: 'At the wrist on the little-finger side, just on the thumb side of the tendon.' } },
-  'abdominal-aorta': { name: 'abdominal aorta', short: 'Aorta', code: 'AO', technique: 'Epigastrium, above the umbilicus and slightly left of the midline, patient relaxed; deep palpation with both hands, one each side, to judge width and whether the pulsation is expansile. Do not press hard on a suspected aneurysm.', plain: { name: 'main artery of the belly', technique: 'Above the navel, a little to the left, pressing deeply with both hands.' } },
-  renal: { name: 'renal', code: 'RE', technique: 'Auscultate about 5 cm above the umbilicus, 3 to 5 cm to each side of the midline.', plain: { name: 'kidney artery', technique: 'Stethoscope about 5 cm above the navel, 3 to 5 cm to each side of the middle.' } },
-  iliac: { name: 'iliac', code: 'IL', technique: 'Auscultate midway between the umbilicus and the mid-inguinal point.', plain: { name: 'lower belly', technique: 'Stethoscope halfway between the navel and the middle of the groin.' } },
-  femoral: { name: 'femoral', code: 'FE', technique: 'Just below the inguinal ligament at the mid-inguinal point, halfway between the anterior superior iliac spine (ASIS) and the pubic symphysis.', plain: { name: 'groin', technique: 'In the fold of the groin, halfway between the hip bone at the front and the middle of the pubic bone.' } },
-  'adductor-canal': { name: 'adductor canal', code: 'AC', technique: 'Auscultate over the adductor canal: medial thigh, about a hand’s breadth above the adductor tubercle.', plain: { name: 'inner thigh', technique: 'Stethoscope on the inner thigh, a hand’s breadth above the knee.' } },
-  popliteal: { name: 'popliteal', code: 'PO', technique: 'Knee relaxed, flexed about 30°; thumbs on the tibial tuberosity, fingertips of both hands in the midline of the lower half of the popliteal fossa, pressing the artery against the back of the tibia. If it is felt too easily, consider a popliteal aneurysm.', plain: { name: 'hollow of the knee', technique: 'Knee relaxed and bent by about 30°; press deeply in the middle of the hollow behind it, in its lower half.' } },
-  'posterior-tibial': { name: 'posterior tibial', tiny: 'Post. tibial', code: 'PT', technique: 'About 2 cm below and behind the medial malleolus, a third of the way to the point of the heel; foot relaxed.', plain: { name: 'inner ankle', tiny: 'Inner ankle', technique: 'About 2 cm below and behind the inner ankle bone.' } },
-  'dorsalis-pedis': { name: 'dorsalis pedis', tiny: 'Dors. pedis', code: 'DP', technique: 'Dorsum of the foot, just lateral to the extensor hallucis longus (EHL) tendon, over the proximal first intermetatarsal space; light touch.', plain: { name: 'top of the foot', tiny: 'Foot top', technique: 'On top of the foot, just to the outside of the big-toe tendon. Press lightly.' } },
+  'superficial-temporal': { name: 'superficial temporal', short: 'Temporal', code: 'ST', plain: { name: 'temple' } },
+  carotid: { name: 'carotid', code: 'CA', plain: { name: 'neck' } },
+  subclavian: { name: 'subclavian', code: 'SC', plain: { name: 'collarbone' } },
+  axillary: { name: 'axillary', code: 'AX', plain: { name: 'armpit' } },
+  brachial: { name: 'brachial', code: 'BR', plain: { name: 'elbow crease' } },
+  radial: { name: 'radial', code: 'RA', plain: { name: 'wrist, thumb side' } },
+  ulnar: { name: 'ulnar', code: 'UL', plain: { name: 'wrist, little-finger side' } },
+  'abdominal-aorta': { name: 'abdominal aorta', short: 'Aorta', code: 'AO', plain: { name: 'main artery of the belly' } },
+  renal: { name: 'renal', code: 'RE', plain: { name: 'kidney artery' } },
+  iliac: { name: 'iliac', code: 'IL', plain: { name: 'lower belly' } },
+  femoral: { name: 'femoral', code: 'FE', plain: { name: 'groin' } },
+  'adductor-canal': { name: 'adductor canal', code: 'AC', plain: { name: 'inner thigh' } },
+  popliteal: { name: 'popliteal', code: 'PO', plain: { name: 'hollow of the knee' } },
+  'posterior-tibial': { name: 'posterior tibial', tiny: 'Post. tibial', code: 'PT', plain: { name: 'inner ankle', tiny: 'Inner ankle' } },
+  'dorsalis-pedis': { name: 'dorsalis pedis', tiny: 'Dors. pedis', code: 'DP', plain: { name: 'top of the foot', tiny: 'Foot top' } },
 };

@@ -1,6 +1,7 @@
 // What a map fetches after its first paint, where it comes late or cannot be had. Nothing here fetches it beforehand.
 import { expect } from '@open-wc/testing';
 import 'pulse-map/elements/pulse-map/define';
+import 'pulse-map/locale/de';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { later } from '../../../src/elements/pulse-map/fetched.js';
 import { reader } from '../../../src/elements/pulse-reading/reader.js';
@@ -15,7 +16,7 @@ let fetched = later.part;
 /** A map on a page that can fetch nothing more. */
 function mapOffline(): PulseMap {
   fetched ??= later.part;
-  later.part = undefined;
+  later.part = reader.part = undefined;
   later.load = reader.load = () => Promise.resolve();
   const map = document.createElement('pulse-map') as unknown as PulseMap;
   document.body.append(map);
@@ -30,16 +31,39 @@ function online(): void {
   reader.load = fetchReader;
 }
 
+describe('a map whose later parts come', () => {
+  for (const lang of ['en', 'de'])
+    for (const width of [320, 390, 500, 820, 1024, 1280])
+      it(`moves nothing on the page by a line or more, ${width} px wide, in ${lang}`, async () => {
+        const map = mapOffline();
+        map.lang = lang;
+        map.style.inlineSize = `${width}px`;
+        await map.updateComplete;
+        await painted();
+        const before = map.offsetHeight;
+        online();
+        await later.load();
+        map.requestUpdate();
+        await painted();
+        await map.updateComplete;
+        expect(map.shadowRoot?.querySelector('pulse-reading'), 'the reading is there').to.not.equal(null);
+        expect(Math.abs(map.offsetHeight - before)).to.be.below(24);
+        map.remove();
+      });
+});
+
 describe('a map whose later parts cannot be had', () => {
   let map: PulseMap;
 
   beforeEach(() => (map = mapOffline()));
-  afterEach(() => {
+  afterEach(async () => {
     online();
+    await later.load();
+    await map.updateComplete;
     map.remove();
   });
 
-  it('still takes findings, and says what the bedside rule says of them', async () => {
+  it('still takes findings, says that their reading follows, and gives it as soon as it can', async () => {
     await map.updateComplete;
     for (const [name, key] of [
       ['femoral', '2'],
@@ -51,8 +75,13 @@ describe('a map whose later parts cannot be had', () => {
     }
     await painted();
     const text = readableText(map);
-    expect(text).to.include('Occlusion between left femoral and left popliteal');
-    expect(text, 'no probability').not.to.include('%');
+    expect(text).to.include('Left popliteal 0, absent');
+    expect(text).to.include('Recorded. The reading follows');
+    expect(text, 'no claim').not.to.match(/occlusion|%/i);
+    online();
+    map.requestUpdate();
+    await map.updateComplete;
+    expect(readableText(map)).to.include('Occlusion somewhere between left femoral and left popliteal');
   });
 
   it('says so where a hand asks for one, and gives it as soon as it can', async () => {

@@ -3,6 +3,7 @@ import { fixture } from '@open-wc/testing';
 import { html, type TemplateResult } from 'lit';
 import 'pulse-map/elements/pulse-map/define';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
+import { later } from '../../../src/elements/pulse-map/fetched.js';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
 import { allByRole, byRole, nameOf, painted } from './perceive.js';
 import { click, setViewport } from '../../tools/real-input.js';
@@ -34,10 +35,12 @@ export async function openMap({
   return map;
 }
 
-/** Drawn, with whatever the drawing itself set off. */
+/** Drawn, with whatever the drawing itself set off and what is fetched after the first paint. */
 export async function settled(map: PulseMap): Promise<void> {
   await map.updateComplete;
   await painted();
+  await later.load();
+  map.requestUpdate();
   await map.updateComplete;
 }
 

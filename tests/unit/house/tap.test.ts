@@ -75,6 +75,7 @@ describe('the controllers of the map', () => {
     expect(found.filter((name) => !IMPLEMENTED.includes(name.split('.')[0] ?? ''))).toEqual([
       'RecordAccess.store',
       'RecordAccess.words',
+      'RecordAccess.allWords',
       'RecordAccess.editable',
     ]);
   });

@@ -5,8 +5,8 @@ import { TRANSLATIONS } from '../../languages/index.js';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 
-/** The modules of words that end up in what a page loads of an entry, now or later. */
-async function wordsIn(entry: string): Promise<string[]> {
+/** The modules of words that end up in what a page loads of an entry, now or later; or at once alone. */
+async function wordsIn(entry: string, atOnce = false): Promise<string[]> {
   const { metafile } = await build({
     absWorkingDir: root,
     entryPoints: [entry],
@@ -18,8 +18,18 @@ async function wordsIn(entry: string): Promise<string[]> {
     metafile: true,
     logLevel: 'silent',
   });
-  const carried = Object.values(metafile.outputs).flatMap(({ inputs }) =>
-    Object.entries(inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])),
+  const needed = new Set<string>();
+  const reach = (output: string): void => {
+    if (needed.has(output)) return;
+    needed.add(output);
+    for (const { path, kind } of metafile.outputs[output]?.imports ?? [])
+      if (!atOnce || kind === 'import-statement') reach(path);
+  };
+  reach(Object.entries(metafile.outputs).find(([, { entryPoint }]) => entryPoint === entry)?.[0] ?? '');
+  const carried = [...needed].flatMap((output) =>
+    Object.entries(metafile.outputs[output]?.inputs ?? {}).flatMap(([path, { bytesInOutput }]) =>
+      bytesInOutput > 0 ? [path] : [],
+    ),
   );
   return carried.filter((path) => path.startsWith('src/locale/')).sort();
 }
@@ -27,11 +37,21 @@ async function wordsIn(entry: string): Promise<string[]> {
 describe('what a page carries of the words', () => {
   it('is English alone, and with the map alone none of the other parts but the flags it shows', async () => {
     const areas =
-      'american|anatomy|examination|flag-bar|flags|grounds|index|localisation|map|marks|phrases|reading|rule|sites|skin-levels|spots|terms';
+      'american|anatomy|examination|faults|flag-bar|flags|grounds|index|localisation|map|marks|phrases|places|reading|rule|shown|sites|skin-levels|spots|techniques|terms';
     const own = new RegExp(`^src/locale/(en/(${areas})(-plain)?|(?!parts)[\\w-]+)\\.ts$`);
     const words = await wordsIn('src/elements/pulse-map/define.ts');
     expect(words).toContain('src/locale/en/map.ts');
     expect(words.filter((path) => !own.test(path))).toEqual([]);
+  });
+
+  it('is, before the map’s first paint, none of readings, marks and flags', async () => {
+    const words = await wordsIn('src/elements/pulse-map/define.ts', true);
+    expect(words).toContain('src/locale/en/map.ts');
+    expect(
+      words.filter((path) =>
+        /(localisation|rule|reading|marks|flag|grounds|techniques|faults|en\/anatomy)/.test(path),
+      ),
+    ).toEqual([]);
   });
 
   it('is English alone with everything', async () => {

@@ -39,7 +39,7 @@ export class ChooserController implements ReactiveController {
     const { session, chooser } = this;
     const { place, typed, unfolded, pinned } = chooser;
     if (!place || !later.part) return nothing;
-    const { examination, words } = session;
+    const { examination } = session;
     return html`<div @keydown=${chooser.keydown}>
       ${later.part.renderChooser(
         {
@@ -52,7 +52,7 @@ export class ChooserController implements ReactiveController {
           unfolded,
           pinned,
           next: session.next(place),
-          words,
+          words: session.allWords,
           sheet: session.narrow,
         },
         chooser,

@@ -18,6 +18,7 @@ import {
 } from '../../../drawing/index.js';
 import { type Examination, remembered } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
+import type { ShownMessages } from '../../../locale/shown.js';
 import { memoizeLast } from '../../common/memoize-last.js';
 import { reader } from '../../pulse-reading/reader.js';
 import { windowHeight } from '../crops.js';
@@ -59,7 +60,9 @@ export interface FigureSource {
   readonly read: Examination;
   readonly earlier: Examination | undefined;
   readonly painting: Painting | undefined;
-  readonly words: Messages;
+  readonly words: ShownMessages;
+  /** Those of readings, too; missing until they have been fetched. */
+  readonly allWords: Messages | undefined;
 }
 
 /** The part of the view that depends on interaction, and what draws the skin. */
@@ -89,7 +92,7 @@ const unread = remembered((examination: Examination): DrawnRecord => ({
 }));
 
 /** A plate once it has been fetched; until then the limb that it is part of. */
-function layoutOf(view: View, width: number, height: number, sites: SiteViews, words: Messages): Layout {
+function layoutOf(view: View, width: number, height: number, sites: SiteViews, words: ShownMessages): Layout {
   if (!isPlateView(view)) return layOutSites(view, width, height, sites, words);
   const plate = plateFor(view);
   return plate && plateKit.part
@@ -102,7 +105,7 @@ export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
   readonly #layout = memoizeLast(layoutOf);
   readonly #ridges = memoizeLast(
-    (marks: readonly LesionMark[], layout: Layout, sites: SiteViews, words: Messages) =>
+    (marks: readonly LesionMark[], layout: Layout, sites: SiteViews, words: ShownMessages) =>
       marks.length && reader.part
         ? reader.part.placeRidges(marksIn(layout.view, marks), layout, labelsOf(sites, words))
         : [],
@@ -115,7 +118,7 @@ export class FigureViews {
   );
 
   view(source: FigureSource, hand: Handled): FigureView {
-    const { view, examination, words, painting, earlier } = source;
+    const { view, examination, words, allWords, painting, earlier } = source;
     const { marks, flow, collaterals } = reader.part
       ? reader.part.drawnRecord(source.read, earlier)
       : unread(source.read);
@@ -138,6 +141,7 @@ export class FigureViews {
       ridges: this.#ridges(marks, layout, sites, words),
       sites,
       words,
+      allWords,
     };
   }
 }

@@ -21,6 +21,7 @@ import {
 } from '../../../drawing/index.js';
 import type { MarkKind } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
+import type { ShownMessages } from '../../../locale/shown.js';
 import { glyphParts } from '../../common/glyph.js';
 import { styled } from '../../common/styled.js';
 import type { DrawingPoint } from '../hand/site-finder.js';
@@ -59,19 +60,19 @@ function groundLayer(view: FigureView): SVGTemplateResult {
 }
 
 /** The stretches on which lesions lie, as ridges beside the arteries. */
-function lesionLayer(ridges: readonly PlacedRidges[], words: Messages): SVGTemplateResult {
+function lesionLayer(ridges: readonly PlacedRidges[], words: Messages | undefined): SVGTemplateResult {
   return svg`<g class="lesions" part="blocks">${ridges.map(
     ({ mark, outline, feet }) =>
-      svg`<g class=${mark.kind} data-lesion=${`${mark.limb} ${mark.kind}`}><title>${lesionTitle(mark, words)}</title><path class="ridge" d=${outline}></path><path class="feet" d=${feet}></path></g>`,
+      svg`<g class=${mark.kind} data-lesion=${`${mark.limb} ${mark.kind}`}><title>${words && lesionTitle(mark, words)}</title><path class="ridge" d=${outline}></path><path class="feet" d=${feet}></path></g>`,
   )}</g>`;
 }
 
 /** Their numbers, over everything else: one for each stretch. */
-function numberLayer(ridges: readonly PlacedRidges[], { reading }: Messages): SVGTemplateResult {
+function numberLayer(ridges: readonly PlacedRidges[], words: Messages | undefined): SVGTemplateResult {
   return svg`<g class="numbers" aria-hidden="true">${ridges.map(
     ({ mark: { strength, limb }, number: spot }) =>
-      spot && strength !== undefined
-        ? svg`<text class="percent" data-limb=${limb} x=${number(spot.x)} y=${number(spot.y + 5)} text-anchor=${spot.anchor}>${reading.percent(strength)}</text>`
+      words && spot && strength !== undefined
+        ? svg`<text class="percent" data-limb=${limb} x=${number(spot.x)} y=${number(spot.y + 5)} text-anchor=${spot.anchor}>${words.reading.percent(strength)}</text>`
         : nothing,
   )}</g>`;
 }
@@ -108,7 +109,9 @@ export interface FigureView {
         landmarksFor(site: Place['site'], side: Place['side']): string;
       }
     | undefined;
-  readonly words: Messages;
+  readonly words: ShownMessages;
+  /** Those of readings, too; missing until they have been fetched, and so is what they are for. */
+  readonly allWords: Messages | undefined;
 }
 
 /** Site names, and below them the finding where the glyph alone does not show it. */
@@ -166,7 +169,7 @@ function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
 
 /** The drawing with its sites as buttons; one of them is the tab stop. */
 export function renderFigure(view: FigureView): SVGTemplateResult {
-  const { layout, ridges, words } = view;
+  const { layout, ridges, words, allWords } = view;
   const shift = `translate(${number(layout.offsetX)} ${number(layout.offsetY)}) scale(${layout.scale.toFixed(4)})`;
   const clip = isPlateView(layout.view) ? undefined : clipOf(layout.view);
   // The drawing may be in the document twice, in another size for print; ids are private to the shadow tree.
@@ -181,7 +184,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
     <g class="collaterals" part="collaterals" transform=${shift}>${view.collaterals.map(
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>
-    ${guard([ridges, words], () => lesionLayer(ridges, words))}
+    ${guard([ridges, allWords], () => lesionLayer(ridges, allWords))}
     ${guard([layout, view.sites, words], () => labelLayer(view))}
     ${view.drag.length ? svg`<path class="drag" d=${polyline(view.drag.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
@@ -201,6 +204,6 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
         </g>`;
       },
     )}
-    ${guard([ridges, words], () => numberLayer(ridges, words))}
+    ${guard([ridges, allWords], () => numberLayer(ridges, allWords))}
   </svg>`;
 }

@@ -2,6 +2,7 @@ import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { RIDGE_SIGN } from '../../../drawing/index.js';
 import { type LegendSign, placedLegend, SIGN } from '../../../drawing/still/index.js';
 import type { ScaleId } from '../../../examination/index.js';
+import type { Messages } from '../../../locale/index.js';
 import { sentence } from '../../../locale/phrases.js';
 import { glyphParts, markIcon } from '../../common/glyph.js';
 import type { FigureView } from '../figure/render.js';
@@ -28,10 +29,11 @@ function drawn(sign: LegendSign): SVGTemplateResult {
  */
 export function pictureLegend(
   view: FigureView,
+  words: Messages,
   scale: ScaleId,
   gap: number,
 ): { readonly template: SVGTemplateResult; readonly height: number } {
-  const { items, height } = placedLegend({ ...view, skin: view.skin.kinds() }, scale, gap);
+  const { items, height } = placedLegend({ ...view, words, skin: view.skin.kinds() }, scale, gap);
   const entries = items.map(
     ({ sign, text, x, y, lead }) =>
       svg`<g transform="translate(${x} ${y})">${sign ? drawn(sign) : nothing}<text class="label" x=${lead} y="15">${sentence(text)}</text></g>`,

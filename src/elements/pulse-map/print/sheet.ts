@@ -70,7 +70,7 @@ function facts({ examination, words }: SheetView): TemplateResult {
 export function renderSheet(view: SheetView): TemplateResult {
   const { figure, examination, words, title } = view;
   const { layout } = figure;
-  const legend = pictureLegend(figure, examination.scale, 4);
+  const legend = pictureLegend(figure, words, examination.scale, 4);
   const height = Math.ceil(layout.height + legend.height);
   const about = [words.map.when(examination.examinedAt), examination.examiner].filter(Boolean);
   return html`<section class="sheet ${view.setting}" aria-label=${title}>

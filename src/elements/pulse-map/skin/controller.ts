@@ -62,7 +62,7 @@ export class SkinController implements FigureSkin {
   /** The list in words; opens when it has entries, and never closes by itself. */
   list(): TemplateResult {
     const open = this.on || this.session.examination.marks !== undefined;
-    return fold(this.session.words.marks.title, open, () => this.#tools?.list() ?? nothing, {
+    return fold(this.session.words.map.marks, open, () => this.#tools?.list() ?? nothing, {
       part: 'marks',
     });
   }

@@ -153,7 +153,7 @@ export class SkinEditor {
 
   /** Reports that a stroke was too small to count. */
   tooSmall(): void {
-    this.#say(this.session.words.marks.tooSmall);
+    this.#say(this.session.allWords.marks.tooSmall);
   }
 
   /** Shows the drawing on which a mark was made, or another that shows it. */
@@ -170,7 +170,7 @@ export class SkinEditor {
 
   /** @param view in whose units the points are */
   add(kind: MarkKind, points: readonly Point[], view: View): void {
-    const { marks: words } = this.session.words;
+    const { marks: words } = this.session.allWords;
     const made = isPlateView(view)
       ? { points: [], on: { plate: view, points: points.map(([x, y]) => [x, y] as const) } }
       : { points: points.map(([x, y]) => [x, y] as const) };
@@ -185,7 +185,7 @@ export class SkinEditor {
     const form = MARK_FORMS[kind];
     if (place && 'view' in place) this.add(kind, platePlaceShape(place, form), place.view);
     else if (place) this.add(kind, regionShape(place, form), 'whole');
-    else this.#say(this.session.words.marks.choosePlace);
+    else this.#say(this.session.allWords.marks.choosePlace);
   }
 
   /** Deletes a mark from its button, and moves the focus to what is left. */
@@ -202,7 +202,7 @@ export class SkinEditor {
     const [first] = ids.flatMap((id) => this.mark(id) ?? []);
     if (!first || !this.session.edit(removeMarks(this.session.examination, ...ids))) return;
     if (this.selected && ids.includes(this.selected)) this.selected = undefined;
-    this.#say(this.session.words.marks.removed(first.kind, markRegions(first), ids.length));
+    this.#say(this.session.allWords.marks.removed(first.kind, markRegions(first), ids.length));
   }
 
   /** Handles the keys that change a mark on the figure: arrows move it, Delete removes it. */
@@ -235,6 +235,6 @@ export class SkinEditor {
   }
 
   #sayChanged(mark: Mark): void {
-    this.session.say(this.session.words.marks.changed(mark.kind, markRegions(mark), mark.note));
+    this.session.say(this.session.allWords.marks.changed(mark.kind, markRegions(mark), mark.note));
   }
 }

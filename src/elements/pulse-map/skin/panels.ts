@@ -33,7 +33,7 @@ export function renderPalette(view: PaletteView, editor: SkinEditor): TemplateRe
   const { marks } = words;
   const chosen = view.marks.find(({ id }) => id === view.selected);
   const kind = chosen?.kind ?? view.kind;
-  return html`<div class="palette" role="group" part="palette" aria-label=${marks.tool}>
+  return html`<div class="palette" role="group" part="palette" aria-label=${words.map.draw}>
     <div class="kinds" role="toolbar" aria-label=${marks.kind}>
       ${MARK_KINDS.map(
         (option) =>

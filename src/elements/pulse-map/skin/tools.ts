@@ -76,7 +76,7 @@ export class SkinTools implements ReactiveController {
       kind,
       eraser,
       typed,
-      words: this.session.words,
+      words: this.session.allWords,
     };
   }
 
