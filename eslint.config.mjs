@@ -20,6 +20,7 @@ export default tseslint.config(
     ignores: [
       'dist/',
       'demo/dist/',
+      'release/',
       'storybook-static/',
       'node_modules/',
       'coverage/',
