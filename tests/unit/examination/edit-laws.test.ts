@@ -23,6 +23,7 @@ import {
 } from '../../../src/examination/index.js';
 import { anyExamination, anyStep, bruitPatch, pulsePatch } from '../../tools/arbitraries.js';
 import { place } from '../../tools/examinations.js';
+import { runs } from '../../tools/runs.js';
 import { LEAVES, recordWith } from '../../tools/record-fields.js';
 
 /** What hands, forms and other programs may put in a field. */
@@ -167,7 +168,7 @@ describe('every edit', () => {
           holds(before, (e) => setBruit(e, heard, bruit as never));
         },
       ),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -189,7 +190,7 @@ describe('every edit', () => {
         holds(before, (e) => changeMark(e, id, { id: 'stolen' } as never));
         holds(added ?? before, (e) => removeMarks(e, id));
       }),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
 
@@ -201,6 +202,7 @@ describe('every edit', () => {
           if (JSON.stringify(after[name]) === JSON.stringify(before[name]))
             expect(after[name]).toBe(before[name]);
       }),
+      { numRuns: runs(100) },
     );
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { parseExamination } from '../../../src/examination/index.js';
 import { fromBundle, toBundle } from '../../../src/fhir.js';
 import { recordFrom } from '../../tools/any-record.js';
+import { runs } from '../../tools/runs.js';
 
 /** Reads, and holds what was read to what must hold of anything: a valid record, and a place and a reason for all else. */
 function read(input: unknown) {
@@ -61,7 +62,7 @@ describe('any JSON read as a bundle', () => {
         odd,
         (bundle, where, what) => void read(changed(bundle, where, what)),
       ),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

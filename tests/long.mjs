@@ -1,0 +1,27 @@
+// What takes too long for `npm test`: the same properties, tried many times as often, and the random round trips of FHIR.
+// `npm run test:long`, or with a factor of your own: `npm run test:long -- 20`.
+import { spawnSync } from 'node:child_process';
+import { installMissing, root } from '../.tools/install.mjs';
+
+const factor = Number(process.argv[2] ?? 800);
+if (!(factor >= 1)) {
+  console.error(`factor: found "${process.argv[2]}", expected a number of 1 or more`);
+  process.exit(2);
+}
+
+const FILES = [
+  'tests/unit/examination/edit-laws.test.ts',
+  'tests/unit/interchange/spoilt.test.ts',
+  'tests/unit/interchange/any-json.test.ts',
+];
+
+function node(args, env) {
+  return spawnSync(process.execPath, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } });
+}
+
+installMissing();
+const hour = 3_600_000;
+const { status } = node(['node_modules/vitest/vitest.mjs', 'run', `--testTimeout=${6 * hour}`, ...FILES], {
+  PULSE_MAP_RUNS: String(factor),
+});
+process.exitCode = status ?? 1;
