@@ -16,7 +16,9 @@ export default {
   files: 'tests/browser/**/*.test.ts',
   nodeResolve: true,
   concurrency: 2,
-  testsStartTimeout: 30_000,
+  // The first page of a run waits until the tests are bundled.
+  browserStartTimeout: 60_000,
+  testsStartTimeout: 60_000,
   testsFinishTimeout: 120_000,
   testFramework: { config: { ui: 'bdd', timeout: engine === 'chromium' ? 10_000 : 30_000 } },
   plugins: [

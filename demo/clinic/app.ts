@@ -2,7 +2,7 @@ import { html, LitElement, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import { aboutPage } from './about-page.js';
-import { ClinicStore } from './database.js';
+import { ClinicStore, VisitChangedError } from './database.js';
 import { cause, day } from './format.js';
 import './language.js';
 import './lecture-page.js';
@@ -71,6 +71,12 @@ function titleOf(page: Page): string {
     case 'loading':
       return 'Loading';
   }
+}
+
+/** Why a visit was left as it is. */
+function refusal(error: unknown): string {
+  const why = cause(error);
+  return error instanceof VisitChangedError ? `${why} since this page was opened. Load the page again.` : why;
 }
 
 /** The record of an invented clinic: reads the location's hash, loads what the page needs, shows it. */
@@ -160,7 +166,7 @@ export class ClinicApp extends LitElement {
         )}`;
       case 'visit':
         return html`${keyed(
-          `${page.visit.id} ${page.visit.savedAt}`,
+          `${page.visit.id} ${page.visit.revision ?? 0}`,
           visitPage(
             page.patient,
             page.visit,
@@ -215,9 +221,9 @@ export class ClinicApp extends LitElement {
   async #delete(visit: Visit): Promise<void> {
     const { patientId } = visit;
     try {
-      await this.#store?.deleteVisit(visit.id, draftKey(patientId, visit.id));
+      await this.#store?.deleteVisit(visit, draftKey(patientId, visit.id));
     } catch (error) {
-      this.said = `The visit was not deleted: ${cause(error)}`;
+      this.said = `The visit was not deleted: ${refusal(error)}`;
       return;
     }
     this.#go({ page: 'patient', patientId }, `Visit of ${day(visit.fields['date'])} deleted.`);
@@ -228,7 +234,7 @@ export class ClinicApp extends LitElement {
     try {
       await this.#store?.saveVisit(visit, draftKey(visit.patientId, visit.id));
     } catch (error) {
-      this.said = `The visit was not marked: ${cause(error)}`;
+      this.said = `The visit was not marked: ${refusal(error)}`;
       return;
     }
     this.#go({ page: 'visit', patientId: visit.patientId, visitId: visit.id }, 'The visit was marked.');
@@ -236,7 +242,12 @@ export class ClinicApp extends LitElement {
 
   /** Keeps a visit that was read from a file, as a visit of its own. */
   async #keepImported(visit: Visit): Promise<void> {
-    await this.#store?.saveVisit(visit, draftKey(visit.patientId, visit.id));
+    try {
+      await this.#store?.saveVisit(visit, draftKey(visit.patientId, visit.id));
+    } catch (error) {
+      // Told twice to keep one file: the first time did it.
+      if (!(error instanceof VisitChangedError)) throw error;
+    }
     this.#go(
       { page: 'visit', patientId: visit.patientId, visitId: visit.id },
       `Visit of ${day(visit.fields['date'])} kept.`,

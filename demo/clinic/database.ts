@@ -27,6 +27,26 @@ async function connect(name: string): Promise<IDBPDatabase<Tables>> {
   return database;
 }
 
+/** A visit was saved or deleted elsewhere since it was read here: nothing was written. */
+export class VisitChangedError extends Error {
+  /** @param kept the visit as it is kept now; nothing where it was deleted */
+  constructor(readonly kept: Visit | undefined) {
+    super(kept ? 'it was changed elsewhere' : 'it was deleted elsewhere');
+  }
+}
+
+/** A visit that was kept before revisions were counted has the first of them. */
+const counted = (visit: Visit): Visit & { readonly revision: number } => ({ revision: 0, ...visit });
+
+/** Refuses to go on from a visit other than the one kept. */
+async function unchanged(
+  visits: { get(id: string): Promise<Visit | undefined> },
+  { id, revision }: Visit,
+): Promise<void> {
+  const kept = await visits.get(id);
+  if ((kept && counted(kept).revision) !== revision) throw new VisitChangedError(kept && counted(kept));
+}
+
 /** Everything the clinic keeps, in the browser's own database. Nothing leaves this machine. */
 export class ClinicStore {
   #database: IDBPDatabase<Tables>;
@@ -69,31 +89,41 @@ export class ClinicStore {
   async visits(patientId: string): Promise<Visit[]> {
     const visits = await this.#use((database) => database.getAllFromIndex('visits', 'patient', patientId));
     const when = ({ fields, savedAt }: Visit) => `${fields['date'] ?? ''} ${savedAt}`;
-    return visits.sort((a, b) => when(b).localeCompare(when(a)));
+    return visits.map(counted).sort((a, b) => when(b).localeCompare(when(a)));
   }
 
-  visit(id: string): Promise<Visit | undefined> {
-    return this.#use((database) => database.get('visits', id));
+  async visit(id: string): Promise<Visit | undefined> {
+    const visit = await this.#use((database) => database.get('visits', id));
+    return visit && counted(visit);
   }
 
-  /** Saves a visit and deletes its draft in one transaction. */
+  /**
+   * Saves a visit and deletes its draft in one transaction.
+   * @param visit with the revision that it was read with, none where it is new
+   * @throws VisitChangedError when another revision is kept now
+   */
   async saveVisit(visit: Visit, draft: string): Promise<void> {
     await this.#use(async (database) => {
       const transaction = database.transaction(['visits', 'drafts'], 'readwrite');
+      await unchanged(transaction.objectStore('visits'), visit);
       await Promise.all([
-        transaction.objectStore('visits').put(visit),
+        transaction.objectStore('visits').put({ ...visit, revision: (visit.revision ?? 0) + 1 }),
         transaction.objectStore('drafts').delete(draft),
         transaction.done,
       ]);
     });
   }
 
-  /** Deletes a visit and any draft of its amendment. */
-  async deleteVisit(id: string, draft: string): Promise<void> {
+  /**
+   * Deletes a visit and any draft of its amendment.
+   * @throws VisitChangedError when it was changed or deleted since it was read
+   */
+  async deleteVisit(visit: Visit, draft: string): Promise<void> {
     await this.#use(async (database) => {
       const transaction = database.transaction(['visits', 'drafts'], 'readwrite');
+      await unchanged(transaction.objectStore('visits'), visit);
       await Promise.all([
-        transaction.objectStore('visits').delete(id),
+        transaction.objectStore('visits').delete(visit.id),
         transaction.objectStore('drafts').delete(draft),
         transaction.done,
       ]);

@@ -8,6 +8,7 @@ import { EXCHANGE_WORDS } from './exchange-words.js';
 import { cause } from './format.js';
 import { examinationLanguage, examinationRegister, followLanguage } from './language.js';
 import { fetchWords } from './languages.js';
+import { saveFile } from './save-file.js';
 import { EXAMINATION_NAME, EXTENT_NAME, newId, type Patient, type Visit } from './types.js';
 
 /** Keeps a visit and shows it; rejects where it could not be kept. */
@@ -18,13 +19,6 @@ const referenceTo = (patient: Patient): string => `Patient/${patient.id}`;
 
 /** Carries every word of the record, so it is fetched only by those who exchange. */
 const fetchFhir = () => import('pulse-map/fhir');
-
-function saveFile(text: string, name: string): void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/fhir+json' }));
-  const link = Object.assign(document.createElement('a'), { href: url, download: name });
-  link.click();
-  URL.revokeObjectURL(url);
-}
 
 /** A saved visit as a FHIR file. */
 export function visitExport(examination: Examination, patient: Patient, visit: Visit): TemplateResult {
@@ -43,6 +37,7 @@ export function visitExport(examination: Examination, patient: Patient, visit: V
       saveFile(
         JSON.stringify(bundle, null, 2),
         `visit-${visit.fields['date'] ?? ''}-${fhirVersion.toLowerCase()}.json`,
+        'application/fhir+json',
       );
     } catch (error) {
       fault.textContent = said.failed(cause(error));

@@ -33,6 +33,8 @@ export interface Visit {
   readonly fields: VisitFields;
   /** When it was saved last, ISO 8601. */
   readonly savedAt: string;
+  /** How often it was saved; none before it is. A save from another number than the one kept would overwrite what nobody saw. */
+  readonly revision?: number;
 }
 
 /** An identifier for a visit that nothing kept has yet. */

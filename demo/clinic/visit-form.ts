@@ -2,14 +2,16 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import { keyed } from 'lit/directives/keyed.js';
 import './ask-first.js';
-import type { ClinicStore } from './database.js';
+import { type ClinicStore, VisitChangedError } from './database.js';
 import { DraftKeeper } from './draft-keeper.js';
 import { examinationControl, unconfirmedFrom } from './examination.js';
 import { fieldControl } from './field.js';
 import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
 import { amendedFields, WHY_NAME } from './amend.js';
 import { cause, localDate, moment } from './format.js';
+import { type Holding, OneTab } from './one-tab.js';
 import { hashOf } from './routes.js';
+import { saveFile } from './save-file.js';
 import {
   type Draft,
   draftKey,
@@ -65,17 +67,38 @@ export class VisitForm extends LitElement {
   @property({ attribute: false }) fromLast = false;
   @state() private kept = '';
   @state() private draftError = '';
-  @state() private saveError = '';
+  @state() private saveError: unknown;
+  @state() private holding: Holding = 'asked';
   @state() private saving = false;
   /** Increment to rebuild the form. */
   @state() private generation = 0;
 
   #keeper: DraftKeeper | undefined;
+  #oneTab: OneTab | undefined;
   /** The fields as they were last kept. */
   #fields: VisitFields | undefined;
 
   protected override createRenderRoot(): this {
     return this;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#oneTab = new OneTab(
+      `${this.store.name} ${this.#key}`,
+      (holding) => {
+        this.holding = holding;
+        const form = this.querySelector('form');
+        if (holding === 'here' && this.#fields && form) this.#keep(form);
+      },
+      async () =>
+        (await this.store.draft(this.#key))?.keptAt === (this.kept || this.draft?.keptAt || undefined),
+    );
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#oneTab?.leave();
   }
 
   get #key(): string {
@@ -85,7 +108,7 @@ export class VisitForm extends LitElement {
   protected override render(): TemplateResult {
     const fields = this.draft?.fields ?? this.visit?.fields ?? { date: localDate(new Date()) };
     const control = (field: Field) => fieldControl(field, fields[field.name] ?? '');
-    return html`${this.#restored()}
+    return html`${this.#restored()} ${this.#elsewhere()}
     ${keyed(
       this.generation,
       html`<form
@@ -148,18 +171,68 @@ export class VisitForm extends LitElement {
     </div>`;
   }
 
-  #failed(): TemplateResult {
+  #elsewhere(): TemplateResult {
     return html`<div role="alert">
       ${
-        this.saveError
-          ? html`<div class="error">
-              <h2>The visit was not saved</h2>
-              <p>The browser’s database said: ${this.saveError}</p>
-              <p>Nothing you entered is lost; it still stands in this form. Try again, or print the page.</p>
+        this.holding === 'elsewhere'
+          ? html`<div class="notice">
+              <p>
+                This visit is being entered in another tab or window too. The draft of that one is kept; what
+                you enter here is not, until you save it or go on here.
+              </p>
+              <button type="button" class="button" @click=${() => void this.#oneTab?.take()}>
+                Go on here
+              </button>
             </div>`
           : nothing
       }
     </div>`;
+  }
+
+  #failed(): TemplateResult {
+    const error = this.saveError;
+    return html`<div role="alert">
+      ${
+        error === undefined
+          ? nothing
+          : html`<div class="error">
+              <h2>The visit was not saved</h2>
+              ${error instanceof VisitChangedError ? this.#changed(error) : html`<p>The browser’s database said: ${cause(error)}</p>`}
+              <p>
+                Nothing you entered is lost; it still stands in this form.
+                ${error instanceof VisitChangedError ? nothing : 'Try again, print the page, or keep it as a file.'}
+              </p>
+              <button type="button" class="button" @click=${this.#handleFile}>Keep it as a file</button>
+            </div>`
+      }
+    </div>`;
+  }
+
+  /** What stands in the way of a save, and how to go on: never over what nobody here has seen. */
+  #changed({ kept }: VisitChangedError): TemplateResult {
+    if (!kept)
+      return html`<p>It was deleted in another tab or window while it was open here.</p>
+        <ask-first
+          label="Save it as a new visit"
+          question="Save what stands here as a new visit?"
+          confirm="Save"
+          @confirmed=${() => void this.#save(undefined, newId())}
+        ></ask-first>`;
+    const { patientId, id } = kept;
+    return html`<p>
+        It was changed in another tab or window on ${moment(kept.savedAt)}, while it was open here.
+      </p>
+      <p>
+        <a href=${hashOf({ page: 'visit', patientId, visitId: id })} target="_blank"
+          >Read what was saved there</a
+        >
+      </p>
+      <ask-first
+        label="Save this over it"
+        question="Replace what was saved there by what stands here?"
+        confirm="Replace it"
+        @confirmed=${() => void this.#save(kept.revision)}
+      ></ask-first>`;
   }
 
   #draftLine(): string {
@@ -172,13 +245,17 @@ export class VisitForm extends LitElement {
 
   readonly #handleChange = (event: Event): void => {
     if (this.saving) return;
-    const form = event.currentTarget as HTMLFormElement;
+    this.#keep(event.currentTarget as HTMLFormElement);
+  };
+
+  #keep(form: HTMLFormElement): void {
+    this.#fields = fieldsOf(form, this.#fields ?? this.draft?.fields ?? this.visit?.fields);
+    if (this.holding !== 'here') return;
     this.#keeper ??= new DraftKeeper(this.store, (outcome) => {
       this.kept = 'keptAt' in outcome ? outcome.keptAt : this.kept;
       this.draftError = 'error' in outcome ? cause(outcome.error) : '';
     });
     const unfinished = unfinishedIn(form);
-    this.#fields = fieldsOf(form, this.#fields ?? this.draft?.fields ?? this.visit?.fields);
     this.#keeper.keep({
       key: this.#key,
       patientId: this.patient.id,
@@ -186,18 +263,28 @@ export class VisitForm extends LitElement {
       ...(unfinished !== undefined && { unfinished }),
       keptAt: new Date().toISOString(),
     });
+  }
+
+  readonly #handleSubmit = (event: SubmitEvent): void => {
+    event.preventDefault();
+    void this.#save(this.visit?.revision);
   };
 
-  readonly #handleSubmit = async (event: SubmitEvent): Promise<void> => {
-    event.preventDefault();
-    const visit: Visit = {
-      id: this.visit?.id ?? newId(),
+  /** What stands in the form, as a visit. */
+  #visitNow(id = this.visit?.id ?? newId()): Visit {
+    return {
+      id,
       patientId: this.patient.id,
-      fields: this.#amended(fieldsOf(event.currentTarget as HTMLFormElement)),
+      fields: this.#amended(fieldsOf(this.querySelector('form') as HTMLFormElement)),
       savedAt: new Date().toISOString(),
     };
+  }
+
+  /** @param revision the one that is replaced; none for a visit that is new */
+  async #save(revision: number | undefined, id?: string): Promise<void> {
+    const visit = { ...this.#visitNow(id), ...(revision !== undefined && { revision }) };
     this.saving = true;
-    this.saveError = '';
+    this.saveError = undefined;
     // A late draft must not be written after the save and be offered as unfinished.
     await this.#keeper?.close();
     this.#keeper = undefined;
@@ -205,10 +292,16 @@ export class VisitForm extends LitElement {
       await this.store.saveVisit(visit, this.#key);
       this.dispatchEvent(new VisitSavedEvent(visit));
     } catch (error) {
-      this.saveError = cause(error);
+      this.saveError = error;
     } finally {
       this.saving = false;
     }
+  }
+
+  readonly #handleFile = (): void => {
+    const { fields } = this.#visitNow();
+    const text = JSON.stringify({ patient: this.patient, fields }, null, 2);
+    saveFile(text, `visit-${fields['date'] ?? ''}.json`, 'application/json');
   };
 
   readonly #handleDiscard = async (): Promise<void> => {

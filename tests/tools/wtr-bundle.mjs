@@ -33,9 +33,19 @@ async function bundled() {
     external: ['/__web*'],
     logLevel: 'silent',
   });
-  return new Map(
+  const files = new Map(
     outputFiles.map(({ path, text }) => [`/${path.slice(root.length).replaceAll('\\', '/')}`, text]),
   );
+  // The runner reads the map of a test, for the line that failed, only from within it.
+  for (const [path, text] of files) {
+    if (!path.endsWith('.test.js')) continue;
+    const map = Buffer.from(files.get(`${path}.map`)).toString('base64');
+    files.set(
+      path,
+      text.replace(/\/\/# sourceMappingURL=.*/, `//# sourceMappingURL=data:application/json;base64,${map}`),
+    );
+  }
+  return files;
 }
 
 /**

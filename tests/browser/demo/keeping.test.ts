@@ -167,7 +167,7 @@ describe('a database connection that the browser has closed', () => {
       () => store.visit('v'),
       () => store.visits(patientId),
       () => store.patient(patientId),
-      () => store.deleteVisit('v', 'other'),
+      () => store.deleteVisit({ ...visit, revision: 1 }, 'other'),
       () => store.deleteDraft('new x'),
       () => store.startAgain(),
     ];
