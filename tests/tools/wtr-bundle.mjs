@@ -61,7 +61,10 @@ export function bundleTestsPlugin() {
       const test = TEST.exec(path)?.[1];
       if (watching || !(test || path.startsWith(`/${CHUNKS}/`) || path.endsWith('.test.js.map')))
         return undefined;
-      files ??= bundled().catch(() => new Map());
+      files ??= bundled().catch((error) => {
+        console.error(`The tests are served module by module, which is slow: ${error.message}`);
+        return new Map();
+      });
       const body = (await files).get(test ? `/${test}.js` : path);
       return body === undefined ? undefined : { body, type: path.endsWith('.map') ? 'json' : 'js' };
     },

@@ -2,7 +2,8 @@
 import { expect } from '@open-wc/testing';
 import { until } from '../tools/until.js';
 import { ClinicStore } from '../../../demo/clinic/database.js';
-import '../../../demo/main.js';
+import 'pulse-map';
+import '../../../demo/clinic/app.js';
 import type { Visit } from '../../../demo/clinic/types.js';
 import { click, setViewport, type } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
