@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { ClinicStore } from '../../../demo/clinic/database.js';
-import '../../../demo/main.js';
+import 'pulse-map';
+import '../../../demo/clinic/app.js';
 import { click, emulate, focused, press, setViewport, type } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
 import { settled } from '../tools/map.js';

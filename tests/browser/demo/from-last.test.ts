@@ -1,7 +1,8 @@
 // A visit that starts from the last one keeps nothing of it but what was confirmed.
 import { expect } from '@open-wc/testing';
 import { ClinicStore } from '../../../demo/clinic/database.js';
-import '../../../demo/main.js';
+import 'pulse-map';
+import '../../../demo/clinic/app.js';
 import { click, setViewport } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
 import { until } from '../tools/until.js';

@@ -3,11 +3,13 @@ import { expect } from '@open-wc/testing';
 import { openClinic } from '../tools/clinic.js';
 import { until } from '../tools/until.js';
 import { ClinicStore } from '../../../demo/clinic/database.js';
-import '../../../demo/main.js';
+import 'pulse-map';
+import '../../../demo/clinic/app.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
 import { drawn, field } from '../tools/limbs.js';
 import { choose, openSite, settled } from '../tools/map.js';
-import { readableText } from '../tools/perceive.js';
+import { byRole, readableText } from '../tools/perceive.js';
+import { emptyExamination, setPulse } from 'pulse-map/core';
 
 let app: HTMLElementTagNameMap['clinic-app'];
 let store: ClinicStore;
@@ -178,5 +180,47 @@ describe('a database connection that the browser has closed', () => {
     expect(await store.draft('new x')).to.equal(undefined);
     expect(await store.visit('v')).to.equal(undefined);
     expect((await store.patients()).length).to.equal(3);
+  });
+});
+
+describe('a letter that a person changed', () => {
+  it('outlives a reload of the draft, and stands with the saved visit', async () => {
+    const [patient] = await store.patients();
+    const patientId = patient?.id ?? '';
+    const id = `letter-${made}`;
+    const pulses = JSON.stringify(
+      setPulse(emptyExamination(), { site: 'popliteal', side: 'left' }, { grade: 'absent' }),
+    );
+    const fields = { date: '2026-03-05', examiner: 'A', reason: 'Other', pulses, extent: 'whole' };
+    await store.saveVisit({ id, patientId, fields, savedAt: '2026-03-05T10:00Z' }, '');
+    await open(`#/patients/${patientId}/visits/${id}/edit`);
+    await until(() => whole(), 'the form');
+    const letter = () => whole().renderRoot.querySelector('limb-letter')!;
+    const openLetter = async (): Promise<HTMLTextAreaElement> => {
+      await whole().openPart('summary');
+      await drawn(whole());
+      return letter().shadowRoot!.querySelector('textarea')!;
+    };
+    const area = await openLetter();
+    area.focus();
+    await press('Control+End');
+    await type(' Walks his dog.');
+    await until(
+      async () => /Walks his dog/.test((await store.draft(`visit ${id}`))?.fields['letter'] ?? ''),
+      'the draft',
+    );
+    await open(location.hash);
+    await until(() => app.querySelector('.notice'), 'the draft is offered');
+    await drawn(whole());
+    expect((await openLetter()).value).to.match(/Walks his dog\.$/);
+    await click(button('Save changes'));
+    await until(() => heading() && !heading().startsWith('Amend'), 'the visit is saved');
+    await open(`#/patients/${patientId}/visits/${id}`);
+    await until(() => app.querySelector('details.letter summary'), 'the saved visit');
+    await click(app.querySelector('details.letter summary')!);
+    const shown = app.querySelector('limb-letter')!;
+    await click(byRole(shown, 'button', 'Summary'));
+    await shown.updateComplete;
+    expect(shown.value).to.match(/Walks his dog\.$/);
   });
 });
