@@ -9,6 +9,7 @@ import type {
 } from '../examination/index.js';
 import type { CirculationStatement, HistoryStatement, LimbHistoryStatement } from '../statements/index.js';
 import { clockTime, sentence } from './phrases.js';
+import { type LongTime, longTime } from './long-time.js';
 import { render, type Renderings } from './render.js';
 import type { SignWords } from './sign-words.js';
 import { together } from './terms.js';
@@ -68,7 +69,8 @@ export interface HistoryTable {
     readonly distance: Around;
     readonly onset: Of<LimbOnset>;
     hours(hours: string, one: boolean): string;
-    days(days: number): string;
+    /** How long, with a larger unit where days alone are hard to grasp. */
+    days(days: number, long: LongTime | undefined): string;
     readonly note: Around;
     readonly shock: YesNo;
     bloodPressure(systolic: string, diastolic: string): string;
@@ -107,7 +109,7 @@ export function historyFrom(table: HistoryTable, { dates, signs, decimal }: Lent
     distance: ({ value }) => said.distance(decimal(value)),
     onset: ({ value }) => said.onset[value],
     hours: ({ hours }) => said.hours(decimal(hours), hours === 1),
-    days: ({ days }) => said.days(days),
+    days: ({ days }) => said.days(days, longTime(days)),
     note: ({ value }) => said.note(value),
   };
   const pressure = (value: number | undefined): string =>

@@ -97,7 +97,11 @@ const trade: HistoryTable = {
       unknown: 'Beginn nicht bekannt',
     },
     hours: (hours, one) => `seit ${hours} ${one ? 'Stunde' : 'Stunden'}`,
-    days: (days) => `seit ${days} Tagen`,
+    days: (days, long) => {
+      if (!long) return `seit ${days} Tagen`;
+      const unit = { week: 'Wochen', month: 'Monaten', year: 'Jahren' }[long.unit];
+      return `seit ${long.exact ? '' : 'etwa '}${long.count} ${unit} (${days} Tagen)`;
+    },
     note: (is) => `Notiz: ${is}`,
     shock: yesNo('im Schock', 'kein Schock'),
     bloodPressure: (systolic, diastolic) => `Blutdruck ${systolic} zu ${diastolic} mmHg`,

@@ -92,7 +92,11 @@ const trade: HistoryTable = {
     distance: (is) => `pain-free walking distance ${is} m`,
     onset: { sudden: 'sudden onset', gradual: 'gradual onset', unknown: 'onset not known' },
     hours: (hours, one) => `for ${hours} ${one ? 'hour' : 'hours'}`,
-    days: (days) => `for ${days} days`,
+    days: (days, long) => {
+      if (!long) return `for ${days} days`;
+      const { unit, count, exact } = long;
+      return `for ${exact ? '' : 'about '}${count} ${unit}${count === 1 ? '' : 's'} (${days} days)`;
+    },
     note: (is) => `note: ${is}`,
     shock: yesNo('in shock', 'not in shock'),
     bloodPressure: (systolic, diastolic) => `blood pressure ${systolic} over ${diastolic} mmHg`,
