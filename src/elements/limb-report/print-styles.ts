@@ -4,7 +4,7 @@ import { css } from 'lit';
 export const printStyles = css`
   @media print {
     :host {
-      --_text: 0.56pt;
+      --_text: 0.6pt;
       container-type: normal;
       contain: none;
       border: 0;
@@ -18,7 +18,7 @@ export const printStyles = css`
     }
     /* As close as lines are set in print. */
     .report * {
-      line-height: 1.27;
+      line-height: 1.25;
     }
     .stage > dt,
     .stage > dd {
@@ -84,8 +84,8 @@ export const printStyles = css`
     }
     .body {
       display: grid;
-      grid-template-columns: 52mm minmax(0, 1fr);
-      gap: 4pt 7mm;
+      grid-template-columns: 56mm minmax(0, 1fr);
+      gap: 4pt 5mm;
     }
     .aside {
       order: -1;
@@ -101,7 +101,7 @@ export const printStyles = css`
       break-inside: avoid;
     }
     .picture svg {
-      max-inline-size: 50mm;
+      max-inline-size: 47mm;
       margin: 0;
     }
     .line svg {
@@ -125,6 +125,13 @@ export const printStyles = css`
     }
     .part + .part {
       margin-block-start: 3pt;
+    }
+    /* What is known of the patient runs on in one paragraph. */
+    [aria-labelledby='background'] li {
+      display: inline;
+    }
+    [aria-labelledby='background'] li + li::before {
+      content: '; ';
     }
     li,
     tr,

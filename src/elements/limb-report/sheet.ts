@@ -23,6 +23,9 @@ export function renderSheet(view: SheetView): TemplateResult {
   const all: ReportView = { ...view, report: reportOf(examination, { earlier, settings }) };
   const empty = isEmptyRecord(examination);
   const inError = all.report.status === 'entered-in-error';
+  // On paper the stages fill what the picture leaves of its column, which is room for larger print.
+  const stages = empty ? nothing : renderStages(all);
+  const background = empty ? nothing : renderBackground(all);
   return html`<article part="report" class="report ${inError ? 'in-error' : ''}" aria-labelledby="subject">
     ${inError ? renderInError(all) : nothing} ${renderHead(all)}
     ${
@@ -31,11 +34,12 @@ export function renderSheet(view: SheetView): TemplateResult {
         : html`${renderFlags(all)} ${renderConclusion(all)}
             <div class="body">
               <div class="main">
-                ${renderLines(all)} ${renderFindings(all)} ${renderPressures(all)} ${renderStages(all)}
-                ${renderTests(all)}
+                ${renderLines(all)} ${renderFindings(all)} ${renderPressures(all)}
+                ${view.printing ? background : stages} ${renderTests(all)}
               </div>
               <div class="aside">
-                ${renderPicture(all)} ${renderNotExamined(all)} ${renderBackground(all)}
+                ${renderPicture(all)} ${view.printing ? stages : nothing} ${renderNotExamined(all)}
+                ${view.printing ? nothing : background}
               </div>
             </div>`
     }

@@ -8,7 +8,7 @@ import { PULSE_PLACES, siteDefinition } from '../../../src/anatomy/index.js';
 import { pulseAt, setPulse } from '../../../src/examination/index.js';
 import { reportOf } from '../../../src/report/index.js';
 import { chronic, threatened } from '../../../stories/limb-records.js';
-import { type PrintedPage, printedPages } from '../../tools/real-input.js';
+import { emulate, type PrintedPage, printedPages } from '../../tools/real-input.js';
 import { reportSheet } from '../../../src/elements/limb-report/sheet-reader.js';
 
 /** Every pulse felt, one leg without blood since six hours: an ordinary case with much in it. */
@@ -100,6 +100,23 @@ describe('a report as PDF', () => {
       expect(headings, heading).to.include(heading);
     expect(text).to.contain('L. Brandt');
     expect(text).to.contain('not a diagnosis');
+  });
+
+  it('is set in 9 pt for readers over fifty, and in no less than 7.8 pt anywhere', async () => {
+    await onPaper(html`<limb-report lang="en" .examination=${ordinary}></limb-report>`, 'limb-report');
+    await emulate({ media: 'print' });
+    try {
+      const { shadowRoot } = document.querySelector<LimbReport>('limb-report')!;
+      const pt = (one: Element): number => (parseFloat(getComputedStyle(one).fontSize) * 72) / 96;
+      expect(pt(shadowRoot!.querySelector('.report')!)).to.be.at.least(9);
+      const texts = [...shadowRoot!.querySelectorAll('.report *:not(svg, svg *)')].filter((one) =>
+        [...one.childNodes].some((node) => node instanceof Text && node.data.trim()),
+      );
+      const small = texts.filter((one) => pt(one) < 7.79).map((one) => one.textContent);
+      expect(small).to.deep.equal([]);
+    } finally {
+      await emulate({});
+    }
   });
 
   it('goes on to further pages for a long case, and leaves no heading alone at the foot of one', async () => {
