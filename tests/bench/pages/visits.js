@@ -1,4 +1,4 @@
-/* global document, location */
+/* global document, location, setTimeout, URLSearchParams */
 // A patient's visits: as many as the address says, each with every pulse, pressures and a walking distance, as the text a form submits.
 import 'pulse-map/elements/limb-visits/define';
 import { painted } from './tests/bench/pages/clock.js';
