@@ -1,9 +1,11 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { property, state } from 'lit/decorators.js';
 import type { LimbExamination } from 'pulse-map/elements/limb-examination';
+import type { LetterChangeEvent, LetterEdits } from 'pulse-map/elements/limb-letter';
 import { type Examination, parseExaminationText } from 'pulse-map/core';
 import 'pulse-map/elements/limb-unconfirmed/define';
 import { PATHWAY } from './flag-line.js';
+import { LETTER_NAME, letterEdits } from './letter.js';
 import { examinationLanguage, examinationRegister, followLanguage } from './language.js';
 import { EXAMINATION_NAME, EXTENT_NAME, type Extent, extentOf } from './types.js';
 
@@ -30,6 +32,9 @@ export class ExaminationField extends LitElement {
   @property({ attribute: false }) earlier = '';
   /** What stood in the parts and could not be taken yet, as a draft kept it. */
   @property({ attribute: false }) unfinished: unknown;
+  /** What was written into the letter, as the clinic kept it. */
+  @property({ attribute: false }) written = '';
+  @state() private letter: LetterEdits = {};
   @state() private chosen: Extent | undefined;
 
   constructor() {
@@ -43,6 +48,7 @@ export class ExaminationField extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('extent')) this.chosen = undefined;
+    if (changed.has('written')) this.letter = letterEdits(this.written);
   }
 
   protected override render(): TemplateResult {
@@ -63,6 +69,8 @@ export class ExaminationField extends LitElement {
               .earlier=${this.#earlier}
               .value=${value}
               .unfinished=${this.unfinished as LimbExamination['unfinished']}
+              .letter=${this.letter}
+              @letter-change=${this.#write}
             ></limb-examination>`
           : html`<pulse-map
               lang=${language}
@@ -74,8 +82,19 @@ export class ExaminationField extends LitElement {
               .value=${value}
             ></pulse-map>`
       }
+      ${
+        Object.keys(this.letter).length
+          ? html`<input type="hidden" name=${LETTER_NAME} .value=${JSON.stringify(this.letter)} />`
+          : nothing
+      }
     </div>`;
   }
+
+  readonly #write = ({ edits }: LetterChangeEvent): void => {
+    this.letter = edits;
+    // The page saves its draft on the same event, so what was written must already be in the form.
+    this.performUpdate();
+  };
 
   #choice(): TemplateResult {
     return html`<fieldset class="extent">
@@ -172,6 +191,7 @@ export function examinationControl(
     .value=${fields[EXAMINATION_NAME] ?? ''}
     .extent=${extentOf(fields)}
     .unfinished=${unfinished}
+    .written=${fields[LETTER_NAME] ?? ''}
     .earlier=${earlier?.[EXAMINATION_NAME] ?? ''}
   ></examination-field>`;
 }

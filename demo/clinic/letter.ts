@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { Examination } from 'pulse-map/core';
+import type { LetterEdits } from 'pulse-map/elements/limb-letter';
 import { sitesTable } from 'pulse-map/letter';
 import { PATHWAY } from './flag-line.js';
 import { examinationLanguage, examinationRegister } from './language.js';
@@ -17,8 +18,25 @@ function saveTable(examination: Examination, name: string): void {
   URL.revokeObjectURL(url);
 }
 
+/** Under this name a visit keeps what a person wrote into its letter. */
+export const LETTER_NAME = 'letter';
+
+/** What was written into a letter, from the text that a visit keeps. */
+export function letterEdits(text: string | undefined): LetterEdits {
+  try {
+    return JSON.parse(text || '{}') as LetterEdits;
+  } catch {
+    return {};
+  }
+}
+
 /** What a saved visit found as a text to be changed and copied, and its sites as a file for a spreadsheet. */
-export function visitLetter(examination: Examination, subject: string, date: string): TemplateResult {
+export function visitLetter(
+  examination: Examination,
+  subject: string,
+  date: string,
+  written?: string,
+): TemplateResult {
   return html`<details class="letter">
     <summary>Letter, handover and table</summary>
     <limb-letter
@@ -28,6 +46,7 @@ export function visitLetter(examination: Examination, subject: string, date: str
       subject=${subject}
       .pathway=${PATHWAY}
       .examination=${examination}
+      .edits=${letterEdits(written)}
     ></limb-letter>
     <button type="button" class="button" @click=${() => saveTable(examination, `sites-${date}.csv`)}>
       Save the table of sites as a file (CSV)

@@ -10,7 +10,7 @@ import { type KeepVisit, visitExport } from './exchange.js';
 import { flagLine, flagOf } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
-import { visitLetter } from './letter.js';
+import { LETTER_NAME, visitLetter } from './letter.js';
 import type { PatientRow } from './patient-list.js';
 import { hashOf } from './routes.js';
 import { EXAMINATION_NAME, type Patient, type Visit } from './types.js';
@@ -148,7 +148,7 @@ export function visitPage(
           ${examinationReport(visit.fields, patient.name, `${patient.number}, born ${day(patient.born)} (invented patient)`, earlier?.fields)}`
         : html`<p class="empty">Nothing was recorded on the limbs at this visit.</p>`
     }
-    ${record ? visitLetter(record, patient.name, visit.fields['date'] ?? '') : nothing}
+    ${record ? visitLetter(record, patient.name, visit.fields['date'] ?? '', visit.fields[LETTER_NAME]) : nothing}
     ${record ? visitExport(record, patient, visit) : nothing} ${answers(AFTER, visit)}
     <p class="second">Saved ${moment(visit.savedAt)}.</p>
   </main>`;

@@ -117,6 +117,7 @@ export class VisitForm extends LitElement {
         @input=${this.#handleChange}
         @change=${this.#handleChange}
         @unfinished-change=${this.#handleChange}
+        @letter-change=${this.#handleChange}
         @submit=${this.#handleSubmit}
       >
         <div class="fields short">${SHORT.map(control)}</div>

@@ -13,6 +13,7 @@ import type { PartId } from '../../locale/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import type { FlagSettings, Pathway } from '../../triage/index.js';
 import type { BedsideTest } from '../bedside-test/element.js';
+import type { LetterEdits } from '../limb-letter/edits.js';
 import type { LimbContext } from '../limb-context/element.js';
 import type { LimbHistoryElement } from '../limb-history/element.js';
 import type { LimbInspectionElement } from '../limb-inspection/element.js';
@@ -30,6 +31,7 @@ import { pathwayOf } from '../common/pathway.js';
 import { renderContents } from './contents.js';
 import { renderFlags } from './flags.js';
 import { CurrentPart } from './current-part.js';
+import { focusPart } from './focus-part.js';
 import { partEvents } from './part-events.js';
 import {
   HistorySlice,
@@ -53,9 +55,6 @@ import { handOut, opensFor, type UnfinishedParts, unfinishedIn } from './unfinis
 /** The parts check what they edit, so that what reads a record is there from the start. */
 const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
 
-/** The control that is a part's content, where it is one. */
-const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map, .body > limb-pressures';
-
 /**
  * The whole examination of limbs that get too little blood, in the order of the bedside: history, inspection, pulses on the map, tests,
  * pressures, stages, summary. One form control, one record, one undo. The worst red flag stands first in the sticky bar. Read-only and on
@@ -63,6 +62,7 @@ const INNER = '.body > limb-history, .body > limb-inspection, .body > pulse-map,
  *
  * @tag limb-examination
  * @attr value - The record as JSON; what a form reset returns to.
+ * @fires {LetterChangeEvent} letter-change - A person changed the summary; it carries what they wrote.
  * @fires {UnfinishedChangeEvent} unfinished-change - Text that no field can take yet was typed, mended or taken away.
  * @slot tools - Buttons of the page, at the end of the row of tools.
  * @csspart contents - The row of buttons that opens the parts.
@@ -90,6 +90,9 @@ export class LimbExamination extends RecordElement {
   @property() subject = '';
   @property() details = '';
 
+  /** What a person wrote in the summary, as `letter-change` told it: a page that keeps drafts sets it again. */
+  @property({ attribute: false }) letter: LetterEdits = {};
+
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
   @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
   /** Parts stay rendered once opened, so that running timers continue. */
@@ -114,15 +117,7 @@ export class LimbExamination extends RecordElement {
     await this.updateComplete;
     const body = this.renderRoot.querySelector<HTMLElement>(`#part-${part}`);
     showSide(body, side ?? worstSide(this.examination, this.#choices));
-    body?.scrollIntoView({ block: 'start' });
-    const inner = body?.querySelector<HTMLElement & { updateComplete?: Promise<unknown> }>(INNER);
-    await inner?.updateComplete;
-    if (inner) inner.focus({ preventScroll: true });
-    else {
-      const first =
-        body?.querySelector<HTMLElement>('.body button') ?? body?.querySelector<HTMLElement>('.heading');
-      first?.focus({ preventScroll: true });
-    }
+    await focusPart(body);
   }
 
   /**

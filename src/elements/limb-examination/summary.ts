@@ -1,6 +1,8 @@
 import { html, type TemplateResult } from 'lit';
 import type { Examination } from '../../examination/index.js';
 import type { Pathway } from '../../triage/index.js';
+import type { LetterEdits } from '../limb-letter/edits.js';
+import type { LetterChangeEvent } from '../limb-letter/events.js';
 
 /** The record in words, to be changed and copied. */
 export function renderSummary(view: {
@@ -12,10 +14,13 @@ export function renderSummary(view: {
   readonly lang: string;
   readonly register: '' | 'trade' | 'plain';
   readonly readOnly: boolean;
+  letter: LetterEdits;
 }): TemplateResult {
   return html`<limb-letter
     part="summary"
     @input=${(event: Event) => event.stopPropagation()}
+    @letter-change=${({ edits }: LetterChangeEvent) => (view.letter = edits)}
+    .edits=${view.letter}
     .examination=${view.examination}
     .earlier=${view.earlier ?? null}
     .pathway=${view.pathway}

@@ -25,21 +25,36 @@ import { GivenRecord } from '../common/given-record.js';
 import { Later } from '../common/later.js';
 import { pathwayOf } from '../common/pathway.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { withoutSentence, withSentence } from './behind.js';
+import { caretUnder } from './caret.js';
+import { renderChanged } from './changed.js';
 import { copyBoth } from './clipboard.js';
-import { Edits } from './edits.js';
-import { findingsOf, sentenceAt } from './sources.js';
+import { Edits, type LetterEdits, readEdits } from './edits.js';
+import { LetterChangeEvent } from './events.js';
+import { findingsOf, sentenceAt, sentencesOf } from './sources.js';
 import { letterStyles } from './styles.js';
+
+export { LetterChangeEvent } from './events.js';
+export type { LetterEdit, LetterEdits } from './edits.js';
+
+/** What a record says: as a summary, as text, and its sentences. */
+interface Composed {
+  readonly summary: Summary;
+  readonly text: string;
+  readonly sentences: readonly string[];
+}
 
 const READER = Later.ready({ parseExaminationText });
 
 /**
  * A record in words that a person can change and take along: a line, a summary, a letter or a handover. What the person wrote is kept
- * when the record changes; the change is told, and the new text taken when the person says so. Beside the text stands what the
- * sentence at the caret comes from. The form submits the text as it stands, under `name`.
+ * when the record changes; each sentence that is new or no longer so is told, and taken when the person says so. Beside the text
+ * stands what the sentence at the caret, or under the pointer, comes from. The form submits the text as it stands, under `name`.
  *
  * @tag limb-letter
  * @fires {Event} input - A person changed the text, the length, or took the new text.
  * @fires {Event} change - A person has finished such a change.
+ * @fires {LetterChangeEvent} letter-change - What the person wrote is otherwise; it carries all of it, to be kept by the page.
  * @csspart text - The text.
  * @csspart from - What the sentence at the caret comes from.
  * @csspart changed - Said when the record has changed under a text of one's own.
@@ -58,14 +73,27 @@ export class LimbLetter extends FormControl {
   /** How much is said: `line`, `short`, `letter` or `handover`. */
   @property() length: LetterLength = 'short';
 
+  /** What a person wrote, as `letter-change` told it: the texts of one's own stand here again after a reload. */
+  @property({ attribute: false })
+  get edits(): LetterEdits {
+    return this.#edits.all;
+  }
+
+  set edits(edits: LetterEdits) {
+    if (edits === this.#edits.all) return;
+    this.#edits.all = readEdits(edits);
+    this.#told = this.#edits.all;
+  }
+
   @state() private caret: number | undefined;
+  /** Where the pointer is in the text. */
+  @state() private hovered: number | undefined;
   @state() private said = '';
   @query('textarea') private readonly field!: HTMLTextAreaElement | null;
   readonly #given = new GivenRecord(READER);
   readonly #before = new GivenRecord(READER);
   readonly #edits = new Edits();
-  #composed:
-    { readonly of: readonly unknown[]; readonly summary: Summary; readonly text: string } | undefined;
+  #composed: (Composed & { readonly of: readonly unknown[] }) | undefined;
 
   /** The text as it stands, the person's changes with it; empty while nothing is recorded. */
   get value(): string {
@@ -82,7 +110,7 @@ export class LimbLetter extends FormControl {
   }
 
   formResetCallback(): void {
-    this.#edits.clear();
+    this.#edits.all = {};
     this.requestUpdate();
   }
 
@@ -114,7 +142,7 @@ export class LimbLetter extends FormControl {
     return LETTER_LENGTHS.includes(this.length) ? this.length : 'short';
   }
 
-  #summary(record: Examination): { readonly summary: Summary; readonly text: string } {
+  #summary(record: Examination): Composed {
     const { tag, register } = this.language;
     const before = this.earlier ? this.#before.held(this.earlier) : undefined;
     const earlier = before?.state === 'readable' ? before.value : undefined;
@@ -128,7 +156,7 @@ export class LimbLetter extends FormControl {
         subject: this.subject || undefined,
         settings: pathwayOf(this.pathway).settings,
       });
-      this.#composed = { of, summary, text: summaryText(summary) };
+      this.#composed = { of, summary, text: summaryText(summary), sentences: sentencesOf(summary) };
     }
     return this.#composed;
   }
@@ -183,7 +211,7 @@ export class LimbLetter extends FormControl {
             : nothing
         }
       </div>
-      ${this.#changed(composed.text)}
+      ${this.#changed(composed)}
       <label>
         <span class="hint">${own.text}</span>
         <textarea
@@ -192,12 +220,14 @@ export class LimbLetter extends FormControl {
           ?readonly=${!this.editable}
           ?disabled=${barred}
           .value=${live(this.#text(record))}
-          @input=${(event: InputEvent) => this.#write(event, composed.text)}
+          @input=${(event: InputEvent) => this.#write(event, composed)}
           @change=${() => this.#tell('change')}
           @keyup=${this.#move}
           @click=${this.#move}
           @focus=${this.#move}
           @blur=${this.#leave}
+          @pointermove=${this.#hover}
+          @pointerleave=${() => (this.hovered = undefined)}
         ></textarea>
       </label>
       ${this.#from(record, composed.summary)}
@@ -205,33 +235,46 @@ export class LimbLetter extends FormControl {
   }
 
   /** Said where the record has changed since the person wrote. */
-  #changed(composed: string): TemplateResult | typeof nothing {
-    const own = this.words.letter.element;
-    const behind = this.editable && this.#edits.isBehind(this.#length, composed);
-    return html`<div role="status">
-      ${
-        behind
-          ? html`<div class="changed" part="changed">
-              <p>${own.changed}</p>
-              <button type="button" class="button renew" @click=${this.#renew}>${own.takeNew}</button>
-              <button type="button" class="button keep" @click=${() => this.#keep(composed)}>
-                ${own.keep}
-              </button>
-            </div>`
-          : nothing
-      }
-    </div>`;
+  #changed(composed: Composed): TemplateResult {
+    const { sentences } = composed;
+    const behind = this.editable ? this.#edits.behind(this.#length, sentences) : undefined;
+    return renderChanged(behind, this.words.letter.element, {
+      renew: this.#renew,
+      keep: () => this.#keep(sentences),
+      add: (sentence) => this.#alter(composed, 'added', (text) => withSentence(text, sentence, sentences)),
+      takeOut: (sentence) => this.#alter(composed, 'takenOut', (text) => withoutSentence(text, sentence)),
+    });
+  }
+
+  /** Puts one sentence in or out; once nothing more is behind, the person is done with the change. */
+  #alter(
+    { text, sentences }: Composed,
+    said: 'added' | 'takenOut',
+    change: (text: string) => { readonly text: string; readonly at: number },
+  ): void {
+    const next = change(this.#edits.text(this.#length, text));
+    this.#edits.write(this.#length, next.text, text, sentences);
+    const behind = this.#edits.behind(this.#length, sentences);
+    if (behind && !behind.missing.length && !behind.outdated.length)
+      this.#edits.keep(this.#length, sentences);
+    this.said = this.words.letter.element[said];
+    this.#tell('input', 'change');
+    void this.updateComplete.then(() => {
+      this.field?.focus();
+      this.field?.setSelectionRange(next.at, next.at);
+      this.#move();
+    });
   }
 
   #from(record: Examination, summary: Summary): TemplateResult {
     const { letter, report } = this.words;
-    const sentence =
-      this.caret === undefined ? undefined : sentenceAt(summary, this.#text(record), this.caret);
+    const place = this.hovered ?? this.caret;
+    const sentence = place === undefined ? undefined : sentenceAt(summary, this.#text(record), place);
     const findings = sentence ? findingsOf(record, sentence, report) : [];
     const own = letter.element;
-    return html`<div class="from" part="from" aria-live="polite">
+    return html`<div class="from" part="from" aria-live=${this.hovered === undefined ? 'polite' : 'off'}>
       ${
-        this.caret === undefined
+        place === undefined
           ? html`<p>${own.how}</p>`
           : findings.length
             ? html`<p>${own.from}</p>
@@ -250,9 +293,9 @@ export class LimbLetter extends FormControl {
     this.#tell('input', 'change');
   }
 
-  #write(event: InputEvent, composed: string): void {
+  #write(event: InputEvent, { text, sentences }: Composed): void {
     const field = event.currentTarget as HTMLTextAreaElement;
-    this.#edits.write(this.#length, field.value, composed);
+    this.#edits.write(this.#length, field.value, text, sentences);
     this.said = '';
     this.caret = field.selectionStart;
     this.#tell('input');
@@ -265,10 +308,10 @@ export class LimbLetter extends FormControl {
     this.field?.focus();
   };
 
-  #keep(composed: string): void {
-    this.#edits.keep(this.#length, composed);
+  #keep(sentences: readonly string[]): void {
+    this.#edits.keep(this.#length, sentences);
     this.said = this.words.letter.element.kept;
-    this.requestUpdate();
+    this.#tell();
     this.field?.focus();
   }
 
@@ -278,10 +321,18 @@ export class LimbLetter extends FormControl {
     this.internals.setFormValue(this.value || null);
     for (const type of events)
       this.dispatchEvent(new Event(type, { bubbles: true, composed: type === 'input' }));
+    if (this.#edits.all !== this.#told) this.dispatchEvent(new LetterChangeEvent(this.#edits.all));
+    this.#told = this.#edits.all;
   }
+  #told: LetterEdits = {};
 
   readonly #move = (): void => {
     this.caret = this.field?.selectionStart;
+  };
+
+  readonly #hover = ({ clientX, clientY, pointerType, currentTarget }: PointerEvent): void => {
+    if (pointerType === 'touch') return;
+    this.hovered = caretUnder(currentTarget as HTMLTextAreaElement, clientX, clientY);
   };
 
   readonly #leave = (): void => {

@@ -3,6 +3,10 @@ import type { Summary, SummarySentence } from '../../interchange/letter/index.js
 import type { ReportWords } from '../../locale/report.js';
 import { itemsOf } from '../../report/index.js';
 
+/** The sentences of a summary, in their order. */
+export const sentencesOf = ({ paragraphs }: Summary): string[] =>
+  paragraphs.flatMap(({ sentences }) => sentences.map(({ text }) => text));
+
 /** The sentence of a summary in which the caret stands in a text; a sentence that was rewritten is none of them. */
 export function sentenceAt(summary: Summary, text: string, caret: number): SummarySentence | undefined {
   let from = 0;

@@ -54,18 +54,37 @@ export const letterStyles = css`
     resize: vertical;
   }
   .changed {
-    display: flex;
-    flex-wrap: wrap;
+    display: grid;
     gap: 8px;
-    align-items: center;
+    max-inline-size: 46em;
+    box-sizing: border-box;
     margin-block: 8px;
-    padding: 8px 12px;
+    padding: 12px;
     border: 1px solid var(--_ink);
     border-radius: 8px;
   }
-  .changed p {
-    flex: 1 1 16em;
+  .changed p,
+  .changed ul {
     margin: 0;
+    padding: 0;
+  }
+  .what {
+    font-size: calc(13 * var(--_text));
+    color: var(--_ink-2);
+  }
+  .changed li {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr) auto;
+    gap: 4px 12px;
+    align-items: center;
+    list-style: none;
+    padding-block: 4px;
+    border-block-start: 1px solid var(--_line);
+  }
+  .acts {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
   }
   .from {
     min-block-size: calc(42 * var(--_text));

@@ -1,11 +1,12 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map';
 import 'pulse-map/locale/de';
-import type { LimbLetter } from 'pulse-map/elements/limb-letter';
+import type { LetterChangeEvent, LetterEdits, LimbLetter } from 'pulse-map/elements/limb-letter';
 import { emptyExamination, type Examination, setPulse } from 'pulse-map/core';
 import { summaryOf, summaryText } from 'pulse-map/letter';
-import { click, press, setViewport, type as enter } from '../../tools/real-input.js';
+import { click, focused, hover, press, setViewport, type as enter } from '../../tools/real-input.js';
 import { byRole } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 before(() => setViewport({ width: 900, height: 900 }));
 
@@ -64,6 +65,58 @@ describe('<limb-letter>', () => {
     expect(from).to.contain('This sentence comes from:');
     expect(from).to.match(/left femoral: 2, normal/i);
     expect(from).to.match(/left popliteal: 0, absent/i);
+  });
+
+  it('says so of the sentence under the pointer, too', async () => {
+    const element = await show(record('absent'));
+    const area = field(element);
+    const { left, top } = area.getBoundingClientRect();
+    await click(byRole(element, 'button', 'Summary'));
+    await hover([left + 40, top + 24]);
+    await until(() => part(element, 'from').includes('This sentence comes from:'), 'its findings');
+    expect(part(element, 'from')).to.match(/left (femoral|popliteal): /i);
+    await hover([left + 40, top - 30]);
+    await until(() => part(element, 'from').startsWith('Put the caret'), 'how it is asked');
+  });
+
+  it('tells each sentence that the record says otherwise since, and puts it in or out in one act', async () => {
+    const element = await show(record('absent'));
+    const told: LetterEdits[] = [];
+    element.addEventListener('letter-change', (event) => told.push((event as LetterChangeEvent).edits));
+    const then = summaryOf(record('absent')).paragraphs.flatMap(({ sentences }) => sentences);
+    const now = summaryOf(record('reduced')).paragraphs.flatMap(({ sentences }) => sentences);
+    field(element).focus();
+    await press('Control+End');
+    await enter(' Mine.');
+    element.examination = record('reduced');
+    await element.updateComplete;
+    const gone = then.map(({ text }) => text).filter((text) => !now.some((one) => one.text === text));
+    const added = now.map(({ text }) => text).filter((text) => !then.some((one) => one.text === text));
+    expect(added.length).to.be.above(0);
+    for (const text of [...gone, ...added]) expect(part(element, 'changed')).to.contain(text);
+    expect(part(element, 'changed')).to.contain('Not in this text:');
+    for (const text of gone) {
+      await click(byRole(element, 'button', `Take out: ${text}`));
+      await element.updateComplete;
+    }
+    for (const text of added) {
+      await click(byRole(element, 'button', `Add: ${text}`));
+      await element.updateComplete;
+      expect(focused()).to.equal(field(element));
+    }
+    expect(part(element, 'changed')).to.equal('');
+    for (const text of added) expect(field(element).value).to.contain(text);
+    for (const text of gone) expect(field(element).value).not.to.contain(text);
+    expect(field(element).value).to.contain('Mine.');
+    expect(submitted(element)).to.equal(field(element).value);
+    await expect(element).to.be.accessible();
+
+    // What the page was told stands again where the page sets it.
+    const again = await show(record('reduced'));
+    again.edits = JSON.parse(JSON.stringify(told.at(-1))) as LetterEdits;
+    await again.updateComplete;
+    expect(field(again).value).to.equal(field(element).value);
+    expect(submitted(again)).to.equal(submitted(element));
   });
 
   it('keeps what a person wrote when the record changes, says so, and takes the new text only when told', async () => {
