@@ -7,6 +7,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { compareReports } from './api-report.mjs';
 import { datedChangelog, licenceFaults, nextVersion, provenance, shipped } from './release-plan.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -32,7 +33,14 @@ const npm = (args, cwd) =>
 const read = (path) => readFileSync(join(root, path), 'utf8');
 const write = (path, text) => writeFileSync(join(root, path), text);
 const hash = (kind, bytes) => createHash(kind).update(bytes).digest('hex');
+const lines = (text) => text.trim().split('\n');
 const said = (what) => console.log(what);
+
+/** A file as the last tag has it; before the first release, as it stands. */
+function atLastRelease(path) {
+  const tag = run('git', ['tag', '--list', 'v*', '--sort=-creatordate']).split('\n')[0];
+  return tag ? run('git', ['show', `${tag}:${path}`]) : read(path);
+}
 
 /** What a stranger does first with the package: install it where nothing else is, and read an examination. */
 const FIRST_STEPS = `
@@ -69,19 +77,9 @@ function release() {
   said(`${shipped(lock).length} packages ship with this one, all under permitted licences`);
 
   npm(['run', 'build']);
-  const before = read('api-report.txt').trim().split('\n');
+  const before = lines(atLastRelease('api-report.txt'));
   run(process.execPath, ['.tools/api-report.mjs', '--accept']);
-  // Compared after writing: a name that is gone raises the version, and does not stop the release.
-  const names = JSON.parse(
-    run(process.execPath, [
-      '--input-type=module',
-      '--eval',
-      `import { readFileSync } from 'node:fs';
-       import { compareReports } from './.tools/api-report.mjs';
-       const lines = (path) => readFileSync(path, 'utf8').trim().split('\\n');
-       console.log(JSON.stringify(compareReports(${JSON.stringify(before)}, lines('api-report.txt'))));`,
-    ]),
-  );
+  const names = compareReports(before, lines(read('api-report.txt')));
   const version = nextVersion(JSON.parse(read('package.json')).version, names);
   said(`version ${version}: ${names.added.length} public names new, ${names.removed.length} gone`);
 
