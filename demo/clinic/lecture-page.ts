@@ -51,7 +51,7 @@ export class LectureRoom extends LitElement {
 
   #list(lessons: readonly Lesson[]): TemplateResult {
     const lang = examinationLanguage();
-    return html`<main class="page narrow">
+    return html`<main class="page lessons">
       <h1 tabindex="-1">Lecture</h1>
       <p>
         Lessons for a projector: an invented patient is examined step by step, and each finding is shown when

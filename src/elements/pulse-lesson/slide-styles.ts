@@ -25,7 +25,8 @@ export const slideStyles = css`
   .frame {
     container-type: inline-size;
     margin-inline: auto;
-    max-inline-size: calc(max(520px, 100dvh - 180px) * 16 / 9);
+    /* Bar and title of the page above it, its buttons below. */
+    max-inline-size: calc(max(520px, 100dvh - 204px) * 16 / 9);
     border: 1px solid var(--_line);
     background: #fff;
   }

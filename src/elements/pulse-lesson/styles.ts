@@ -106,7 +106,7 @@ export const lessonStyles = css`
     .slide:not(.desk *) .sequence ol {
       columns: 2;
     }
-    .slide:not(.desk *) .sequence button {
+    .slide:not(.desk *) :is(.sequence, .wave-set, .arrivals) :is(button, label) {
       min-block-size: 44px;
     }
   }

@@ -67,7 +67,7 @@ function table({ lesson, speech, heard, hear }: WaveView, { sites }: PulseWave):
     if (!site) return html`<td></td>`;
     const sounds = heard?.by === 'doppler' && placeKey(heard.place) === placeKey(site.place);
     const text = site.grade === 'absent' ? words.lost : words.arrives(ms(site));
-    return html`<td>
+    return html`<td colspan=${site.place.side === 'midline' ? 2 : 1}>
       <button
         type="button"
         class=${site.grade}
@@ -96,7 +96,7 @@ function table({ lesson, speech, heard, hear }: WaveView, { sites }: PulseWave):
           html`<tr>
             <th scope="row">${messages.map.siteShort(id)}</th>
             ${cell(at(id, 'right'))}
-            ${at(id, 'right')?.place.side === 'midline' ? html`<td></td>` : cell(at(id, 'left'))}
+            ${at(id, 'right')?.place.side === 'midline' ? nothing : cell(at(id, 'left'))}
           </tr>`,
       )}
     </tbody>

@@ -27,8 +27,6 @@ export class Wave {
   /** Time within the rhythm, s, and of the last frame, ms. */
   #time = 0;
   #last: number | undefined;
-  /** Ms that each of the last frames took, newest last; for measuring. */
-  readonly took: number[] = [];
 
   constructor(private readonly host: ReactiveControllerHost) {}
 
@@ -96,13 +94,10 @@ export class Wave {
   }
 
   readonly #step = (now: number): void => {
-    const began = performance.now();
     const { wave } = this.#kept ?? {};
     if (wave) this.#time = (this.#time + (now - (this.#last ?? now)) / 1000 / this.slowness) % wave.period;
     this.#last = now;
     this.#paint();
-    this.took.push(performance.now() - began);
-    if (this.took.length > 600) this.took.shift();
     this.#frame = requestAnimationFrame(this.#step);
   };
 
