@@ -4,6 +4,7 @@ import 'pulse-map/elements/pulse-map/define';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { later } from '../../../src/elements/pulse-map/fetched.js';
 import { examined } from '../../tools/examinations.js';
+import { click } from '../../tools/real-input.js';
 import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
 
 describe('a map whose later parts are slow', () => {
@@ -27,6 +28,39 @@ describe('a map whose later parts are slow', () => {
     expect(allByRole(map, 'dialog')).to.have.length(1);
     map.remove();
   });
+
+  const ACTS: Readonly<
+    Record<string, readonly [act: (map: PulseMap) => Promise<void> | void, shown: string]>
+  > = {
+    'a tap on a site': [(map) => click(byRole(map, 'button', /^Left femoral: /)), '.chooser'],
+    'the button to state as normal': [(map) => byRole(map, 'button', 'Mark normal').click(), '.normals'],
+    'the button to draw': [(map) => byRole(map, 'button', 'Draw on the skin').click(), '.palette'],
+    'the button for the keys': [(map) => byRole(map, 'button', 'Help and keys').click(), '.help'],
+    'the button for the table': [(map) => byRole(map, 'button', 'Table').click(), '.table'],
+  };
+  for (const [name, [act, shown]] of Object.entries(ACTS))
+    it(`does what was asked by ${name} once they are there`, async () => {
+      const { load } = later;
+      await later.load();
+      const { part } = later;
+      let arrive: () => void = () => undefined;
+      const arrived = new Promise<void>((resolve) => (arrive = resolve));
+      later.part = undefined;
+      later.load = () => arrived.then(() => void (later.part = part));
+      const map = document.createElement('pulse-map') as unknown as PulseMap;
+      document.body.append(map);
+      await map.updateComplete;
+      await act(map);
+      await painted();
+      const found = (): boolean => map.shadowRoot?.querySelector(shown) !== null;
+      expect(found(), 'before').to.equal(false);
+      arrive();
+      await painted();
+      await map.updateComplete;
+      expect(found(), 'after').to.equal(true);
+      later.load = load;
+      map.remove();
+    });
 
   it('keeps a given record until what reads it is there: nothing overwrites it meanwhile', async () => {
     const { part, load } = later;
