@@ -1,0 +1,76 @@
+// The chart of a limb after an operation on the patient's page: a round in a few acts, the next one due, a lost signal, undo, a reload.
+import { expect } from '@open-wc/testing';
+import 'pulse-map';
+import '../../../demo/clinic/app.js';
+import { clock } from '../../../src/elements/common/clock.js';
+import { press, setViewport } from '../../tools/real-input.js';
+import { openClinic } from '../tools/clinic.js';
+import { byRole } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
+
+const DATABASE = 'chart test';
+const { now } = clock;
+let app: HTMLElementTagNameMap['clinic-app'];
+let time = Date.UTC(2026, 9, 28, 13, 0);
+const chart = () => app.querySelector('limb-observations')!;
+const rows = () => chart().shadowRoot!.querySelectorAll('tbody tr');
+const due = () => chart().shadowRoot!.querySelector('.due')?.textContent.trim() ?? '';
+const flagged = () =>
+  (chart().shadowRoot!.querySelector('limb-flags')?.getBoundingClientRect().height ?? 0) > 5;
+
+async function open(): Promise<void> {
+  app?.remove();
+  app = await openClinic('#/patients/lindqvist', DATABASE);
+  await until(
+    () => app.querySelector('patient-chart button') ?? chart()?.shadowRoot?.querySelector('tbody tr'),
+    'a chart to begin, or the one that was kept',
+  );
+}
+
+/** Enters the Doppler signal and records the round: all that a round needs. */
+async function round(signal: string): Promise<void> {
+  const before = rows().length;
+  const field = chart().shadowRoot!.querySelector<HTMLSelectElement>('select[name=signal]')!;
+  field.value = signal;
+  field.dispatchEvent(new Event('change', { bubbles: true }));
+  // By keys: the visits above are still being drawn, and what is clicked would move.
+  byRole(chart(), 'button', 'Record this round').focus();
+  await press('Enter');
+  await until(() => rows().length === before + 1, 'the round');
+}
+
+before(async () => {
+  await setViewport({ width: 1200, height: 900 });
+  clock.now = () => time;
+});
+after(() => {
+  clock.now = now;
+  app.remove();
+  indexedDB.deleteDatabase(DATABASE);
+});
+
+it('takes a round on the patient’s page by keys, keeps it over a reload, and says when the next one is due', async () => {
+  await open();
+  byRole(app, 'button', 'Left leg').focus();
+  await press('Enter');
+  await until(() => chart()?.shadowRoot?.querySelector('select'), 'the row to enter');
+  await round('triphasic');
+  expect(due()).to.match(/^Next round due at .*, in 60 min\.$/);
+  expect(flagged()).to.equal(false);
+
+  await open();
+  time += 75 * 60_000;
+  chart().requestUpdate();
+  await chart().updateComplete;
+  expect(due()).to.match(/^Overdue: .* 15 min late\.$/);
+});
+
+it('raises the flag of a lost signal on the patient’s page, and takes it back with the round', async () => {
+  await open();
+  await round('absent');
+  await until(flagged, 'the flag');
+  byRole(chart(), 'button', 'Undo').focus();
+  await press('Enter');
+  await until(() => rows().length === 1, 'one round less');
+  await until(() => !flagged(), 'no flag');
+});
