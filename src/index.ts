@@ -30,6 +30,7 @@ export { CallChangeEvent } from './elements/limb-flags/calls.js';
 export type { ChartChangeEvent } from './elements/limb-observations/element.js';
 export type { CompareChangeEvent, VisitOpenEvent } from './elements/limb-visits/events.js';
 export type { ShowChangeEvent } from './elements/pulse-lesson/element.js';
+export type { PracticeChangeEvent } from './elements/pulse-practice/events.js';
 export { QuestionOpenEvent } from './elements/limb-flags/question-open.js';
 export { OpenPlaceEvent, ReadingChangeEvent } from './elements/pulse-reading/events.js';
 export type { From } from './elements/common/form-control.js';

@@ -6,6 +6,7 @@ import { ClinicStore, VisitChangedError } from './database.js';
 import { cause, day } from './format.js';
 import './language.js';
 import './lecture-page.js';
+import './practice-page.js';
 import {
   editPage,
   failedPage,
@@ -28,6 +29,7 @@ type Page =
   | { readonly page: 'missing'; readonly what: string }
   | { readonly page: 'about' }
   | { readonly page: 'lecture'; readonly lessonId: string; readonly presenter: boolean }
+  | { readonly page: 'practice'; readonly code: string; readonly examiner: boolean }
   | { readonly page: 'patients'; readonly rows: readonly PatientRow[] }
   | { readonly page: 'patient'; readonly row: PatientRow }
   | {
@@ -64,6 +66,8 @@ function titleOf(page: Page): string {
       return 'About this demonstration';
     case 'lecture':
       return page.presenter ? 'Presenter' : 'Lecture';
+    case 'practice':
+      return page.examiner ? 'Examiner’s sheet' : 'Practice';
     case 'failed':
       return 'Records cannot be reached';
     case 'missing':
@@ -122,6 +126,7 @@ export class ClinicApp extends LitElement {
         <nav aria-label="Clinic">
           <a href=${hashOf({ page: 'patients' })} aria-current=${here('patients')}>Patients</a>
           <a href=${hashOf({ page: 'lecture' })} aria-current=${here('lecture')}>Lecture</a>
+          <a href=${hashOf({ page: 'practice' })} aria-current=${here('practice')}>Practice</a>
           <a href=${hashOf({ page: 'about' })} aria-current=${here('about')}>About this demonstration</a>
         </nav>
         <language-choice></language-choice>
@@ -157,6 +162,8 @@ export class ClinicApp extends LitElement {
         return aboutPage(() => void this.#startAgain());
       case 'lecture':
         return html`<lecture-room .lessonId=${page.lessonId} .presenter=${page.presenter}></lecture-room>`;
+      case 'practice':
+        return html`<practice-room .code=${page.code} .examiner=${page.examiner}></practice-room>`;
       case 'patients':
         return patientsPage(page.rows);
       case 'patient':
@@ -290,6 +297,8 @@ export class ClinicApp extends LitElement {
     if (route.page === 'about') return { page: 'about' };
     if (route.page === 'lecture')
       return { page: 'lecture', lessonId: route.lessonId ?? '', presenter: route.presenter === true };
+    if (route.page === 'practice')
+      return { page: 'practice', code: route.code ?? '', examiner: route.examiner === true };
     if (route.page === 'unknown') return { page: 'missing', what: 'There is no page at this address.' };
     const store = await this.#opened();
     if (route.page === 'patients') {

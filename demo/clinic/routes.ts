@@ -5,6 +5,7 @@ export type Route =
   | { readonly page: 'edit'; readonly patientId: string; readonly visitId?: string; readonly fromLast?: true }
   | { readonly page: 'about' }
   | { readonly page: 'lecture'; readonly lessonId?: string; readonly presenter?: true }
+  | { readonly page: 'practice'; readonly code?: string; readonly examiner?: true }
   | { readonly page: 'unknown' };
 
 function decoded(part: string): string {
@@ -29,6 +30,11 @@ export function routeOf(hash: string): Route {
     if (second === undefined) return { page: 'lecture', lessonId: patientId };
     if (second === 'presenter') return { page: 'lecture', lessonId: patientId, presenter: true };
   }
+  if (first === 'practice' && visitId === undefined) {
+    if (patientId === undefined) return { page: 'practice' };
+    if (second === undefined) return { page: 'practice', code: patientId };
+    if (second === 'examiner') return { page: 'practice', code: patientId, examiner: true };
+  }
   if (first !== 'patients' || more.length) return { page: 'unknown' };
   if (patientId === undefined) return { page: 'patients' };
   if (second === undefined) return { page: 'patient', patientId };
@@ -48,6 +54,8 @@ export function hashOf(route: Route): string {
       return '#/about';
     case 'lecture':
       return `#/lecture${route.lessonId === undefined ? '' : `/${encodeURIComponent(route.lessonId)}`}${route.presenter ? '/presenter' : ''}`;
+    case 'practice':
+      return `#/practice${route.code === undefined ? '' : `/${encodeURIComponent(route.code)}`}${route.examiner ? '/examiner' : ''}`;
     case 'patient':
       return `#/patients/${encodeURIComponent(route.patientId)}`;
     case 'visit':

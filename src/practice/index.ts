@@ -8,6 +8,7 @@ export * from './marks.js';
 export { type Brief, type Complaint, COMPLAINTS, PRESENTS } from './presents.js';
 export * from './presented.js';
 export * from './progress.js';
+export { pickedOf } from './records.js';
 export * from './round.js';
 export * from './times.js';
 export * from './truth.js';

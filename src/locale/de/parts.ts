@@ -11,6 +11,7 @@ import { inspection } from './inspection.js';
 import { letter } from './letter.js';
 import { lesson } from './lesson.js';
 import { note } from './note.js';
+import { practice } from './practice.js';
 import { pressures } from './pressures.js';
 import { report } from './report.js';
 import { staging } from './staging.js';
@@ -32,6 +33,7 @@ export const deParts: PartMessages = {
   letter,
   lesson,
   note,
+  practice,
   pressures,
   report,
   staging,

@@ -8,11 +8,13 @@ import '../../../src/elements/limb-observations/define.js';
 import '../../../src/elements/limb-unconfirmed/define.js';
 import '../../../src/elements/limb-visits/define.js';
 import '../../../src/elements/pulse-lesson/define.js';
+import '../../../src/elements/pulse-practice/define.js';
 
 const TAGS = [
   'pulse-map',
   'limb-examination',
   'pulse-lesson',
+  'pulse-practice',
   'pulse-reading',
   'limb-flags',
   'limb-changes',

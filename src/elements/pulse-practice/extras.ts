@@ -1,0 +1,279 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import {
+  checklistOf,
+  type HiddenPatient,
+  type MarkSheet,
+  parseCounts,
+  type Presentation,
+  PRESENTED_VERDICTS,
+  type PresentedFinding,
+  type Result,
+  spreadOf,
+  tallyOf,
+} from '../../practice/index.js';
+import { quotesOf } from '../../notes/index.js';
+import { styled } from '../common/styled.js';
+import { choicesOf } from './answering.js';
+import { actSaid, findingsSaid, type Speech } from './said.js';
+import { rightSaid } from './sheet.js';
+
+/** What a pulse or bruit of a presentation is called. */
+function valueSaid(value: PresentedFinding['said'], part: 'pulses' | 'bruits', { messages }: Speech): string {
+  if (value === undefined) return '';
+  const { grades, bruits } = messages.examination;
+  return part === 'pulses' ? grades[value as keyof typeof grades] : bruits[value as keyof typeof bruits];
+}
+
+/** The field for a presentation, and what was made of it. */
+export function renderPresentation(
+  text: string,
+  read: Presentation | undefined,
+  speech: Speech,
+  on: { readonly type: (text: string) => void; readonly check: () => void },
+): TemplateResult {
+  const { messages, parts } = speech;
+  const words = parts.practice;
+  return html`<section class="extra">
+    <h4 id="present">${words.present}</h4>
+    <p class="hint" id="present-how">${words.presentHow}</p>
+    <textarea
+      class="field"
+      rows="4"
+      aria-labelledby="present"
+      aria-describedby="present-how"
+      .value=${text}
+      @input=${(event: Event) => on.type((event.target as HTMLTextAreaElement).value)}
+    ></textarea>
+    <p class="row">
+      <button type="button" class="button" data-do="check" @click=${on.check}>${words.check}</button>
+    </p>
+    <div role="status">
+      ${
+        read
+          ? html`<ul class="presented">
+                ${PRESENTED_VERDICTS.flatMap((verdict) =>
+                  read.findings
+                    .filter((one) => one.verdict === verdict)
+                    .map(
+                      ({ part, place, said, there, found }) =>
+                        html`<li class=${verdict}>
+                          <b>${words.verdicts[verdict]}</b>
+                          <span
+                            >${messages.map.siteTitle(place)}:
+                            ${[said, verdict === 'right' ? undefined : there]
+                              .filter((value) => value !== undefined)
+                              .map(
+                                (value, i) =>
+                                  `${i && said !== undefined ? `${words.truth}: ` : ''}${valueSaid(value, part, speech)}`,
+                              )
+                              .join('. ')}${found ? html` <i>${words.erred}</i>` : nothing}</span
+                          >
+                        </li>`,
+                    ),
+                )}
+              </ul>
+              ${
+                read.reading.unread.length
+                  ? html`<p class="hint">
+                      ${words.unread}: ${quotesOf(text, read.reading.unread).join(', ')}
+                    </p>`
+                  : nothing
+              }`
+          : nothing
+      }
+    </div>
+  </section>`;
+}
+
+export interface Vote {
+  readonly question: 'cause' | 'stage' | 'urgency' | 'first';
+  readonly text: string;
+  /** The counts that were read; missing until they are, and where they could not be. */
+  readonly counts?: readonly number[];
+  readonly wrong?: true;
+}
+export const NO_VOTE: Vote = { question: 'urgency', text: '' };
+
+/** Reads the line of counts of a vote. */
+export function counted(vote: Vote, choices: number): Vote {
+  const { question, text } = vote;
+  const counts = parseCounts(text, choices);
+  return counts ? { question, text, counts } : { question, text, wrong: true };
+}
+
+/** The room's hands: entered in one line, shown as a spread, the truth marked once the answer was given. */
+export function renderVote(
+  vote: Vote,
+  sheet: MarkSheet | undefined,
+  speech: Speech,
+  change: (vote: Vote) => void,
+): TemplateResult {
+  const words = speech.parts.practice;
+  const questions = choicesOf(speech);
+  const { choices } = questions.find(({ name }) => name === vote.question)!;
+  const spread = vote.counts && spreadOf(vote.counts);
+  const right = sheet ? rightValues(vote.question, sheet) : [];
+  return html`<details class="extra vote">
+    <summary>${words.vote}</summary>
+    <form
+      @submit=${(event: Event) => {
+        event.preventDefault();
+        change(counted(vote, choices.length));
+      }}
+    >
+      <label
+        ><span class="hint">${words.voteOn}</span>
+        <select
+          class="field"
+          name="question"
+          @change=${(event: Event) =>
+            change({ question: (event.target as HTMLSelectElement).value as Vote['question'], text: '' })}
+        >
+          ${questions.map(({ name, legend }) => html`<option value=${name} ?selected=${name === vote.question}>${legend}</option>`)}
+        </select>
+      </label>
+      <label
+        ><span class="hint">${words.voteHow(choices.length)}</span>
+        <input
+          class="field"
+          name="counts"
+          inputmode="numeric"
+          autocomplete="off"
+          aria-invalid=${vote.wrong ? 'true' : nothing}
+          .value=${vote.text}
+          @input=${(event: Event) => change({ question: vote.question, text: (event.target as HTMLInputElement).value })}
+        />
+      </label>
+      <button class="button">${words.count}</button>
+      ${vote.wrong ? html`<p role="alert">${words.voteWrong}</p>` : nothing}
+    </form>
+    <ul class="told" role="status">
+      ${choices.map(
+        ([value, text], i) =>
+          html`<li class=${right.includes(value) ? 'true' : ''}>
+            <span>${text}${right.includes(value) ? html` <b>(${words.truth})</b>` : nothing}</span>
+            ${
+              spread
+                ? html`<span class="bar"
+                      ><i
+                        aria-hidden="true"
+                        ${styled({ 'inline-size': `${(100 * (spread.shares[i] ?? 0)).toFixed(0)}%` })}
+                      ></i></span
+                    ><span class="n">${spread.counts[i]} ${words.hands}</span>`
+                : nothing
+            }
+          </li>`,
+      )}
+    </ul>
+    ${sheet ? nothing : html`<p class="hint">${words.voteHidden}</p>`}
+  </details>`;
+}
+
+function rightValues(question: Vote['question'], { right }: MarkSheet): readonly string[] {
+  switch (question) {
+    case 'cause':
+      return right.cause ? [right.cause] : [];
+    case 'stage':
+      return right.stages;
+    case 'urgency':
+      return [right.urgency];
+    case 'first':
+      return right.first;
+  }
+}
+
+/** What a learner's patients came to. */
+export function renderProgress(
+  results: readonly Result[],
+  speech: Speech,
+  on: { readonly download: () => void; readonly forget: () => void },
+): TemplateResult | typeof nothing {
+  if (!results.length) return nothing;
+  const words = speech.parts.practice;
+  return html`<details class="extra">
+    <summary>${words.progress} (${results.length})</summary>
+    <ol class="told">
+      ${results.slice(-10).map(
+        ({ patient, points, of }) =>
+          html`<li>
+            <span>${words.patient(patient)}</span
+            ><span class="bar" aria-hidden="true"
+              ><i ${styled({ 'inline-size': `${((100 * points) / Math.max(1, of)).toFixed(0)}%` })}></i></span
+            ><span class="n">${words.points(points, of)}</span>
+          </li>`,
+      )}
+    </ol>
+    <table class="marks">
+      <tbody>
+        ${tallyOf(results).map(
+          ({ part, points, of }) =>
+            html`<tr>
+              <th scope="row">${words.parts[part]}</th>
+              <td class="n">${words.points(points, of)}</td>
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+    <p class="row">
+      <button type="button" class="button" data-do="download" @click=${on.download}>${words.download}</button>
+      <button type="button" class="button" data-do="forget" @click=${on.forget}>${words.forget}</button>
+    </p>
+  </details>`;
+}
+
+/** The sheet of an examiner beside a practical examination, to be ticked on paper or screen. */
+export function renderExaminer(patient: HiddenPatient, speech: Speech): TemplateResult {
+  const words = speech.parts.practice;
+  const { items, right } = checklistOf(patient);
+  const said = rightSaid(right, speech);
+  return html`<section class="sheet examiner" part="sheet">
+    <h3>${words.examiner}: ${words.patient(patient.code)}</h3>
+    <p>${words.examinerHow}</p>
+    <table class="marks">
+      <tbody>
+        ${(
+          [
+            ['level', said.lesions],
+            ['cause', said.cause],
+            ['stage', said.stage],
+            ['urgency', said.urgency],
+            ['first', said.first],
+          ] as const
+        )
+          .filter(([, text]) => text)
+          .map(
+            ([part, text]) =>
+              html`<tr>
+                <th scope="row">${words.parts[part]}</th>
+                <td>${text}</td>
+                <td><input type="checkbox" aria-label=${`${words.mark}: ${words.parts[part]}`} /></td>
+              </tr>`,
+          )}
+      </tbody>
+    </table>
+    <table class="marks">
+      <thead>
+        <tr>
+          <th scope="col">${words.done}</th>
+          <th scope="col">${words.expected}</th>
+          <th scope="col">${words.mark}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${items.map(({ id, expected }) => {
+          const lines = findingsSaid(expected, speech);
+          if (!lines.length) return nothing;
+          return html`<tr class=${lines.some(({ weight }) => weight === 'abnormal') ? 'less' : ''}>
+            <th scope="row">${actSaid(id, speech)}</th>
+            <td>${lines.map(({ text }) => text).join(' ')}</td>
+            <td><input type="checkbox" aria-label=${`${words.mark}: ${actSaid(id, speech)}`} /></td>
+          </tr>`;
+        })}
+      </tbody>
+    </table>
+    <p class="row no-print">
+      <button type="button" class="button" @click=${() => print()}>${words.print}</button>
+    </p>
+    <p class="hint">${words.invented} ${words.notAdvice}</p>
+  </section>`;
+}

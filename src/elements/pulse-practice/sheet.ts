@@ -1,0 +1,246 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Level, LimbKey } from '../../anatomy/index.js';
+import {
+  actsOf,
+  type HiddenPatient,
+  informationOf,
+  leftUndone,
+  type MarkSheet,
+  markRound,
+  pathsOf,
+  pickedOf,
+  type PracticeAnswer,
+  practiceActId,
+  recordKnown,
+  revealed,
+  type RightAnswer,
+  type Round,
+  TOLD_NOTHING,
+} from '../../practice/index.js';
+import { textIn } from '../../lesson/index.js';
+import { flagWordsFor } from '../../locale/flags.js';
+import { styled } from '../common/styled.js';
+import { stageSaid } from './answering.js';
+import { actSaid, foundSaid, ruleSaid, type Speech, timeSaid } from './said.js';
+
+/** What is worked out of a round once it has its answer; kept while the same is shown. */
+interface Worked {
+  readonly sheet: MarkSheet;
+  readonly told: ReturnType<typeof informationOf>;
+  readonly undone: ReturnType<typeof leftUndone>;
+}
+const worked = new WeakMap<Round, Worked>();
+
+function workedOut(patient: HiddenPatient, round: Round): Worked {
+  const known = worked.get(round) ?? {
+    sheet: markRound(patient, round),
+    told: informationOf(patient, round),
+    undone: leftUndone(patient, round),
+  };
+  worked.set(round, known);
+  return known;
+}
+
+type Lesions = readonly { readonly limb: LimbKey; readonly levels: readonly Level[] }[];
+
+function lesionsSaid(lesions: Lesions | undefined, { messages, parts }: Speech): string {
+  const words = parts.practice;
+  if (!lesions) return words.unanswered;
+  if (!lesions.length) return words.noDisease;
+  const { limbs, levels } = messages.anatomy;
+  return lesions
+    .map((one) => `${limbs[one.limb]}: ${one.levels.map((level) => levels[level]).join(` ${words.or} `)}`)
+    .join('; ');
+}
+
+/** What is right, part by part, in words. */
+/** The limbs alone. */
+function limbsSaid(
+  lesions: readonly { readonly limb: LimbKey }[] | undefined,
+  { messages, parts }: Speech,
+): string {
+  if (!lesions) return parts.practice.unanswered;
+  const limbs = [...new Set(lesions.map(({ limb }) => messages.anatomy.limbs[limb]))];
+  return limbs.length ? limbs.join(', ') : parts.practice.noDisease;
+}
+
+type Said = Readonly<Record<keyof PracticeAnswer | 'limbs', string>>;
+
+export function rightSaid(right: RightAnswer, speech: Speech): Said {
+  const words = speech.parts.practice;
+  const either = (texts: readonly string[]): string => texts.join(` ${words.or} `);
+  return {
+    limbs: limbsSaid(right.lesions, speech),
+    lesions: lesionsSaid(right.lesions, speech),
+    cause: right.cause ? words.causes[right.cause] : '',
+    stage: either(right.stages.map((stage) => stageSaid(stage, speech))),
+    urgency: words.urgencies[right.urgency],
+    first: either(right.first.map((first) => words.firsts[first])),
+  };
+}
+
+function answerSaid(answer: PracticeAnswer, speech: Speech): Said {
+  const words = speech.parts.practice;
+  const { lesions, cause, stage, urgency, first } = answer;
+  return {
+    limbs: limbsSaid(lesions, speech),
+    lesions: lesionsSaid(
+      lesions?.map(({ limb, level }) => ({ limb, levels: [level] })),
+      speech,
+    ),
+    cause: cause ? words.causes[cause] : words.unanswered,
+    stage: stage ? stageSaid(stage, speech) : words.unanswered,
+    urgency: urgency ? words.urgencies[urgency] : words.unanswered,
+    first: first ? words.firsts[first] : words.unanswered,
+  };
+}
+
+const FIELD_OF = {
+  side: 'limbs',
+  level: 'lesions',
+  cause: 'cause',
+  stage: 'stage',
+  urgency: 'urgency',
+  first: 'first',
+  thrift: undefined,
+} as const;
+
+function marksTable({ sheet }: Worked, round: Round, speech: Speech): TemplateResult {
+  const words = speech.parts.practice;
+  const [right, yours] = [rightSaid(sheet.right, speech), answerSaid(round.answer ?? {}, speech)];
+  return html`<table class="marks">
+    <thead>
+      <tr>
+        <td></td>
+        <th scope="col">${words.yours}</th>
+        <th scope="col">${words.truth}</th>
+        <th scope="col">${words.mark}</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${sheet.parts.map(({ part, points, of, ungrounded }) => {
+        const field = FIELD_OF[part];
+        return html`<tr class=${points < of ? 'less' : ''}>
+          <th scope="row">${words.parts[part]}</th>
+          <td>
+            ${field ? yours[field] : nothing}${ungrounded ? html` <i>${words.ungrounded}</i>` : nothing}
+          </td>
+          <td>${field ? right[field] : nothing}</td>
+          <td class="n">${words.points(points, of)}</td>
+        </tr>`;
+      })}
+    </tbody>
+  </table>`;
+}
+
+function warnings({ missed, cautions, taken }: MarkSheet, speech: Speech): TemplateResult {
+  const words = speech.parts.practice;
+  return html`<h4>${words.missedFlags}</h4>
+    ${
+      missed.length
+        ? html`<ul class="flags">
+            ${missed.map((flag) => html`<li>${flagWordsFor(speech.tag).heading(flag)}</li>`)}
+          </ul>`
+        : html`<p>${words.noneMissed}</p>`
+    }
+    ${
+      cautions.length
+        ? html`<h4>${words.cautions}</h4>
+            <ul class="flags">
+              ${cautions.map(({ code, act, first, seconds = 0 }) => {
+                const what = act ? actSaid(act, speech) : first && words.firsts[first];
+                return html`<li>${words.caution(code, what, Math.floor(seconds / 60), seconds % 60)}</li>`;
+              })}
+            </ul>`
+        : nothing
+    }
+    ${taken ? html`<p class="hint">${words.taken(taken)}</p>` : nothing}`;
+}
+
+function tellings({ told, undone }: Worked, speech: Speech): TemplateResult {
+  const words = speech.parts.practice;
+  const sorted = [...told].sort((a, b) => b.told - a.told);
+  const most = Math.max(...sorted.map((one) => one.told), 1e-9);
+  const telling = sorted.filter((one) => one.told >= TOLD_NOTHING).slice(0, 8);
+  const nothingTold = sorted.filter((one) => one.told < TOLD_NOTHING);
+  const names = (acts: readonly { readonly act: string }[]): string =>
+    acts.map(({ act }) => actSaid(act, speech)).join('; ');
+  return html`<h4>${words.told}</h4>
+    <ul class="told">
+      ${telling.map(
+        ({ act, told: nats }) =>
+          html`<li>
+            <span>${actSaid(act, speech)}</span
+            ><span class="bar" aria-hidden="true"
+              ><i ${styled({ 'inline-size': `${Math.max(3, (100 * nats) / most).toFixed(0)}%` })}></i
+            ></span>
+          </li>`,
+      )}
+    </ul>
+    ${
+      nothingTold.length
+        ? html`<h4>${words.toldNothing}</h4>
+            <p>${names(nothingTold)}</p>`
+        : nothing
+    }
+    ${
+      undone.length
+        ? html`<h4>${words.undone}</h4>
+            <p>${names(undone)}</p>`
+        : nothing
+    }`;
+}
+
+function comparison(patient: HiddenPatient, round: Round, speech: Speech): TemplateResult {
+  const words = speech.parts.practice;
+  const truth = revealed(patient, round);
+  return html`<details class="compared">
+    <summary>${words.expected}</summary>
+    <table class="marks">
+      <thead>
+        <tr>
+          <th scope="col">${words.done}</th>
+          <th scope="col">${words.found}</th>
+          <th scope="col">${words.expected}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${actsOf(round).map((act) => {
+          const found = foundSaid(patient.find(act), speech);
+          const there = foundSaid(pickedOf(truth.record, pathsOf(act)), speech);
+          return html`<tr class=${found === there ? '' : 'less'}>
+            <th scope="row">${actSaid(practiceActId(act), speech)}</th>
+            <td>${found}</td>
+            <td>${there}${found === there ? nothing : html` <i>${words.erred}</i>`}</td>
+          </tr>`;
+        })}
+      </tbody>
+    </table>
+  </details>`;
+}
+
+/** Everything that is told once the answer was given. */
+export function renderSheet(
+  patient: HiddenPatient,
+  round: Round,
+  seconds: number,
+  speech: Speech,
+): TemplateResult {
+  const words = speech.parts.practice;
+  const out = workedOut(patient, round);
+  const { points, of, right } = out.sheet;
+  const { text } = revealed(patient, round);
+  const rule = ruleSaid(recordKnown(patient, round), speech);
+  return html`<section class="sheet" part="sheet">
+    <h3 tabindex="-1">${words.sheet}</h3>
+    <p class="total"><b>${points}</b> ${words.points(points, of).replace(String(points), '')}</p>
+    <p class="hint">${words.patient(patient.code)}. ${words.bedside}: ${timeSaid(seconds, speech)}.</p>
+    ${warnings(out.sheet, speech)} ${marksTable(out, round, speech)}
+    ${text ? html`<p class="author">${textIn(text, speech.tag)}</p>` : nothing}
+    ${right.silent.length ? html`<p>${words.silent}: ${lesionsSaid(right.silent, speech)}.</p>` : nothing}
+    <h4>${words.rule}</h4>
+    ${rule.length ? rule.map((one) => html`<p>${one}</p>`) : html`<p>${words.ruleNothing}</p>`}
+    ${tellings(out, speech)} ${comparison(patient, round, speech)}
+    <p class="hint">${words.invented} ${words.notAdvice}</p>
+  </section>`;
+}

@@ -1,0 +1,236 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import { type PulsePractice } from '../../../src/elements/pulse-practice/element.js';
+import '../../../src/elements/pulse-practice/define.js';
+import '../../../src/locale/de/register.js';
+import {
+  parseCode,
+  type PatientRequest,
+  rightAnswer,
+  simulatedPatient,
+} from '../../../src/practice/index.js';
+import { truthOf } from '../../../src/practice/hidden.js';
+import { click, press, setViewport, type } from '../../tools/real-input.js';
+
+/** An acute leg: one limb, a sure hand. */
+const CODE = 'clear-15';
+const right = rightAnswer(truthOf(simulatedPatient(parseCode(CODE) as PatientRequest)));
+const LIMB = right.lesions[0]!.limb;
+const SIDE = LIMB.split(' ')[0]!;
+
+const text = (element: PulsePractice): string => element.shadowRoot!.textContent!.replace(/\s+/g, ' ');
+const find = <T extends HTMLElement = HTMLElement>(element: PulsePractice, selector: string): T => {
+  const found = element.shadowRoot!.querySelector<T>(selector);
+  if (!found) throw new Error(`found no ${selector}`);
+  return found;
+};
+const site = (element: PulsePractice, place: string): Element =>
+  find(element, `.site[data-place="${place}"] .target`);
+
+async function met(
+  template = html`<pulse-practice code=${CODE} lang="en"></pulse-practice>`,
+): Promise<PulsePractice> {
+  const element = await fixture<PulsePractice>(template);
+  await element.updateComplete;
+  return element;
+}
+
+async function touched(element: PulsePractice, target: Element): Promise<void> {
+  target.scrollIntoView({ block: 'center' });
+  await click(target, { kind: 'touch' });
+  await element.updateComplete;
+}
+
+const chip = (element: PulsePractice, value: string): HTMLElement => find(element, `input[value="${value}"]`);
+
+/** Answers rightly by touch and shows the truth. */
+async function answered(element: PulsePractice): Promise<void> {
+  await touched(element, find(element, '.side .button.solid'));
+  await touched(element, find(element, `input[name="${LIMB} ${right.lesions[0]!.levels[0]}"]`));
+  for (const value of [right.cause!, right.stages[0]!, right.urgency, right.first[0]!])
+    await touched(element, chip(element, value));
+  await touched(element, find(element, '.answer .button.solid'));
+}
+
+describe('a patient to practise on', () => {
+  beforeEach(() => setViewport({ width: 1280, height: 720 }));
+
+  it('is examined, named and marked by keys alone', async () => {
+    const element = await met();
+    find(element, '.site[tabindex="0"]').focus();
+    // The tab stop is the right femoral; the arrows lead over the groin and down the leg.
+    await press('f');
+    await element.updateComplete;
+    expect(find(element, '.card').textContent).to.include('right femoral');
+    expect(find(element, '.clock').textContent).to.include('0:15');
+    await press('ArrowRight');
+    await element.updateComplete;
+    await press('l');
+    await element.updateComplete;
+    expect(find(element, '.card').textContent).to.include('Listen over the left femoral');
+    await press('Enter');
+    await element.updateComplete;
+    expect(find(element, '.card').textContent).to.include('Feel the left femoral');
+    await press('ArrowDown', 'Enter');
+    await element.updateComplete;
+    expect(find(element, '.log').children.length).to.equal(4);
+    for (const name of ['ask onset', `feeling ${SIDE} leg`, `look ${SIDE} leg`]) {
+      const button = find<HTMLButtonElement>(element, `[data-act="${name}"]`);
+      button.closest('details')!.open = true;
+      button.focus();
+      await press('Enter');
+      await element.updateComplete;
+      expect(button.disabled).to.equal(true);
+    }
+    find(element, '.side .button.solid').focus();
+    await press('Enter');
+    await element.updateComplete;
+    find(element, `input[name="${LIMB} ${right.lesions[0]!.levels[0]}"]`).focus();
+    await press(' ');
+    for (const value of [right.cause!, right.stages[0]!, right.urgency, right.first[0]!]) {
+      chip(element, value).focus();
+      await press(' ');
+      await element.updateComplete;
+    }
+    find(element, '.answer .button.solid').focus();
+    await press('Enter');
+    await element.updateComplete;
+    expect(element.answered).to.equal(true);
+    expect(element.shadowRoot!.activeElement?.textContent).to.equal('Mark sheet');
+    expect(find(element, '.total b').textContent).to.equal('20');
+    expect(find(element, '.sheet').textContent).to.include('None missed');
+    expect(find(element, '.told').children.length).to.be.greaterThan(1);
+    // After the answer nothing more is examined.
+    find(element, '.site[tabindex="0"]').focus();
+    await press('d');
+    await element.updateComplete;
+    expect(element.shadowRoot!.querySelector('.card')).to.equal(null);
+  }).timeout(60000);
+
+  it('is examined, named and marked by touch on a phone, with room for a finger and nothing to scroll sideways', async () => {
+    await setViewport({ width: 390, height: 844 });
+    const element = await met();
+    for (const place of [`${SIDE} femoral`, `${SIDE} popliteal`, `${SIDE} dorsalis-pedis`])
+      await touched(element, site(element, place));
+    expect(find(element, '.log').children.length).to.equal(3);
+    await touched(element, find(element, '[data-tool="doppler"]'));
+    await touched(element, site(element, `${SIDE} dorsalis-pedis`));
+    expect(find(element, '.card').textContent).to.include('Doppler');
+    for (const button of element.shadowRoot!.querySelectorAll('.side .button, .tools .button'))
+      if (button.getBoundingClientRect().height)
+        expect(button.getBoundingClientRect().height).to.be.least(44);
+    await answered(element);
+    expect(element.answered).to.equal(true);
+    expect(document.documentElement.scrollWidth).to.be.most(390);
+    expect(find(element, '.sheet').textContent).to.include('Truth');
+  }).timeout(60000);
+
+  it('shows nothing of the truth before the answer, on the map or in words, and all of it after', async () => {
+    const element = await met();
+    const marks = (): number => element.shadowRoot!.querySelectorAll('.lesions .ridge').length;
+    const absent = (): number => element.shadowRoot!.querySelectorAll('.figure .g-absent').length;
+    const hollow = (): number => element.shadowRoot!.querySelectorAll('.ground [class*="none"]').length;
+    const [before, drawn] = [marks() + absent(), hollow()];
+    expect(before).to.equal(0);
+    await touched(element, site(element, `${SIDE} femoral`));
+    expect(hollow()).to.equal(drawn);
+    expect(text(element)).not.to.match(/Mark sheet|Rutherford IIb|Red flags/);
+    await answered(element);
+    expect(marks()).to.be.greaterThan(0);
+    expect(absent()).to.be.greaterThan(1);
+    expect(text(element)).to.include('Rutherford IIb');
+  }).timeout(60000);
+
+  it('does not forget: going back to the patient leaves findings and time as they were', async () => {
+    const element = await met();
+    await touched(element, site(element, `${SIDE} femoral`));
+    const clock = find(element, '.clock').textContent;
+    await touched(element, find(element, '.side .button.solid'));
+    await touched(element, find(element, '.answer .button:not(.solid)'));
+    expect(find(element, '.clock').textContent).to.equal(clock);
+    expect(find(element, '.log').children.length).to.equal(1);
+  });
+
+  it('holds a presentation against the truth', async () => {
+    const element = await met();
+    await touched(element, site(element, `${SIDE} popliteal`));
+    await answered(element);
+    find(element, 'textarea').focus();
+    await type(`${SIDE} popliteal absent, ${SIDE} radial normal`);
+    await touched(element, find(element, '[data-do="check"]'));
+    const verdicts = [...element.shadowRoot!.querySelectorAll('.presented li')].map(
+      ({ className }) => className,
+    );
+    expect(verdicts).to.deep.equal(['right', 'claimed']);
+  }).timeout(60000);
+
+  it('counts the hands of a room from one line, and marks the right choice after the answer only', async () => {
+    const element = await met();
+    const vote = find<HTMLDetailsElement>(element, '.vote');
+    vote.open = true;
+    find(element, '[name="counts"]').focus();
+    await type('2 0 5 13');
+    await press('Enter');
+    await element.updateComplete;
+    const hands = (): string[] =>
+      [...find(element, '.vote').querySelectorAll('.n')].map(({ textContent }) => textContent);
+    expect(hands()).to.deep.equal(['2 hands', '0 hands', '5 hands', '13 hands']);
+    expect(element.shadowRoot!.querySelector('.vote .true')).to.equal(null);
+    await answered(element);
+    expect(hands()[3]).to.equal('13 hands');
+    expect(find(element, '.vote .true').textContent).to.include('At once');
+  }).timeout(60000);
+
+  it('keeps results on the machine only where the page says so', async () => {
+    const key = 'pulse-practice:test';
+    localStorage.removeItem(key);
+    await answered(await met());
+    expect(localStorage.getItem(key)).to.equal(null);
+    const kept = await met(html`<pulse-practice code=${CODE} keep="test" lang="en"></pulse-practice>`);
+    await answered(kept);
+    expect(JSON.parse(localStorage.getItem(key)!)).to.have.length(1);
+    const again = await met(html`<pulse-practice keep="test" lang="en"></pulse-practice>`);
+    expect(text(again)).to.include('Your patients so far (1)');
+    find<HTMLElement>(again, '.extra summary').click();
+    await touched(again, find(again, '[data-do="forget"]'));
+    expect(localStorage.getItem(key)).to.equal(null);
+  }).timeout(60000);
+
+  it('is chosen by number or code, and told where there is none of it', async () => {
+    const element = await met(html`<pulse-practice lang="en"></pulse-practice>`);
+    find(element, '[name="number"]').focus();
+    await type('nobody');
+    await press('Enter');
+    await element.updateComplete;
+    expect(find(element, '[role="alert"]').textContent).to.include('no such patient');
+    find<HTMLInputElement>(element, '[name="number"]').select();
+    await type('7');
+    const changed: string[] = [];
+    element.addEventListener('practice-change', ({ code }) => changed.push(code));
+    await press('Enter');
+    await element.updateComplete;
+    expect(element.code).to.equal('clear-7');
+    expect(changed).to.deep.equal(['clear-7']);
+    expect(find(element, 'h2').textContent).to.equal('Patient clear-7');
+  });
+
+  it('gives an examiner the expected findings to tick, and says that it tells the truth', async () => {
+    const element = await met(html`<pulse-practice code=${CODE} examiner lang="en"></pulse-practice>`);
+    expect(text(element)).to.include('It tells the truth: not for the candidate');
+    expect(text(element)).to.include('Acute IIb');
+    expect(element.shadowRoot!.querySelectorAll('tbody input[type="checkbox"]').length).to.be.greaterThan(40);
+    expect(element.shadowRoot!.querySelector('.site')).to.equal(null);
+  });
+
+  it('is accessible while it is examined, answered and marked, and speaks German', async () => {
+    const element = await met(html`<pulse-practice code=${CODE} lang="de"></pulse-practice>`);
+    await touched(element, site(element, `${SIDE} femoral`));
+    await expect(element).to.be.accessible();
+    await touched(element, find(element, '.side .button.solid'));
+    await expect(element).to.be.accessible();
+    await touched(element, find(element, '.answer .button.solid'));
+    await expect(element).to.be.accessible();
+    expect(text(element)).to.include('nicht beantwortet');
+    expect(text(element)).to.include('Embolie');
+    expect(text(element)).not.to.match(/\bnot answered|Truth|Your answer\b/);
+  }).timeout(60000);
+});
