@@ -61,10 +61,15 @@ console.log(lead);
 function tryInEmptyProject(tarball) {
   const home = mkdtempSync(join(tmpdir(), 'pulse-map-release-'));
   try {
-    writeFileSync(join(home, 'package.json'), '{ "private": true, "type": "module" }');
+    writeFileSync(
+      join(home, 'package.json'),
+      '{ "name": "trial", "version": "0.0.0", "private": true, "type": "module" }',
+    );
     npm(['install', '--omit=optional', '--no-audit', '--no-fund', '--prefer-offline', tarball], home);
     writeFileSync(join(home, 'first.mjs'), FIRST_STEPS);
-    return run(process.execPath, ['first.mjs'], home);
+    const sentence = run(process.execPath, ['first.mjs'], home);
+    // Here nothing else is installed, so that the bill names what a user gets and no more.
+    return { sentence, bill: JSON.parse(npm(['sbom', '--sbom-format', 'cyclonedx'], home)) };
   } finally {
     rmSync(home, { recursive: true, force: true });
   }
@@ -91,13 +96,14 @@ function release() {
   mkdirSync(out);
   const [{ filename }] = JSON.parse(npm(['pack', '--json', '--ignore-scripts', '--pack-destination', out]));
   const tarball = join(out, filename);
-  said(`${filename} tried in an empty project: ${tryInEmptyProject(tarball)}`);
+  const { sentence, bill } = tryInEmptyProject(tarball);
+  said(`${filename} tried in an empty project: ${sentence}`);
 
-  const bill = JSON.parse(
-    npm(['sbom', '--omit', 'dev', '--omit', 'optional', '--omit', 'peer', '--sbom-format', 'cyclonedx']),
-  );
-  // npm calls the package by the folder that it lies in.
-  bill.metadata.component.name = 'pulse-map';
+  const billed = new Set(bill.components.map(({ group, name }) => (group ? `${group}/${name}` : name)));
+  const missing = shipped(lock)
+    .map(([path]) => path.replace(/^.*node_modules\//, ''))
+    .filter((name) => !billed.has(name));
+  if (missing.length) throw new Error(`bill of materials: found no ${missing.join(', ')}`);
   write('release/sbom.cdx.json', `${JSON.stringify(bill, null, 2)}\n`);
   said(`bill of materials: ${bill.components.length} components`);
   write('release/notes.md', `${notes}\n`);
