@@ -10,7 +10,6 @@ export const PLATE_PAINT = {
   '.p-tone': { fill: 'body-edge' },
   '.p-nail': { fill: 'paper', fillOpacity: 0.6, stroke: 'body-edge', width: 1, join: 'round' },
   '.p-line': INK,
-  '.p-bone': INK,
   '.p-over': INK,
   '.p-behind': { fill: 'none', stroke: 'deep' },
   '.p-behind-hollow': { fill: 'none', stroke: 'mute' },

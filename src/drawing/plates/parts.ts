@@ -1,4 +1,4 @@
-import { type ArteryId, vesselKey } from '../../anatomy/index.js';
+import { type ArteryId, type Place, vesselKey } from '../../anatomy/index.js';
 import { filletsOf } from '../fillets.js';
 import { type DrawnFlow, type Flow, REDUCED_WIDTH } from '../flow.js';
 import { type Point, sampleAt, type Spline, splineThrough } from '../geometry.js';
@@ -15,7 +15,6 @@ export interface PlatePart {
     | 'tone'
     | 'nail'
     | 'line'
-    | 'bone'
     | 'over'
     | 'behind'
     | 'behind-hollow'
@@ -117,8 +116,7 @@ function ground(plate: PreparedPlate, unit: PlateUnit): readonly PlatePart[] {
     { kind: 'body', d },
     ...toneParts,
     { kind: 'nail', d: nailPath.toString(), clip: 'skin' },
-    { kind: 'line', d: drawn(lines.filter(({ over, bone }) => !over && !bone)), clip: 'skin' },
-    { kind: 'bone', d: drawn(lines.filter(({ bone }) => bone)), clip: 'skin' },
+    { kind: 'line', d: drawn(lines.filter(({ over }) => !over)), clip: 'skin' },
     { kind: 'over', d: drawn(lines.filter(({ over }) => over)), clip: 'skin' },
   ];
   GROUNDS[unit].set(plate, parts);
@@ -278,6 +276,14 @@ export function plateParts(
     part('thinning', 'near-thinning'),
     part('near', 'near'),
   ].filter(({ d }) => d !== '');
+}
+
+/** The landmarks by which a site is found, as lines, in tenths of a unit of the plate. */
+export function helpPath(plate: PreparedPlate, { site, side }: Place): string {
+  const path = new PathWriter('tenth');
+  for (const { points, helps } of plate.plate.lines)
+    if (helps?.includes(site)) contour(splineThrough(plate.placed(points, side)), path);
+  return path.toString();
 }
 
 /** The deeper arteries of a plate, over which nearer ones stand off. */

@@ -48,8 +48,8 @@ export interface PlateLine {
   readonly weight: number;
   /** Drawn over the arteries: a tendon or muscle in front of them. */
   readonly over?: true;
-  /** Found by touch, and named in how a pulse is felt: stands out while a site is open. */
-  readonly bone?: true;
+  /** The sites that are found by it, as their technique says: it stands out while one of them is open. */
+  readonly helps?: readonly SiteId[];
 }
 
 /** A plane of second tone: one closed contour, or open ones chained so that their corners stay corners. */

@@ -1,5 +1,6 @@
 import {
   type ArteryId,
+  type Laterality,
   type Piece,
   type Place,
   type Side,
@@ -32,8 +33,8 @@ export interface PreparedPlate extends Chart {
   readonly outlines: readonly Spline[];
   /** Where a place lies, in units of the plate; `undefined` for one that is not on it. */
   positionOf(place: Place): Point | undefined;
-  /** Points as given, as they lie on this side. */
-  placed(points: string): Point[];
+  /** Points as given, as they lie on this side; on a plate of both, on the side asked for. */
+  placed(points: string, side?: Laterality): Point[];
 }
 
 /** Units of the whole figure for a millimetre: its stature of 1345 units is 1.75 m. */
@@ -118,7 +119,8 @@ function prepare(plate: Plate, view: PlateView): PreparedPlate {
     courses,
     outlines: sides.flatMap((side) => plate.outlines.map((points) => closedSpline(on(points, side)))),
     ridge,
-    placed: (points) => on(points, only === 'midline' ? plate.given : only),
+    placed: (points, side = plate.given) =>
+      on(points, only !== 'midline' ? only : side === 'midline' ? plate.given : side),
     positionOf(place) {
       const found = plate.sites.find(({ site }) => site === place.site);
       const course =

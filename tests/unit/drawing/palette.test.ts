@@ -39,6 +39,7 @@ const TEXT: readonly Pair[] = [
 /** Marks, edges of fields, arteries: WCAG 2.2, success criterion 1.4.11, 3 to 1. */
 const MARKS: readonly Pair[] = [
   ['ink', 'body'],
+  ['ink-2', 'body'],
   ['pulse', 'body'],
   ['weak-edge', 'body'],
   ['weak-edge', 'paper'],

@@ -22,7 +22,7 @@ import {
 } from '../../../src/drawing/index.js';
 import { drawnRecord } from '../../../src/drawing/drawn-record.js';
 import { layOutPlate } from '../../../src/drawing/plates/layout.js';
-import { plateParts } from '../../../src/drawing/plates/parts.js';
+import { helpPath, plateParts } from '../../../src/drawing/plates/parts.js';
 import type { Plate } from '../../../src/drawing/plates/plate.js';
 import { onArtery, preparedPlate, type PreparedPlate } from '../../../src/drawing/plates/prepared.js';
 import { emptyExamination, setPulse } from '../../../src/examination/index.js';
@@ -158,6 +158,17 @@ describe('plates', () => {
       return sampleAt((course as { spline: Spline }).spline, 1).x;
     };
     expect(end(more)).toBeGreaterThan(end(less));
+  });
+
+  it.each(PLATE_VIEWS)('%s: has landmarks by which each of its sites is found, on its own side', (view) => {
+    const plate = prepared(view);
+    for (const place of placesIn(view)) {
+      const d = helpPath(plate, place);
+      expect(d, placeKey(place)).not.toBe('');
+      const [x] = plate.positionOf(place) as Point;
+      const [first] = [...d.matchAll(/M(-?\d+)/g)].map(([, at]) => Number(at) / 10);
+      if (plate.plate.pair) expect(first! > plate.plate.size[0] / 2).toBe(x > plate.plate.size[0] / 2);
+    }
   });
 
   it('shows the left leg on the left from behind', () => {

@@ -49,8 +49,12 @@ function bodyLayer({ flow, layout, landmarks }: FigureView): SVGTemplateResult {
 
 /** The landmarks by which the open site is found, drawn to stand out. */
 function helpLayer({ layout, open, landmarks }: FigureView): SVGTemplateResult | typeof nothing {
-  const place = open && !layout.plate && placeFromKey(open);
-  const d = place ? landmarks?.landmarksFor(place.site, place.side) : undefined;
+  const place = open && placeFromKey(open);
+  const d =
+    place &&
+    (layout.plate
+      ? plateKit.part?.helpPath(layout.plate, place)
+      : landmarks?.landmarksFor(place.site, place.side));
   return d ? svg`<path class="helps" transform="scale(.1)" d=${d}></path>` : nothing;
 }
 
