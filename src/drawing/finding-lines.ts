@@ -24,6 +24,8 @@ export interface FindingFrame {
   textWidth(text: string): number;
   nameOf(place: Place): string;
   findingOf(place: Place): string;
+  /** What else no line may cover, such as buttons. */
+  readonly kept?: readonly Box[];
 }
 
 function lineBox({ x, y, anchor }: PlacedLabel, row: number, width: number): Box {
@@ -86,6 +88,7 @@ export function findingLines(
   frame: FindingFrame,
 ): ReadonlyMap<PlaceKey, readonly string[]> {
   const taken: Box[] = [
+    ...(frame.kept ?? []),
     ...sites.map(({ x, y }) => ({ left: x - GLYPH, right: x + GLYPH, top: y - GLYPH, bottom: y + GLYPH })),
     ...labels.map((label) => lineBox(label, 0, frame.textWidth(frame.nameOf(label.place)))),
   ];

@@ -10,6 +10,7 @@ import {
   placeLabels,
   sideOf,
 } from './labels.js';
+import { doorRooms } from './plates/door-places.js';
 import type { PlateCaption } from './plates/plate.js';
 import type { PreparedPlate } from './plates/prepared.js';
 import { positionOf } from './vessels.js';
@@ -198,6 +199,7 @@ export function layOut(
     textWidth,
     nameOf: (place) => labelOf(place).name,
     findingOf: (place) => (naming === 'names' ? (labelOf(place).finding ?? '') : ''),
+    kept: whole && naming === 'names' ? doorRooms({ scale, offsetX, offsetY, width }) : [],
   });
   return {
     view,

@@ -1,9 +1,9 @@
-import type { Laterality, Place } from '../../anatomy/index.js';
+import type { Place } from '../../anatomy/index.js';
 import { FINDING_STEP } from '../finding-lines.js';
-import { AXIS } from '../figure.js';
 import { GLYPH_SIZE } from '../glyphs.js';
 import { type LabelText, type Layout, textWidth } from '../layout.js';
 import { NAME_LINE } from '../labels.js';
+import { DOOR, doorAt } from './door-places.js';
 import { PLATE_VIEWS, type PlateName, plateOf, type PlateView } from './plate.js';
 
 /** Where the button of a plate stands, in px: the middle of it. */
@@ -12,18 +12,6 @@ export interface Door {
   readonly x: number;
   readonly y: number;
 }
-
-/** Height of a button, and what its edges take beside the words, in px. */
-export const DOOR = { height: 44, beside: 40 } as const;
-
-/** Where the buttons stand on the whole figure, of the patient's left, in figure units: beside hand, knee and foot. */
-const AT: Readonly<Record<PlateName, readonly [x: number, y: number]>> = {
-  hand: [1124, 812],
-  knee: [990, 1126],
-  foot: [990, 1262],
-  sole: [1124, 1262],
-  'legs-behind': [AXIS, 1240],
-};
 
 interface Box {
   readonly left: number;
@@ -39,8 +27,6 @@ const meet = (a: Box, b: Box): boolean =>
 const LINES = 2;
 const REACH = GLYPH_SIZE.map - 2;
 
-const mirror = (x: number, side: Laterality): number => (side === 'right' ? 2 * AXIS - x : x);
-
 /**
  * Where buttons that open plates stand beside the limbs of the whole figure; nothing where they would cover a site or a name, or
  * stick out: they stand below the figure then.
@@ -51,11 +37,10 @@ export function doorsOf(
   shortOf: (name: PlateName) => string,
 ): readonly Door[] {
   if (layout.view !== 'whole' || layout.naming === 'codes') return [];
-  const { scale, offsetX, offsetY, width, height } = layout;
+  const { width, height } = layout;
   const doors = PLATE_VIEWS.map((view): Door => {
-    const { name, side } = plateOf(view);
-    const [x, y] = AT[name];
-    return { view, x: mirror(x, side) * scale + offsetX, y: y * scale + offsetY };
+    const [x, y] = doorAt(view, layout);
+    return { view, x, y };
   });
   const boxes = doors.map(({ view, x, y }): Box => {
     const half = (textWidth(shortOf(plateOf(view).name)) + DOOR.beside) / 2;

@@ -202,6 +202,22 @@ describe('doorsOf', () => {
     }
   });
 
+  it.each([818, 1051, 1531])('leaves room at %i px for what was found before, in full', (width) => {
+    for (const words of [en, german]) {
+      const labelOf = (place: Place) => ({
+        name: words.map.siteShort(place.site),
+        code: words.anatomy.codes[place.site],
+        finding: words.map.earlierFinding(words.examination.grades.normal),
+      });
+      const layout = layOut('whole', width, 872, labelOf);
+      for (const [key, lines] of layout.findings) expect(lines.join(' '), key).not.toContain('…');
+      for (const side of ['left', 'right'] as const)
+        expect(layout.findings.get(`${side} ulnar`)?.join(' ')).toBe(
+          labelOf({ site: 'ulnar', side }).finding,
+        );
+    }
+  });
+
   it('stands nowhere where there is no room for names', () => {
     const labelOf = (place: Place) => ({ name: `${place.site} of a very long name`, code: 'XX' });
     expect(doorsOf(layOut('whole', 700, 872, labelOf), labelOf, () => 'Hand')).toEqual([]);
