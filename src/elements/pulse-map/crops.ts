@@ -40,6 +40,11 @@ export function aroundFigure(width: number): number {
   return 130 * (columnAt(width)?.grow ?? 1);
 }
 
+/** Height of the red flags that stand over the tools, in px; 0 before they are rendered. */
+export function flagsHeight({ renderRoot }: { readonly renderRoot?: ParentNode }): number {
+  return renderRoot?.querySelector<HTMLElement>('limb-flags')?.offsetHeight ?? 0;
+}
+
 /** The crops to choose from at a width. */
 export function cropsAt(width: number): readonly Crop[] {
   return width >= BOTH_ARMS ? ['arms', 'legs'] : ['right-arm', 'left-arm', 'legs'];

@@ -23,7 +23,7 @@ import type { OpenPlaceEvent, ReadingChangeEvent } from '../pulse-reading/events
 import { reader } from '../pulse-reading/reader.js';
 import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
-import { aroundFigure, cropWith, readingRoom } from './crops.js';
+import { aroundFigure, cropWith, flagsHeight, readingRoom } from './crops.js';
 import { allWordsFor, drawing, later } from './fetched.js';
 import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
 import type { FigureView } from './figure/render.js';
@@ -117,7 +117,7 @@ export class PulseMap extends RecordElement {
   readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
   readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
   readonly #plates = new PlateController(this.#session, this.#chooser);
-  readonly #figures = new FigureViews();
+  readonly #figures = new FigureViews(() => flagsHeight(this));
   /**
    * Kinds of act that the form around can record too, for what to do next; what the map itself records where not given:
    * pulses, bruits, delays and the onset.

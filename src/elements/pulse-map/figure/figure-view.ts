@@ -32,18 +32,22 @@ import type { FigureView } from './render.js';
 const TALL = { figure: 872, plate: 520 } as const;
 const PLATE_ROW = 64;
 /** Maximum height of the figure in px; it grows with a tall screen, such as one on a wall. */
-function tallest(around: number, plate: boolean): number {
-  return plate
-    ? Math.max(TALL.plate, windowHeight() - around - PLATE_ROW)
+function tallest(around: number, view: View, above: number): number {
+  return isPlateView(view)
+    ? Math.max(TALL.plate, windowHeight() - around - PLATE_ROW - above)
     : Math.max(TALL.figure, windowHeight() - around);
 }
 
-/** From this size in both directions, in px, the whole figure is scaled up, names and glyphs included, to be read from a distance. */
-const WALL = 1000;
+/**
+ * From this size, in px, a drawing is scaled up, names and glyphs included, to be read from a distance: on a projector of 1920 by 1080, and
+ * more so on a wall. The whole figure has more names for its height than its parts and the plates.
+ */
+const LARGE = { width: 1250, whole: 872, part: 660 } as const;
 const MOST_ENLARGED = 2.5;
 
-function enlargement(width: number, height: number): number {
-  return Math.min(MOST_ENLARGED, Math.max(1, Math.min(width, height) / WALL));
+function enlargement(view: View, width: number, height: number): number {
+  const down = height / (view === 'whole' ? LARGE.whole : LARGE.part);
+  return Math.min(MOST_ENLARGED, Math.max(1, Math.min(width / LARGE.width, down)));
 }
 
 /** What decides how the figure looks besides what the hand does on it just now. */
@@ -110,12 +114,20 @@ export class FigureViews {
         ? reader.part.placeRidges(marksIn(layout.view, marks), layout, labelsOf(sites, words))
         : [],
   );
-  /** Computed once per width: a phone's toolbars change the height of the window, and the figure must not follow during recording. */
-  readonly #tallest = memoizeLast((_width: number, around: number, plate: boolean) => tallest(around, plate));
+  /**
+   * Computed once per width and view: a phone's toolbars change the height of the window, and a red flag may be raised; the figure must
+   * not follow while one records.
+   */
+  readonly #tallest = memoizeLast((_width: number, around: number, view: View) =>
+    tallest(around, view, isPlateView(view) ? this.above() : 0),
+  );
   /** Ways round a block are sketched on the whole figure only. */
   readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: SiteViews, layout: Layout) =>
     layout.plate ? [] : all.filter(({ to }) => sites.has(placeKey(to))),
   );
+
+  /** @param above height of the red flags over the tools, in px: a plate fits the window beneath them */
+  constructor(private readonly above: () => number = () => 0) {}
 
   view(source: FigureSource, hand: Handled): FigureView {
     const { view, examination, words, allWords, painting, earlier } = source;
@@ -123,9 +135,9 @@ export class FigureViews {
       ? reader.part.drawnRecord(source.read, earlier)
       : unread(source.read);
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
-    const height = source.height ?? this.#tallest(source.width, source.around, isPlateView(view));
+    const height = source.height ?? this.#tallest(source.width, source.around, view);
     // Laid out smaller, then scaled up by the viewBox.
-    const by = enlargement(source.width, height);
+    const by = enlargement(view, source.width, height);
     const layout = this.#layout(
       view,
       source.width / by,
