@@ -4,7 +4,7 @@ import { AXIS } from '../figure.js';
 /** Height of a button, and what its edges take beside the words, in px. */
 export const DOOR = { height: 44, beside: 40 } as const;
 /** Half the width that is kept clear for a button, in px: as wide as the words of the languages that ship. */
-const halfOf = (name: PlateName): number => (name === 'hand' ? 36 : 43);
+const halfOf = (name: PlateName): number => (name === 'hand' ? 38 : 43);
 
 /**
  * Where the buttons stand on the whole figure, of the patient's left, in figure units: beside hand, knee and foot; that of the hand
@@ -19,7 +19,7 @@ const AT: Readonly<Record<PlateName, readonly [x: number, y: number]>> = {
 };
 
 /** Room between a button and the edge of the drawing, in px. */
-const EDGE = 2;
+const EDGE = 3;
 
 /** A whole figure laid out. */
 interface Frame {

@@ -16,6 +16,7 @@ import {
   groundParts,
   drawnFlow,
   isPlateView,
+  labelsOf,
   landmarksFor,
   LANDMARKS,
   landmarksOf,
@@ -25,10 +26,11 @@ import {
   pointsFrom,
   sampleAt,
   showsArms,
+  sitesIn,
   silhouetteOf,
   VIEWS,
 } from '../../../src/drawing/index.js';
-import { emptyExamination } from '../../../src/examination/index.js';
+import { emptyExamination, restNormal } from '../../../src/examination/index.js';
 import { en } from '../../../src/locale/index.js';
 import { de as german } from '../../../src/locale/de/index.js';
 import { contours } from '../../tools/path.js';
@@ -204,16 +206,13 @@ describe('doorsOf', () => {
 
   it.each([818, 1051, 1531])('leaves room at %i px for what was found before, in full', (width) => {
     for (const words of [en, german]) {
-      const labelOf = (place: Place) => ({
-        name: words.map.siteShort(place.site),
-        code: words.anatomy.codes[place.site],
-        finding: words.map.earlierFinding(words.examination.grades.normal),
-      });
+      const [now, before] = [emptyExamination('0-3'), restNormal(emptyExamination('0-3'))];
+      const labelOf = labelsOf(sitesIn('whole', now, before, undefined, undefined, words), words);
       const layout = layOut('whole', width, 872, labelOf);
       for (const [key, lines] of layout.findings) expect(lines.join(' '), key).not.toContain('…');
       for (const side of ['left', 'right'] as const)
         expect(layout.findings.get(`${side} ulnar`)?.join(' ')).toBe(
-          labelOf({ site: 'ulnar', side }).finding,
+          labelOf({ site: 'ulnar', side }).finding ?? 'nothing',
         );
     }
   });
