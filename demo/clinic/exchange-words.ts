@@ -5,6 +5,10 @@ interface Words {
   readonly exportTitle: string;
   readonly version: string;
   readonly save: string;
+  readonly content: string;
+  readonly findingsBundle: string;
+  readonly formAnswers: string;
+  readonly snomed: string;
   readonly licence: string;
   readonly failed: (reason: string) => string;
   readonly importTitle: string;
@@ -36,14 +40,19 @@ const en: Words = {
   exportTitle: 'Export as FHIR',
   version: 'Version of FHIR',
   save: 'Save as a file (JSON)',
-  licence: 'Codes of SNOMED CT are left out; they may be added only where the site holds a licence.',
+  content: 'What is written',
+  findingsBundle: 'Findings (Bundle)',
+  formAnswers: 'Answers to the form (QuestionnaireResponse)',
+  snomed: 'Add codes of SNOMED CT to the findings',
+  licence:
+    'Only where your site holds a licence. Without them the findings keep their LOINC codes and their words.',
   failed: (reason) => `The file was not made: ${reason}`,
   importTitle: 'Import a FHIR file',
-  file: 'FHIR bundle, R4 or R5 (JSON)',
+  file: 'FHIR bundle or form answers, R4 or R5 (JSON)',
   first: 'What was read is shown first; nothing is kept before you say so.',
   badJson: (name) => `“${name}” is not JSON. Nothing was read.`,
   unreadable: (reason) => `The file cannot be opened: ${reason}`,
-  noBundle: (name) => `“${name}” holds no FHIR bundle. Nothing was read.`,
+  noBundle: (name) => `“${name}” holds neither a FHIR bundle nor the answers to a form. Nothing was read.`,
   stranger: (name) => `The file is about another patient, not about ${name}. Nothing was read.`,
   nothing: (name) => `Nothing in “${name}” could be read.`,
   read: (name) => `Read from “${name}”`,
@@ -67,15 +76,20 @@ const de: Words = {
   exportTitle: 'Als FHIR exportieren',
   version: 'FHIR-Version',
   save: 'Als Datei speichern (JSON)',
+  content: 'Was geschrieben wird',
+  findingsBundle: 'Befunde (Bundle)',
+  formAnswers: 'Antworten zum Formular (QuestionnaireResponse)',
+  snomed: 'Den Befunden Codes aus SNOMED CT beifügen',
   licence:
-    'Codes aus SNOMED CT sind ausgelassen; sie dürfen nur dort hinzukommen, wo das Haus eine Lizenz hat.',
+    'Nur, wo Ihr Haus eine Lizenz hat. Ohne sie behalten die Befunde ihre LOINC-Codes und ihre Wörter.',
   failed: (reason) => `Die Datei wurde nicht erstellt: ${reason}`,
   importTitle: 'FHIR-Datei importieren',
-  file: 'FHIR-Bundle, R4 oder R5 (JSON)',
+  file: 'FHIR-Bundle oder Formularantworten, R4 oder R5 (JSON)',
   first: 'Zuerst wird gezeigt, was gelesen wurde; behalten wird erst, was Sie bestätigen.',
   badJson: (name) => `„${name}“ ist kein JSON. Es wurde nichts gelesen.`,
   unreadable: (reason) => `Die Datei lässt sich nicht öffnen: ${reason}`,
-  noBundle: (name) => `„${name}“ enthält kein FHIR-Bundle. Es wurde nichts gelesen.`,
+  noBundle: (name) =>
+    `„${name}“ enthält weder ein FHIR-Bundle noch Antworten zu einem Formular. Es wurde nichts gelesen.`,
   stranger: (name) => `Die Datei betrifft eine andere Person, nicht ${name}. Es wurde nichts gelesen.`,
   nothing: (name) => `Aus „${name}“ ließ sich nichts lesen.`,
   read: (name) => `Gelesen aus „${name}“`,

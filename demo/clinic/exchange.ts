@@ -20,6 +20,25 @@ const referenceTo = (patient: Patient): string => `Patient/${patient.id}`;
 /** Carries every word of the record, so it is fetched only by those who exchange. */
 const fetchFhir = () => import('pulse-map/fhir');
 
+/** A choice of one; the first stands chosen. */
+const radios = (
+  name: string,
+  legend: string,
+  options: readonly (readonly [value: string, text: string])[],
+): TemplateResult =>
+  html`<fieldset class="field choice-field">
+    <legend>${legend}</legend>
+    <div class="choices">
+      ${options.map(
+        ([value, text], index) =>
+          html`<label class="choice"
+            ><input type="radio" name=${name} value=${value} ?checked=${index === 0} />
+            <span>${text}</span></label
+          >`,
+      )}
+    </div>
+  </fieldset>`;
+
 /** A saved visit as a FHIR file. */
 export function visitExport(examination: Examination, patient: Patient, visit: Visit): TemplateResult {
   const said = words();
@@ -27,16 +46,21 @@ export function visitExport(examination: Examination, patient: Patient, visit: V
     event.preventDefault();
     const form = event.currentTarget as HTMLFormElement;
     const fault = form.querySelector('[role=alert]') as HTMLElement;
-    const fhirVersion = new FormData(form).get('fhir-version') as FhirVersion;
+    const chosen = new FormData(form);
+    const fhirVersion = chosen.get('fhir-version') as FhirVersion;
+    const asAnswers = chosen.get('fhir-content') === 'answers';
     const language = examinationLanguage();
     fault.textContent = '';
     try {
-      const [{ toBundle }] = await Promise.all([fetchFhir(), fetchWords(language)]);
+      const [{ toBundle, toResponse }] = await Promise.all([fetchFhir(), fetchWords(language)]);
       const subject = { reference: referenceTo(patient), display: patient.name };
-      const bundle = toBundle(examination, { fhirVersion, subject, language, id: visit.id });
+      const options = { fhirVersion, subject, language, id: visit.id };
+      const resource = asAnswers
+        ? toResponse(examination, options)
+        : toBundle(examination, { ...options, snomed: chosen.has('snomed') });
       saveFile(
-        JSON.stringify(bundle, null, 2),
-        `visit-${visit.fields['date'] ?? ''}-${fhirVersion.toLowerCase()}.json`,
+        JSON.stringify(resource, null, 2),
+        `visit-${visit.fields['date'] ?? ''}-${asAnswers ? 'form-' : ''}${fhirVersion.toLowerCase()}.json`,
         'application/fhir+json',
       );
     } catch (error) {
@@ -46,19 +70,21 @@ export function visitExport(examination: Examination, patient: Patient, visit: V
   return html`<details class="letter exchange" lang=${examinationLanguage()}>
     <summary>${said.exportTitle}</summary>
     <form aria-label=${said.exportTitle} @submit=${save}>
-      <fieldset class="field choice-field">
-        <legend>${said.version}</legend>
-        <div class="choices">
-          ${(['R4', 'R5'] as const).map(
-            (version) =>
-              html`<label class="choice"
-                ><input type="radio" name="fhir-version" value=${version} ?checked=${version === 'R4'} />
-                <span>${version}</span></label
-              >`,
-          )}
-        </div>
-      </fieldset>
-      <p class="hint">${said.licence}</p>
+      ${radios('fhir-content', said.content, [
+        ['findings', said.findingsBundle],
+        ['answers', said.formAnswers],
+      ])}
+      ${radios('fhir-version', said.version, [
+        ['R4', 'R4'],
+        ['R5', 'R5'],
+      ])}
+      <div class="field">
+        <label class="choice"
+          ><input type="checkbox" name="snomed" aria-describedby="fhir-licence" />
+          <span>${said.snomed}</span></label
+        >
+        <p class="hint" id="fhir-licence">${said.licence}</p>
+      </div>
       <button type="submit" class="button">${said.save}</button>
       <p class="fault" role="alert"></p>
     </form>
@@ -99,7 +125,11 @@ const textAt = (value: unknown, ...path: readonly (string | number)[]): string =
   return typeof found === 'string' ? found : '';
 };
 
+const isForm = (json: unknown): boolean => textAt(json, 'resourceType') === 'QuestionnaireResponse';
+
+/** What says of whom and of which day it is: the observations of a bundle, or the form itself. */
 function observationsOf(json: unknown): readonly unknown[] {
+  if (isForm(json)) return [json];
   const entries = at(json, 'entry');
   return (Array.isArray(entries) ? entries : [])
     .map((entry) => at(entry, 'resource'))
@@ -108,8 +138,11 @@ function observationsOf(json: unknown): readonly unknown[] {
 
 async function readFile({ json }: Chosen, patient: Patient, day: string): Promise<Read> {
   const language = examinationLanguage();
-  const [{ fromBundle, toBundle, unreadText }] = await Promise.all([fetchFhir(), fetchWords(language)]);
-  const { examination, unread } = fromBundle(json, {
+  const [{ fromBundle, fromResponse, toBundle, unreadText }] = await Promise.all([
+    fetchFhir(),
+    fetchWords(language),
+  ]);
+  const { examination, unread } = (isForm(json) ? fromResponse : fromBundle)(json, {
     subject: referenceTo(patient),
     ...(day && { day }),
   });

@@ -1,6 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { parseExaminationText } from 'pulse-map/core';
-import { toBundle } from 'pulse-map/fhir';
+import { toBundle, toResponse } from 'pulse-map/fhir';
 import { ClinicStore } from '../../../demo/clinic/database.js';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
@@ -128,7 +128,6 @@ describe('a saved visit as a FHIR file', () => {
       await unfold('Export as FHIR');
       labelled(version).focus();
       await press('Space');
-      expect(readableText(app.querySelector('main')!)).to.contain('Codes of SNOMED CT are left out');
       const file = await savedBy(() => activate(byRole(app, 'button', 'Save as a file (JSON)')));
       expect(file.name).to.match(new RegExp(`^visit-\\d{4}-\\d\\d-\\d\\d-${version.toLowerCase()}\\.json$`));
       expect(file.text).to.contain(`"Patient/${ID}"`);
@@ -149,6 +148,33 @@ describe('a saved visit as a FHIR file', () => {
       expect(after.filter((one) => one !== added)).to.deep.equal(before);
     });
   }
+
+  it('carries codes of SNOMED CT only where that is chosen', async () => {
+    const [visit] = await kept();
+    await open(`#/patients/${ID}/visits/${visit!.id}`);
+    await unfold('Export as FHIR');
+    labelled('Add codes of SNOMED CT to the findings').focus();
+    await press('Space');
+    const file = await savedBy(() => activate(byRole(app, 'button', 'Save as a file (JSON)')));
+    expect(file.text).to.contain('http://snomed.info/sct');
+  });
+
+  it('is the answers to a form where that is chosen, and comes back equal', async () => {
+    const [visit] = await kept();
+    await open(`#/patients/${ID}/visits/${visit!.id}`);
+    await unfold('Export as FHIR');
+    labelled(/^Answers to the form/).focus();
+    await press('Space');
+    const file = await savedBy(() => activate(byRole(app, 'button', 'Save as a file (JSON)')));
+    expect(file.name).to.match(/^visit-\d{4}-\d\d-\d\d-form-r4\.json$/);
+    expect(JSON.parse(file.text).resourceType).to.equal('QuestionnaireResponse');
+
+    await openImport();
+    choose(file.text, file.name);
+    await until(() => allByRole(app, 'button', 'Keep as a visit').length, 'what was read');
+    expect(said()).to.contain('Everything in the file was read.');
+    expect(said()).to.contain('already stands in a visit');
+  });
 
   it('is offered in German with the German examination', async () => {
     localStorage.setItem(LANGUAGE, 'de');
@@ -211,10 +237,15 @@ describe('a FHIR file that is imported', () => {
 
   const REFUSED: readonly (readonly [what: string, text: string, sentence: string])[] = [
     ['no JSON', '{"resourceType": "Bundle", ', '“findings.json” is not JSON. Nothing was read.'],
-    ['JSON that is no bundle', '[1, 2]', 'holds no FHIR bundle. Nothing was read.'],
+    ['JSON that is no bundle', '[1, 2]', 'holds neither a FHIR bundle nor the answers to a form.'],
     [
       'a file about another patient',
       JSON.stringify(toBundle(chronic, { subject: { reference: 'Patient/okafor' } })),
+      'The file is about another patient, not about',
+    ],
+    [
+      'the answers of another patient',
+      JSON.stringify(toResponse(chronic, { subject: { reference: 'Patient/okafor' } })),
       'The file is about another patient, not about',
     ],
     ['an empty bundle', '{"resourceType":"Bundle","entry":[]}', 'Nothing in “findings.json” could be read.'],
