@@ -1,13 +1,11 @@
 import { PRACTICE_ACTS, PRACTICE_CAUTIONS, COMPLAINTS } from '../../src/practice/index.js';
 import type { PracticeWords } from '../../src/locale/practice.js';
-import { one, type Samples } from './word-samples-of.js';
+import { one, type Samples, three } from './word-samples-of.js';
 
 /** Arguments for the words of a patient to practise on. */
 export const PRACTICE_SAMPLES: Samples<PracticeWords> = {
   patient: one(['4817']),
-  brief: COMPLAINTS.flatMap((complaint) =>
-    (['right', 'left', undefined] as const).map((side) => [67, complaint, side]),
-  ),
+  brief: three([67], COMPLAINTS, ['right', 'left', undefined]),
   act: one(PRACTICE_ACTS),
   time: [[12, 5]],
   points: [[7, 20]],
