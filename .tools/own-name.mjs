@@ -11,7 +11,10 @@ export const ownName = [
   { find: /^pulse-map\/locale\/([^/]+)$/, replacement: `${src}/locale/$1/register.ts` },
   { find: /^pulse-map\/core\/tables$/, replacement: `${src}/core-tables.ts` },
   { find: /^pulse-map\/flow\/worker$/, replacement: `${src}/flow-worker.ts` },
-  { find: /^pulse-map\/(core|fhir|flow|lesson|letter|notes|picture|practice|report)$/, replacement: `${src}/$1.ts` },
+  {
+    find: /^pulse-map\/(core|fhir|flow|lesson|letter|notes|picture|practice|report)$/,
+    replacement: `${src}/$1.ts`,
+  },
   { find: /^pulse-map$/, replacement: `${src}/index.ts` },
 ];
 

@@ -71,8 +71,7 @@ function partText(part: PlatePart, ink: Ink, unit: number, written: (part: Plate
 }
 
 /** Skin and landmarks under the arteries, which no finding changes; those over the deeper arteries are no less the same. */
-const isUnder = ({ kind }: PlatePart): boolean =>
-  ['shade', 'body', 'tone', 'nail', 'line'].includes(kind);
+const isUnder = ({ kind }: PlatePart): boolean => ['shade', 'body', 'tone', 'nail', 'line'].includes(kind);
 const isSame = (part: PlatePart): boolean => isUnder(part) || part.kind === 'over';
 
 const alike = (flow: Flow): DrawnFlow[] =>
