@@ -27,6 +27,7 @@ export { LimbStopwatch } from './elements/limb-stopwatch/element.js';
 export { PulseMap } from './elements/pulse-map/element.js';
 export { PulseReading } from './elements/pulse-reading/element.js';
 export { CallChangeEvent } from './elements/limb-flags/calls.js';
+export type { LetterChangeEvent } from './elements/limb-letter/events.js';
 export type { ChartChangeEvent } from './elements/limb-observations/element.js';
 export type { CompareChangeEvent, VisitOpenEvent } from './elements/limb-visits/events.js';
 export type { ShowChangeEvent } from './elements/pulse-lesson/element.js';

@@ -10,7 +10,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build as viteBuild } from 'vite';
 import { root, run, unpackInto } from '../tools/packed.mjs';
 
-const APPS = ['react', 'vue', 'svelte', 'angular', 'static', 'ssr'];
+const APPS = ['react', 'vue', 'svelte', 'angular', 'static', 'ssr', 'node'];
 export const home = join(root, '.cache/hosts');
 const dist = join(home, 'dist');
 export const bin = (path) => join(root, 'node_modules', path);

@@ -16,13 +16,14 @@ beforeAll(async () => {
 });
 afterAll(() => host?.close());
 
-/** Runs a program of the project's packages in an application; resolves to what it wrote where it failed, else to nothing. */
-const complaints = (script: string, ...args: string[]): Promise<string> =>
+/** Runs a program in an application; resolves to what it wrote where it failed, else to nothing. */
+const complaintsOf = (...args: string[]): Promise<string> =>
   new Promise((done) => {
-    execFile(process.execPath, [bin(script), ...args], { cwd: home }, (error, stdout, stderr) =>
+    execFile(process.execPath, args, { cwd: home }, (error, stdout, stderr) =>
       done(error ? stdout + stderr : ''),
     );
   });
+const complaints = (script: string, ...args: string[]): Promise<string> => complaintsOf(bin(script), ...args);
 
 const settings = (app: string): string => join(home, app, 'tsconfig.json');
 
@@ -41,6 +42,10 @@ describe('the types', () => {
   it('hold in a page of modules', async () => {
     expect(await complaints('typescript/bin/tsc', '-p', settings('ssr'))).toBe('');
   });
+});
+
+it('exchanges records and writes letters in plain Node', async () => {
+  expect(await complaintsOf(join(home, 'node/exchange.mjs'))).toBe('');
 });
 
 interface Opened {
