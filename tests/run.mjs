@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { browserOrInstall, engineOrInstall } from '../.tools/install-browser.mjs';
 import { installMissing, quietEnv, root } from '../.tools/install.mjs';
 
-const STEP_MINUTES = 15;
+const STEP_MINUTES = 30;
 /** Steps that only run where they are asked for. */
 const EXTRA = ['firefox', 'webkit'];
 /** Steps that use one core at a time run beside each other; the others use all there are. */
