@@ -1,23 +1,24 @@
-// Bundles the browser tests once a run: a page then loads about a hundred files instead of a thousand modules.
+// Bundles the browser tests, and the scripts of the pages that they open, once a run: a page then loads about a hundred files instead
+// of a thousand modules.
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const TEST = /^\/(tests\/browser\/.+\.test)\.ts$/;
+const ENTRY = /^\/(tests\/browser\/.+(?:\.test|-page))\.ts$/;
 const CHUNKS = '__chunks';
 
-function testFiles() {
+function entries() {
   return readdirSync(new URL('../browser', import.meta.url), { recursive: true })
     .map((path) => `tests/browser/${path.replaceAll('\\', '/')}`)
-    .filter((path) => path.endsWith('.test.ts'));
+    .filter((path) => ENTRY.test(`/${path}`));
 }
 
-/** Every output by its address, without its extension for the tests themselves. */
+/** Every output by its address. */
 async function bundled() {
   const { outputFiles } = await build({
     absWorkingDir: root,
-    entryPoints: testFiles(),
+    entryPoints: entries(),
     bundle: true,
     splitting: true,
     format: 'esm',
@@ -58,14 +59,14 @@ export function bundleTestsPlugin() {
   return {
     name: 'bundle-tests',
     async serve({ path }) {
-      const test = TEST.exec(path)?.[1];
-      if (watching || !(test || path.startsWith(`/${CHUNKS}/`) || path.endsWith('.test.js.map')))
+      const entry = ENTRY.exec(path)?.[1];
+      if (watching || !(entry || path.startsWith(`/${CHUNKS}/`) || path.endsWith('.test.js.map')))
         return undefined;
       files ??= bundled().catch((error) => {
         console.error(`The tests are served module by module, which is slow: ${error.message}`);
         return new Map();
       });
-      const body = (await files).get(test ? `/${test}.js` : path);
+      const body = (await files).get(entry ? `/${entry}.js` : path);
       return body === undefined ? undefined : { body, type: path.endsWith('.map') ? 'json' : 'js' };
     },
   };

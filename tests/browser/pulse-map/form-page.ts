@@ -1,0 +1,1 @@
+import '../../../src/elements/pulse-map/define.js';
