@@ -10,7 +10,17 @@ describe('the examples of the README', () => {
   });
 
   it('show every host', () => {
-    const hosts = ['static', 'react', 'react-action', 'vue', 'svelte', 'angular', 'ssr', 'policy'];
+    const hosts = [
+      'static',
+      'react',
+      'react-action',
+      'vue',
+      'svelte',
+      'angular',
+      'ssr',
+      'policy',
+      'exchange',
+    ];
     expect(shownIn(readme).sort()).toEqual(hosts.sort());
   });
 
