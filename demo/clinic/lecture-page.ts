@@ -1,52 +1,24 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { html, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
 import type { Lesson } from 'pulse-map/lesson';
-import { examinationLanguage, followLanguage } from './language.js';
+import { examinationLanguage } from './language.js';
+import { LessonRoom } from './lesson-room.js';
 import { hashOf } from './routes.js';
 
 /** The teaching room: the lessons that ship, one of them on the screen, or its presenter's window. Fetched when it is first opened. */
-export class LectureRoom extends LitElement {
+export class LectureRoom extends LessonRoom {
   @property() lessonId = '';
   @property({ type: Boolean }) presenter = false;
-  @state() private lessons: readonly Lesson[] | undefined;
-  @state() private failed = false;
+  protected readonly heading = 'Lecture';
+  protected readonly notFetched = 'The lessons could not be fetched. Load the page again.';
 
-  constructor() {
-    super();
-    followLanguage(this);
+  protected defineElement(): Promise<unknown> {
+    return import('pulse-map/elements/pulse-lesson/define');
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    void this.#fetch();
-  }
-
-  protected override createRenderRoot(): this {
-    return this;
-  }
-
-  async #fetch(): Promise<void> {
-    try {
-      const [{ SHIPPED_LESSON_IDS, shippedLesson }] = await Promise.all([
-        import('pulse-map/lesson'),
-        import('pulse-map/elements/pulse-lesson/define'),
-      ]);
-      this.lessons = await Promise.all(SHIPPED_LESSON_IDS.map(shippedLesson));
-    } catch {
-      this.failed = true;
-    }
-  }
-
-  protected override render(): TemplateResult {
-    if (!this.lessons)
-      return html`<main class="page narrow">
-        <h1 tabindex="-1">Lecture</h1>
-        <p role="status">
-          ${this.failed ? 'The lessons could not be fetched. Load the page again.' : 'Loading…'}
-        </p>
-      </main>`;
-    const lesson = this.lessons.find(({ id }) => id === this.lessonId);
-    return lesson ? this.#room(lesson) : this.#list(this.lessons);
+  protected page(lessons: readonly Lesson[]): TemplateResult {
+    const lesson = lessons.find(({ id }) => id === this.lessonId);
+    return lesson ? this.#room(lesson) : this.#list(lessons);
   }
 
   #list(lessons: readonly Lesson[]): TemplateResult {

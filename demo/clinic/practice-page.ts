@@ -1,51 +1,23 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { html, nothing, type TemplateResult } from 'lit';
+import { property } from 'lit/decorators.js';
 import type { Lesson } from 'pulse-map/lesson';
-import { examinationLanguage, followLanguage } from './language.js';
+import { examinationLanguage } from './language.js';
+import { LessonRoom } from './lesson-room.js';
 import { hashOf } from './routes.js';
 
 /** The practice room: a hidden patient, met by its code, or the patients of the lessons. Fetched when it is first opened. */
-export class PracticeRoom extends LitElement {
+export class PracticeRoom extends LessonRoom {
   /** Code of the patient, as it stands in the address. */
   @property() code = '';
   @property({ type: Boolean }) examiner = false;
-  @state() private lessons: readonly Lesson[] | undefined;
-  @state() private failed = false;
+  protected readonly heading = 'Practice';
+  protected readonly notFetched = 'The patients could not be fetched. Load the page again.';
 
-  constructor() {
-    super();
-    followLanguage(this);
+  protected defineElement(): Promise<unknown> {
+    return import('pulse-map/elements/pulse-practice/define');
   }
 
-  override connectedCallback(): void {
-    super.connectedCallback();
-    void this.#fetch();
-  }
-
-  protected override createRenderRoot(): this {
-    return this;
-  }
-
-  async #fetch(): Promise<void> {
-    try {
-      const [{ SHIPPED_LESSON_IDS, shippedLesson }] = await Promise.all([
-        import('pulse-map/lesson'),
-        import('pulse-map/elements/pulse-practice/define'),
-      ]);
-      this.lessons = await Promise.all(SHIPPED_LESSON_IDS.map(shippedLesson));
-    } catch {
-      this.failed = true;
-    }
-  }
-
-  protected override render(): TemplateResult {
-    if (!this.lessons)
-      return html`<main class="page narrow">
-        <h1 tabindex="-1">Practice</h1>
-        <p role="status">
-          ${this.failed ? 'The patients could not be fetched. Load the page again.' : 'Loading…'}
-        </p>
-      </main>`;
+  protected page(lessons: readonly Lesson[]): TemplateResult {
     const place = Number(/^lesson-([0-9]+)$/.exec(this.code)?.[1] ?? 0);
     return html`<main class="page practice">
       <h1 tabindex="-1">Practice</h1>
@@ -56,14 +28,14 @@ export class PracticeRoom extends LitElement {
       ${this.code ? this.#links() : nothing}
       <pulse-practice
         .code=${place ? '' : this.code}
-        .lesson=${this.lessons[place - 1] ?? null}
+        .lesson=${lessons[place - 1] ?? null}
         .place=${place || 1}
         ?examiner=${this.examiner}
         keep="alder-row"
         lang=${examinationLanguage()}
         @practice-change=${({ code }: { readonly code: string }) => this.#met(code)}
       ></pulse-practice>
-      ${this.code ? nothing : this.#list(this.lessons)}
+      ${this.code ? nothing : this.#list(lessons)}
     </main>`;
   }
 
