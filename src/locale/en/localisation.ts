@@ -112,7 +112,7 @@ const table: LocalisationTable = {
   held: (held, tried) => `It stays first in ${held} of ${tried} ways of varying all assumptions at once.`,
   hangsOn: (assumptions) => `It depends on ${assumptions}.`,
   ungraded: (limb, count) =>
-    `${count === 1 ? 'One site' : `${count} sites`} of the ${anatomy.limbs[limb]} remain.`,
+    `${count === 1 ? 'One site' : `${count} sites`} of the ${anatomy.limbs[limb]} ${count === 1 ? 'remains' : 'remain'}.`,
   allOpen: (cause) => `Most probable overall explanation: every artery patent; ${cause}.`,
   story: (lesions, cause) => `Most probable overall explanation: ${lesions}; probable cause: ${cause}.`,
   reconstituted: ', stenosed or reconstituted',
