@@ -71,22 +71,31 @@ export class PlateController implements ReactiveController {
     });
   }
 
-  /** The figure, with the way back from a plate above it, or the ways to plates beside its limbs, else below it. */
+  /**
+   * The figure, with the way back from a plate above it, or the ways to plates beside its limbs, else below it. One template
+   * for all of them: a figure drawn anew would drop the focus and a press under way.
+   */
   around(layout: Layout, figure: TemplateResult): TemplateResult {
-    if (isPlateView(layout.view)) return html`${this.#row()}${figure}`;
+    const onPlate = isPlateView(layout.view);
+    const doors = onPlate ? [] : this.#doors(layout);
+    return html`${onPlate ? this.#row() : nothing}
+      <div class="stage">
+        ${figure}
+        ${doors.length ? html`<div class="doors" role="group" aria-label=${this.session.words.map.plates.others}>${doors}</div>` : nothing}
+      </div>
+      ${onPlate || doors.length ? nothing : this.#row()}`;
+  }
+
+  #doors(layout: Layout): TemplateResult[] {
     const { words } = this.session;
     const doors = doorsOf(
       layout,
       (place) => ({ name: words.map.siteShort(place.site) }),
       (name) => words.map.plates.short[name],
     );
-    if (!doors.length) return html`${figure}${this.#row()}`;
-    return html`<div class="stage">
-      ${figure}
-      <div class="doors" role="group" aria-label=${words.map.plates.others}>
-        ${doors.map(({ view, x, y }) => this.#button(view, { left: x / layout.width, top: y / layout.height }))}
-      </div>
-    </div>`;
+    return doors.map(({ view, x, y }) =>
+      this.#button(view, { left: x / layout.width, top: y / layout.height }),
+    );
   }
 
   /** The way back from a plate and to those beside it; from the figure, the way to every plate of what is shown. */
