@@ -14,7 +14,9 @@ export default defineConfig({
   resolve: { alias: ownName },
   test: {
     environment: 'node',
-    testTimeout: 10_000,
+    // A guard against hanging, never a limit of speed: a busy machine has taken ten times as long as a quiet one.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     passWithNoTests: true,
     projects: [
       { extends: true, test: { name: 'alone', include: ALONE } },

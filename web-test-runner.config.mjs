@@ -17,10 +17,11 @@ export default {
   nodeResolve: true,
   concurrency: 2,
   // The first page of a run waits until the tests are bundled.
-  browserStartTimeout: 60_000,
-  testsStartTimeout: 60_000,
-  testsFinishTimeout: 120_000,
-  testFramework: { config: { ui: 'bdd', timeout: engine === 'chromium' ? 10_000 : 30_000 } },
+  browserStartTimeout: 120_000,
+  testsStartTimeout: 120_000,
+  testsFinishTimeout: 300_000,
+  // Guards against hanging, never limits of speed.
+  testFramework: { config: { ui: 'bdd', timeout: 60_000 } },
   plugins: [
     ownNamePlugin,
     esbuildPlugin({

@@ -86,7 +86,7 @@ describe('the size of text', () => {
   });
 
   it('of the whole examination doubles with the reader’s', async function () {
-    this.timeout(60_000);
+    this.timeout(120_000);
     const whole = await fixture<LimbExamination>(
       html`<limb-examination lang="en" value=${formatExamination(chronic)}></limb-examination>`,
     );

@@ -51,7 +51,7 @@ const misnamed = (root: Element): string[] => [
 describe('voice control', () => {
   for (const { tag } of ALL_SAMPLES) {
     it(`finds every control of the whole examination by what is written on it, in ${tag}`, async function () {
-      this.timeout(60_000);
+      this.timeout(120_000);
       const whole = await fixture<LimbExamination>(
         html`<limb-examination lang=${tag} value=${formatExamination(chronic)}></limb-examination>`,
       );
@@ -67,7 +67,7 @@ describe('voice control', () => {
     });
 
     it(`finds every control of the map, its panel and its table, in ${tag}`, async function () {
-      this.timeout(60_000);
+      this.timeout(120_000);
       const map = await fixture<PulseMap>(
         html`<pulse-map lang=${tag} value=${formatExamination(chronic)}></pulse-map>`,
       );

@@ -96,7 +96,7 @@ function penOf(control: LimbExamination, hand: Hand) {
 
 describe('the whole examination of a threatened leg', function () {
   // Every act is real input, and each waits until it is drawn.
-  this.timeout(40_000);
+  this.timeout(120_000);
 
   it('is entered by keys alone in no more actions than before, and the summary holds every value', async () => {
     const { page, control, hand } = await open();

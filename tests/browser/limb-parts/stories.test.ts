@@ -151,7 +151,7 @@ for (const [area, stories, shows] of SHOWS) {
     for (const [name, text] of Object.entries(shows)) {
       it(`${name} shows what it is named for, and axe finds nothing in it, light and dark`, async function () {
         // axe walks a whole examination twice.
-        this.timeout(30_000);
+        this.timeout(120_000);
         for (const colorScheme of ['light', 'dark'] as const) {
           fixtureCleanup();
           document.documentElement.style.cssText = `color-scheme: ${colorScheme}; background: Canvas; color: CanvasText`;

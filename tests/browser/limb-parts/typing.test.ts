@@ -66,7 +66,7 @@ for (const [tag, value, , attributes] of PARTS) {
 
 for (const [tag, value, fields, attributes] of PARTS) {
   it(`<${tag}> has each key of each of its ${fields} fields or more in the form at once`, async function () {
-    this.timeout(30_000);
+    this.timeout(120_000);
     const { form, control } = await open(tag, value, attributes);
     const count = inputs(control).length;
     expect(count).to.be.at.least(fields);

@@ -124,7 +124,7 @@ describe('<limb-report>', () => {
 
   it('passes axe', async function () {
     // Two whole reports.
-    this.timeout(60_000);
+    this.timeout(120_000);
     await expect(await show(chronic)).to.be.accessible();
     await expect(await show(threatened)).to.be.accessible();
   });

@@ -78,7 +78,7 @@ describe('a lesson', () => {
     await press('Home');
     await together(screen, desk);
     expect(screen.step).to.equal(undefined);
-  }).timeout(60000);
+  }).timeout(120_000);
 
   it('shows nothing of a finding before it is revealed, in either window', async () => {
     const lesson = await shippedLesson('superficial-femoral');
@@ -184,7 +184,7 @@ describe('a lesson', () => {
       }
     }
     expect(outside.join('\n')).to.equal('');
-  }).timeout(100000);
+  }).timeout(120_000);
 
   it('is accessible, as slide, sequence and presenter’s window', async () => {
     const { screen, desk } = await room(await shippedLesson('superficial-femoral'), 'de');
@@ -195,5 +195,5 @@ describe('a lesson', () => {
     await press('o');
     await screen.updateComplete;
     await expect(screen).to.be.accessible();
-  }).timeout(60000);
+  }).timeout(120_000);
 });

@@ -175,5 +175,5 @@ describe('the pulse wave of a lesson', () => {
       await expect(screen).to.be.accessible();
       screen.remove();
     }
-  }).timeout(60000);
+  }).timeout(120_000);
 });

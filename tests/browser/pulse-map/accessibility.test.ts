@@ -78,7 +78,7 @@ const STATES: Readonly<Record<string, (width: number) => Promise<PulseMap>>> = {
 };
 
 describe('the map in every state', function () {
-  this.timeout(30_000);
+  this.timeout(120_000);
   // At rest, since nothing is to be read while a panel fades in.
   const settings = { reducedMotion: 'reduce' } as const;
   beforeEach(() => emulate(settings));

@@ -73,7 +73,7 @@ describe('the chooser', () => {
 
   for (const [width, height] of WINDOWS) {
     it(`in a window of ${width} by ${height} px is wholly on screen and never over its site, at every site`, async function () {
-      this.timeout(60_000);
+      this.timeout(120_000);
       const map = await mapIn(width, height);
       const wrong: string[] = [];
       for (const part of parts(map)) {

@@ -140,7 +140,7 @@ function contrast(a: string, b: string): number {
 }
 
 describe('the colours of every view and plate', function () {
-  this.timeout(60_000);
+  this.timeout(120_000);
   const FOUND = examined({
     'left femoral': 'normal',
     'left popliteal': 'absent',

@@ -104,7 +104,7 @@ describe('a patient to practise on', () => {
     await press('d');
     await element.updateComplete;
     expect(element.shadowRoot!.querySelector('.card')).to.equal(null);
-  }).timeout(60000);
+  }).timeout(120_000);
 
   it('is examined, named and marked by touch on a phone, with room for a finger and nothing to scroll sideways', async () => {
     await setViewport({ width: 390, height: 844 });
@@ -122,7 +122,7 @@ describe('a patient to practise on', () => {
     expect(element.answered).to.equal(true);
     expect(document.documentElement.scrollWidth).to.be.most(390);
     expect(find(element, '.sheet').textContent).to.include('Truth');
-  }).timeout(60000);
+  }).timeout(120_000);
 
   it('shows nothing of the truth before the answer, on the map or in words, and all of it after', async () => {
     const element = await met();
@@ -138,7 +138,7 @@ describe('a patient to practise on', () => {
     expect(marks()).to.be.greaterThan(0);
     expect(absent()).to.be.greaterThan(1);
     expect(text(element)).to.include('Rutherford IIb');
-  }).timeout(60000);
+  }).timeout(120_000);
 
   it('does not forget: going back to the patient leaves findings and time as they were', async () => {
     const element = await met();
@@ -161,7 +161,7 @@ describe('a patient to practise on', () => {
       ({ className }) => className,
     );
     expect(verdicts).to.deep.equal(['right', 'claimed']);
-  }).timeout(60000);
+  }).timeout(120_000);
 
   it('counts the hands of a room from one line, and marks the right choice after the answer only', async () => {
     const element = await met();
@@ -178,7 +178,7 @@ describe('a patient to practise on', () => {
     await answered(element);
     expect(hands()[3]).to.equal('13 hands');
     expect(find(element, '.vote .true').textContent).to.include('At once');
-  }).timeout(60000);
+  }).timeout(120_000);
 
   it('keeps results on the machine only where the page says so', async () => {
     const key = 'pulse-practice:test';
@@ -193,7 +193,7 @@ describe('a patient to practise on', () => {
     find<HTMLElement>(again, '.extra summary').click();
     await touched(again, find(again, '[data-do="forget"]'));
     expect(localStorage.getItem(key)).to.equal(null);
-  }).timeout(60000);
+  }).timeout(120_000);
 
   it('is chosen by number or code, and told where there is none of it', async () => {
     const element = await met(html`<pulse-practice lang="en"></pulse-practice>`);
@@ -232,5 +232,5 @@ describe('a patient to practise on', () => {
     expect(text(element)).to.include('nicht beantwortet');
     expect(text(element)).to.include('Embolie');
     expect(text(element)).not.to.match(/\bnot answered|Truth|Your answer\b/);
-  }).timeout(60000);
+  }).timeout(120_000);
 });
