@@ -14,6 +14,7 @@ export default defineConfig({
   resolve: { alias: ownName },
   test: {
     environment: 'node',
+    setupFiles: ['tests/tools/seed.ts'],
     // A guard against hanging, never a limit of speed: a busy machine has taken ten times as long as a quiet one.
     testTimeout: 120_000,
     hookTimeout: 120_000,

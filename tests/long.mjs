@@ -23,5 +23,6 @@ installMissing();
 const hour = 3_600_000;
 const { status } = node(['node_modules/vitest/vitest.mjs', 'run', `--testTimeout=${6 * hour}`, ...FILES], {
   PULSE_MAP_RUNS: String(factor),
+  PULSE_MAP_SEED: 'random',
 });
 process.exitCode = status ?? 1;

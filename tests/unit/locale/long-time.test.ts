@@ -30,7 +30,7 @@ describe('a long time in words', () => {
         }
         const off = Math.abs(long.count * DAYS[long.unit] - days);
         expect(off).toBeLessThanOrEqual(DAYS[long.unit] / 2);
-        expect(long.exact).toBe(off === 0);
+        expect(long.exact).toBe(long.unit === 'week' && off === 0);
         // One of a unit would read "for 1 weeks" in a language that declines it.
         expect(long.count).toBeGreaterThan(1);
       }),
