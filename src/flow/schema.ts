@@ -35,7 +35,7 @@ const bySide = <T extends z.ZodMiniType>(schema: T) =>
 /** Highest angle, cuff and seed that mean anything. */
 const LIMITS = { degrees: 90, stiff: 300, lesions: 24 };
 
-export const lesionSchema = z
+const lesionSchema = z
   .strictObject({
     piece: z.enum(PIECE_NAMES),
     /** Percent of the diameter; 100 is a block. */

@@ -1,4 +1,4 @@
-import { type PieceKey, pieceFromKey, type Side } from '../anatomy/index.js';
+import type { Side } from '../anatomy/index.js';
 import {
   type Circulation,
   close,
@@ -15,9 +15,9 @@ import type { Effort, Variant } from './tree/types.js';
 import { HYDROSTATIC, perSecond } from './units.js';
 
 /** How far collaterals have grown from fresh (0) to developed (1). Rule of thumb. */
-export const GROWTH: Readonly<Record<CollateralState, number>> = { fresh: 0, poor: 0.5, usual: 1, good: 1.6 };
+const GROWTH: Readonly<Record<CollateralState, number>> = { fresh: 0, poor: 0.5, usual: 1, good: 1.6 };
 /** What a bed's resting flow is multiplied by while its muscles work. Rules of thumb. */
-export const EFFORTS = { walked: 5, 'arm-work': 6 } as const;
+const EFFORTS = { walked: 5, 'arm-work': 6 } as const;
 /** Resting flow of the skin in the cold, and of all beds but brain and heart at low output, over the usual. Rules of thumb. */
 const COLD_SKIN = 0.3;
 const LOW_OUTPUT = 0.6;
@@ -152,9 +152,4 @@ export function circulationOf(network: Network, patient: Patient, withLesions = 
     if (patient.raised[side]) raise(c, side, patient.raised[side]);
   }
   return c;
-}
-
-/** Whether a lesion's piece is one of the tree, without building anything. */
-export function isPiece(name: string): boolean {
-  return pieceFromKey(name) !== undefined || pieceFromKey(`${name} proximal` as PieceKey) !== undefined;
 }

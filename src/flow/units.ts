@@ -19,4 +19,3 @@ export const RESTING_DRIVE = 85;
 export const RESTING_PRESSURE = 95;
 
 export const perSecond = (perMinute: number): number => perMinute / 60;
-export const perMinute = (perSecondFlow: number): number => perSecondFlow * 60;

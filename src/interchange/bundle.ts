@@ -11,7 +11,7 @@ import { concept, type Element, element } from './resource.js';
 import { fhirTime } from './values.js';
 
 /** The leaves of a record by the part that they belong to, the record itself first. */
-export function partsOf(examination: Examination): readonly (readonly [RecordPath, readonly Leaf[]])[] {
+function partsOf(examination: Examination): readonly (readonly [RecordPath, readonly Leaf[]])[] {
   const parts = new Map<string, [RecordPath, Leaf[]]>([['[]', [[], []]]]);
   for (const leaf of leavesOf(examination)) {
     const path = groupOf(leaf.path);

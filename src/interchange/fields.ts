@@ -126,7 +126,7 @@ export const FIELDS_OF: ReadonlyMap<string, readonly Field[]> = (() => {
 })();
 
 /** The template of a path, with the side and the places in lists that it leads through. */
-export function templateOf(path: RecordPath): readonly string[] {
+function templateOf(path: RecordPath): readonly string[] {
   const template: string[] = [];
   for (const key of path) {
     // A side that the field does not have is a name like any other, such as one of a later version.

@@ -10,7 +10,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 /** Text as XHTML shows it. No markup of a record is ever taken for markup. */
-export function xhtml(text: string): string {
+function xhtml(text: string): string {
   return legible(text).replace(/[&<>"']/g, (char) => ENTITIES[char] ?? char);
 }
 

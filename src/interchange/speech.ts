@@ -25,11 +25,7 @@ function only({ format, scale }: Examination, leaves: readonly Leaf[]): Examinat
 }
 
 /** What is told of some values of a record, line by line; empty where the summary tells nothing of them. */
-export function linesOf(
-  { parts }: Language,
-  examination: Examination,
-  leaves: readonly Leaf[],
-): readonly string[] {
+function linesOf({ parts }: Language, examination: Examination, leaves: readonly Leaf[]): readonly string[] {
   return parts.whole.summary(summaryStatements(only(examination, leaves))).flatMap(({ lines }) => lines);
 }
 
@@ -76,7 +72,7 @@ export function wordText(
 }
 
 /** The value of a leaf in words. */
-export function valueText(language: Language, examination: Examination, leaf: Leaf): string {
+function valueText(language: Language, examination: Examination, leaf: Leaf): string {
   const { exchange, whole } = language.parts;
   const say = wordText(language, examination, leaf);
   const { value, kind } = leaf;

@@ -20,7 +20,7 @@ function padded(bytes: Uint8Array): DataView {
 const ROUNDS = [0x5a827999, 0x6ed9eba1, 0x8f1bbcdc, 0xca62c1d6];
 
 /** SHA-1 (FIPS 180-4) of some bytes. */
-export function sha1(bytes: Uint8Array): Uint8Array {
+function sha1(bytes: Uint8Array): Uint8Array {
   const view = padded(bytes);
   const state = [0x67452301, 0xefcdab89, 0x98badcfe, 0x10325476, 0xc3d2e1f0];
   const words = new Int32Array(80);

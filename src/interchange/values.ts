@@ -76,7 +76,7 @@ export function quantity(value: number, unit: string): Json {
 }
 
 /** Why there is no value, in FHIR's words and in ours. */
-export function absentReason(code: string, reason: string, text?: string): Json {
+function absentReason(code: string, reason: string, text?: string): Json {
   return concept(
     [
       { system: SYSTEMS.absent, code: reason === 'amputated' ? 'not-applicable' : 'not-performed' },

@@ -48,7 +48,7 @@ const isNormalPulse = (examination: Examination) => (place: Place) =>
   pulseAt(examination, place)?.grade === 'normal';
 
 /** Whether every pulse site of a region is graded, and normal. */
-export function allNormal(examination: Examination, region: PulseRegion): boolean {
+function allNormal(examination: Examination, region: PulseRegion): boolean {
   return pulsesIn(region).every(isNormalPulse(examination));
 }
 

@@ -26,7 +26,7 @@ interface LineWords {
 }
 
 /** Says one side of one test: what was measured, any note, and what it means. */
-export function bedsideLine({ subject, phrases, note, read }: LineWords): (line: BedsideLine) => string {
+function bedsideLine({ subject, phrases, note, read }: LineWords): (line: BedsideLine) => string {
   return (line) => {
     const what = [...phrases(line.measured), ...(line.note ? [note(line.note)] : [])];
     const found = what.length ? `${what.join('; ')}.` : '';

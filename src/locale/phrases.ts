@@ -76,13 +76,6 @@ export function timeOfDay(instant: string, tag: string): string {
   return `${shown.format(Date.parse(`${instant.slice(0, 16)}Z`))}${instant.endsWith('Z') ? ' UTC' : ''}`;
 }
 
-/** The same words, each with its first letter large. */
-export function capitalised<K extends string>(words: Readonly<Record<K, string>>): Record<K, string> {
-  return Object.fromEntries(
-    Object.entries<string>(words).map(([key, word]) => [key, sentence(word)]),
-  ) as Record<K, string>;
-}
-
 /** A point of time as a date, as a tag's language writes it; empty when there is none. */
 export function dateIn(tag: string): (time: string | undefined) => string {
   const shown = new Intl.DateTimeFormat(tag, { day: 'numeric', month: 'long', year: 'numeric' });

@@ -214,8 +214,3 @@ export function groupsOf(atoms: readonly Atom[]): Group[] {
   groups.push(...groupsOfRow(row));
   return groups;
 }
-
-/** The side of a segment that says nothing but it: "Left leg:". */
-export function headSide(atoms: readonly Atom[]): AtomOf<'side'> | undefined {
-  return atoms.every(isSide) ? atoms[0] : undefined;
-}

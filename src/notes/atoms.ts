@@ -1,5 +1,4 @@
-import type { ListeningSiteId, SiteId } from '../anatomy/index.js';
-import { isListeningSite } from '../anatomy/index.js';
+import type { SiteId } from '../anatomy/index.js';
 import type { Bruit, DopplerSignal, Reason } from '../examination/index.js';
 import { isListed, type Listed } from './columns.js';
 import { CLOSENESS, type Item, type Span } from './groups.js';
@@ -306,8 +305,4 @@ export function atomsOf(segment: Segment, manner: Manner, last: readonly SiteId[
     } else if (says.is === 'unit' || says.is === 'number') remarks.foreign = true;
   }
   return { atoms, remarks };
-}
-
-export function listening(sites: readonly SiteId[]): ListeningSiteId[] {
-  return sites.filter(isListeningSite);
 }

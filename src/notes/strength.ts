@@ -53,7 +53,7 @@ export function mannerOf(tokens: readonly Token[], scale: ScaleId): Manner {
 }
 
 /** A figure on the scale of the form, on the one it names itself ("2/4"), or on either. */
-export function ofFigure(figure: number, of: number | undefined, { scale }: Manner): StrengthRead {
+function ofFigure(figure: number, of: number | undefined, { scale }: Manner): StrengthRead {
   if (figure === 0) return sure('absent');
   if (figure === 1) return sure('reduced');
   const named = of === 3 ? '0-3' : of === 4 ? '0-4' : undefined;
@@ -77,7 +77,7 @@ export function ofFigure(figure: number, of: number | undefined, { scale }: Mann
 }
 
 /** A row of plus signs; one alone is "felt" in a note that never has two. */
-export function ofPluses(count: number, manner: Manner): StrengthRead {
+function ofPluses(count: number, manner: Manner): StrengthRead {
   if (count === 1) {
     return manner.mostPluses > 1 ? either('scale', true, 'reduced', 'normal') : OF_WORDS.present;
   }

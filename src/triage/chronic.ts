@@ -10,11 +10,7 @@ import { contextOf, ownStagesOf } from './record.js';
 import { type Wounds, woundsOf } from './wounds.js';
 
 /** The pressures of a leg beyond the criterion chosen. */
-export function threatGrounds(
-  { examination, pressures }: Case,
-  state: LimbState,
-  tissueLoss: boolean,
-): Ground[] {
+function threatGrounds({ examination, pressures }: Case, state: LimbState, tissueLoss: boolean): Ground[] {
   const { side } = state.limb;
   const { incompressible } = ankleOf(examination, side, pressures);
   const flat = isFlatThreat(examination.pressures ?? {}, side, pressures);

@@ -3,7 +3,7 @@ import type { Examination, InjuryPlace, InjurySign } from '../examination/index.
 import { contextOf, inspectionOf, type StagedKind, type StagedLimb } from './record.js';
 
 /** Pulses at or beyond each place of injury, and the kind of limb it is on. Source: anatomy. */
-export const BEYOND_INJURY: Readonly<
+const BEYOND_INJURY: Readonly<
   Record<InjuryPlace, { readonly kind: StagedKind; readonly sites: readonly PulseSiteId[] }>
 > = {
   pelvis: { kind: 'leg', sites: ['femoral', 'popliteal', 'posterior-tibial', 'dorsalis-pedis'] },

@@ -9,7 +9,7 @@ import { contextOf } from './record.js';
 const BLUE = ['blue', 'mottled', 'fixed-mottled'];
 
 /** The digits in one state. */
-export function digitsIn({ facts: { inspection } }: LimbState, state: string): Digit[] {
+function digitsIn({ facts: { inspection } }: LimbState, state: string): Digit[] {
   const entries = Object.entries(inspection.digits ?? {}) as [Digit, string][];
   return entries.filter(([, found]) => found === state).map(([digit]) => digit);
 }

@@ -97,7 +97,7 @@ const COARSE = 0.34;
 const LEGEND_GAP = 8;
 /** Distance of points of a mark that a small picture does not tell apart, in px. */
 const GRAIN = 2;
-export const FONT = 'system-ui, sans-serif';
+const FONT = 'system-ui, sans-serif';
 
 function checked({ view = 'whole', width }: FigureLook, usual: number): { view: View; width: number } {
   if (!VIEWS.includes(view))

@@ -32,7 +32,7 @@ function clamp(angle: number): number {
 }
 
 /** Moves the leg by pointer and by keys. Nothing is recorded until pallor is marked. */
-export class LegDrag {
+class LegDrag {
   constructor(
     private readonly gauge: () => AngleGauge,
     private readonly set: (angle: number, from?: number) => void,

@@ -8,7 +8,7 @@ interface AskingOrientation {
 export type SensorTrouble = 'sensorRefused' | 'sensorMissing';
 
 /** The angle of the device's long edge above the level, in degrees from 0 to 90, whichever end is up. */
-export function tiltOf(beta: number): number {
+function tiltOf(beta: number): number {
   const steep = Math.abs(beta) % 180;
   return Math.round(steep > 90 ? 180 - steep : steep);
 }

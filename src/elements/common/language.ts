@@ -10,7 +10,7 @@ const attributeOf = (node: Node, name: string): string | null =>
   'getAttribute' in node ? (node as Element).getAttribute(name) : null;
 
 /** The language of an element: its own, else the closest `lang` (through shadow trees), else the browser's. */
-export function languageAt(element: HTMLElement): string {
+function languageAt(element: HTMLElement): string {
   if (element.lang) return element.lang;
   for (
     let node: Node | null = element;
@@ -24,7 +24,7 @@ export function languageAt(element: HTMLElement): string {
 }
 
 /** The register of an element: its own, else that of the closest ancestor with one (through shadow trees), else the trade's. */
-export function registerAt(element: HTMLElement): Register {
+function registerAt(element: HTMLElement): Register {
   for (
     let node: Node | null = element;
     node;

@@ -13,7 +13,7 @@ const NAMED = 400;
 const SMALL = 300;
 
 /** The view that shows every affected part. */
-export function viewOf(affected: readonly BodyPart[]): View {
+function viewOf(affected: readonly BodyPart[]): View {
   const has = (part: BodyPart): boolean => affected.includes(part);
   const legs = has('left leg') || has('right leg');
   const arms = has('left arm') || has('right arm');

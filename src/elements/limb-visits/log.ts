@@ -24,7 +24,7 @@ import { alreadyRead } from '../common/given-record.js';
 const KEPT = 64;
 
 /** A map that forgets what was used longest ago. */
-export class Recent<T> {
+class Recent<T> {
   readonly #kept = new Map<number, T>();
 
   constructor(private readonly most: number) {}

@@ -12,7 +12,7 @@ function two(n: number): string {
 }
 
 /** Minutes and seconds since the lesson began. */
-export function runningText({ began }: Show, now: number): string {
+function runningText({ began }: Show, now: number): string {
   const seconds = began === undefined ? 0 : Math.max(0, Math.floor((now - began) / 1000));
   return `${two(Math.floor(seconds / 60))}:${two(seconds % 60)}`;
 }

@@ -21,7 +21,7 @@ import { styled } from '../common/styled.js';
 import { plateFor, plateKit } from '../pulse-map/plate/fetched.js';
 
 /** Width and height of the picture on the slide, in units of the slide. */
-export const PICTURE = { width: 860, height: 640, low: 400 } as const;
+const PICTURE = { width: 860, height: 640, low: 400 } as const;
 /** Figure units across which a site is shown enlarged. */
 const CLOSE = 400;
 /** Sizes on the slide, in its units; 30 is well read from the last row. */

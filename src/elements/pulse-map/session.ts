@@ -67,7 +67,7 @@ export const NOTHING_DRAWN: Pick<HandState, 'preview' | 'painted' | 'drag'> = {
 };
 
 /** The button that leaves a plate. */
-export const BACK = '[data-tool=back]';
+const BACK = '[data-tool=back]';
 
 /** Width assumed until the element has one, in px. */
 const UNMEASURED = 820;

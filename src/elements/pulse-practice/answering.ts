@@ -12,12 +12,12 @@ import { URGENCY_ORDER } from '../../triage/index.js';
 import type { Speech } from './said.js';
 
 /** Levels that can be named of each limb. */
-export const LEVELS_OF: Readonly<Record<'leg' | 'arm', readonly Level[]>> = {
+const LEVELS_OF: Readonly<Record<'leg' | 'arm', readonly Level[]>> = {
   leg: ['central', 'aorto-iliac', 'femoro-popliteal', 'infrapopliteal'],
   arm: ['arm-inflow', 'axillo-brachial', 'forearm-hand'],
 };
 
-export const NAMED_STAGES: readonly NamedStage[] = [
+const NAMED_STAGES: readonly NamedStage[] = [
   ...FONTAINE_STAGES.map((stage): NamedStage => `fontaine ${stage}`),
   ...ACUTE_CLASSES.map((stage): NamedStage => `acute ${stage}`),
 ];

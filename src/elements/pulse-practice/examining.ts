@@ -45,7 +45,7 @@ const GROUP_OF: Readonly<Partial<Record<PracticeAct['kind'], Group>>> = {
 const GROUPS: readonly Group[] = ['ask', 'look', 'hand', 'pressures', 'tests'];
 
 /** What can be done at a site, in the order of the tools; nothing that there is no act for. */
-export const actsAt = (place: PlaceKey): readonly PracticeActId[] =>
+const actsAt = (place: PlaceKey): readonly PracticeActId[] =>
   TOOLS.map((tool) => `${tool} ${place}`).filter((id) => practiceActOf(id));
 
 /** What one act found: with the tools that can also be put there. */

@@ -95,7 +95,7 @@ export interface Vote {
 export const NO_VOTE: Vote = { question: 'urgency', text: '' };
 
 /** Reads the line of counts of a vote. */
-export function counted(vote: Vote, choices: number): Vote {
+function counted(vote: Vote, choices: number): Vote {
   const { question, text } = vote;
   const counts = parseCounts(text, choices);
   return counts ? { question, text, counts } : { question, text, wrong: true };

@@ -6,7 +6,7 @@ import { type Tool, TOOLS } from './examining.js';
 import type { Speech } from './said.js';
 
 /** The parts of the map that can be shown. */
-export const VIEWS = ['whole', 'legs', 'arms'] as const satisfies readonly View[];
+const VIEWS = ['whole', 'legs', 'arms'] as const satisfies readonly View[];
 export type MapView = (typeof VIEWS)[number];
 
 const KEYS: Readonly<Record<string, Tool>> = { f: 'feel', l: 'listen', d: 'doppler' };

@@ -13,7 +13,7 @@ const REVERSAL = { length: 0.16, height: 0.08 };
 const SKEW = Math.log(0.5) / Math.log(PEAK);
 
 /** Ejected flow, of arbitrary height, at a time after the start of a beat of this length, in s. */
-export function ejection(time: number, beat: number): number {
+function ejection(time: number, beat: number): number {
   const systole = EJECTION * Math.sqrt(beat);
   if (time < systole) return Math.sin(Math.PI * (time / systole) ** SKEW);
   const after = (time - systole) / (REVERSAL.length * systole);

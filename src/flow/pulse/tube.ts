@@ -5,7 +5,7 @@ import { type Complex, womersley } from './womersley.js';
 /** Years by which the walls of elastic and muscular arteries stiffen e-fold. Rule of thumb. */
 const STIFFENING: Readonly<Record<Wall, number>> = { elastic: 0.0105, muscular: 0.003 };
 /** The phase by which the viscous wall lags, in rad. Published range 5 to 15 degrees, from memory. */
-export const WALL_LAG: Readonly<Record<Wall, number>> = { elastic: 0.1, muscular: 0.25 };
+const WALL_LAG: Readonly<Record<Wall, number>> = { elastic: 0.1, muscular: 0.25 };
 
 /**
  * Speed of the pulse wave in cm/s. Source: 13.3/d^0.3 m/s with the diameter in mm, Reymond P et al., Am J Physiol 2009;297:H208-H222

@@ -1,6 +1,6 @@
 import { speechFrom } from '../phrases.js';
 
-export { capitalised, dateIn, paragraph, sentence } from '../phrases.js';
+export { dateIn, sentence } from '../phrases.js';
 
 export const speech = speechFrom({ and: 'und', or: 'oder', mark: ',', percent: ' %' });
 export const { list, either, decimal, percent } = speech;

@@ -32,7 +32,7 @@ export function beginningsByColumn(
 }
 
 /** Scales numbers so that they sum to one. */
-export function toOne(values: Float64Array): Float64Array {
+function toOne(values: Float64Array): Float64Array {
   let sum = 0;
   for (let j = 0; j < values.length; j++) sum += values[j]!;
   for (let j = 0; j < values.length; j++) values[j]! /= sum;

@@ -119,7 +119,7 @@ export function isMute(place: Place<PulseSiteId>, context: Context | undefined):
 }
 
 /** The last pieces above the pulses of foot or hand, over which a finding of the whole of it is spread. */
-export function endPieces({ kind, side }: Limb): readonly number[] {
+function endPieces({ kind, side }: Limb): readonly number[] {
   return kind === 'leg'
     ? [stretchPiece('dorsalis-pedis proximal', side), stretchPiece('posterior-tibial proximal', side)]
     : [stretchPiece('radial proximal', side), stretchPiece('ulnar proximal', side)];
