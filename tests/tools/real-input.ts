@@ -102,7 +102,6 @@ export interface Media {
   colorScheme?: 'light' | 'dark';
   reducedMotion?: 'reduce' | 'no-preference';
   forcedColors?: 'active' | 'none';
-  contrast?: 'more' | 'less' | 'no-preference';
   media?: 'print' | 'screen';
 }
 
@@ -110,7 +109,6 @@ const FEATURES = {
   colorScheme: 'prefers-color-scheme',
   reducedMotion: 'prefers-reduced-motion',
   forcedColors: 'forced-colors',
-  contrast: 'prefers-contrast',
 } as const;
 
 /** Shows the page as a person's settings would. It outlives the test: `afterEach(() => emulate({}))`. */

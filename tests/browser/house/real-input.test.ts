@@ -60,15 +60,18 @@ describe('the hands of the browser tests', () => {
   });
 
   it("shows the page under a person's settings", async () => {
-    await emulate({ forcedColors: 'active', colorScheme: 'dark', reducedMotion: 'reduce', media: 'print' });
-    for (const query of [
-      '(forced-colors: active)',
-      '(prefers-color-scheme: dark)',
-      '(prefers-reduced-motion: reduce)',
-      'print',
-    ]) {
+    // Apart, since forced colours decide by their ground whether a page is light or dark.
+    // Source: https://www.w3.org/TR/css-color-adjust-1/#forced, as Firefox does it.
+    for (const [media, query] of [
+      [{ forcedColors: 'active' }, '(forced-colors: active)'],
+      [{ colorScheme: 'dark' }, '(prefers-color-scheme: dark)'],
+      [{ reducedMotion: 'reduce' }, '(prefers-reduced-motion: reduce)'],
+      [{ media: 'print' }, 'print'],
+    ] as const) {
+      await emulate(media);
       expect(matchMedia(query).matches, query).to.equal(true);
     }
+    await emulate({ forcedColors: 'active', media: 'print' });
     await emulate({});
     expect(matchMedia('(forced-colors: active)').matches).to.equal(false);
     expect(matchMedia('print').matches).to.equal(false);

@@ -1,10 +1,9 @@
 import { expect, fixture, html } from '@open-wc/testing';
-import { emulateMedia } from '@web/test-runner-commands';
 import { type PulseLesson } from '../../../src/elements/pulse-lesson/element.js';
 import '../../../src/elements/pulse-lesson/define.js';
 import '../../../src/locale/de/register.js';
 import { type Lesson, shippedLesson } from '../../../src/lesson/index.js';
-import { click, press, setViewport } from '../../tools/real-input.js';
+import { click, emulate, press, setViewport } from '../../tools/real-input.js';
 import { until } from '../tools/until.js';
 
 async function screenOf(lesson: Lesson, lang = 'en'): Promise<PulseLesson> {
@@ -47,7 +46,7 @@ async function counted(during: () => Promise<unknown>): Promise<{ painted: numbe
 
 describe('the pulse wave of a lesson', () => {
   beforeEach(() => setViewport({ width: 1280, height: 720 }));
-  afterEach(() => emulateMedia({ reducedMotion: 'no-preference' }));
+  afterEach(() => emulate({}));
 
   it('moves while it is seen, and paints nothing once it is held, left or blackened', async () => {
     const screen = await screenOf(await shippedLesson('superficial-femoral'));
@@ -84,7 +83,7 @@ describe('the pulse wave of a lesson', () => {
   });
 
   it('stands where the person asks for less motion, and says so', async () => {
-    await emulateMedia({ reducedMotion: 'reduce' });
+    await emulate({ reducedMotion: 'reduce' });
     const screen = await screenOf(await shippedLesson('superficial-femoral'));
     await press('p');
     await until(() => canvasOf(screen)?.dataset.lines, 'the wave is painted');

@@ -2,7 +2,21 @@
 
 const BEYOND = 'cannot be driven here: ';
 
+/** By engine: what tests ask for, and what is missing for it. The documentation page of browsers shows this table. */
+export const LIMITS = {
+  firefox: {
+    'tagged PDF': 'its PDF has no tags',
+  },
+  webkit: {
+    'finger or pen': 'its WebDriver has no such kind of pointer',
+    'settings of a reader': 'WebDriver Classic has no command for them',
+    'accessibility tree': 'WebDriver Classic has no command for it',
+    'tagged PDF': 'its PDF has no tags',
+  },
+};
+
 export function beyond(engine, what) {
+  if (!LIMITS[engine]?.[what]) throw new Error(`Found "${what}" for ${engine}, which has no line in LIMITS`);
   return new Error(`${BEYOND}${engine} has no ${what}`);
 }
 

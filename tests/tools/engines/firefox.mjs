@@ -1,7 +1,8 @@
-// Firefox by WebDriver BiDi, which has neither a pen, nor a reader's settings, nor the accessibility tree.
+// Firefox by WebDriver BiDi, and by scripts in its own window where that has no command.
 import { existsSync } from 'node:fs';
 import { chromeLauncher } from '@web/test-runner-chrome';
-import { asksNothing, beyond, pointerActions } from './beyond.mjs';
+import { beyond, pointerActions } from './beyond.mjs';
+import { bare, emulate, INSIDE_FLAG, pen, tree } from './firefox-inside.mjs';
 import { puppeteerCommands } from './puppeteer.mjs';
 
 const PROGRAMS = [
@@ -16,23 +17,27 @@ export const find = () => process.env.FIREFOX_PATH ?? PROGRAMS.find(existsSync);
 
 export function launcher() {
   const launched = chromeLauncher({
-    launchOptions: { browser: 'firefox', executablePath: find() },
-    createPage: async ({ browser }) => (await browser.createBrowserContext()).newPage(),
+    launchOptions: { browser: 'firefox', executablePath: find(), args: [INSIDE_FLAG] },
+    async createPage({ browser }) {
+      const page = await (await browser.createBrowserContext()).newPage();
+      await bare(page);
+      return page;
+    },
+    // One page at a time has the focus.
+    concurrency: 1,
   });
   launched.name = 'Firefox';
   return launched;
 }
 
-const no = (what) => () => {
-  throw beyond('Firefox', what);
-};
+const pageOf = (session) => session.browser.getPage(session.id);
 
 export const commands = {
   ...puppeteerCommands,
   async 'real-pointer'(session, events) {
     const [{ kind }] = events;
-    if (kind === 'pen') throw beyond('Firefox', 'pen');
-    const page = session.browser.getPage(session.id);
+    const page = pageOf(session);
+    if (kind === 'pen') return pen(page, events);
     await page.browser().connection.send('input.performActions', {
       context: page.mainFrame()._id,
       actions: [
@@ -41,10 +46,12 @@ export const commands = {
     });
     return true;
   },
-  async 'real-media'(_session, media) {
-    if (!asksNothing(media)) throw beyond('Firefox', 'command for the settings of a reader');
+  async 'real-media'(session, media) {
+    await emulate(pageOf(session), media);
     return true;
   },
-  'real-tree': no('command for the accessibility tree'),
-  'real-print': no('PDF with tags'),
+  'real-tree': (session) => tree(pageOf(session)),
+  'real-print'() {
+    throw beyond('firefox', 'tagged PDF');
+  },
 };

@@ -200,14 +200,10 @@ function keyActions({ type, press, down, up }) {
 const perform = (session, source) =>
   session.browser.ask(session.id, 'POST', '/actions', { actions: [source] }).then(() => true);
 
-const no = (what) => () => {
-  throw beyond('WebKit', what);
-};
-
 export const commands = {
   'real-pointer'(session, events) {
     const [{ kind }] = events;
-    if (kind !== 'mouse') throw beyond('WebKit', kind === 'pen' ? 'pen' : 'finger');
+    if (kind !== 'mouse') throw beyond('webkit', 'finger or pen');
     return perform(session, {
       type: 'pointer',
       id: kind,
@@ -218,9 +214,13 @@ export const commands = {
   'real-keys': (session, keys) => perform(session, { type: 'key', id: 'keys', actions: keyActions(keys) }),
   'real-viewport': (session, size) => session.browser.viewport(session.id, size).then(() => true),
   async 'real-media'(_session, media) {
-    if (!asksNothing(media)) throw beyond('WebKit', 'command for the settings of a reader');
+    if (!asksNothing(media)) throw beyond('webkit', 'settings of a reader');
     return true;
   },
-  'real-tree': no('command for the accessibility tree'),
-  'real-print': no('PDF with tags'),
+  'real-tree'() {
+    throw beyond('webkit', 'accessibility tree');
+  },
+  'real-print'() {
+    throw beyond('webkit', 'tagged PDF');
+  },
 };
