@@ -144,7 +144,14 @@ for (const { tagName, cssProperties = [], cssParts = [] } of declarations) {
 // A bundler may drop a define module when package.json forgets that it has a side effect.
 const bundled = readFileSync(join(dist, 'pulse-map.bundle.js'), 'utf8');
 // What a page with the map alone never shows has an entry of its own, and stays out of the single file.
-const APART = ['limb-observations', 'limb-unconfirmed', 'limb-visits', 'pulse-lesson', 'pulse-practice'];
+const APART = [
+  'limb-observations',
+  'limb-unconfirmed',
+  'limb-visits',
+  'pulse-lesson',
+  'pulse-lesson-editor',
+  'pulse-practice',
+];
 for (const { name } of definitions) {
   const registered = new RegExp(`["'\`]${name}["'\`]`).test(bundled);
   if (registered === APART.includes(name))

@@ -31,6 +31,7 @@ export type { LetterChangeEvent } from './elements/limb-letter/events.js';
 export type { ChartChangeEvent } from './elements/limb-observations/element.js';
 export type { CompareChangeEvent, VisitOpenEvent } from './elements/limb-visits/events.js';
 export type { ShowChangeEvent } from './elements/pulse-lesson/element.js';
+export type { LessonEditEvent } from './elements/pulse-lesson-editor/events.js';
 export type { PracticeChangeEvent } from './elements/pulse-practice/events.js';
 export { QuestionOpenEvent } from './elements/limb-flags/question-open.js';
 export { OpenPlaceEvent, ReadingChangeEvent } from './elements/pulse-reading/events.js';

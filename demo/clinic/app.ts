@@ -6,6 +6,7 @@ import { ClinicStore, VisitChangedError } from './database.js';
 import { cause, day } from './format.js';
 import './language.js';
 import './lecture-page.js';
+import './lesson-writing-page.js';
 import './practice-page.js';
 import {
   editPage,
@@ -29,6 +30,7 @@ type Page =
   | { readonly page: 'missing'; readonly what: string }
   | { readonly page: 'about' }
   | { readonly page: 'lecture'; readonly lessonId: string; readonly presenter: boolean }
+  | { readonly page: 'lecture-editor' }
   | { readonly page: 'practice'; readonly code: string; readonly examiner: boolean }
   | { readonly page: 'patients'; readonly rows: readonly PatientRow[] }
   | { readonly page: 'patient'; readonly row: PatientRow }
@@ -66,6 +68,8 @@ function titleOf(page: Page): string {
       return 'About this demonstration';
     case 'lecture':
       return page.presenter ? 'Presenter' : 'Lecture';
+    case 'lecture-editor':
+      return 'Write a lesson';
     case 'practice':
       return page.examiner ? 'Examiner’s sheet' : 'Practice';
     case 'failed':
@@ -125,7 +129,9 @@ export class ClinicApp extends LitElement {
         <p class="clinic"><a href=${hashOf({ page: 'patients' })}>${CLINIC}</a></p>
         <nav aria-label="Clinic">
           <a href=${hashOf({ page: 'patients' })} aria-current=${here('patients')}>Patients</a>
-          <a href=${hashOf({ page: 'lecture' })} aria-current=${here('lecture')}>Lecture</a>
+          <a href=${hashOf({ page: 'lecture' })} aria-current=${page.startsWith('lecture') ? 'page' : 'false'}
+            >Lecture</a
+          >
           <a href=${hashOf({ page: 'practice' })} aria-current=${here('practice')}>Practice</a>
           <a href=${hashOf({ page: 'about' })} aria-current=${here('about')}>About this demonstration</a>
         </nav>
@@ -162,6 +168,8 @@ export class ClinicApp extends LitElement {
         return aboutPage(() => void this.#startAgain());
       case 'lecture':
         return html`<lecture-room .lessonId=${page.lessonId} .presenter=${page.presenter}></lecture-room>`;
+      case 'lecture-editor':
+        return html`<lesson-writing-room></lesson-writing-room>`;
       case 'practice':
         return html`<practice-room .code=${page.code} .examiner=${page.examiner}></practice-room>`;
       case 'patients':
@@ -294,7 +302,7 @@ export class ClinicApp extends LitElement {
   }
 
   async #pageFor(route: Route): Promise<Page> {
-    if (route.page === 'about') return { page: 'about' };
+    if (route.page === 'about' || route.page === 'lecture-editor') return route;
     if (route.page === 'lecture')
       return { page: 'lecture', lessonId: route.lessonId ?? '', presenter: route.presenter === true };
     if (route.page === 'practice')

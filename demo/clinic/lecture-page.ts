@@ -1,14 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
+import { property, state } from 'lit/decorators.js';
 import type { Lesson } from 'pulse-map/lesson';
 import { examinationLanguage } from './language.js';
 import { LessonRoom } from './lesson-room.js';
+import { isOwnLesson, OWN_LESSONS, type OwnLesson, ownLesson } from './own-lessons.js';
 import { hashOf } from './routes.js';
 
 /** The teaching room: the lessons that ship, one of them on the screen, or its presenter's window. Fetched when it is first opened. */
 export class LectureRoom extends LessonRoom {
   @property() lessonId = '';
   @property({ type: Boolean }) presenter = false;
+  @state() private own: Partial<Record<OwnLesson, Lesson>> | undefined;
   protected readonly heading = 'Lecture';
   protected readonly notFetched = 'The lessons could not be fetched. Load the page again.';
 
@@ -16,9 +18,35 @@ export class LectureRoom extends LessonRoom {
     return import('pulse-map/elements/pulse-lesson/define');
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    void Promise.all(OWN_LESSONS.map(async (which) => [which, await ownLesson(which)] as const)).then(
+      (found) => (this.own = Object.fromEntries(found.filter(([, lesson]) => lesson))),
+      () => (this.own = {}),
+    );
+  }
+
   protected page(lessons: readonly Lesson[]): TemplateResult {
-    const lesson = lessons.find(({ id }) => id === this.lessonId);
+    const { lessonId, own } = this;
+    if (isOwnLesson(lessonId) && !own) return html`<main class="page" aria-busy="true"></main>`;
+    const lesson = isOwnLesson(lessonId) ? own?.[lessonId] : lessons.find(({ id }) => id === lessonId);
     return lesson ? this.#room(lesson) : this.#list(lessons);
+  }
+
+  #own(): TemplateResult | typeof nothing {
+    const written = this.own?.written;
+    return html`<p class="actions">
+      <a class="button" href=${hashOf({ page: 'lecture-editor' })}>
+        ${written ? 'Go on writing your lesson' : 'Write a lesson'}
+      </a>
+      ${
+        written
+          ? html`<a class="button" href=${hashOf({ page: 'lecture', lessonId: 'written' })}
+              >Show your lesson: ${Object.values(written.title)[0]}</a
+            >`
+          : nothing
+      }
+    </p>`;
   }
 
   #list(lessons: readonly Lesson[]): TemplateResult {
@@ -29,7 +57,7 @@ export class LectureRoom extends LessonRoom {
         Lessons for a projector: an invented patient is examined step by step, and each finding is shown when
         you reveal it.
       </p>
-      ${this.lessonId ? html`<p>There is no lesson “${this.lessonId}”.</p>` : nothing}
+      ${this.lessonId ? html`<p>There is no lesson “${this.lessonId}”.</p>` : nothing} ${this.#own()}
       <ul class="rows" lang=${lang}>
         ${lessons.map(
           ({ id, title, story }) =>
@@ -46,9 +74,9 @@ export class LectureRoom extends LessonRoom {
 
   #room(lesson: Lesson): TemplateResult {
     const lang = examinationLanguage();
-    const { id } = lesson;
+    const id = this.lessonId;
     return html`<main class="page lecture">
-      <h1 tabindex="-1">${lesson.title[lang]}</h1>
+      <h1 tabindex="-1">${lesson.title[lang] ?? Object.values(lesson.title)[0]}</h1>
       <p class="actions">
         <a href=${hashOf({ page: 'lecture' })}>All lessons</a>
         ${

@@ -5,7 +5,7 @@ import { followLanguage } from './language.js';
 
 /** A page on the lessons that ship, which are fetched with its element when it is first opened. */
 export abstract class LessonRoom extends LitElement {
-  @state() private lessons: readonly Lesson[] | undefined;
+  @state() protected lessons: readonly Lesson[] | undefined;
   @state() private failed = false;
 
   constructor() {

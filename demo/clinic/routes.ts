@@ -4,9 +4,17 @@ export type Route =
   | { readonly page: 'visit'; readonly patientId: string; readonly visitId: string }
   | { readonly page: 'edit'; readonly patientId: string; readonly visitId?: string; readonly fromLast?: true }
   | { readonly page: 'about' }
-  | { readonly page: 'lecture'; readonly lessonId?: string; readonly presenter?: true }
+  | {
+      readonly page: 'lecture';
+      readonly lessonId?: string;
+      readonly presenter?: true;
+    }
+  | { readonly page: 'lecture-editor' }
   | { readonly page: 'practice'; readonly code?: string; readonly examiner?: true }
   | { readonly page: 'unknown' };
+
+/** In the place of a lesson's id: the page where one is written. */
+const EDITOR = 'write';
 
 function decoded(part: string): string {
   try {
@@ -27,6 +35,7 @@ export function routeOf(hash: string): Route {
   if (first === 'about' && patientId === undefined) return { page: 'about' };
   if (first === 'lecture' && visitId === undefined) {
     if (patientId === undefined) return { page: 'lecture' };
+    if (patientId === EDITOR && second === undefined) return { page: 'lecture-editor' };
     if (second === undefined) return { page: 'lecture', lessonId: patientId };
     if (second === 'presenter') return { page: 'lecture', lessonId: patientId, presenter: true };
   }
@@ -54,6 +63,8 @@ export function hashOf(route: Route): string {
       return '#/about';
     case 'lecture':
       return `#/lecture${route.lessonId === undefined ? '' : `/${encodeURIComponent(route.lessonId)}`}${route.presenter ? '/presenter' : ''}`;
+    case 'lecture-editor':
+      return `#/lecture/${EDITOR}`;
     case 'practice':
       return `#/practice${route.code === undefined ? '' : `/${encodeURIComponent(route.code)}`}${route.examiner ? '/examiner' : ''}`;
     case 'patient':

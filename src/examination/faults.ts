@@ -51,6 +51,11 @@ export const RULE_CODES = [
   'strength-never-rises',
   'stretch',
   'stretches-as-keys',
+  'short-name',
+  'some-language',
+  'title-languages',
+  'someone-to-examine',
+  'spot-of-artery',
 ] as const;
 export type RuleCode = (typeof RULE_CODES)[number];
 

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { PIECES, SIDES } from '../anatomy/index.js';
+import { rule } from '../examination/schema/common.js';
 import {
   COLLATERAL_STATES,
   DEFAULT_LESION,
@@ -46,10 +47,11 @@ const lesionSchema = z
     extent: z._default(z.enum(['short', 'whole']), DEFAULT_LESION.extent),
   })
   .check(
-    z.refine(({ piece, at }) => at === undefined || spots.get(piece)?.has(at) === true, {
-      path: ['at'],
-      error: 'a place that this artery has',
-    }),
+    rule(
+      'spot-of-artery',
+      ['at', 'piece'],
+      ({ piece, at }) => at === undefined || spots.get(piece)?.has(at) === true,
+    ),
   );
 
 /** A patient as written down, with every default filled in. */

@@ -1,6 +1,8 @@
 import * as z from 'zod/mini';
 import { LEVELS, LIMB_KINDS, type LimbKey, limbKey, LIMBS } from '../anatomy/index.js';
+import { only, type RuleParams } from '../examination/schema/common.js';
 import { examinationSchema } from '../examination/schema/record.js';
+import type { RuleCode } from '../examination/index.js';
 import { patientSchema } from '../flow/schema.js';
 import { LANGUAGES, type LanguageTag } from '../locale/index.js';
 import { LESSON_FORMAT } from './lesson.js';
@@ -11,6 +13,8 @@ const LONGEST = 2000;
 /** Longest lesson that can be planned, in minutes. */
 const LONGEST_LESSON = 240;
 
+const SHORT_NAME = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+
 const TAGS = LANGUAGES.map(({ tag }) => tag) as [LanguageTag, ...LanguageTag[]];
 const limbKeys = LIMBS.map(limbKey) as [LimbKey, ...LimbKey[]];
 
@@ -20,7 +24,7 @@ const textSchema = z
       TAGS.map((tag) => [tag, z.optional(z.string().check(z.minLength(1), z.maxLength(LONGEST)))]),
     ) as Record<LanguageTag, z.ZodMiniOptional<z.ZodMiniString>>,
   )
-  .check(z.refine((text) => Object.keys(text).length > 0, { error: 'a text in at least one language' }));
+  .check(only('some-language', (text) => Object.keys(text).length > 0, true));
 
 const additionSchema = z.strictObject({
   notes: z.optional(textSchema),
@@ -33,20 +37,32 @@ type Texts = z.infer<typeof textSchema>;
 const lacking = (title: Texts, text: Texts | undefined): boolean =>
   text !== undefined && Object.keys(title).some((tag) => !Object.hasOwn(text, tag));
 
+type Fields = z.infer<typeof fields>;
+
+/** A rule of the whole lesson that is told at one of its fields. */
+const ruleAt = (path: readonly string[], code: RuleCode, holds: (lesson: Fields) => boolean) =>
+  z.refine<Fields>(holds, {
+    path: [...path],
+    params: { expected: { code }, alone: true } satisfies RuleParams as never,
+  });
+
 /** Every text is in all languages of the title. */
-const inAllLanguages = (path: readonly string[], error: string) =>
-  z.refine<z.infer<typeof fields>>(
-    (lesson) => {
-      let at: unknown = lesson;
-      for (const name of path) at = (at as Record<string, unknown> | undefined)?.[name];
-      return !lacking(lesson.title, at as Texts | undefined);
-    },
-    { path: [...path], error },
-  );
+const inAllLanguages = (...path: readonly string[]) =>
+  ruleAt(path, 'title-languages', (lesson) => {
+    let at: unknown = lesson;
+    for (const name of path) at = (at as Record<string, unknown> | undefined)?.[name];
+    return !lacking(lesson.title, at as Texts | undefined);
+  });
 
 const fields = z.strictObject({
   format: z.literal(LESSON_FORMAT),
-  id: z.string().check(z.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/), z.maxLength(60)),
+  id: z
+    .string()
+    .check(
+      z.maxLength(60),
+      only('short-name', (id) => SHORT_NAME.test(id), true),
+    )
+    .register(z.globalRegistry, { pattern: SHORT_NAME.source }),
   title: textSchema,
   story: textSchema,
   minutes: z.optional(z.number().check(z.minimum(1), z.maximum(LONGEST_LESSON))),
@@ -62,19 +78,18 @@ const fields = z.strictObject({
   }),
 });
 
-const EVERY_LANGUAGE = 'a text in each language of the title';
-
 /** A lesson as written down, with every default filled in. */
 export const lessonSchema = fields.check(
-  z.refine(({ patient, examination }) => patient !== undefined || examination !== undefined, {
-    path: ['patient'],
-    error: 'a patient, an examination, or both',
-  }),
-  inAllLanguages(['story'], EVERY_LANGUAGE),
-  inAllLanguages(['answer', 'text'], EVERY_LANGUAGE),
-  inAllLanguages(['answer', 'differs'], EVERY_LANGUAGE),
+  ruleAt(
+    ['patient'],
+    'someone-to-examine',
+    ({ patient, examination }) => patient !== undefined || examination !== undefined,
+  ),
+  inAllLanguages('story'),
+  inAllLanguages('answer', 'text'),
+  inAllLanguages('answer', 'differs'),
   ...STEP_IDS.flatMap((id) =>
-    (['notes', 'question'] as const).map((name) => inAllLanguages(['steps', id, name], EVERY_LANGUAGE)),
+    (['notes', 'question'] as const).map((name) => inAllLanguages('steps', id, name)),
   ),
 );
 

@@ -1,7 +1,8 @@
 import { LIMBS, limbKey, LISTENING_PLACES, PULSE_PLACES } from '../../src/anatomy/index.js';
 import { SEQUENCE } from '../../src/lesson/index.js';
 import type { LessonWords } from '../../src/locale/lesson.js';
-import { one, type Samples } from './word-samples-of.js';
+import type { LessonEditorWords } from '../../src/locale/lesson-editor.js';
+import { COUNTS, one, type Samples, TEXT } from './word-samples-of.js';
 
 const LIMB_KEYS = one(LIMBS.map(limbKey));
 
@@ -25,4 +26,12 @@ export const LESSON_SAMPLES: Samples<LessonWords> = {
     doppler: one(PULSE_PLACES),
     bruit: one(LISTENING_PLACES),
   },
+};
+
+/** Arguments for the words of the editor of lessons. */
+export const LESSON_EDITOR_SAMPLES: Samples<LessonEditorWords> = {
+  mend: COUNTS,
+  more: COUNTS,
+  at: [[3, 14]],
+  addTo: TEXT,
 };

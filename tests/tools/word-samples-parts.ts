@@ -20,7 +20,7 @@ import {
   rateRanges,
   summaryStatements,
 } from '../../src/statements/index.js';
-import { LESSON_SAMPLES } from './word-samples-lesson.js';
+import { LESSON_EDITOR_SAMPLES, LESSON_SAMPLES } from './word-samples-lesson.js';
 import { PRACTICE_SAMPLES } from './word-samples-practice.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
@@ -200,6 +200,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
     limb: one(INSPECTION_STATEMENTS),
   },
   lesson: LESSON_SAMPLES,
+  lessonEditor: LESSON_EDITOR_SAMPLES,
   practice: PRACTICE_SAMPLES,
   note: {
     summary: [

@@ -23,12 +23,13 @@ import { renderControls } from './controls.js';
 import { Ear, nextHeard } from './ear.js';
 import { closeStyles, fitSlides } from './fit.js';
 import { Keep } from './keep.js';
+import { Hand } from './hand.js';
 import { type KeyAct, keyAct } from './keys.js';
 import { Link } from './link.js';
 import { Over } from './over.js';
 import { renderPresenter } from './presenter.js';
 import type { Speech } from './said.js';
-import { act, OPENING, readShow, type Show, type ShowAct } from './show.js';
+import { act, OPENING, readShow, refitted, type Show, type ShowAct } from './show.js';
 import { plateViewOf } from './site-picture.js';
 import { renderOverview, renderSlide, type SlideView } from './slides.js';
 import { slideStyles } from './slide-styles.js';
@@ -105,11 +106,18 @@ export class PulseLesson extends LitElement {
   );
   readonly #wave = new Wave(this);
   readonly #ear = new Ear(this);
+  readonly #hand = new Hand(this.#over, {
+    hear: (spot) => {
+      if (this.lesson?.patient) this.#listen(PULSE_AND_LISTENING.get(spot));
+      return this.lesson?.patient !== undefined;
+    },
+    steps: () => !this.show.overview,
+    step: (way) => this.#do(way),
+  });
   #steps: readonly LessonStep[] = [];
   #link: Link | undefined;
   #linked = '';
   #timer: ReturnType<typeof setInterval> | undefined;
-  #pressed: { readonly x: number; readonly y: number } | undefined;
 
   /** Id of the step on the screen; missing on the title. */
   get step(): string | undefined {
@@ -156,10 +164,15 @@ export class PulseLesson extends LitElement {
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('shipped') && this.shipped && !this.lesson) void this.#fetch(this.shipped);
     if (changed.has('lesson')) {
+      const before = changed.get('lesson') as Lesson | null | undefined;
+      const ids = this.#ids;
       this.#steps = this.lesson ? stepsOf(this.lesson) : [];
-      this.show =
-        (this.hasUpdated && changed.get('lesson') ? undefined : this.#keep.read(this.#ids)) ?? OPENING;
-      this.#linked = '';
+      // A lesson that is being written stays where it is; another one begins, or goes on where the tab left it.
+      const goesOn = before && before.id === this.lesson?.id;
+      this.show = goesOn
+        ? refitted(this.show, ids, this.#ids)
+        : ((this.hasUpdated && before ? undefined : this.#keep.read(this.#ids)) ?? OPENING);
+      if (!goesOn) this.#linked = '';
     }
     if (this.lesson && `${this.channel} ${this.lesson.id}` !== this.#linked) this.#join();
     clearInterval(this.#timer);
@@ -288,31 +301,6 @@ export class PulseLesson extends LitElement {
     this.#act(what);
   };
 
-  readonly #down = (event: PointerEvent): void => {
-    if (event.button !== 0 || (event.target as Element).closest('button, input, a, label')) return;
-    const spot = (event.target as Element).closest<SVGElement>('[data-hear]')?.dataset.hear;
-    if (spot && this.lesson?.patient) return this.#listen(PULSE_AND_LISTENING.get(spot));
-    this.#pressed = this.#over.down(event) ? undefined : { x: event.clientX, y: event.clientY };
-  };
-
-  /** A tap steps on, in the first third back; a swipe goes the way the hand went. */
-  readonly #up = (event: PointerEvent): void => {
-    this.#over.up();
-    const from = this.#pressed;
-    this.#pressed = undefined;
-    if (!from || this.show.overview) return;
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    const dx = event.clientX - from.x;
-    if (Math.abs(event.clientY - from.y) > box.height / 8) return;
-    if (Math.abs(dx) > box.width / 12) this.#do(dx < 0 ? 'next' : 'back');
-    else this.#do(event.clientX < box.left + box.width / 3 ? 'back' : 'next');
-  };
-
-  readonly #cancel = (): void => {
-    this.#pressed = undefined;
-    this.#over.up();
-  };
-
   protected override render(): TemplateResult | typeof nothing {
     const { tag } = this.#language;
     // A lesson teaches the trade: it has no plain words.
@@ -332,10 +320,10 @@ export class PulseLesson extends LitElement {
           aria-label=${words.slides}
           aria-live="polite"
           tabindex="0"
-          @pointerdown=${this.#down}
+          @pointerdown=${this.#hand.down}
           @pointermove=${this.#over.move}
-          @pointerup=${this.#up}
-          @pointercancel=${this.#cancel}
+          @pointerup=${this.#hand.up}
+          @pointercancel=${this.#hand.cancel}
         >
           ${this.#slide(view)} ${this.#sounding(speech)} ${this.show.black ? nothing : this.#over.render()}
         </section>

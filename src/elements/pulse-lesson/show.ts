@@ -86,6 +86,17 @@ export function act(show: Show, what: ShowAct, steps: readonly StepId[], now: nu
   return same ? show : { ...next, turn: show.turn + 1 };
 }
 
+/**
+ * The show on the steps of a lesson that was rewritten: at the same step, else at the place where it stood; what was revealed and is
+ * still there stays so.
+ */
+export function refitted(show: Show, before: readonly StepId[], after: readonly StepId[]): Show {
+  const here = before[show.at - 1];
+  const found = here === undefined ? 0 : after.indexOf(here) + 1;
+  const at = here === undefined ? 0 : found || Math.min(show.at, after.length);
+  return { ...show, at, revealed: show.revealed.filter((id) => after.includes(id)) };
+}
+
 /** Reads what another window or an earlier visit says is shown; `undefined` for what is none, or belongs to other steps. */
 export function readShow(value: unknown, steps: readonly StepId[]): Show | undefined {
   if (typeof value !== 'object' || value === null) return undefined;

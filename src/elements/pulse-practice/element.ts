@@ -31,6 +31,7 @@ import {
 } from '../../practice/index.js';
 import { clock } from '../common/clock.js';
 import { glyphStyles } from '../common/glyph.js';
+import { handOver } from '../common/hand-over.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -49,7 +50,7 @@ import {
   type Vote,
 } from './extras.js';
 import { type MapView, mapKey, placeOf, renderTools } from './hand.js';
-import { handOver, keepResults, keptResults } from './kept.js';
+import { keepResults, keptResults } from './kept.js';
 import { renderSetup, type Setup, setupOf } from './setup.js';
 import { renderSheet } from './sheet.js';
 import { type Speech, timeSaid } from './said.js';
@@ -373,7 +374,7 @@ export class PulsePractice extends LitElement {
 
   #progress(speech: Speech): TemplateResult | typeof nothing {
     return renderProgress(this.results, speech, {
-      download: () => handOver('practice.csv', resultsCSV(this.results)),
+      download: () => handOver('practice.csv', resultsCSV(this.results), 'text/csv'),
       forget: () => {
         this.results = [];
         keepResults(this.keep, []);

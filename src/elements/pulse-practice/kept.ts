@@ -22,12 +22,3 @@ export function keepResults(keep: string | undefined, results: readonly Result[]
     // Storage may be barred or full: the results then live as long as the page.
   }
 }
-
-/** Hands a text to the person as a file. */
-export function handOver(name: string, text: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/csv' }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-}

@@ -27,7 +27,12 @@ export type ShippedLessonId = keyof typeof SHIPPED;
 /** The lessons that ship, in the order in which they are best taught. */
 export const SHIPPED_LESSON_IDS = Object.keys(SHIPPED) as readonly ShippedLessonId[];
 
+/** A lesson that ships as it is written down, for one of one's own that starts from it. Rejects where its code cannot be had. */
+export async function shippedLessonInput(id: ShippedLessonId): Promise<LessonInput> {
+  return (await SHIPPED[id]()).lesson;
+}
+
 /** Fetches a lesson that ships. Rejects where its code cannot be had. */
 export async function shippedLesson(id: ShippedLessonId): Promise<Lesson> {
-  return lessonOf((await SHIPPED[id]()).lesson);
+  return lessonOf(await shippedLessonInput(id));
 }

@@ -52,6 +52,11 @@ export const faults: FaultWords = {
     'strength-never-rises': 'nichts Normales weitergegeben, wo ein schwacher Puls ankommt',
     stretch: 'eine Arterie, oder eine Arterie mit Tastort und „proximal“ oder „distal“',
     'stretches-as-keys': 'als Schlüssel nur Arterien oder Abschnitte von Arterien mit Tastort',
+    'short-name': 'Kleinbuchstaben, Ziffern und einzelne Bindestriche',
+    'some-language': 'ein Text in mindestens einer Sprache',
+    'title-languages': 'ein Text in jeder Sprache des Titels',
+    'someone-to-examine': 'ein Patient, eine Untersuchung oder beides',
+    'spot-of-artery': 'eine Stelle, die an dieser Arterie liegt',
   },
   faults: {
     unreadable: (found) => `gefunden ${found}, das nicht lesbar ist; erwartet`,

@@ -10,6 +10,7 @@ import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { letter } from './letter.js';
 import { lesson } from './lesson.js';
+import { lessonEditor } from './lesson-editor.js';
 import { note } from './note.js';
 import { practice } from './practice.js';
 import { pressures } from './pressures.js';
@@ -32,6 +33,7 @@ export const deParts: PartMessages = {
   inspection,
   letter,
   lesson,
+  lessonEditor,
   note,
   practice,
   pressures,

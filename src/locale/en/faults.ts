@@ -52,6 +52,11 @@ export const faults: FaultWords = {
     'strength-never-rises': 'nothing normal handed on where a reduced pulse comes in',
     stretch: 'an artery, or an artery with a pulse site and "proximal" or "distal"',
     'stretches-as-keys': 'only arteries as keys, or stretches of arteries with a pulse site',
+    'short-name': 'small letters, digits and single hyphens',
+    'some-language': 'a text in at least one language',
+    'title-languages': 'a text in each language of the title',
+    'someone-to-examine': 'a patient, an examination, or both',
+    'spot-of-artery': 'a spot that lies on this artery',
   },
   faults: {
     unreadable: (found) => `found ${found}, which cannot be read; expected`,

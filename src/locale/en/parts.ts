@@ -9,6 +9,7 @@ import { history } from './history.js';
 import { inspection } from './inspection.js';
 import { letter } from './letter.js';
 import { lesson } from './lesson.js';
+import { lessonEditor } from './lesson-editor.js';
 import { note } from './note.js';
 import { practice } from './practice.js';
 import { pressures } from './pressures.js';
@@ -31,6 +32,7 @@ export const enParts = {
   inspection,
   letter,
   lesson,
+  lessonEditor,
   note,
   practice,
   pressures,

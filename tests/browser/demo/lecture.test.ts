@@ -1,6 +1,9 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { LectureRoom } from '../../../demo/clinic/lecture-page.js';
+import '../../../demo/clinic/app.js';
 import '../../../demo/clinic/lecture-page.js';
+import { shippedLessonInput } from '../../../src/lesson/index.js';
+import { openClinic } from '../tools/clinic.js';
 import { until } from '../tools/until.js';
 
 describe('the lecture page of the demo', () => {
@@ -25,5 +28,32 @@ describe('the lecture page of the demo', () => {
     page.presenter = true;
     await page.updateComplete;
     expect(page.querySelector('pulse-lesson')!.presenter).to.equal(true);
+  });
+
+  it('has a place to write a lesson, which is then shown like any other', async () => {
+    localStorage.removeItem('pulse-lesson-editor:alder-row');
+    const app = await openClinic('#/lecture/write', 'lecture-test');
+    try {
+      await until(
+        () => app.querySelector('pulse-lesson-editor')?.shadowRoot?.querySelector('textarea'),
+        'the editor is there',
+      );
+      const text = JSON.stringify(await shippedLessonInput('buerger'));
+      app.querySelector('pulse-lesson-editor')!.value = text.replace(/"en":"[^"]*"/, '"en":"My own"');
+      await until(() => app.querySelector('a[href="#/lecture/written"]'), 'the lesson can be shown');
+      location.hash = '#/lecture/written';
+      await until(
+        () =>
+          app.querySelector('pulse-lesson')?.shadowRoot?.querySelector('.slide h2')?.textContent === 'My own',
+        'the slide is there',
+      );
+      expect(app.querySelector('a[target=_blank]')!.getAttribute('href')).to.equal(
+        '#/lecture/written/presenter',
+      );
+    } finally {
+      app.remove();
+      localStorage.removeItem('pulse-lesson-editor:alder-row');
+      localStorage.removeItem('alder-row-clinic-lesson-written');
+    }
   });
 });

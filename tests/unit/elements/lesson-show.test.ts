@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { act, OPENING, readShow, type Show, type ShowAct } from '../../../src/elements/pulse-lesson/show.js';
+import {
+  act,
+  OPENING,
+  readShow,
+  refitted,
+  type Show,
+  type ShowAct,
+} from '../../../src/elements/pulse-lesson/show.js';
 
 const STEPS = ['history', 'pulse right femoral', 'pulse left femoral', 'conclusion'];
 const anyAct: fc.Arbitrary<ShowAct> = fc.oneof(
@@ -94,5 +101,19 @@ describe('the show of a lesson', () => {
     expect(readShow(show, ['history'])).toBeUndefined();
     expect(readShow({ ...show, at: 1.5 }, STEPS)).toBeUndefined();
     expect(readShow({ ...show, began: 'now' }, STEPS)).toBeUndefined();
+  });
+
+  it('stays at its step when the lesson is rewritten, and reveals nothing that was hidden', () => {
+    fc.assert(
+      fc.property(fc.array(anyAct), fc.subarray(STEPS), (acts, left) => {
+        const show = after(acts);
+        const next = refitted(show, STEPS, left);
+        const here = STEPS[show.at - 1];
+        if (here !== undefined && left.includes(here)) expect(left[next.at - 1]).toBe(here);
+        expect(next.at).toBeLessThanOrEqual(left.length);
+        expect(next.revealed).toEqual(show.revealed.filter((id) => left.includes(id)));
+        expect(readShow(next, left)).toEqual(next);
+      }),
+    );
   });
 });

@@ -8,12 +8,14 @@ import '../../../src/elements/limb-observations/define.js';
 import '../../../src/elements/limb-unconfirmed/define.js';
 import '../../../src/elements/limb-visits/define.js';
 import '../../../src/elements/pulse-lesson/define.js';
+import '../../../src/elements/pulse-lesson-editor/define.js';
 import '../../../src/elements/pulse-practice/define.js';
 
 const TAGS = [
   'pulse-map',
   'limb-examination',
   'pulse-lesson',
+  'pulse-lesson-editor',
   'pulse-practice',
   'pulse-reading',
   'limb-flags',

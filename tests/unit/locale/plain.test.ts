@@ -15,7 +15,7 @@ const wordsOf = (tag: string, register: (typeof REGISTERS)[number]): Language =>
  * Citations behind the mark of a verdict; abbreviations with their long forms, which serve the trade; and faults of a record,
  * which name fields for whoever wrote it; and lessons and practice, which teach the trade and have no plain words.
  */
-const NO_SPEECH = /^(flags › (cite|abbreviations)|examination › fault|lesson › |practice › )/;
+const NO_SPEECH = /^(flags › (cite|abbreviations)|examination › fault|lesson › |lessonEditor › |practice › )/;
 
 /** Every sample in plain words, beside what the trade says for it. */
 const told = (tag: string): Told[] =>

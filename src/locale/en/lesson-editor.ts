@@ -1,0 +1,31 @@
+import type { LessonEditorWords } from '../lesson-editor.js';
+
+export const lessonEditor: LessonEditorWords = {
+  title: 'Write a lesson',
+  text: 'Lesson as JSON',
+  startFrom: 'Start from',
+  choose: 'Choose a lesson',
+  empty: 'A new lesson',
+  open: 'Open a file',
+  save: 'Save as a file',
+  undo: 'Undo',
+  redo: 'Redo',
+  preview: 'Preview',
+  ready: 'This is a lesson. The preview shows it.',
+  mend: (count) => (count === 1 ? 'One thing to mend:' : `${count} things to mend:`),
+  more: (count) => `and ${count} more`,
+  at: (line, column) => `Line ${line}, column ${column}`,
+  stale: 'Shown as it was when it was last a lesson.',
+  nothing: 'The slides appear here as soon as the text is a lesson.',
+  hint: 'The patient is invented: write nothing about a real person. Every text stands in each language of the title.',
+  notKept: 'This browser keeps no draft. Save the lesson as a file.',
+  notRead: 'The file could not be read.',
+  unsaid: 'Say so and why in "answer" › "differs", or change patient or answer.',
+  addTo: (step) => `Add question and notes: ${step}`,
+  blank: 'To be written',
+  begun: {
+    title: 'New lesson',
+    story: 'Who the patient is, and what brings them.',
+    answer: 'What the findings come to.',
+  },
+};
