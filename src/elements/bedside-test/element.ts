@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import * as z from 'zod/mini';
 import { SIDES, type Side } from '../../anatomy/index.js';
 import {
@@ -25,6 +25,7 @@ import { choices } from '../common/choices.js';
 import { numberField, selectField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { oneOf, property } from '../common/property.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
@@ -82,18 +83,19 @@ export class BedsideTest extends PartElement<SidedResult> {
   /** The side shown. Where it is neither, the card asks for one. */
   @property({ reflect: true, useDefault: true }) side: Side = 'right';
   /** The limit of the practice, in the test's unit, instead of the usual one. A limit kept with a result comes first. */
-  @property({ type: Number }) limit: number | undefined;
+  @property({ type: Number }) limit: number | undefined = undefined;
   /**
    * Id of the encounter with the patient. With it running watches are kept in the tab over a reload; without it nothing is kept.
    */
-  @property() keep: string | undefined;
+  @property() keep: string | undefined = undefined;
   /** A key that does what the large button does from anywhere in the page, as a foot pedal sends it; not while text is typed. */
-  @property() pedal: string | undefined;
+  @property() pedal: string | undefined = undefined;
 
   @state() private gauges: Partial<Record<Side, AngleGauge>> = {};
 
   /** Whether the element around clears the watches itself, since it may undo a value under a running watch. */
-  @property({ attribute: false }) watchesCleared: 'here' | 'around' = 'here';
+  @property({ attribute: false, shape: oneOf(['here', 'around']) }) watchesCleared: 'here' | 'around' =
+    'here';
 
   readonly #watches = new Watches(this, (elapsed) => this.#tick(elapsed));
   readonly #beat = new Beat();

@@ -1,9 +1,11 @@
 import { LitElement, type PropertyValues } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import type { Fault } from '../../examination/index.js';
 import { FormNotes } from './form-notes.js';
 import { LANG, LanguageController } from './language.js';
 import { ownRoot } from './own-root.js';
+import { checked, property, RECORD } from './property.js';
+import { textGiven } from './record-value.js';
 
 /** An event as a listener on the element itself receives it. */
 export type From<E extends Event, T> = E & { readonly target: T; readonly currentTarget: T };
@@ -80,12 +82,13 @@ export abstract class FormControl extends LitElement {
   abstract get faults(): readonly Fault[];
 
   /** The value that reset returns to: the `value` attribute. */
+  @checked(RECORD)
   get defaultValue(): string {
     return this.getAttribute('value') ?? '';
   }
 
   set defaultValue(value: string) {
-    this.setAttribute('value', value);
+    this.setAttribute('value', textGiven(value) ?? '');
   }
 
   get form(): HTMLFormElement | null {

@@ -15,6 +15,7 @@ import { messagesFor, type Messages } from '../../locale/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { FormControl } from './form-control.js';
 import { memoizeLast } from './memoize-last.js';
+import { checked, OBJECT } from './property.js';
 import {
   faultsIn,
   type Held,
@@ -94,6 +95,7 @@ export abstract class PartElement<T extends object> extends FormControl {
    * What was typed and could not be taken, so that it stands in the form and not in `value`; `undefined` where nothing does. A page that
    * keeps drafts stores it (`unfinished-change`) and sets it again after the value: each text then stands in its field as it was.
    */
+  @checked(OBJECT)
   get unfinished(): Unfinished | undefined {
     const { visit } = this;
     const all = new Map(this.refusals);

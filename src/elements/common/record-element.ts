@@ -1,17 +1,19 @@
 import type { PropertyValues, TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { type Place, PULSE_SITE_IDS, type PulseSiteId } from '../../anatomy/index.js';
 import {
   emptyExamination,
   type Examination,
   type Fault,
   isEmptyRecord,
+  show,
   unstatedPlaces,
 } from '../../examination/index.js';
 import { shownMessagesFor, type ShownMessages } from '../../locale/shown.js';
 import { FormControl, type From } from './form-control.js';
 import type { Later } from './later.js';
 import { memoizeLast } from './memoize-last.js';
+import { property } from './property.js';
 import { faultsIn, hold, isLost, type RecordReader, sameHeld } from './record-value.js';
 import { RecordEvent } from './record-event.js';
 import { type RecordChangeEvent, RecordStore } from './record-store.js';
@@ -90,13 +92,16 @@ export abstract class RecordElement extends FormControl {
     this.#adopt();
   }
 
-  /** The record with its undo. Elements given the same store edit the same record. */
+  /** The record with its undo. Elements given the same store edit the same record; given none, one of its own. */
   get store(): RecordStore {
     return this.#store;
   }
 
-  set store(store: RecordStore) {
+  set store(given: RecordStore | null | undefined) {
+    const store = given ?? this.#own;
     if (store === this.#store) return;
+    if (!(store instanceof RecordStore))
+      throw new TypeError(`store: found ${show(store)}, expected the store of a record element`);
     this.#store.removeEventListener('record-change', this.#onRecord);
     this.#store = store;
     store.addEventListener('record-change', this.#onRecord);

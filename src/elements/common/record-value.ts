@@ -25,13 +25,13 @@ export interface RecordReader {
 /** Reads a text. Never throws. */
 export type Reader<T> = (text: string) => Parsed<T>;
 
-/** A value as a form would carry it. */
-function given(input: unknown): Given {
-  if (typeof input === 'string') return { input, text: input };
+/** What a host wrote as the text that a form would carry; `undefined` where JSON cannot say it. Never throws. */
+export function textGiven(input: unknown): string | undefined {
+  if (typeof input === 'string') return input;
   try {
-    return { input, text: JSON.stringify(input) as string | undefined };
+    return JSON.stringify(input) as string | undefined;
   } catch {
-    return { input, text: undefined };
+    return undefined;
   }
 }
 
@@ -59,7 +59,7 @@ function read<T>(from: Given, reader: Reader<T>): Held<T> {
 export function hold<T>(input: unknown, nothing: T, reader: Reader<T> | undefined): Held<T> {
   if (input === null || input === undefined) return readable(nothing);
   if (typeof input === 'string' && input.trim() === '') return readable(nothing);
-  const from = given(input);
+  const from = { input, text: textGiven(input) };
   return reader || from.text === undefined
     ? read(from, reader as Reader<T>)
     : { state: 'waiting', given: from };

@@ -1,5 +1,4 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import {
   type Change,
   CHANGE_WEIGHTS,
@@ -14,6 +13,7 @@ import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { Later } from '../common/later.js';
 import { ownRoot } from '../common/own-root.js';
+import { property, RECORD } from '../common/property.js';
 import { tokenStyles } from '../common/tokens.js';
 import { changesStyles } from './styles.js';
 
@@ -32,11 +32,11 @@ export class LimbChanges extends LitElement {
   static override styles = [tokenStyles, changesStyles];
 
   /** The record of the earlier visit; without one nothing is shown. */
-  @property({ attribute: false }) earlier: Examination | null = null;
+  @property({ attribute: false, shape: RECORD }) earlier: Examination | null = null;
   /** When the earlier visit was, an ISO date or point of time, where its record does not say. */
   @property() since = '';
   /** The record that is compared with it. */
-  @property({ attribute: false }) examination: Examination = emptyExamination();
+  @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */

@@ -1,14 +1,8 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
-import {
-  ARTERIES,
-  ARTERY_IDS,
-  type ArteryId,
-  type Laterality,
-  type Side,
-  sidesOf,
-} from '../../anatomy/index.js';
+import { ARTERIES, ARTERY_IDS, type ArteryId, type Laterality } from '../../anatomy/index.js';
+import { type Side, sidesOf } from '../../anatomy/index.js';
 import {
   ARM_CLAUDICATION,
   type Context,
@@ -23,6 +17,7 @@ import { choices, optionsOf, toggles } from '../common/choices.js';
 import { selectField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { property } from '../common/property.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';

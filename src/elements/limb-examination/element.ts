@@ -1,5 +1,5 @@
 import { html, noChange, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import type { Side } from '../../anatomy/index.js';
 import {
   type BedsideTestId,
@@ -22,6 +22,7 @@ import type { LimbStaging } from '../limb-staging/element.js';
 import { ICONS } from '../common/icons.js';
 import { Later } from '../common/later.js';
 import { partStyles } from '../common/part-styles.js';
+import { checked, OBJECT, property, RECORD } from '../common/property.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -76,22 +77,22 @@ export class LimbExamination extends RecordElement {
    * The hospital's own pathway: whom each flag calls, and its limits. Parts that cannot be used are left out with a warning;
    * without it a flag calls "by your local pathway".
    */
-  @property({ attribute: false }) pathway: Pathway | undefined;
+  @property({ attribute: false, shape: OBJECT }) pathway: Pathway | undefined = undefined;
   /** The record of the visit before: what changed since is told beside the pressures. */
-  @property({ attribute: false }) earlier: Examination | undefined;
+  @property({ attribute: false, shape: RECORD }) earlier: Examination | undefined = undefined;
 
   /**
    * Id of the encounter with the patient, never that of the form. With it running watches are kept in the tab over a reload;
    * without it nothing is kept. Reset, another record and another id set them to zero.
    */
-  @property() keep: string | undefined;
+  @property() keep: string | undefined = undefined;
 
   /** The patient's name, and what stands under it, in the report that stands in place of the form on paper and read-only. */
   @property() subject = '';
   @property() details = '';
 
   /** What a person wrote in the summary, as `letter-change` told it: a page that keeps drafts sets it again. */
-  @property({ attribute: false }) letter: LetterEdits = {};
+  @property({ attribute: false, shape: OBJECT }) letter: LetterEdits = {};
 
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
   @state() private openTests: ReadonlySet<BedsideTestId> = new Set();
@@ -124,6 +125,7 @@ export class LimbExamination extends RecordElement {
    * What was typed in the parts and could not be taken: it stands in the form and not in the record. A page that keeps drafts stores it
    * (`unfinished-change`) and sets it again after the value; the parts that hold it then stand open.
    */
+  @checked(OBJECT)
   get unfinished(): UnfinishedParts | undefined {
     const drawn = this.renderRoot && unfinishedIn(this.renderRoot);
     return drawn || this.#kept ? { ...this.#kept, ...drawn } : undefined;

@@ -1,5 +1,5 @@
 import { LitElement, type PropertyValues, html, nothing, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { emptyExamination, type Examination, parseExaminationText } from '../../examination/index.js';
 import { type FlagWords, flagWordsFor } from '../../locale/flags.js';
 import {
@@ -16,6 +16,7 @@ import { clock } from '../common/clock.js';
 import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { Later } from '../common/later.js';
+import { OBJECT, property, RECORD } from '../common/property.js';
 import { sourcesStyles } from '../common/sources-mark.js';
 import { ownRoot } from '../common/own-root.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -52,14 +53,14 @@ export class LimbFlags extends LitElement {
   static override styles = [tokenStyles, controlStyles, unreadStyles, flagStyles, sourcesStyles];
 
   /** The record the flags are read from. One that cannot be read, such as one of a later version, is said to be unchecked. */
-  @property({ attribute: false }) examination: Examination = emptyExamination();
+  @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   /** Choices where sources disagree; they go before those of the pathway. */
-  @property({ attribute: false }) settings: FlagSettings = {};
+  @property({ attribute: false, shape: OBJECT }) settings: FlagSettings = {};
   /**
    * The hospital's own pathway: whom each flag calls, with a telephone number or an `https:` page, and its limits. Parts that
    * cannot be used are left out with a warning. Without it a flag calls "by your local pathway".
    */
-  @property({ attribute: false }) pathway: Pathway | undefined;
+  @property({ attribute: false, shape: OBJECT }) pathway: Pathway | undefined = undefined;
   /** Whether everything is shown, not the line alone. */
   @property({ type: Boolean, reflect: true }) open = false;
   /** Shows everything and no controls, for paper. */

@@ -1,5 +1,4 @@
 import { css, html, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import * as z from 'zod/mini';
 import { type Side, SIDES } from '../../anatomy/index.js';
 import {
@@ -25,6 +24,7 @@ import { choices, optionsOf, toggles } from '../common/choices.js';
 import { textField, timeField } from '../common/fields.js';
 import { fold } from '../common/fold.js';
 import { partStyles } from '../common/part-styles.js';
+import { property, TEXT } from '../common/property.js';
 import { type FieldRow, type LimbKind, SidedPart } from '../common/sided-part.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -78,7 +78,7 @@ export class LimbHistoryElement extends SidedPart<HistoryPart> {
   ];
 
   /** When the examination took place, from which hours since an onset are counted; without it, now. */
-  @property({ attribute: false }) examinedAt: string | undefined;
+  @property({ attribute: false, shape: TEXT }) examinedAt: string | undefined = undefined;
 
   protected override get schema(): z.ZodMiniType<HistoryPart> {
     return historyPartSchema;

@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
 import { type Side, SIDES } from '../../anatomy/index.js';
 import { readRefill } from '../../bedside/index.js';
 import {
+  AGE_BANDS,
   type AgeBand,
   ARM_LEVELS,
   type ArmInspection,
@@ -15,6 +15,7 @@ import {
   patchAt,
 } from '../../examination/index.js';
 import { partStyles } from '../common/part-styles.js';
+import { oneOf, property } from '../common/property.js';
 import { type FieldRow, type LimbKind, SidedPart } from '../common/sided-part.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -67,7 +68,7 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
   static override styles = [tokenStyles, controlStyles, unreadStyles, partStyles, sidedRowStyles];
 
   /** Age of the patient, for the usual refill time. */
-  @property({ attribute: false }) age: AgeBand | undefined;
+  @property({ attribute: false, shape: oneOf(AGE_BANDS) }) age: AgeBand | undefined = undefined;
 
   protected override get schema(): z.ZodMiniType<Inspection> {
     return inspectionSchema;

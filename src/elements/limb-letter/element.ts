@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, query, state } from 'lit/decorators.js';
+import { query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import {
   emptyExamination,
@@ -24,6 +24,7 @@ import { FormControl } from '../common/form-control.js';
 import { GivenRecord } from '../common/given-record.js';
 import { Later } from '../common/later.js';
 import { pathwayOf } from '../common/pathway.js';
+import { OBJECT, property, RECORD } from '../common/property.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { withoutSentence, withSentence } from './behind.js';
 import { caretUnder } from './caret.js';
@@ -63,23 +64,23 @@ export class LimbLetter extends FormControl {
   static override styles = [tokenStyles, controlStyles, letterStyles];
 
   /** The record that is put into words. One that cannot be read, such as one of a later version, is not interpreted. */
-  @property({ attribute: false }) examination: Examination = emptyExamination();
+  @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   /** The record of the visit before, which conclusion and indices take into account. */
-  @property({ attribute: false }) earlier: Examination | null = null;
+  @property({ attribute: false, shape: RECORD }) earlier: Examination | null = null;
   /** The hospital's own pathway, of which the limits count here. */
-  @property({ attribute: false }) pathway: Pathway | undefined;
+  @property({ attribute: false, shape: OBJECT }) pathway: Pathway | undefined = undefined;
   /** The patient as the page names him; the record itself names nobody. */
   @property() subject = '';
   /** How much is said: `line`, `short`, `letter` or `handover`. */
   @property() length: LetterLength = 'short';
 
   /** What a person wrote, as `letter-change` told it: the texts of one's own stand here again after a reload. */
-  @property({ attribute: false })
+  @property({ attribute: false, shape: OBJECT })
   get edits(): LetterEdits {
     return this.#edits.all;
   }
 
-  set edits(edits: LetterEdits) {
+  set edits(edits: LetterEdits | null | undefined) {
     if (edits === this.#edits.all) return;
     this.#edits.all = readEdits(edits);
     this.#told = this.#edits.all;

@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, query, state } from 'lit/decorators.js';
+import { query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Examination } from '../../examination/index.js';
 import { LANGUAGES, type LanguageTag, messagesFor } from '../../locale/index.js';
@@ -9,6 +9,7 @@ import type { NoteAnswer, NoteReading } from '../../notes/index.js';
 import type * as Notes from '../../notes/index.js';
 import { Later } from '../common/later.js';
 import { JoinedRecord } from '../common/joined-record.js';
+import { checked, OBJECT, property, TEXT } from '../common/property.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -58,7 +59,7 @@ export class LimbNote extends RecordElement {
   @property({ attribute: 'for' }) htmlFor = '';
 
   /** The text of the note, which is no part of the record. */
-  @property({ attribute: false }) text = '';
+  @property({ attribute: false, shape: TEXT }) text = '';
 
   @state() private answers: ReadonlyMap<string, NoteAnswer> = new Map();
   @state() private replacing: ReadonlySet<string> = new Set();
@@ -79,6 +80,7 @@ export class LimbNote extends RecordElement {
   }
 
   /** The text as what no field has taken yet, for a page that keeps drafts. */
+  @checked(OBJECT)
   get unfinished(): Unfinished | undefined {
     return this.text ? { [FIELD]: { typed: this.text, sentence: this.noteWords.caution } } : undefined;
   }

@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { messagesFor } from '../../locale/index.js';
 import { partMessagesFor } from '../../locale/parts.js';
 import {
@@ -20,6 +20,8 @@ import { clock } from '../common/clock.js';
 import { intrinsicSize } from '../common/intrinsic-size.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
+import { OBJECT, property, RECORD } from '../common/property.js';
+import { textGiven } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 
 export { emptyChart, type LimbObservation, type ObservationChart, observe } from '../../triage/index.js';
@@ -116,12 +118,12 @@ export class LimbObservations extends LitElement {
   ];
 
   /** The chart, or its JSON text. */
-  @property({ attribute: false }) chart: ObservationChart | string = emptyChart({
+  @property({ attribute: false, shape: RECORD }) chart: ObservationChart | string = emptyChart({
     kind: 'leg',
     side: 'left',
   });
   /** The clinic’s own pathway for its red flags. */
-  @property({ attribute: false }) pathway: Pathway | undefined;
+  @property({ attribute: false, shape: OBJECT }) pathway: Pathway | undefined = undefined;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
@@ -152,7 +154,7 @@ export class LimbObservations extends LitElement {
   protected override willUpdate(changed: PropertyValues): void {
     if (!changed.has('chart') || this.chart === this.#own) return;
     const given: unknown = this.chart;
-    this.#held = parseChart(typeof given === 'string' ? given : (JSON.stringify(given) ?? ''));
+    this.#held = parseChart(textGiven(given) ?? '');
     this.#past = [];
   }
 

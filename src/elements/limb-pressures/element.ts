@@ -1,5 +1,4 @@
 import { html, noChange, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
 import { SIDES, type Side } from '../../anatomy/index.js';
 import {
@@ -34,6 +33,7 @@ import { GivenRecord } from '../common/given-record.js';
 import { Later } from '../common/later.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
+import { OBJECT, property, RECORD } from '../common/property.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -71,12 +71,12 @@ export class LimbPressures extends PartElement<PressuresPart> {
   ];
 
   /** Methods and limits that the page decides, such as those of its pathway. They go before `method` and cannot be changed here. */
-  @property({ attribute: false }) settings: Partial<PressureSettings> = {};
+  @property({ attribute: false, shape: OBJECT }) settings: Partial<PressureSettings> = {};
   /**
    * The record around the pressures; its own `pressures` and `method` give way to `value`. Wounds set the limits of limb threat, and
    * pulses, risks and blood pressure tell whether both arms may be diseased. One that cannot be read is left out.
    */
-  @property({ attribute: false }) examination: Examination = emptyExamination();
+  @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   readonly #given = new GivenRecord(READER);
 
   protected override get schema(): z.ZodMiniType<PressuresPart> {
@@ -84,9 +84,9 @@ export class LimbPressures extends PartElement<PressuresPart> {
   }
 
   /** Pressures of the visit before: an ankle index that changed since is told. */
-  @property({ attribute: false }) earlier: Pressures | undefined;
+  @property({ attribute: false, shape: OBJECT }) earlier: Pressures | undefined = undefined;
   /** Choices of the pathway that cautions about cuffs depend on, such as who may cuff a graft. */
-  @property({ attribute: false }) triage: TriageChoices = {};
+  @property({ attribute: false, shape: OBJECT }) triage: TriageChoices = {};
 
   /** The reading of the pressures by the methods in force. */
   get reading(): PressureReading {

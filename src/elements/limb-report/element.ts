@@ -1,5 +1,4 @@
 import { html, LitElement, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import { emptyExamination, type Examination } from '../../examination/index.js';
 import { messagesFor } from '../../locale/index.js';
 import { partMessagesFor } from '../../locale/parts.js';
@@ -11,6 +10,7 @@ import { addStyles } from '../common/more-styles.js';
 import { ownRoot } from '../common/own-root.js';
 import { pathwayOf } from '../common/pathway.js';
 import { PrintController } from '../common/printing.js';
+import { OBJECT, property, RECORD } from '../common/property.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import { reportSheet } from './sheet-reader.js';
@@ -30,11 +30,11 @@ export class LimbReport extends LitElement {
   static override styles = [tokenStyles, controlStyles, unreadStyles];
 
   /** The record that is reported. One that cannot be read, such as one of a later version, is said to be so and not interpreted. */
-  @property({ attribute: false }) examination: Examination = emptyExamination();
+  @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   /** An earlier record of the same patient, which conclusion and indices take into account. */
-  @property({ attribute: false }) earlier: Examination | null = null;
+  @property({ attribute: false, shape: RECORD }) earlier: Examination | null = null;
   /** The hospital's own pathway, of which the limits count here. */
-  @property({ attribute: false }) pathway: Pathway | undefined;
+  @property({ attribute: false, shape: OBJECT }) pathway: Pathway | undefined = undefined;
   /** The patient's name as the page gives it; the record itself names nobody. */
   @property() subject = '';
   /** What stands under the name, such as a number and a date of birth. */

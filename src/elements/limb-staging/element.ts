@@ -1,5 +1,4 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
 import { SIDES, type Side } from '../../anatomy/index.js';
 import {
@@ -46,6 +45,7 @@ import { Later } from '../common/later.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { pathwayOf } from '../common/pathway.js';
+import { OBJECT, property, RECORD } from '../common/property.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -97,11 +97,11 @@ export class LimbStaging extends PartElement<Staging> {
    * The record the stages are worked out from; its own `staging` gives way to `value`. Of one that cannot be read, such as one of a
    * later version, nothing is worked out.
    */
-  @property({ attribute: false }) examination: Examination = emptyExamination();
+  @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   /** Choices where sources disagree or leave something open; they go before those of the pathway, and both before the record's own. */
-  @property({ attribute: false }) settings: Partial<StagingSettings> = {};
+  @property({ attribute: false, shape: OBJECT }) settings: Partial<StagingSettings> = {};
   /** The hospital's own pathway, of which the limits count here. Parts that cannot be used are left out with a warning. */
-  @property({ attribute: false }) pathway: Pathway | undefined;
+  @property({ attribute: false, shape: OBJECT }) pathway: Pathway | undefined = undefined;
 
   readonly #given = new GivenRecord(READER);
 

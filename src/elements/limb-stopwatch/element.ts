@@ -1,9 +1,10 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import { numberField } from '../common/fields.js';
 import { LANG, LanguageController } from '../common/language.js';
+import { property } from '../common/property.js';
 import type { Refusal, Typing } from '../common/typing.js';
 import { partStyles } from '../common/part-styles.js';
 import { ownRoot } from '../common/own-root.js';
@@ -81,11 +82,11 @@ export class LimbStopwatch extends LitElement {
   /** Word on the button while it runs, instead of "Stop". */
   @property({ attribute: 'stop-label' }) stopLabel = '';
   /** Seconds to count down from; without it the watch counts up. */
-  @property({ type: Number }) countdown: number | undefined;
+  @property({ type: Number }) countdown: number | undefined = undefined;
   /** Key under which the watch is kept over a reload. */
-  @property() keep: string | undefined;
+  @property() keep: string | undefined = undefined;
   /** A key that starts and stops from anywhere in the page, as a foot pedal sends it (`PageDown`, `b`); not while text is typed. */
-  @property() pedal: string | undefined;
+  @property() pedal: string | undefined = undefined;
   /** Hides laps and the correction by hand. */
   @property({ type: Boolean, reflect: true }) plain = false;
   /** Nothing can be changed. */

@@ -1,5 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { limbKey, LIMBS } from '../../anatomy/index.js';
 import type { Examination } from '../../examination/index.js';
 import { partMessagesFor } from '../../locale/parts.js';
@@ -9,6 +9,7 @@ import { GivenRecord } from '../common/given-record.js';
 import { intrinsicSize } from '../common/intrinsic-size.js';
 import type { Later } from '../common/later.js';
 import { JoinedRecord } from '../common/joined-record.js';
+import { property, RECORD } from '../common/property.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -106,7 +107,7 @@ export class LimbUnconfirmed extends RecordElement {
   /** Id of the element in the same tree whose record is confirmed into, such as a `<pulse-map>`. */
   @property({ attribute: 'for' }) htmlFor = '';
   /** The record of the visit before; without one nothing is shown. */
-  @property({ attribute: false }) earlier: Examination | null = null;
+  @property({ attribute: false, shape: RECORD }) earlier: Examination | null = null;
   @state() private last: Last | undefined;
   @state() private takenBack = false;
   readonly #given = new GivenRecord(reader as Later<RecordReader>);

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { type PatientVisit, visitsInOrder } from '../../comparison/visits.js';
 import type { BodyView } from '../../drawing/views.js';
 import { messagesFor } from '../../locale/index.js';
@@ -8,6 +8,7 @@ import { partMessagesFor } from '../../locale/parts.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { LaterController } from '../common/later.js';
 import { ownRoot } from '../common/own-root.js';
+import { listOf, property, TEXTS } from '../common/property.js';
 import { styled } from '../common/styled.js';
 import { sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -29,6 +30,11 @@ import { type Done, Work } from './work.js';
 export type { PatientVisit } from '../../comparison/visits.js';
 export { CompareChangeEvent, VisitOpenEvent } from './events.js';
 
+const VISITS = listOf(
+  'visits, each with an id',
+  (one: PatientVisit | null) => typeof one?.id === 'string' && typeof (one.at ?? '') === 'string',
+);
+
 /** Rows of the table in sight. */
 const ROWS = 9;
 
@@ -47,9 +53,9 @@ export class LimbVisits extends LitElement {
   static override styles = [tokenStyles, controlStyles, sourcesStyles, visitsStyles];
 
   /** The visits, in any order. */
-  @property({ attribute: false }) visits: readonly PatientVisit[] = [];
+  @property({ attribute: false, shape: VISITS }) visits: readonly PatientVisit[] = [];
   /** Ids of the two visits to compare; without them the last two that count. */
-  @property({ attribute: false }) compared: readonly string[] | undefined;
+  @property({ attribute: false, shape: TEXTS }) compared: readonly string[] | undefined = undefined;
   /** What of the body the small maps show. */
   @property() view: BodyView = 'legs';
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */

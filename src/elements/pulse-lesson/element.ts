@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { type Place, placeKey, PLACES } from '../../anatomy/index.js';
 import {
   SHIPPED_LESSON_IDS,
@@ -16,6 +16,8 @@ import { glyphStyles } from '../common/glyph.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { addStyles } from '../common/more-styles.js';
 import { ownRoot } from '../common/own-root.js';
+import { LESSON } from '../common/lesson-property.js';
+import { property } from '../common/property.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { fetchPlate, plateFor, plateKit } from '../pulse-map/plate/fetched.js';
 import { Awake } from './awake.js';
@@ -83,13 +85,13 @@ export class PulseLesson extends LitElement {
   ];
 
   /** The lesson, as `parseLesson` or `shippedLesson` hands it out. */
-  @property({ attribute: false }) lesson: Lesson | null = null;
+  @property({ attribute: false, shape: LESSON }) lesson: Lesson | null = null;
   /** Id of a lesson that ships, which is fetched where no lesson was given. */
   @property() shipped = '';
   /** Shows the presenter's window instead of the slide. */
   @property({ type: Boolean, reflect: true }) presenter = false;
   /** A key under which the place in the lesson is kept while the tab lives, so that a reload goes on there. */
-  @property() keep: string | undefined;
+  @property() keep: string | undefined = undefined;
   /** Windows of the same lesson with the same channel go together; empty: all of this origin. */
   @property() channel = '';
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */

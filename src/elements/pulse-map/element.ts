@@ -1,5 +1,4 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import { type Place, placeFromKey, type PlaceKey, placeKey, PULSE_PLACES } from '../../anatomy/index.js';
 import { type View, VIEWS } from '../../drawing/index.js';
 import type { StillPicture } from '../../drawing/still/index.js';
@@ -12,6 +11,7 @@ import { glyphStyles } from '../common/glyph.js';
 import { LabelClickController } from '../common/label-click.js';
 import { type Later as Fetched, LaterController } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
+import { OBJECT, property, RECORD, TEXTS } from '../common/property.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -88,7 +88,7 @@ export class PulseMap extends RecordElement {
    * An earlier record whose findings are shown beside each site, changes stressed. One that cannot be read, such as one of a later
    * version, is said to be so, and nothing is compared.
    */
-  @property({ attribute: false }) compare: Examination | null = null;
+  @property({ attribute: false, shape: RECORD }) compare: Examination | null = null;
   /** The part of the body shown; `auto` shows the whole where it fits, else arms or legs in turn. */
   @property({ reflect: true, useDefault: true }) view: View | 'auto' = 'auto';
   /** Leaves out the panel that says where the block is, for pages that show `<pulse-reading>` themselves. */
@@ -96,7 +96,7 @@ export class PulseMap extends RecordElement {
   /** Leaves out the red flags, for pages that show `<limb-flags>` themselves. */
   @property({ type: Boolean, attribute: 'no-flags' }) noFlags = false;
   /** The hospital's own pathway, as `<limb-flags>` takes it. */
-  @property({ attribute: false }) pathway: Pathway | undefined;
+  @property({ attribute: false, shape: OBJECT }) pathway: Pathway | undefined = undefined;
 
   readonly #session = new Session(this, {
     store: () => this.store,
@@ -122,7 +122,7 @@ export class PulseMap extends RecordElement {
    * Kinds of act that the form around can record too, for what to do next; what the map itself records where not given:
    * pulses, bruits, delays and the onset.
    */
-  @property({ attribute: false }) can: readonly ActKind[] | undefined;
+  @property({ attribute: false, shape: TEXTS }) can: readonly ActKind[] | undefined = undefined;
 
   readonly #compared = new GivenRecord(later);
   readonly #sheet = new SheetController(this);

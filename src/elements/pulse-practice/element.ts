@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import { placeFromKey, type PlaceKey } from '../../anatomy/index.js';
 import type { Examination } from '../../examination/index.js';
 import { type Lesson, textIn } from '../../lesson/index.js';
@@ -34,6 +34,8 @@ import { glyphStyles } from '../common/glyph.js';
 import { handOver } from '../common/hand-over.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
+import { LESSON } from '../common/lesson-property.js';
+import { property } from '../common/property.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { WidthController } from '../common/width-controller.js';
 import { FigureViews } from '../pulse-map/figure/figure-view.js';
@@ -82,13 +84,13 @@ export class PulsePractice extends LitElement {
   /** Code of a simulated patient, such as `4817` or `hard-12`; without one the person chooses. */
   @property({ reflect: true, useDefault: true }) code = '';
   /** A lesson whose patient is hidden, in place of a simulated one. */
-  @property({ attribute: false }) lesson: Lesson | null = null;
+  @property({ attribute: false, shape: LESSON }) lesson: Lesson | null = null;
   /** Place of that lesson among those at hand, from 1; its patient is called by it. */
   @property({ type: Number }) place = 1;
   /** Shows the examiner's sheet, which tells the truth, in place of the patient. */
   @property({ type: Boolean, reflect: true }) examiner = false;
   /** A key under which results are kept on this machine; without it none are. */
-  @property() keep: string | undefined;
+  @property() keep: string | undefined = undefined;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
 

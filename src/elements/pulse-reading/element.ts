@@ -1,5 +1,4 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { property } from 'lit/decorators.js';
 import { placeFromKey } from '../../anatomy/index.js';
 import { emptyExamination, type Examination, isEmptyRecord } from '../../examination/index.js';
 import { type ActKind, readByRule, type Reading } from '../../localisation/index.js';
@@ -13,6 +12,7 @@ import { ReadingChangeEvent } from './events.js';
 import { openButton } from './open-button.js';
 import { reader } from './reader.js';
 import { ownRoot } from '../common/own-root.js';
+import { property, RECORD, TEXTS } from '../common/property.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { readingStyles } from './styles.js';
 
@@ -30,15 +30,15 @@ export class PulseReading extends LitElement {
   static override styles = [tokenStyles, controlStyles, readingStyles];
 
   /** The record to read. One that cannot be read, such as one of a later version, is said to be so and not interpreted. */
-  @property({ attribute: false }) examination: Examination = emptyExamination();
+  @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   /** Shows the figures behind the words: levels, causes, weights, the likeliest story. */
   @property({ type: Boolean, reflect: true }) numbers = false;
   /** A short form without pictures and evidence, for print and small containers. */
   @property({ type: Boolean, reflect: true }) brief = false;
   /** An earlier record of the same patient: what is stable supports the reading, what is new dates the event. */
-  @property({ attribute: false }) earlier: Examination | null = null;
+  @property({ attribute: false, shape: RECORD }) earlier: Examination | null = null;
   /** The kinds of act that the form around can record, for what to do next; all where not given, none for a record only shown. */
-  @property({ attribute: false }) can: readonly ActKind[] | undefined;
+  @property({ attribute: false, shape: TEXTS }) can: readonly ActKind[] | undefined = undefined;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
