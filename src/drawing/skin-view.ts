@@ -5,7 +5,7 @@ import type { Point } from './geometry.js';
 import type { Layout } from './layout.js';
 import { farSide, markShape, type MarkShape } from './skin-marks.js';
 import { isPlateView, plateOf } from './plates/plate.js';
-import { showsArms, type View } from './views.js';
+import { showsArms, showsPoint, type View } from './views.js';
 
 /** Whether a mark lies on an arm and is hidden together with it. */
 export function isMarkOfArm(mark: Mark): boolean {
@@ -13,10 +13,14 @@ export function isMarkOfArm(mark: Mark): boolean {
   return name !== undefined && partOf(name) === 'arm';
 }
 
-/** The points of a mark where a view shows it, in units of the view; on an arm only with the arms, on a plate what it shows of the skin. */
+/**
+ * The points of a mark where a view shows it, in units of the view; on an arm only with the arms, of the other limb not beside one that
+ * stands alone, on a plate what it shows of the skin.
+ */
 export function markPointsIn(view: View, mark: Mark): readonly SurfacePoint[] | undefined {
-  if (!isPlateView(view)) return !isMarkOfArm(mark) || showsArms(view) ? mark.points : undefined;
-  return markPointsOn(mark, view);
+  if (isPlateView(view)) return markPointsOn(mark, view);
+  if (isMarkOfArm(mark) && !showsArms(view)) return undefined;
+  return mark.points.some((point) => showsPoint(view, point)) ? mark.points : undefined;
 }
 
 /** Whether a view shows a mark. */

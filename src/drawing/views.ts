@@ -68,6 +68,15 @@ export function clipOf(view: BodyView): string | undefined {
   return `M${near} 0V${CROTCH - GROIN}L${below} ${CROTCH}V${WHOLE.y + WHOLE.height}H${far}V0Z`;
 }
 
+/** Whether a point of the figure, in figure units, lies in what a view shows of it. */
+export function showsPoint(view: BodyView, [px, py]: readonly [x: number, y: number]): boolean {
+  const { x, y, width, height } = cropOf(view);
+  if (px < x || px > x + width || py < y || py > y + height) return false;
+  const outward = view.startsWith('left-') ? 1 : view.startsWith('right-') ? -1 : 0;
+  const beyond = showsArms(view) || py < CROTCH ? BEYOND : 0;
+  return outward === 0 || outward * (px - AXIS) >= -beyond;
+}
+
 /** Whether the arms are drawn in a view; views of the legs leave them out, since the hands would lie over the thighs. */
 export function showsArms(view: View): boolean {
   return view === 'whole' || view.includes('arm');

@@ -1,12 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areaOf, fromStretch, mirrorPoint, SKIN_PLACES, regionShape } from '../../../src/anatomy/index.js';
+import {
+  areaOf,
+  fromStretch,
+  mirrorPoint,
+  partOf,
+  SKIN_PLACES,
+  regionShape,
+} from '../../../src/anatomy/index.js';
 import {
   farSide,
   markAt,
   markShape,
   openPath,
   type Point,
+  showsMark,
   simplify,
   strokePoints,
 } from '../../../src/drawing/index.js';
@@ -253,6 +261,22 @@ describe('a line of cold', () => {
         [1000, 1000],
       ]),
     ).toEqual([0, 1]);
+  });
+});
+
+describe('the view of one limb', () => {
+  it('shows the marks of that limb, and none of the other, which would lie beside the body', () => {
+    for (const place of SKIN_PLACES) {
+      const part = partOf(place);
+      // Both groins are part of the trunk that is drawn with either leg.
+      if (place.side === 'midline' || place.region === 'groin' || part === 'trunk') continue;
+      const other = place.side === 'left' ? 'right' : 'left';
+      const mark: Mark = { id: 'm', kind: 'ulcer', points: regionShape(place, 'area') };
+      const where = `${place.side} ${place.region}`;
+      expect(showsMark(`${place.side}-${part}`, mark), where).toBe(true);
+      expect(showsMark(`${other}-${part}`, mark), where).toBe(false);
+      expect(showsMark('whole', mark), where).toBe(true);
+    }
   });
 });
 

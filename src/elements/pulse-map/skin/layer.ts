@@ -2,8 +2,10 @@ import { nothing, svg, type SVGTemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import {
   AXIS,
+  clipOf,
   isMarkBehind,
   isMarkOfArm,
+  isPlateView,
   type Layout,
   markName,
   markSample,
@@ -55,6 +57,12 @@ export function cropOf(mark: Mark): NarrowCrop {
   return (mark.points[0]?.[0] ?? 0) > AXIS ? 'left-arm' : 'right-arm';
 }
 
+/** Within what the marks stay, in units of the view: the box of a plate, the limb that stands alone. */
+function clipOfSkin({ view, plate }: Layout): string | undefined {
+  if (!isPlateView(view)) return clipOf(view);
+  return plate && `M0 0H${plate.size[0]}V${plate.size[1]}H0Z`;
+}
+
 /** The marks on the figure. They are buttons only while drawing; the list always has them. */
 export function skinLayer(
   view: SkinView,
@@ -64,13 +72,9 @@ export function skinLayer(
   const { on, words } = view;
   // The figure may be in the document twice, in another size for print.
   const where = `${layout.view}-${layout.width}-${layout.height}`;
-  const [across, down] = layout.plate?.plate.size ?? [];
   const box = `skins-${where}`;
-  return svg`${
-    across && down
-      ? svg`<clipPath id=${box}><rect x=${layout.offsetX} y=${layout.offsetY} width=${across * layout.scale} height=${down * layout.scale}></rect></clipPath>`
-      : nothing
-  }<g class="skins" clip-path=${across ? `url(#${box})` : nothing} aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
+  const clip = clipOfSkin(layout);
+  return svg`${clip ? svg`<clipPath id=${box}><path transform="translate(${layout.offsetX} ${layout.offsetY}) scale(${layout.scale})" d=${clip}></path></clipPath>` : nothing}<g class="skins" clip-path=${clip ? `url(#${box})` : nothing} aria-hidden=${on ? nothing : 'true'} @keydown=${keydown}>${repeat(
     view.marks.filter((mark) => showsMark(layout.view, mark)),
     ({ id }) => id,
     (mark, i) => {
