@@ -1,14 +1,6 @@
-import {
-  type ArteryId,
-  childVessels,
-  leavesAt,
-  parentVessel,
-  type Vessel,
-  vesselKey,
-  VESSELS,
-} from './arteries.js';
-import type { Laterality, Side } from './sides.js';
-import { type Place, PULSE_PLACES, type PulseSiteId, siteDefinition, vesselOf } from './sites.js';
+import { type ArteryId, leavesAt, parentVessel, type Vessel, vesselKey, VESSELS } from './arteries.js';
+import type { Laterality } from './sides.js';
+import { PULSE_PLACES, type PulseSiteId, siteDefinition, vesselOf } from './sites.js';
 
 /** The part of its artery that a piece covers: all of it, or the part proximal or distal to the pulse site on it. */
 export type Stretch = 'whole' | 'proximal' | 'distal';
@@ -67,70 +59,4 @@ export function feedingPiece(piece: Piece): Piece | undefined {
   if (before) return before;
   const parent = parentVessel(piece);
   return parent && piecesOf(parent).find(({ to }) => to >= leavesAt(piece));
-}
-
-/** The pieces this one feeds. */
-export function fedPieces(piece: Piece): Piece[] {
-  const own = piecesOf(piece);
-  const next = own[own.indexOf(piece) + 1];
-  const branches = childVessels(piece).flatMap((child) => piecesOf(child).slice(0, 1));
-  return [...(next ? [next] : []), ...branches.filter((branch) => feedingPiece(branch) === piece)];
-}
-
-/** The piece that ends at a pulse site. */
-export function pieceAbove(place: Place<PulseSiteId>): Piece {
-  const found = ABOVE.get(`${place.side} ${place.site}`);
-  if (!found) throw new RangeError(`no artery carries a pulse site "${place.side} ${place.site}"`);
-  return found;
-}
-
-const ABOVE = new Map<string, Piece>();
-for (const place of PULSE_PLACES) {
-  const found = piecesOf(vesselOf(place)).find((piece) => piece.endsAt === place.site);
-  if (found) ABOVE.set(`${place.side} ${place.site}`, found);
-}
-
-/** The pieces from the heart to this one, both ends included. */
-export function piecesTo(piece: Piece): readonly Piece[] {
-  let path = WAYS.get(piece.key);
-  if (!path) {
-    const feeding = feedingPiece(piece);
-    path = Object.freeze(feeding ? [...piecesTo(feeding), piece] : [piece]);
-    WAYS.set(piece.key, path);
-  }
-  return path;
-}
-
-const WAYS = new Map<PieceKey, readonly Piece[]>();
-
-/** A stretch of artery as one names it: the artery, or the part of one where the trade tells parts apart. */
-export type NamedStretch =
-  | { readonly code: 'artery'; readonly vessel: Vessel }
-  | { readonly code: 'aortic-fork' }
-  | { readonly code: 'above-knee' | 'below-knee'; readonly side: Side };
-
-/** A piece as one names it. */
-export function namedPiece({ artery, side, stretch }: Piece): NamedStretch {
-  if (artery === 'infrarenal-aorta' && stretch === 'distal') return { code: 'aortic-fork' };
-  if (artery === 'popliteal' && stretch !== 'whole' && side !== 'midline') {
-    return { code: stretch === 'proximal' ? 'above-knee' : 'below-knee', side };
-  }
-  return { code: 'artery', vessel: { artery, side } };
-}
-
-/** Pieces as one names them, in order and once each: both parts of an artery are the artery, a part alone is the part. */
-export function namedStretches(keys: readonly PieceKey[]): NamedStretch[] {
-  const found = keys.flatMap((key) => pieceFromKey(key) ?? []);
-  const parts = (piece: Piece): number =>
-    found.filter((other) => vesselKey(other) === vesselKey(piece)).length;
-  const told = new Set<string>();
-  return found.flatMap((piece) => {
-    const whole = parts(piece) > 1;
-    const key = whole ? vesselKey(piece) : piece.key;
-    if (told.has(key)) return [];
-    told.add(key);
-    return [
-      whole ? { code: 'artery', vessel: { artery: piece.artery, side: piece.side } } : namedPiece(piece),
-    ];
-  });
 }

@@ -2,6 +2,7 @@ export * from './amendments.js';
 export * from './carried.js';
 export * from './changes.js';
 export * from './edits.js';
+export * from './edits-whole.js';
 export * from './faults.js';
 export * from './fields.js';
 export * from './history.js';

@@ -1,5 +1,5 @@
 import { type Place, PULSE_PLACES, type Side, SIDES, siteDefinition } from '../anatomy/index.js';
-import { restNormal } from './edits.js';
+import { restNormal } from './edits-whole.js';
 import { unstatedPlaces } from './queries.js';
 import type { Examination } from './types/record.js';
 

@@ -13,7 +13,8 @@ import type { BedsideLine, MeasuredStatement, RateRange } from '../statements/in
 import type { AnatomyWords } from './anatomy.js';
 import type { BedsideHow } from './en/bedside-how.js';
 import type { ExaminationWords } from './examination.js';
-import { paragraph, sentence, type Speech } from './phrases.js';
+import { paragraph, sentence } from './phrases.js';
+import type { Speech } from './speech.js';
 import { render, type Renderings } from './render.js';
 import { together } from './terms.js';
 

@@ -1,5 +1,4 @@
 import type { Bruit, DopplerSignal, Grade, Onset, Reason, ScaleId, ScaleStep } from '../examination/index.js';
-import { faultFrom, type FaultWords } from './fault.js';
 import { together } from './terms.js';
 import type { Of } from './words.js';
 
@@ -34,7 +33,3 @@ export function recordedFrom(table: ExaminationTable) {
   });
 }
 export type ExaminationWords = ReturnType<typeof recordedFrom>;
-
-/** The words of what is recorded at a site, and of what is wrong with a record. */
-export const examinationFrom = (recorded: ExaminationWords, faults: FaultWords) =>
-  together(recorded, { fault: faultFrom(faults) });

@@ -1,4 +1,6 @@
 import type { Counted, Expectation, Fault, FaultCode, RuleCode, ValueType } from '../examination/index.js';
+import type { ExaminationWords } from './examination.js';
+import { together } from './terms.js';
 
 /** The words in which a language says what is wrong with a value. */
 export interface FaultWords {
@@ -43,3 +45,7 @@ export function faultFrom(words: FaultWords): (fault: Fault) => string {
     return `${where}: ${words.faults[code](found || words.nothing)} ${expected(expectation)}.`;
   };
 }
+
+/** The words of what is recorded at a site, and of what is wrong with a record. */
+export const examinationFrom = (recorded: ExaminationWords, faults: FaultWords) =>
+  together(recorded, { fault: faultFrom(faults) });

@@ -3,7 +3,7 @@ import type { Sensation } from '../examination/index.js';
 import type { Ground, GroundCode, StagedLimb } from '../triage/index.js';
 import type { AnatomyWords } from './anatomy.js';
 import type { terms } from './en/terms.js';
-import type { Speech } from './phrases.js';
+import type { Speech } from './speech.js';
 import { render, type Renderings } from './render.js';
 import { signWords } from './sign-words.js';
 

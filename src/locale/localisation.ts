@@ -37,7 +37,8 @@ import type {
 import type { AnatomyWords } from './anatomy.js';
 import type { ExaminationWords } from './examination.js';
 import type { skinLevels } from './en/skin-levels.js';
-import { paragraph, sentence, type Speech } from './phrases.js';
+import { paragraph, sentence } from './phrases.js';
+import type { Speech } from './speech.js';
 import { render, renderKind, type Renderings } from './render.js';
 import { together } from './terms.js';
 

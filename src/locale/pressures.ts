@@ -32,7 +32,8 @@ import {
 import type { CuffCaution, CuffCautionCode, CuffRule } from '../triage/index.js';
 import type { AnatomyWords } from './anatomy.js';
 import type { ExaminationWords } from './examination.js';
-import { paragraph, sentence, type Speech } from './phrases.js';
+import { paragraph, sentence } from './phrases.js';
+import type { Speech } from './speech.js';
 import { render, type Renderings } from './render.js';
 import { together } from './terms.js';
 import { eachWord } from './words.js';

@@ -1,6 +1,7 @@
 import { type Limb, limbKey, type LimbKey, type Place } from '../anatomy/index.js';
 import type { AnatomyWords } from './anatomy.js';
-import { sentence, type Speech } from './phrases.js';
+import { sentence } from './phrases.js';
+import type { Speech } from './speech.js';
 import { together } from './terms.js';
 
 /** The words around the answers of both voices. */

@@ -15,7 +15,8 @@ import type {
 } from '../statements/index.js';
 import type { AnatomyWords } from './anatomy.js';
 import type { ExaminationWords } from './examination.js';
-import { paragraph, sentence, type Speech } from './phrases.js';
+import { paragraph, sentence } from './phrases.js';
+import type { Speech } from './speech.js';
 import { render, type Renderings } from './render.js';
 
 type Kind = LesionStatement['kind'];

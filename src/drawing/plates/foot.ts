@@ -1,4 +1,3 @@
-import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** The left foot twice at one scale, ankles level: the dorsum with the toes down, and the inner side. Drawn from anatomical knowledge (from memory). */
@@ -6,7 +5,6 @@ import type { Plate } from './plate.js';
 export const plate: Plate = {
   name: 'foot',
   given: 'left',
-  size: PLATE_BOXES.foot,
   unitsPerMm: 2.14,
   factor: 2.3,
   outlines: [

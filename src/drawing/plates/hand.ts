@@ -1,4 +1,3 @@
-import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** The palm of the left hand with the fingers down, as it hangs: so it is the whole figure enlarged, not turned. Drawn from anatomical knowledge (from memory). */
@@ -6,7 +5,6 @@ import type { Plate } from './plate.js';
 export const plate: Plate = {
   name: 'hand',
   given: 'left',
-  size: PLATE_BOXES.hand,
   unitsPerMm: 3.35,
   factor: 2.1,
   outlines: [

@@ -1,4 +1,3 @@
-import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** The left knee from behind. Drawn from anatomical knowledge (from memory). */
@@ -6,7 +5,6 @@ import type { Plate } from './plate.js';
 export const plate: Plate = {
   name: 'knee',
   given: 'left',
-  size: PLATE_BOXES.knee,
   unitsPerMm: 2.75,
   factor: 2.15,
   outlines: [

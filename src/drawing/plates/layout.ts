@@ -34,7 +34,7 @@ function skinOf(plate: PreparedPlate): Point[][] {
   return skin;
 }
 
-function sampledSkin({ outlines, plate: { size } }: PreparedPlate): Point[][] {
+function sampledSkin({ outlines, size }: PreparedPlate): Point[][] {
   const sampled = (spline: Spline): Point[] => {
     const count = Math.ceil(spline.length / STEP);
     return Array.from({ length: count }, (_, i): Point => {
@@ -100,7 +100,7 @@ export function cropOfPlate(plate: PreparedPlate): Crop {
 
 function cropAround(plate: PreparedPlate): Crop {
   const { left, right, bottom } = extentOf(skinOf(plate));
-  return { x: left, y: 0, width: right - left, height: Math.min(plate.plate.size[1], bottom + 8) };
+  return { x: left, y: 0, width: right - left, height: Math.min(plate.size[1], bottom + 8) };
 }
 
 /** Shares of the largest possible scale that are tried, largest first. */
@@ -122,7 +122,7 @@ export function layOutPlate(
   const skin = skinOf(plate);
   const { left, right, bottom } = extentOf(skin);
   const across = right - left;
-  const deep = Math.min(plate.plate.size[1], bottom + 8);
+  const deep = Math.min(plate.size[1], bottom + 8);
   const bare = Math.min((maxHeight + OVER_HEIGHT - HEAD) / deep, (width - 2 * PAD) / across);
   const places = placesIn(view);
   const berths = (scale: number): Berth[] =>
@@ -220,7 +220,8 @@ function lettersOf({ view, plate: { pair } }: PreparedPlate, width: number): Lay
 }
 
 function captionsOf(plate: PreparedPlate, px: (point: Point) => Point, width: number): Layout['captions'] {
-  const { captions, size } = plate.plate;
+  const { size } = plate;
+  const { captions } = plate.plate;
   return [
     { word: 'title', x: LETTER_X + NAME_LINE, y: LETTER_Y - 2 },
     ...captions.map(({ word, x, y }) => {

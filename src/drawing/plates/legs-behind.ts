@@ -1,4 +1,3 @@
-import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** Both legs from behind. Given is the leg on the right of the plate, which is the right one. Drawn from anatomical knowledge (from memory). */
@@ -7,7 +6,6 @@ export const plate: Plate = {
   name: 'legs-behind',
   given: 'right',
   pair: true,
-  size: PLATE_BOXES['legs-behind'],
   unitsPerMm: 1.5,
   factor: 1.9,
   outlines: [

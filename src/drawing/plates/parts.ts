@@ -89,7 +89,7 @@ function ground(plate: PreparedPlate, unit: PlateUnit): readonly PlatePart[] {
   }
   const both = (points: string): Point[][] => {
     const given = plate.placed(points);
-    return plate.plate.pair ? [given, given.map(([x, y]) => [plate.plate.size[0] - x, y])] : [given];
+    return plate.plate.pair ? [given, given.map(([x, y]) => [plate.size[0] - x, y])] : [given];
   };
   const toneParts = tones.map(({ segments, closed, strength }): PlatePart => {
     const path = writer();

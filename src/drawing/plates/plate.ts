@@ -68,15 +68,14 @@ export interface PlateSite {
 }
 
 /**
- * A plate as data, our own drawing, in its own units: nothing is traced. Coordinates are of the given side of the body; the
- * other is the mirror image.
+ * A plate as data, our own drawing, in its own units (its box: `PLATE_BOXES`): nothing is traced. Coordinates are of the given side of the
+ * body; the other is the mirror image.
  */
 export interface Plate {
   readonly name: PlateName;
   readonly given: Side;
   /** Both limbs on one plate, the other beside the given one. */
   readonly pair?: true;
-  readonly size: readonly [width: number, height: number];
   readonly unitsPerMm: number;
   /** How much wider than on the whole figure arteries of the same calibre are drawn; see `drawnRadius`. */
   readonly factor: number;

@@ -3,6 +3,7 @@ import {
   type Laterality,
   type Piece,
   type Place,
+  PLATE_BOXES,
   type Side,
   SIDES,
   siteDefinition,
@@ -26,6 +27,8 @@ export interface PlateCourse {
 export interface PreparedPlate extends Chart {
   readonly plate: Plate;
   readonly view: PlateView;
+  /** Its box, in its own units. */
+  readonly size: readonly [width: number, height: number];
   /** Whether it is the mirror image of what is given. */
   readonly mirrored: boolean;
   readonly courses: readonly PlateCourse[];
@@ -94,8 +97,8 @@ function withinBox(spline: Spline, height: number): { readonly from: number; rea
 function prepare(plate: Plate, view: PlateView): PreparedPlate {
   const { side: only } = plateOf(view);
   const sides = only === 'midline' ? SIDES : [only];
-  const width = plate.size[0];
-  const flip = (points: readonly Point[]): Point[] => points.map(([x, y]) => [width - x, y]);
+  const size = PLATE_BOXES[plate.name];
+  const flip = (points: readonly Point[]): Point[] => points.map(([x, y]) => [size[0] - x, y]);
   const on = (points: string, side: Side): Point[] =>
     side === plate.given ? pointsFrom(points) : flip(pointsFrom(points));
   const courses = sides.flatMap((side) =>
@@ -115,6 +118,7 @@ function prepare(plate: Plate, view: PlateView): PreparedPlate {
   return {
     plate,
     view,
+    size,
     mirrored: only !== 'midline' && only !== plate.given,
     courses,
     outlines: sides.flatMap((side) => plate.outlines.map((points) => closedSpline(on(points, side)))),
@@ -133,7 +137,7 @@ function prepare(plate: Plate, view: PlateView): PreparedPlate {
       return courses.flatMap(({ artery, side, spline, radius }): Strand[] => {
         if (artery.artery !== piece.artery || side !== piece.side || !artery.span) return [];
         const [first, last] = [artery.span[0], artery.span.at(-1)] as const;
-        const seen = withinBox(spline, plate.size[1]);
+        const seen = withinBox(spline, size[1]);
         const from = Math.max(piece.from, first?.[1] ?? 0, onArtery(artery, seen.from));
         const to = Math.min(piece.to, last?.[1] ?? 1, onArtery(artery, seen.to));
         if (to <= from) return [];

@@ -1,4 +1,3 @@
-import { PLATE_BOXES } from '../../anatomy/index.js';
 import type { Plate } from './plate.js';
 
 /** The sole of the left foot with the toes up, as seen from the foot of the bed. Drawn from anatomical knowledge (from memory). */
@@ -6,7 +5,6 @@ import type { Plate } from './plate.js';
 export const plate: Plate = {
   name: 'sole',
   given: 'left',
-  size: PLATE_BOXES.sole,
   unitsPerMm: 3.4,
   factor: 2.3,
   outlines: [

@@ -106,7 +106,7 @@ const CLIP_ID = { skin: 'S', deep: 'D' } as const;
 /** The clips of a plate: its box, its skin, and the deeper arteries. */
 function clips(plate: PreparedPlate, unit: PlateUnit, id: string, skin: string): string {
   const per = unit === 'tenth' ? 10 : 1;
-  const [across, down] = plate.plate.size;
+  const [across, down] = plate.size;
   return [
     tag(
       'clipPath',

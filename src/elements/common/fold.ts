@@ -1,11 +1,11 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
-import { AsyncDirective, directive } from 'lit/async-directive.js';
-import type { ChildPart } from 'lit/directive.js';
+import { type ChildPart, Directive, directive } from 'lit/directive.js';
+import { setChildPartValue } from 'lit/directive-helpers.js';
 
 type Content = () => unknown;
 
-/** Renders the content of a `<details>` lazily, when it is first opened. */
-class OnceOpen extends AsyncDirective {
+/** Renders the content of a `<details>` lazily, when it is first opened. It listens for as long as its `<details>` stands. */
+class OnceOpen extends Directive {
   #details: HTMLDetailsElement | undefined;
   #content: Content = () => nothing;
   #opened = false;
@@ -19,22 +19,12 @@ class OnceOpen extends AsyncDirective {
   override update(part: ChildPart, [content]: [Content]): unknown {
     if (!this.#details) {
       this.#details = part.parentNode as HTMLDetailsElement;
-      this.reconnected();
+      this.#details.addEventListener('toggle', () => {
+        if (!this.#opened) setChildPartValue(part, this.render(this.#content), this);
+      });
     }
     return this.render(content);
   }
-
-  protected override disconnected(): void {
-    this.#details?.removeEventListener('toggle', this.#toggled);
-  }
-
-  protected override reconnected(): void {
-    this.#details?.addEventListener('toggle', this.#toggled);
-  }
-
-  readonly #toggled = (): void => {
-    if (!this.#opened) this.setValue(this.render(this.#content));
-  };
 }
 
 const onceOpen = directive(OnceOpen);

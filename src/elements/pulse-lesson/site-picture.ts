@@ -84,7 +84,7 @@ function plateFrame(view: PlateView, record: Examination, target: Place): Frame 
   const plate = plateFor(view);
   const kit = plateKit.part;
   if (!plate || !kit) return undefined;
-  const [width, height] = plate.plate.size;
+  const [width, height] = plate.size;
   const found = plate.positionOf(target) ?? [width / 2, height / 2];
   const wide = Math.min(width * 1.05, (height * 1.02 * PICTURE.width) / PICTURE.height) * 0.82;
   const box = around(found[0], found[1], wide);

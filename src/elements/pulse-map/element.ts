@@ -25,6 +25,7 @@ import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
 import { aroundFigure, cropWith, flagsHeight, readingRoom } from './crops.js';
 import { allWordsFor, drawing, later } from './fetched.js';
+import { renderFolds } from './folds.js';
 import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
 import type { FigureView } from './figure/render.js';
 import { figureStyles } from './figure/styles.js';
@@ -33,7 +34,6 @@ import { Hand } from './hand/press.js';
 import { SiteFinder } from './hand/site-finder.js';
 import { SiteKeys } from './hand/site-keys.js';
 import { SiteTool } from './hand/site-tool.js';
-import { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
 import type * as Later from './later.js';
 import type { PictureOptions, PNGOptions } from './picture/export.js';
 import { PlateController } from './plate/controller.js';
@@ -296,9 +296,7 @@ export class PulseMap extends RecordElement {
           ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
           ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}
-          ${this.#skin.list()}
-          ${renderOnsetAndDelays(examination, this.editable, words, (next) => this.#session.edit(next))}
-          ${renderLimbActs(this.editable, words, this.#recorder)}
+          ${this.#skin.list()} ${renderFolds(this.#session, this.#recorder)}
         </div>
         ${
           this.noReading
@@ -380,9 +378,9 @@ export class PulseMap extends RecordElement {
   }
 
   #table(): TemplateResult | undefined {
-    const { examination, editable, words } = this;
+    const { examination, editable } = this;
     return later.part?.renderTable(
-      { examination, earlier: this.#earlier, editable, words },
+      { examination, earlier: this.#earlier, editable, words: this.#session.allWords },
       { recorder: this.#recorder, chooser: this.#chooser },
     );
   }

@@ -14,6 +14,7 @@ export { PulseReading } from '../pulse-reading/element.js';
 export * as limbs from '../pulse-reading/limbs.js';
 export { renderChooser } from './chooser/panel.js';
 export { renderNormals } from './normals-list.js';
+export { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
 export { renderHelp } from './help.js';
 export { SkinTools } from './skin/tools.js';
 export { placeChooser } from './chooser/position.js';

@@ -1,4 +1,5 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
+import { portionNormal } from '../../examination/index.js';
 import { showNormals, unstatedHere } from './normals.js';
 import type { Recorder } from './recorder.js';
 import type { Session } from './session.js';
@@ -30,7 +31,7 @@ export const normalsStyles = css`
 
 /** The list of what can be stated as normal: each act names what it writes before it writes. */
 export function renderNormals(session: Session, recorder: Recorder): TemplateResult | typeof nothing {
-  const { map } = session.words;
+  const { map } = session.allWords;
   const all = session.editable ? unstatedHere(session) : [];
   if (!all.length) return nothing;
   return html`<section
@@ -54,7 +55,9 @@ export function renderNormals(session: Session, recorder: Recorder): TemplateRes
             type="button"
             class="button"
             @click=${() => {
-              recorder.portionNormal(unstated);
+              recorder.whole(portionNormal(session.examination, unstated), (changed) =>
+                changed ? map.portionNormal(portion, places.length) : undefined,
+              );
               showNormals(session, unstatedHere(session).length > 0);
             }}
           >

@@ -1,22 +1,18 @@
-import { isListeningSite, isPulseSite, mayExpand, type Limb, type Place } from '../../anatomy/index.js';
+import { isListeningSite, isPulseSite, mayExpand, type Place } from '../../anatomy/index.js';
 import {
   bruitAt,
   type BruitFinding,
   BRUITS,
   clearBruit,
-  clearLimb,
   clearPlace,
   clearPulse,
   copyFromOtherSide,
   type Examination,
-  fillFromOtherSide,
-  portionNormal,
   pulseAt,
   type PulseFinding,
   type ScaleStep,
   setBruit,
   setPulse,
-  type Unstated,
 } from '../../examination/index.js';
 import { wordsAt } from '../../drawing/index.js';
 import { reader } from '../pulse-reading/reader.js';
@@ -91,20 +87,6 @@ export class Recorder {
     this.#record(place, copyFromOtherSide(this.#examination, place));
   }
 
-  fillLimb(limb: Limb): void {
-    const { map } = this.session.words;
-    const before = this.#lesions();
-    const changed = this.session.edit(fillFromOtherSide(this.#examination, limb));
-    this.#tell({ what: changed ? map.limbFilled(limb) : map.limbUnchanged(limb) }, before);
-  }
-
-  clearLimb(limb: Limb): void {
-    const { map } = this.session.words;
-    const before = this.#lesions();
-    const changed = this.session.edit(clearLimb(this.#examination, limb));
-    this.#tell({ what: changed ? map.limbCleared(limb) : map.limbUnchanged(limb) }, before);
-  }
-
   /** Records a note as it is typed. */
   note(place: Place, text: string): void {
     this.session.edit(this.#set(place, { note: text.trim() || undefined }), NOTE);
@@ -120,15 +102,14 @@ export class Recorder {
     if (last) this.#record(last, places.reduce(clearPlace, this.#examination));
   }
 
-  /** States a portion as normal: the places that were named, as one step. */
-  portionNormal(unstated: Unstated): void {
+  /**
+   * Records an edit of more than a place as one step.
+   * @param told what is reported of it, by whether it changed anything; nothing reports nothing
+   */
+  whole(next: Examination, told: (changed: boolean) => string | undefined): void {
     const before = this.#lesions();
-    const changed = this.session.edit(portionNormal(this.#examination, unstated));
-    if (!changed) return;
-    this.#tell(
-      { what: this.session.words.map.portionNormal(unstated.portion, unstated.places.length) },
-      before,
-    );
+    const what = told(this.session.edit(next));
+    if (what) this.#tell({ what }, before);
   }
 
   undo(): void {

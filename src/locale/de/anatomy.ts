@@ -1,5 +1,6 @@
 import type { ArteryId, Laterality, Level, LimbKey, Place, SiteId } from '../../anatomy/index.js';
-import { anatomyFrom, placesFrom } from '../anatomy.js';
+import { anatomyFrom } from '../anatomy.js';
+import { placesFrom } from '../places.js';
 import { say, termsFrom } from '../terms.js';
 import { SITES } from './sites.js';
 import { techniques } from './techniques.js';

@@ -1,6 +1,6 @@
 import type { Messages } from '../languages.js';
 import { anatomy } from './anatomy.js';
-import { examinationFrom } from '../examination.js';
+import { examinationFrom } from '../fault.js';
 import { examination as recorded } from './examination.js';
 import { faults } from './faults.js';
 import { localisation } from './localisation.js';

@@ -1,4 +1,4 @@
-import type { MapWords } from '../en/map.js';
+import type { MapWords } from '../en/map-later.js';
 import type { FoundTable } from '../found.js';
 import type { Otherwise } from '../terms.js';
 import { anatomy } from './anatomy.js';

@@ -1,6 +1,7 @@
 import { type Limb, limbKey, oppositeSide, type Place } from '../../anatomy/index.js';
 import type { ScaleId } from '../../examination/index.js';
-import type { FormWords, MapWords } from '../en/map.js';
+import type { FormWords } from '../en/map.js';
+import type { MapWords } from '../en/map-later.js';
 import { foundFrom, type FoundTable } from '../found.js';
 import { tinyName } from '../site-words.js';
 import { inRegisters } from '../terms.js';

@@ -1,4 +1,4 @@
-import { speechFrom } from '../phrases.js';
+import { speechFrom } from '../speech.js';
 
 export { dateIn, sentence } from '../phrases.js';
 

@@ -1,5 +1,5 @@
 import type { Laterality } from '../../anatomy/index.js';
-import { placesFrom } from '../anatomy.js';
+import { placesFrom } from '../places.js';
 import { SITES } from './sites.js';
 
 const sides: Record<Laterality, string> = { right: 'right', left: 'left', midline: 'midline' };

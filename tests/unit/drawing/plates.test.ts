@@ -105,7 +105,7 @@ describe('plates', () => {
         PreparedPlate,
         PreparedPlate,
       ];
-      const width = left.plate.size[0];
+      const width = left.size[0];
       for (const { site } of left.plate.sites) {
         const [x, y] = left.positionOf({ site, side: 'left' } as Place) as Point;
         const [mirroredX, mirroredY] = right.positionOf({ site, side: 'right' } as Place) as Point;
@@ -167,7 +167,7 @@ describe('plates', () => {
       expect(d, placeKey(place)).not.toBe('');
       const [x] = plate.positionOf(place) as Point;
       const [first] = [...d.matchAll(/M(-?\d+)/g)].map(([, at]) => Number(at) / 10);
-      if (plate.plate.pair) expect(first! > plate.plate.size[0] / 2).toBe(x > plate.plate.size[0] / 2);
+      if (plate.plate.pair) expect(first! > plate.size[0] / 2).toBe(x > plate.size[0] / 2);
     }
   });
 

@@ -24,7 +24,7 @@ export function renderPlate(
 ): SVGTemplateResult {
   const parts = plateParts(plate, flow);
   const skin = parts.find(({ kind }) => kind === 'body')?.d ?? '';
-  const [across, down] = plate.plate.size;
+  const [across, down] = plate.size;
   // The drawing may be in the document twice, in another size for print; ids are private to the shadow tree.
   const id = `${view}-${width}-${height}`;
   return svg`<clipPath id=${`box-${id}`}><rect width=${across * 10} height=${down * 10}></rect></clipPath>

@@ -26,7 +26,7 @@ import {
   stepOf,
 } from '../../../examination/index.js';
 import { GLYPH_SIZE } from '../../../drawing/index.js';
-import type { ShownMessages } from '../../../locale/shown.js';
+import type { Messages } from '../../../locale/index.js';
 import { glyphIcon, markIcon } from '../../common/glyph.js';
 import { shownFor } from '../../../drawing/shown.js';
 import { ICONS } from '../../common/icons.js';
@@ -38,7 +38,7 @@ export interface TableView {
   /** An earlier record to compare with. */
   readonly earlier: Examination | undefined;
   readonly editable: boolean;
-  readonly words: ShownMessages;
+  readonly words: Messages;
 }
 
 /** What the cells call to record. */
@@ -50,7 +50,7 @@ export interface TableActs {
 /** Option values: a step is its index, a bruit its word, a reason has this prefix. */
 const REASON_PREFIX = '-';
 
-function reasons(chosen: string | undefined, words: ShownMessages): TemplateResult {
+function reasons(chosen: string | undefined, words: Messages): TemplateResult {
   return html`<optgroup label=${words.map.couldNotExamine}>
     ${SITE_REASONS.map(
       (reason) =>
