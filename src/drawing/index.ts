@@ -4,6 +4,7 @@ export * from './calibre.js';
 export * from './chart.js';
 export * from './collaterals.js';
 export * from './drawn-record.js';
+export * from './earlier-spots.js';
 export * from './figure.js';
 export * from './fillets.js';
 export * from './finding-lines.js';

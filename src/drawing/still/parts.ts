@@ -2,6 +2,7 @@ import { type Place, placeKey } from '../../anatomy/index.js';
 import { type Mark, MARK_FORMS, type MarkKind } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import { sentence } from '../../locale/phrases.js';
+import { earlierSpots } from '../earlier-spots.js';
 import type { LesionMark } from '../flow.js';
 import { FINDING_STEP } from '../finding-lines.js';
 import type { Point } from '../geometry.js';
@@ -124,7 +125,10 @@ export function sitesText(layout: Layout, sites: SiteViews, ink: Ink): string {
       const before = site.earlier
         ? tag(
             'g',
-            { transform: 'translate(-29 3) scale(.66)', opacity: site.changed ? undefined : 0.75 },
+            {
+              transform: earlierSpots(layout).get(placeKey(place)),
+              opacity: site.changed ? undefined : 0.75,
+            },
             glyphText(site.earlier, ink, true),
           )
         : '';

@@ -6,6 +6,7 @@ import {
   clipOf,
   type Collateral,
   type DrawnFlow,
+  earlierSpots,
   FINDING_STEP,
   groundParts,
   isPlateView,
@@ -137,10 +138,10 @@ function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
   )}</g>`;
 }
 
-function glyphs({ shown, earlier, changed }: SiteView): SVGTemplateResult {
+function glyphs({ place, shown, earlier, changed }: SiteView, layout: Layout): SVGTemplateResult {
   const now = glyphParts(shown, true, 'translate(-12 -12)');
   if (!earlier) return now;
-  return svg`<g class="earlier ${changed ? 'changed' : ''}" transform="translate(-29 3) scale(.66)">${glyphParts(earlier, true)}</g>${now}`;
+  return svg`<g class="earlier ${changed ? 'changed' : ''}" transform=${earlierSpots(layout).get(placeKey(place)) ?? nothing}>${glyphParts(earlier, true)}</g>${now}`;
 }
 
 /** Lines from the sites to their labels; the open site's is emphasised. */
@@ -204,7 +205,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
             aria-haspopup="dialog" aria-disabled=${view.editable ? nothing : 'true'} transform="translate(${number(x)} ${number(y)})${grow}">
           <circle class="target" data-anchor=${key} r=${TARGET_RADIUS}></circle>
           <circle class="ring" r="19"></circle>
-          ${glyphs(site)}
+          ${glyphs(site, layout)}
         </g>`;
       },
     )}

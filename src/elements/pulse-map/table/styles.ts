@@ -62,14 +62,24 @@ export const tableStyles = css`
   .table .letter {
     display: none;
   }
+  .entry {
+    display: flex;
+    align-items: start;
+  }
   .cell {
-    vertical-align: middle;
-    display: inline-flex;
-    flex-wrap: wrap;
+    /* The sign, and beside it, one under the other, the field and what else was found: so nothing runs into the next column. */
+    flex: 1;
+    display: grid;
+    grid-template-columns: 24px minmax(var(--_field), 1fr);
     align-items: center;
-    gap: 4px;
+    column-gap: 4px;
     color: var(--_ink-2);
+    --_field: 9.7em;
     --_halo: var(--_paper);
+  }
+  .cell > select,
+  .cell > .extra {
+    grid-column: 2;
   }
   .cell.loud,
   .cell.loud select {
@@ -78,7 +88,8 @@ export const tableStyles = css`
   }
   .cell select {
     min-block-size: 44px;
-    inline-size: 8.8em;
+    inline-size: 100%;
+    max-inline-size: 13em;
     padding: 0 2px;
     border: 1px solid transparent;
     border-radius: 5px;
@@ -95,26 +106,26 @@ export const tableStyles = css`
     appearance: none;
   }
   .extra {
-    display: inline-flex;
+    display: flex;
     align-items: center;
     gap: 4px;
+    padding: 0 4px 4px;
     font-size: calc(13 * var(--_text));
+    white-space: normal;
+    hyphens: auto;
+    overflow-wrap: anywhere;
     color: var(--_ink);
   }
   .was {
-    /* On a line of its own: beside the field it would run into the next column. */
-    flex-basis: 100%;
-    padding-inline-start: 4px;
-    white-space: normal;
     color: var(--_ink-2);
     font-weight: 400;
   }
   .table .more {
+    flex: none;
     min-inline-size: 32px;
-    vertical-align: middle;
     color: var(--_ink-2);
   }
-  @container table (max-width: 999.98px) {
+  @container table (max-width: 1059.98px) {
     .table,
     .table tbody {
       display: block;
@@ -124,7 +135,8 @@ export const tableStyles = css`
     }
     .table tr {
       display: grid;
-      grid-template-columns: 1.3fr 1fr;
+      grid-template-columns: minmax(0, 1.28fr) minmax(0, 1fr);
+      column-gap: 4px;
       padding: 6px 12px;
       border-block-end: 1px solid var(--_line);
     }
@@ -165,9 +177,11 @@ export const tableStyles = css`
     .table td:nth-child(5) {
       grid-row: 3;
     }
-    /* Where no pulse is felt, the letter of the side stands before the bruit. */
-    .table td:nth-child(3) .letter:not(.alone),
-    .table td:nth-child(5) .letter:not(.alone) {
+    /* Where no pulse is felt, the bruit has the whole line, and the letter of the side stands before it. */
+    .table td:has(.alone) {
+      grid-column: 1 / -1;
+    }
+    .table td:nth-child(odd) .letter:not(.alone) {
       display: none;
     }
     .table td.midline,
@@ -175,18 +189,18 @@ export const tableStyles = css`
       display: none !important;
     }
     .table .letter {
-      display: inline;
-      margin-inline-end: 2px;
+      display: block;
+      min-inline-size: 14px;
       font-size: calc(13 * var(--_text));
+      line-height: 44px;
     }
     .cell {
-      inline-size: calc(100% - 52px);
+      min-inline-size: 0;
+      --_field: 0;
     }
     .cell select {
-      flex: 1 0 92px;
-      inline-size: 92px;
       appearance: none;
-      padding: 0;
+      padding: 0 2px;
       font-size: calc(14 * var(--_text));
       text-decoration: underline;
       text-decoration-color: var(--_edge);
@@ -196,11 +210,23 @@ export const tableStyles = css`
     .cell select:disabled {
       text-decoration: none;
     }
-    .extra {
-      flex-basis: 100%;
+    .table td:nth-child(odd):not(:has(.alone)) .extra {
+      grid-column: 1 / -1;
     }
     .table .more {
       min-inline-size: 30px;
+    }
+  }
+  @container table (max-width: 359.98px) {
+    /* Pulse and bruit of a side beside each other would cut their words off. */
+    .table tr {
+      grid-template-columns: minmax(0, 1fr);
+    }
+    .table tbody tr:not(.part) > td {
+      grid-area: auto !important;
+    }
+    .table td:nth-child(odd) .entry:not(:has(.alone)) {
+      padding-inline-start: 14px;
     }
   }
 `;

@@ -151,6 +151,12 @@ function bruitCell(place: Place, view: TableView, acts: TableActs): TemplateResu
   </span>`;
 }
 
+type Shown = TemplateResult | typeof nothing;
+
+function entry(letter: Shown, cell: TemplateResult, more: Shown): TemplateResult {
+  return html`<div class="entry">${letter}${cell}${more}</div>`;
+}
+
 function cells(site: SiteId, side: Laterality, view: TableView, acts: TableActs): TemplateResult {
   const place = PLACES.find((p) => p.site === site && p.side === side);
   if (!place)
@@ -163,12 +169,16 @@ function cells(site: SiteId, side: Laterality, view: TableView, acts: TableActs)
           >${view.words.anatomy.sideLetters[side]}</b
         >`;
   return html`<td role="cell">
-      ${isPulseSite(site) ? html`${letter}${pulseCell(place, view, acts)}${moreButton(place, view, acts)}` : nothing}
+      ${isPulseSite(site) ? entry(letter, pulseCell(place, view, acts), moreButton(place, view, acts)) : nothing}
     </td>
     <td role="cell">
       ${
         isListeningSite(site)
-          ? html`${letter}${bruitCell(place, view, acts)}${isPulseSite(site) ? nothing : moreButton(place, view, acts)}`
+          ? entry(
+              letter,
+              bruitCell(place, view, acts),
+              isPulseSite(site) ? nothing : moreButton(place, view, acts),
+            )
           : nothing
       }
     </td>`;
