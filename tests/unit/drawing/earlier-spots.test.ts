@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Place, placeKey } from '../../../src/anatomy/index.js';
 import {
+  type BodyView,
   earlierSpots,
   GLYPH_SIZE,
   isPlateView,
@@ -11,9 +12,9 @@ import {
 import { en } from '../../../src/locale/index.js';
 
 const cases = [278, 318, 358, 412, 638, 766, 818, 1022, 1531, 3400].flatMap((width) =>
-  VIEWS.filter((view) => !isPlateView(view) && (view !== 'whole' || width > 600)).map(
-    (view) => [view, width] as const,
-  ),
+  VIEWS.filter((view): view is BodyView => !isPlateView(view))
+    .filter((view) => view !== 'whole' || width > 600)
+    .map((view) => [view, width] as const),
 );
 const text = ({ site }: Place) => ({
   name: en.map.siteShort(site),
