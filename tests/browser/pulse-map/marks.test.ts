@@ -133,14 +133,16 @@ describe('drawing on the skin', () => {
     expect(map.value).to.equal('');
   });
 
-  it('leaves hands out where the figure has none', async () => {
+  it('leaves out marks of what a view does not show', async () => {
     const map = await openMap({
       examination: marked(['cyanosis', round(1030, 660, 24)], ['ulcer', LEFT_FOREFOOT]),
     });
     expect(drawnMarks(map)).to.have.length(2);
     for (const [view, kinds] of [
       ['legs', ['ulcer']],
-      ['left-arm', ['cyanosis', 'ulcer']],
+      ['left-arm', ['cyanosis']],
+      ['right-leg', []],
+      ['left-leg', ['ulcer']],
     ] as const) {
       map.view = view;
       await settled(map);
