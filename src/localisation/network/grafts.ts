@@ -12,12 +12,12 @@ import { indexOf } from './tree.js';
 
 /**
  * The piece that stands for a graft that leaves the course of its artery: where it lands, the groin for one that passes the iliac arteries
- * by, else the beginning of the artery it stands in for.
+ * by, else the beginning of the artery it stands in for. Missing where that side has no such artery.
  */
-export function landingOf({ artery, side }: RevascularisedArtery): Piece {
+export function landingOf({ artery, side }: RevascularisedArtery): Piece | undefined {
   const iliac = levelOf(artery, 'leg') === 'aorto-iliac' && side !== 'midline';
   const vessel: Vessel = { artery: iliac ? 'common-femoral' : artery, side };
-  return piecesOf(vessel)[0]!;
+  return piecesOf(vessel)[0];
 }
 
 /** What grafts and stents do to the priors of one patient's pieces. */
@@ -37,7 +37,10 @@ export function graftedPieces(context: Context | undefined): Grafted {
   const routed = all.filter(({ route }) => route !== undefined);
   return {
     repaired: all.flatMap((graft) => {
-      if (graft.route) return [{ piece: indexOf(landingOf(graft).key), kind: graft.kind, share: 1 }];
+      if (graft.route) {
+        const landing = landingOf(graft);
+        return landing ? [{ piece: indexOf(landing.key), kind: graft.kind, share: 1 }] : [];
+      }
       const key = vesselKey(graft);
       return PIECES.flatMap((piece, i) =>
         vesselKey(piece) === key ? [{ piece: i, kind: graft.kind, share: piece.to - piece.from }] : [],
@@ -45,6 +48,7 @@ export function graftedPieces(context: Context | undefined): Grafted {
     }),
     passed: routed.flatMap((graft) => {
       const landing = landingOf(graft);
+      if (!landing) return [];
       return piecesTo(landing)
         .filter((piece) => piece !== landing && piece.side === graft.side)
         .map(({ key }) => indexOf(key));

@@ -84,7 +84,8 @@ export function graftPulses({ context }: Examination, { graftPulse: table }: Tab
     const { artery, side, graftPulse: pulse, route } = graft;
     if (!pulse || side === 'midline') return [];
     const vessel: Vessel = { artery, side };
-    const piece = route ? landingOf(graft) : piecesOf(vessel).at(-1)!;
+    const piece = route ? landingOf(graft) : piecesOf(vessel).at(-1);
+    if (!piece) return [];
     const kind = ['arm-inflow', 'axillo-brachial', 'forearm-hand'].includes(levelOf(artery, 'leg'))
       ? 'arm'
       : 'leg';

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { ARTERY_IDS, LATERALITIES, piecesOf } from '../../../src/anatomy/index.js';
 import {
   emptyExamination,
   type Examination,
+  GRAFT_PULSES,
   type RevascularisedArtery,
 } from '../../../src/examination/index.js';
 import { localise } from '../../../src/localisation/network/index.js';
@@ -92,5 +94,39 @@ describe('a leg that a graft outside the anatomy feeds', () => {
       return narrowed + blocked;
     };
     expect(along('present')).toBeLessThan(along(undefined));
+  });
+});
+
+describe('any graft that a record may name', () => {
+  const named = ARTERY_IDS.flatMap((artery) =>
+    LATERALITIES.flatMap((side) =>
+      [undefined, ...ROUTES].flatMap((route) =>
+        [undefined, ...GRAFT_PULSES].map((graftPulse): RevascularisedArtery => ({
+          artery,
+          side,
+          kind: 'bypass',
+          ...(route && { route }),
+          ...(graftPulse && { graftPulse }),
+        })),
+      ),
+    ),
+  );
+  const posterior = (examination: Examination) => {
+    const reading = localise(examination, { detail: 'posterior' });
+    if (reading.status !== 'read') throw new Error(reading.status);
+    return reading.pieces;
+  };
+
+  it('is read, and one of an artery that the side does not have changes nothing', () => {
+    const without = posterior(lost);
+    let none = 0;
+    for (const one of named) {
+      const pieces = posterior({ ...lost, context: { revascularisations: [one] } });
+      // A way round the iliac arteries lands in the groin, which each side has.
+      if (piecesOf(one).length || (one.route && 'left right'.includes(one.side))) continue;
+      none++;
+      expect(pieces, JSON.stringify(one)).toEqual(without);
+    }
+    expect(none).toBeGreaterThan(100);
   });
 });
