@@ -52,7 +52,7 @@ export const plate: Plate = {
     {site: 'popliteal', on: 'popliteal', name: 'right'},
   ],
   captions: [
-    {word: 'lateral', x: 262, y: 960},
-    {word: 'medial', x: 722, y: 960},
+    {word: 'lateral', x: 340, y: 1020},
+    {word: 'medial', x: 656, y: 1020},
   ],
 };

@@ -9,6 +9,8 @@ import type { PreparedPlate } from './prepared.js';
 const PAD = 8;
 /** Room above the drawing for the letter of the side and the name of the plate, in px. */
 const HEAD = 40;
+/** Room below the drawing for captions that stand there, and their line in it, in px. */
+const BELOW = { room: 22, line: 16 } as const;
 /** Room between the skin and a name beside it, in px. */
 const BESIDE = 14;
 /** How far above and below a name the skin must stand back from it, in px. */
@@ -123,7 +125,8 @@ export function layOutPlate(
   const { left, right, bottom } = extentOf(skin);
   const across = right - left;
   const deep = Math.min(plate.size[1], bottom + 8);
-  const bare = Math.min((maxHeight + OVER_HEIGHT - HEAD) / deep, (width - 2 * PAD) / across);
+  const foot = plate.plate.captions.some(({ y }) => y > plate.size[1]) ? BELOW.room : 0;
+  const bare = Math.min((maxHeight + OVER_HEIGHT - HEAD - foot) / deep, (width - 2 * PAD) / across);
   const places = placesIn(view);
   const berths = (scale: number): Berth[] =>
     places.map((place) => berthOf(plate, place, skin, CLEAR / scale));
@@ -156,7 +159,7 @@ export function layOutPlate(
   const need = needed(scale, naming) ?? { left: PAD, right: PAD };
   const middle = (width - across * scale) / 2;
   const offsetX = Math.min(Math.max(middle, need.left), width - across * scale - need.right) - left * scale;
-  const height = Math.round(deep * scale + HEAD + PAD);
+  const height = Math.round(deep * scale + HEAD + PAD + foot);
   const offsetY = HEAD;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
   const stands = berths(scale);
@@ -200,7 +203,7 @@ export function layOutPlate(
     }),
     letters: lettersOf(plate, width),
     plate,
-    captions: captionsOf(plate, px, width),
+    captions: captionsOf(plate, px, width, deep * scale + HEAD + BELOW.line),
   };
 }
 
@@ -219,14 +222,20 @@ function lettersOf({ view, plate: { pair } }: PreparedPlate, width: number): Lay
   ];
 }
 
-function captionsOf(plate: PreparedPlate, px: (point: Point) => Point, width: number): Layout['captions'] {
+/** @param below where the captions below the drawing stand, in px */
+function captionsOf(
+  plate: PreparedPlate,
+  px: (point: Point) => Point,
+  width: number,
+  below: number,
+): Layout['captions'] {
   const { size } = plate;
   const { captions } = plate.plate;
   return [
     { word: 'title', x: LETTER_X + NAME_LINE, y: LETTER_Y - 2 },
     ...captions.map(({ word, x, y }) => {
       const [at, down] = px([plate.mirrored ? size[0] - x : x, y]);
-      return { word, x: Math.min(width - CAPTION, Math.max(CAPTION, at)), y: down };
+      return { word, x: Math.min(width - CAPTION, Math.max(CAPTION, at)), y: y > size[1] ? below : down };
     }),
   ];
 }

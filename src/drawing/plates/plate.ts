@@ -85,7 +85,7 @@ export interface Plate {
   readonly lines: readonly PlateLine[];
   readonly arteries: readonly PlateArtery[];
   readonly sites: readonly PlateSite[];
-  /** Where words stand that say what is seen: the middle of their line. */
+  /** Where words stand that say what is seen: the middle of their line; one past the box stands in a row below the drawing. */
   readonly captions: readonly { readonly word: PlateCaption; readonly x: number; readonly y: number }[];
 }
 

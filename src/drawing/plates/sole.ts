@@ -54,7 +54,7 @@ export const plate: Plate = {
 
   ],
   captions: [
-    {word: 'medial', x: 300, y: 560},
-    {word: 'lateral', x: 715, y: 560},
+    {word: 'medial', x: 300, y: 1020},
+    {word: 'lateral', x: 715, y: 1020},
   ],
 };

@@ -45,6 +45,30 @@ describe('the reading of an edit', () => {
     expect(blocks(map)).to.equal(1);
   });
 
+  it('is one for a burst of acts, each of which is shown at once', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
+    let readings = 0;
+    map.addEventListener('reading-change', () => readings++);
+    const sites = ['left popliteal', 'left posterior-tibial', 'left dorsalis-pedis', 'right femoral'];
+    for (const name of sites) {
+      await keyed(map, name.replace('-', ' '), '0');
+      expect(saidAt(map, name.replace('-', ' '))).to.equal('0, absent');
+    }
+    expect(readings, 'while the hand is at work').to.equal(0);
+    await settled(map);
+    expect(readings, 'after it').to.equal(1);
+    expect(blocks(map)).to.be.greaterThan(0);
+  });
+
+  it('stands there without an animation, which would cost frames', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
+    await keyed(map, 'left popliteal', '0');
+    await settled(map);
+    expect(blocks(map)).to.equal(1);
+    const moving = map.shadowRoot?.querySelector('.figure')?.getAnimations({ subtree: true }) ?? [];
+    expect(moving.length).to.equal(0);
+  });
+
   it('is there from the first paint of a record that was there before', async () => {
     const map = document.createElement('pulse-map') as PulseMap;
     map.value = examined({ 'left femoral': 'normal', 'left popliteal': 'absent' });

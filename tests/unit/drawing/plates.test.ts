@@ -295,6 +295,32 @@ describe('layOutPlate', () => {
     }
   });
 
+  it('stands its captions clear of the skin, in full, at every width', () => {
+    for (const one of cases) {
+      const [view, width, words] = one;
+      const { captions = [], scale, offsetX, offsetY, height } = laidOut(one);
+      const { outlines, size } = prepared(view);
+      const skin = outlines.map((outline) =>
+        samples(outline, 8).map(([x, y]): Point => [x * scale + offsetX, y * scale + offsetY]),
+      );
+      const end = size[1] * scale + offsetY;
+      for (const { word, x, y } of captions) {
+        if (word === 'title') continue;
+        const half = (words.map.plates.captions[word].length * 7) / 2;
+        expect([x - half >= 0, x + half <= width, y <= height], `${view} ${width} ${word}`).toEqual([
+          true,
+          true,
+          true,
+        ]);
+        // What lies past the end of the box is not drawn.
+        const on = [-half, 0, half].some((dx) =>
+          [-10, 3].some((dy) => y + dy < end && skin.some((contour) => contains(contour, [x + dx, y + dy]))),
+        );
+        expect(on, `${view} ${width} ${word}`).toBe(false);
+      }
+    }
+  });
+
   it('stands what the localisation says beside the arteries that it shows, with its number', () => {
     let examination = emptyExamination();
     for (const [site, grade] of [
