@@ -103,6 +103,23 @@ export default tseslint.config(
     },
   },
   {
+    files: [
+      'src/elements/**/element.ts',
+      'src/elements/common/*-element.ts',
+      'src/elements/common/form-control.ts',
+    ],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        {
+          name: 'lit/decorators.js',
+          importNames: ['property'],
+          message: 'Take property of common/property.js, which refuses what the property cannot hold.',
+        },
+      ],
+    },
+  },
+  {
     files: ['tests/**/*.ts'],
     rules: { '@typescript-eslint/no-unused-expressions': 'off' },
   },

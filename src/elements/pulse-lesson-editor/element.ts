@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { property, state } from 'lit/decorators.js';
+import { state } from 'lit/decorators.js';
 import {
   agreementOf,
   type Lesson,
@@ -20,6 +20,7 @@ import { type PartMessages, partMessagesFor } from '../../locale/parts.js';
 import { handOver } from '../common/hand-over.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
+import { checked, property, TEXT } from '../common/property.js';
 import { renderSelect } from '../common/select.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { begunLesson, isSaid, withStep, written } from './drafting.js';
@@ -48,7 +49,7 @@ export class PulseLessonEditor extends LitElement {
   static override styles = [tokenStyles, controlStyles, editorStyles];
 
   /** A key under which the text is kept on this machine, so that it is there after a reload; without it the text is not kept. */
-  @property() keep: string | undefined;
+  @property() keep: string | undefined = undefined;
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
 
@@ -62,12 +63,13 @@ export class PulseLessonEditor extends LitElement {
   #read: { readonly text: string; readonly read: LessonTextRead } | undefined;
 
   /** The text of the lesson. Setting another one can be undone. */
+  @checked(TEXT)
   get value(): string {
     return this.history.text;
   }
 
-  set value(text: string) {
-    this.#put(changed(this.history, text));
+  set value(text: string | null | undefined) {
+    this.#put(changed(this.history, text ?? ''));
   }
 
   /** What the text says; missing while it is no lesson. */

@@ -7,6 +7,7 @@ import 'pulse-map/elements/limb-observations/define';
 import 'pulse-map/elements/limb-unconfirmed/define';
 import 'pulse-map/elements/limb-visits/define';
 import 'pulse-map/elements/pulse-lesson/define';
+import 'pulse-map/elements/pulse-lesson-editor/define';
 import 'pulse-map/elements/pulse-practice/define';
 import { parseExaminationText } from 'pulse-map/core';
 import { examined } from '../../tools/examinations.js';
@@ -33,6 +34,7 @@ const TAGS = [
   'limb-unconfirmed',
   'limb-visits',
   'pulse-lesson',
+  'pulse-lesson-editor',
   'pulse-practice',
 ] as const;
 
