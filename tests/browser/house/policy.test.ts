@@ -84,3 +84,35 @@ describe('under a policy that allows nothing inline', () => {
     expect(await toldSoFar(strict)).to.deep.equal([]);
   });
 });
+
+describe('under Trusted Types with the one policy', () => {
+  /** A page of its own under a policy, in which copies of Lit load: each makes its policy, as `lit-html` does. */
+  async function copies(words: string, count: number): Promise<string[]> {
+    const frame = document.createElement('iframe');
+    frame.srcdoc = `<meta http-equiv="Content-Security-Policy" content="require-trusted-types-for 'script'; trusted-types ${words}">`;
+    const loaded = new Promise((done) => frame.addEventListener('load', done, { once: true }));
+    document.body.append(frame);
+    await loaded;
+    const { trustedTypes } = frame.contentWindow as unknown as {
+      trustedTypes: { createPolicy(name: string, rules: object): unknown };
+    };
+    const made = Array.from({ length: count }, () => {
+      try {
+        trustedTypes.createPolicy('lit-html', { createHTML: (text: string) => text });
+        return 'loaded';
+      } catch {
+        return 'refused';
+      }
+    });
+    frame.remove();
+    return made;
+  }
+
+  it('a second copy of Lit needs allow-duplicates, and none loads where no policy may be made', async () => {
+    // Not every browser knows Trusted Types.
+    if (!('trustedTypes' in globalThis)) return;
+    expect(await copies('lit-html', 2)).to.deep.equal(['loaded', 'refused']);
+    expect(await copies("lit-html 'allow-duplicates'", 2)).to.deep.equal(['loaded', 'loaded']);
+    expect(await copies("'none'", 1)).to.deep.equal(['refused']);
+  });
+});
