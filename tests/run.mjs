@@ -110,6 +110,7 @@ const STEPS = {
       ['tests/bench/size.mjs', '--built', '--check'],
       [bin('vite/bin/vite.js'), 'build', '--config', 'demo/vite.config.ts'],
       ['tests/tools/offline.mjs'],
+      ['tests/tools/browser-faults.mjs'],
     ],
   },
   built: {

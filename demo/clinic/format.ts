@@ -25,7 +25,17 @@ export function localDate(value: Date): string {
   return `${value.getFullYear()}-${two(value.getMonth() + 1)}-${two(value.getDate())}`;
 }
 
-/** What went wrong, in the browser's own words. */
+/** Faults that browsers name alike and each puts in words of its own. */
+const FAULTS: Readonly<Record<string, string>> = {
+  VersionError:
+    'a later version of this page has kept records here. Load the page again to get that version.',
+  QuotaExceededError: 'there is no room left on this machine.',
+  SecurityError: 'it may keep nothing for this page.',
+};
+
+/** What went wrong: in our words where the fault is known, else in the browser's own. */
 export function cause(error: unknown): string {
+  const known = error instanceof DOMException ? FAULTS[error.name] : undefined;
+  if (known) return known;
   return error instanceof Error && error.message ? error.message : String(error);
 }

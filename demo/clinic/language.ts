@@ -2,6 +2,7 @@ import { html, LitElement, type ReactiveControllerHost, type TemplateResult } fr
 import { LANGUAGES, type LanguageTag } from 'pulse-map/core';
 import type { Register } from 'pulse-map/core/tables';
 import { fetchWords, languageOf } from './languages.js';
+import { remember, remembered } from './small-store.js';
 
 const KEPT = 'alder-row-clinic-language';
 const KEPT_REGISTER = 'alder-row-clinic-register';
@@ -18,14 +19,14 @@ export function followLanguage(host: ReactiveControllerHost, then = () => host.r
 
 /** The language chosen for the examination, kept in this browser; the clinic's own pages are English. */
 export function examinationLanguage(): LanguageTag {
-  const tag = languageOf(localStorage.getItem(KEPT));
+  const tag = languageOf(remembered(KEPT));
   void fetchWords(tag);
   return tag;
 }
 
 /** Whom the examination's words address, kept in this browser. */
 export const examinationRegister = (): Register =>
-  localStorage.getItem(KEPT_REGISTER) === 'plain' ? 'plain' : 'trade';
+  remembered(KEPT_REGISTER) === 'plain' ? 'plain' : 'trade';
 
 /** The choice in the clinic's header. */
 export class LanguageChoice extends LitElement {
@@ -54,12 +55,12 @@ export class LanguageChoice extends LitElement {
   }
 
   readonly #handleRegister = (event: Event): void => {
-    localStorage.setItem(KEPT_REGISTER, (event.target as HTMLSelectElement).value);
+    remember(KEPT_REGISTER, (event.target as HTMLSelectElement).value);
     dispatchEvent(new Event(LANGUAGE_CHANGE));
   };
 
   readonly #handleChange = (event: Event): void => {
-    localStorage.setItem(KEPT, languageOf((event.target as HTMLSelectElement).value));
+    remember(KEPT, languageOf((event.target as HTMLSelectElement).value));
     dispatchEvent(new Event(LANGUAGE_CHANGE));
   };
 }

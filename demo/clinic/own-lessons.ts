@@ -1,4 +1,5 @@
 import type { Lesson } from 'pulse-map/lesson';
+import { remember, remembered } from './small-store.js';
 
 /*
  * Lessons of one's own, kept in this browser as text, so that the presenter's window finds the same.
@@ -14,12 +15,12 @@ export const isOwnLesson = (id: string): id is OwnLesson => (OWN_LESSONS as read
 
 /** Keeps the text of a lesson. */
 export function keepOwnLesson(which: OwnLesson, text: string): void {
-  localStorage.setItem(`${KEPT}-${which}`, text);
+  remember(`${KEPT}-${which}`, text);
 }
 
 /** The lesson that was kept, if it still is one. */
 export async function ownLesson(which: OwnLesson): Promise<Lesson | undefined> {
-  const text = localStorage.getItem(`${KEPT}-${which}`);
+  const text = remembered(`${KEPT}-${which}`);
   if (!text) return undefined;
   const { parseLessonText } = await import('pulse-map/lesson');
   const read = parseLessonText(text);

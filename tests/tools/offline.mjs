@@ -2,38 +2,21 @@
 // The built demo without a connection: loads it once, stops the server, and goes on; then a newer build, which must be told and come in
 // when asked for. Run after `vite build --config demo/vite.config.ts`.
 import assert from 'node:assert/strict';
-import { appendFileSync, cpSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { appendFileSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { launch } from 'puppeteer-core';
-import { preview } from 'vite';
 import { browserOrInstall } from '../../.tools/install-browser.mjs';
-import { root } from '../../.tools/install.mjs';
+import { ServedDemo } from './serve-demo.mjs';
 
-const folder = mkdtempSync(join(tmpdir(), 'pulse-map-demo-'));
-cpSync(join(root, 'demo/dist'), folder, { recursive: true });
+const demo = new ServedDemo();
+const { folder } = demo;
 const manifest = JSON.parse(readFileSync(join(folder, 'manifest.webmanifest'), 'utf8'));
 for (const field of ['name', 'start_url', 'display', 'icons'])
   assert.ok(manifest[field], `manifest: ${field}`);
 assert.ok(readFileSync(join(folder, manifest.icons[0].src), 'utf8').startsWith('<svg'), 'the icon is there');
 
-const serve = (port) =>
-  preview({
-    configFile: false,
-    root: folder,
-    logLevel: 'silent',
-    build: { outDir: folder },
-    preview: { host: 'localhost', port, strictPort: port !== 0 },
-  });
-const stop = (server) =>
-  new Promise((done) => {
-    server.httpServer.close(done);
-    server.httpServer.closeAllConnections();
-  });
-
-let server = await serve(0);
-const { port } = server.httpServer.address();
-const address = `http://localhost:${port}/`;
+await demo.start();
+const { address } = demo;
 const browser = await launch({
   executablePath: browserOrInstall(),
   args: ['--no-sandbox', '--disable-background-networking', '--no-first-run'],
@@ -47,7 +30,7 @@ try {
   await page.reload();
   await page.waitForFunction(() => Boolean(navigator.serviceWorker.controller), WAIT);
 
-  await stop(server);
+  await demo.stop();
   await assert.rejects(fetch(address), 'the server is gone');
   await page.goto(`${address}#/lecture`);
   await page.reload();
@@ -60,7 +43,7 @@ try {
 
   // A newer build on the same address: told, and not taken before the person says so.
   appendFileSync(join(folder, 'sw.js'), '\n// newer\n');
-  server = await serve(port);
+  await demo.start();
   await page.reload();
   await page.waitForSelector('.update[role=status]', WAIT);
   const loaded = page.waitForNavigation(WAIT);
@@ -70,6 +53,5 @@ try {
   console.log('The demo works without a connection, and tells of a newer version.');
 } finally {
   await browser.close();
-  await stop(server);
-  rmSync(folder, { recursive: true, force: true });
+  await demo.end();
 }
