@@ -64,3 +64,21 @@ export const SignalLost: Story = {
     },
   },
 };
+
+const overnight = Array.from({ length: 26 }, (_, hour): LimbObservation => {
+  const at = new Date(Date.UTC(2026, 9, 28, 18 + hour)).toISOString();
+  if (hour === 11) return { at, note: 'asleep, left in peace' };
+  const late = hour > 19;
+  return {
+    at,
+    signal: late ? 'absent' : hour > 17 ? 'monophasic' : hour > 6 ? 'biphasic' : 'triphasic',
+    colour: late ? 'pale' : 'normal',
+    sensation: hour > 21 ? 'digits' : 'normal',
+    movement: 'normal',
+    refill: late ? 6 : 2,
+    pain: hour < 4 ? 6 - hour : late ? hour - 16 : 2,
+  };
+});
+
+/** A night and a day: the course over the hours shows when the signal went. Invented. */
+export const Overnight: Story = { args: { chart: { ...bypass, observations: overnight } } };

@@ -20,6 +20,10 @@ export interface ChartTable {
   readonly takenBack: string;
   readonly nothing: string;
   readonly rounds: string;
+  /** Name of the drawing of the rounds over time. */
+  readonly course: string;
+  /** How that drawing is read. */
+  readonly key: string;
   readonly unread: string;
   readonly caution: string;
 }
@@ -33,9 +37,15 @@ interface Areas {
 export function chartFrom(table: ChartTable, { anatomy, decimal }: Areas) {
   const time = (at: number): string =>
     new Intl.DateTimeFormat(table.dates, { hour: '2-digit', minute: '2-digit' }).format(at);
+  const day = (at: number): string =>
+    new Intl.DateTimeFormat(table.dates, { day: 'numeric', month: 'short' }).format(at);
   return {
     table,
     time,
+    day,
+    /** The time of a round, with its day where the rounds run over more than one. */
+    moment: (at: number, first: number, last: number): string =>
+      day(first) === day(last) ? time(at) : `${day(at)}, ${time(at)}`,
     title: ({ kind, side }: StagedLimb): string => table.title(anatomy.limbs[`${side} ${kind}`]),
     /** When the next round is due, or how long it is overdue. */
     due: (at: number, now: number): string => {

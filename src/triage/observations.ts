@@ -112,11 +112,15 @@ export function standing({ observations }: ObservationChart): Partial<LimbObserv
   return Object.assign({}, ...observations.map(({ note: _, ...row }) => row)) as Partial<LimbObservation>;
 }
 
-/** Whether a word says that something is wrong; every list of words begins with the best. */
-const isWorse = ({ signal, colour, sensation, movement }: Partial<LimbObservation>): boolean =>
-  signal === 'monophasic' ||
-  signal === 'absent' ||
-  [colour, sensation, movement].some((word) => word !== undefined && word !== 'normal');
+/** Whether a value says that something is wrong. Two phases of a signal do not; numbers say nothing by themselves. */
+export function isWorseThanNormal(field: Observed, value: LimbObservation[Observed]): boolean {
+  if (typeof value !== 'string' || !(field in OBSERVED_WORDS)) return false;
+  const best = OBSERVED_WORDS[field as keyof typeof OBSERVED_WORDS][0];
+  return value !== best && !(field === 'signal' && value === 'biphasic');
+}
+
+const isWorse = (seen: Partial<LimbObservation>): boolean =>
+  OBSERVED.some((field) => isWorseThanNormal(field, seen[field]));
 
 /** What stands, as a record that the triage reads. Whatever is wrong in the hours after an operation is new. */
 export function chartRecord({ limb, graft, observations, ...chart }: ObservationChart): Examination {

@@ -49,6 +49,11 @@ export const CHART_SAMPLES: Samples<PartMessages['chart']> = {
     recorded: TEXT,
   },
   time: one([Date.UTC(2026, 9, 28, 13)]),
+  day: one([Date.UTC(2026, 9, 28, 13)]),
+  moment: [
+    [Date.UTC(2026, 9, 28, 13), Date.UTC(2026, 9, 28, 13), Date.UTC(2026, 9, 28, 15)],
+    [Date.UTC(2026, 9, 28, 13), Date.UTC(2026, 9, 28, 13), Date.UTC(2026, 9, 30, 15)],
+  ],
   title: one([{ kind: 'leg', side: 'left' }] as const),
   due: two([0, 3_600_000], [1_800_000]),
   every: one([30, 60]),

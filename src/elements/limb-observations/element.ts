@@ -5,6 +5,7 @@ import { partMessagesFor } from '../../locale/parts.js';
 import {
   chartRecord,
   emptyChart,
+  isWorseThanNormal,
   type LimbObservation,
   nextDue,
   OBSERVED,
@@ -15,6 +16,7 @@ import {
   type Observed,
   parseChart,
   type Pathway,
+  standing,
 } from '../../triage/index.js';
 import { clock } from '../common/clock.js';
 import { intrinsicSize } from '../common/intrinsic-size.js';
@@ -23,6 +25,7 @@ import { ownRoot } from '../common/own-root.js';
 import { OBJECT, property, RECORD } from '../common/property.js';
 import { textGiven } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
+import { courseStyles, renderCourse } from './course.js';
 
 export { emptyChart, type LimbObservation, type ObservationChart, observe } from '../../triage/index.js';
 
@@ -45,12 +48,14 @@ type Draft = Partial<Record<Observed, string>>;
  * @tag limb-observations
  * @event {ChartChangeEvent} chart-change - A round was recorded or taken back.
  * @csspart row - The row that is being entered.
+ * @csspart course - The rounds drawn over the hours.
  * @csspart rounds - The table of the rounds.
  */
 export class LimbObservations extends LitElement {
   static override styles = [
     tokenStyles,
     controlStyles,
+    courseStyles,
     css`
       :host {
         display: block;
@@ -190,7 +195,7 @@ export class LimbObservations extends LitElement {
         }
       </form>
       <p role="status">${this.said}</p>
-      ${this.#rounds(chart)}
+      ${this.#course(chart)} ${this.#rounds(chart)}
       <p class="hint">${words.table.caution}</p>`;
   }
 
@@ -246,20 +251,36 @@ export class LimbObservations extends LitElement {
     >`;
   }
 
-  #cell(field: Observed, row: LimbObservation): TemplateResult {
+  /** What a round says of a field, in words. */
+  #said(field: Observed, row: Partial<LimbObservation>): string {
     const { tag, register } = this.#language;
     const words = partMessagesFor(tag, register).chart;
     const value = row[field];
-    if (value === undefined) return html`<td class="none">${words.table.notLooked}</td>`;
-    if (field === 'refill' || field === 'pain') return html`<td>${words.number(field, value as number)}</td>`;
-    const isBest = value === OBSERVED_WORDS[field][0] || (field === 'signal' && value === 'biphasic');
-    return html`<td class=${isBest ? '' : 'worse'}>${this.#words(field)[value as string]}</td>`;
+    if (value === undefined) return words.table.notLooked;
+    return field === 'refill' || field === 'pain'
+      ? words.number(field, value as number)
+      : this.#words(field)[value as string]!;
+  }
+
+  #cell(field: Observed, row: LimbObservation): TemplateResult {
+    const look = row[field] === undefined ? 'none' : isWorseThanNormal(field, row[field]) ? 'worse' : '';
+    return html`<td class=${look}>${this.#said(field, row)}</td>`;
+  }
+
+  #course(chart: ObservationChart): TemplateResult | typeof nothing {
+    const { tag, register } = this.#language;
+    const stands = standing(chart);
+    return renderCourse(chart, partMessagesFor(tag, register).chart, (field) => this.#said(field, stands));
   }
 
   #rounds({ observations }: ObservationChart): TemplateResult | typeof nothing {
     if (!observations.length) return nothing;
     const { tag, register } = this.#language;
     const words = partMessagesFor(tag, register).chart;
+    const [first, last] = [observations[0]!, observations.at(-1)!].map(({ at }) => Date.parse(at)) as [
+      number,
+      number,
+    ];
     return html`<div class="scroller" tabindex="0" role="region" aria-label=${words.table.rounds}>
       <table part="rounds">
         <thead>
@@ -272,7 +293,7 @@ export class LimbObservations extends LitElement {
           ${[...observations].reverse().map(
             (row) =>
               html`<tr>
-                <th scope="row">${words.time(Date.parse(row.at))}</th>
+                <th scope="row">${words.moment(Date.parse(row.at), first, last)}</th>
                 ${OBSERVED.map((field) => this.#cell(field, row))}
               </tr>`,
           )}

@@ -26,6 +26,8 @@ const fachlich: ChartTable = {
   takenBack: 'Kontrolle zurückgenommen.',
   nothing: 'Für diese Kontrolle ist nichts eingetragen.',
   rounds: 'Bisherige Kontrollen, die letzte zuerst',
+  course: 'Verlauf über die Stunden',
+  key: 'Obere Linie: normal oder keiner. Raute: nicht normal. Quadrat mit Kreuz: Signal verloren. Lücke: nicht untersucht.',
   unread: 'Diese Version kann den Verlaufsbogen nicht lesen; er bleibt, wie er ist.',
   caution: 'Stützt das ärztliche Urteil; was geschieht, entscheidet der Behandlungspfad Ihres Hauses.',
 };
@@ -41,6 +43,7 @@ const einfach: Otherwise<ChartTable> = {
     pain: 'Schmerzen, 0 bis 10',
   },
   notLooked: 'nicht geprüft',
+  key: 'Obere Linie: wie es sein soll oder keine. Raute: nicht wie es sein soll. Quadrat mit Kreuz: kein Strömungsgeräusch. Lücke: nicht geprüft.',
 };
 
 export const chart = chartFrom(inRegisters(fachlich, einfach), { anatomy, decimal });

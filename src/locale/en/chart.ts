@@ -26,6 +26,8 @@ const trade: ChartTable = {
   takenBack: 'Round taken back.',
   nothing: 'Nothing is entered for this round.',
   rounds: 'Rounds so far, the latest first',
+  course: 'Course over the hours',
+  key: 'Upper line: normal, or none. Diamond: not normal. Crossed square: signal lost. Gap: not examined.',
   unread: 'This version cannot read the chart, so it stays as it is.',
   caution: 'Supports a clinician’s judgement; your local pathway decides what happens next.',
 };
@@ -41,6 +43,7 @@ const plain: Otherwise<ChartTable> = {
     pain: 'Pain, 0 to 10',
   },
   notLooked: 'not checked',
+  key: 'Upper line: as it should be, or none. Diamond: not as it should be. Crossed square: no flow heard. Gap: not checked.',
 };
 
 export const chart = chartFrom(inRegisters(trade, plain), { anatomy, decimal });

@@ -8,7 +8,10 @@ import {
   type ObservationChart,
 } from 'pulse-map/elements/limb-observations';
 import { clock } from '../../../src/elements/common/clock.js';
+import { messagesFor } from '../../../src/locale/index.js';
+import { partMessagesFor } from '../../../src/locale/parts.js';
 import { click, focused, press, setViewport } from '../../tools/real-input.js';
+import { boxOf, overlaps, within } from '../tools/boxes.js';
 import { until } from '../tools/until.js';
 
 const { now } = clock;
@@ -103,6 +106,49 @@ describe('<limb-observations>', () => {
     expect(text(element, 'tbody tr')).to.match(/7$/);
     await until(() => focused()?.localName === 'select', 'the focus on the first field');
   });
+
+  for (const lang of ['en', 'de'])
+    for (const width of [320, 390, 820])
+      it(`draws every field over the hours, gaps left open, a lost signal apart, at ${width} px, ${lang}`, async () => {
+        await setViewport({ width, height: 900 });
+        const hours = [0, 1, 2, 4, 9, 26].map((hour) =>
+          new Date(Date.UTC(2026, 9, 28, 13 + hour)).toISOString(),
+        );
+        const chart: ObservationChart = {
+          ...emptyChart(LEFT_LEG),
+          observations: hours.map((at, i) => ({
+            at,
+            signal: i < 4 ? 'triphasic' : 'absent',
+            ...(i !== 2 && { pain: 2 * i, sensation: i < 5 ? 'normal' : 'digits' }),
+          })),
+        };
+        const element = await show(chart, lang);
+        const rows = [...root(element).querySelectorAll('.course-row')];
+        expect(rows.length, 'only what was looked at').to.equal(3);
+        const signs = rows.map((row) =>
+          ['.plain', '.worse', '.lost', '.step'].map((kind) => row.querySelectorAll(kind).length),
+        );
+        expect(signs).to.deep.equal([
+          [4, 0, 2, 5],
+          [4, 1, 0, 3],
+          [5, 0, 0, 3],
+        ]);
+        const { table } = partMessagesFor(lang).chart;
+        const said = rows.map((row) => row.querySelector('p')!.textContent.replace(/\s+/g, ' ').trim());
+        expect(said[0]).to.equal(`${table.fields.signal}: ${messagesFor(lang).examination.dopplers.absent}`);
+        const texts = [...root(element).querySelectorAll('.hours text')].map((text) =>
+          boxOf(text, text.textContent),
+        );
+        expect(texts.length).to.be.above(1);
+        expect(overlaps(texts)).to.deep.equal([]);
+        const frame = boxOf(root(element).querySelector('figure')!, 'figure');
+        for (const text of texts)
+          expect(within(text, { ...frame, top: -1e5, bottom: 1e5 }), text.name).to.equal(true);
+        expect(document.documentElement.scrollWidth).to.be.at.most(width);
+        // What is drawn is told by the table for those who cannot see it.
+        expect(root(element).querySelectorAll('tbody tr').length).to.equal(hours.length);
+        await expect(element).to.be.accessible();
+      });
 
   it('leaves a chart that it cannot read as it is, and speaks German', async () => {
     const element = await show('{"format":"pulse-map-chart/9"}');
