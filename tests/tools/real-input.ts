@@ -13,14 +13,26 @@ interface PointerOptions {
   times?: number;
 }
 
+const frame = () => new Promise(requestAnimationFrame);
+
 /** Middle of an element in CSS px of the viewport, scrolled into view first; a point is taken as it is. */
-function pointOf(target: Target): Point {
+async function pointOf(target: Target): Promise<Point> {
   if (!(target instanceof Element)) return target;
+  const middle = (): Point => {
+    const box = target.getBoundingClientRect();
+    if (box.width === 0 && box.height === 0)
+      throw new Error(`<${target.localName}> has no size, so no hand can reach it`);
+    return [box.x + box.width / 2, box.y + box.height / 2];
+  };
+  const before = String(middle());
   target.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
-  const box = target.getBoundingClientRect();
-  if (box.width === 0 && box.height === 0)
-    throw new Error(`<${target.localName}> has no size, so no hand can reach it`);
-  return [box.x + box.width / 2, box.y + box.height / 2];
+  // Firefox stops as soon as some of an element of SVG is in sight.
+  const { top, bottom } = target.getBoundingClientRect();
+  if (target instanceof SVGElement && bottom - top < innerHeight)
+    scrollBy({ top: Math.max(0, bottom - innerHeight) + Math.min(0, top), behavior: 'instant' });
+  // Firefox takes a press to be where things stood when they were last painted.
+  if (String(middle()) !== before) for (let frames = 0; frames < 2; frames++) await frame();
+  return middle();
 }
 
 /** Presses and releases on a target: `await click(button)`, `await click(site, { kind: 'pen' })`. */
@@ -28,7 +40,7 @@ export async function click(
   target: Target,
   { kind = 'mouse', button = 'left', times = 1 }: PointerOptions = {},
 ) {
-  const [x, y] = pointOf(target);
+  const [x, y] = await pointOf(target);
   const events: object[] = kind === 'touch' ? [] : [{ kind, type: 'move', x, y }];
   for (let clickCount = 1; clickCount <= times; clickCount++) {
     events.push(
@@ -41,13 +53,15 @@ export async function click(
 
 /** Moves the mouse (or hovering pen) over a target without pressing. */
 export async function hover(target: Target, kind: 'mouse' | 'pen' = 'mouse') {
-  const [x, y] = pointOf(target);
+  const [x, y] = await pointOf(target);
   await executeServerCommand('real-pointer', [{ kind, type: 'move', x, y }]);
 }
 
 /** Presses at the first target, moves through the others (10 steps between two) and lets go at the last. */
 export async function drag(targets: readonly Target[], { kind = 'mouse' }: { kind?: PointerKind } = {}) {
-  const [first, ...rest] = targets.map(pointOf);
+  const points: Point[] = [];
+  for (const target of targets) points.push(await pointOf(target));
+  const [first, ...rest] = points;
   if (!first || rest.length === 0) throw new Error('drag needs at least two targets');
   const events: object[] = kind === 'touch' ? [] : [{ kind, type: 'move', x: first[0], y: first[1] }];
   events.push({ kind, type: 'down', x: first[0], y: first[1] });

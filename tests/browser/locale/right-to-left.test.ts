@@ -113,7 +113,7 @@ function spots(map: Element): Record<string, string> {
 function drawnWords(drawing: Element): string[] {
   const frame = drawing.getBoundingClientRect();
   return [...drawing.querySelectorAll('text')].map((text) => {
-    const box = text.getBoundingClientRect();
+    const box = boxOf(text, '');
     return `${text.textContent?.trim()} ${Math.round(box.left - frame.left)} ${Math.round(box.right - frame.left)}`;
   });
 }

@@ -8,8 +8,18 @@ export interface NamedBox {
   readonly bottom: number;
 }
 
+/** Where an element stands. Of words of SVG their letters, without the halo, which Firefox counts as part of them. */
+function placeOf(element: Element): DOMRect {
+  const onScreen = element instanceof SVGTextElement ? element.getScreenCTM() : null;
+  if (!onScreen) return element.getBoundingClientRect();
+  const { x, y, width, height } = (element as SVGTextElement).getBBox();
+  const corner = (right: number, below: number) =>
+    new DOMPoint(x + right, y + below).matrixTransform(onScreen);
+  return new DOMQuad(corner(0, 0), corner(width, 0), corner(width, height), corner(0, height)).getBounds();
+}
+
 export function boxOf(element: Element, name: string, inset = 0): NamedBox {
-  const { left, top, right, bottom } = element.getBoundingClientRect();
+  const { left, top, right, bottom } = placeOf(element);
   return { name, left: left + inset, top: top + inset, right: right - inset, bottom: bottom - inset };
 }
 

@@ -44,8 +44,8 @@ export function drawn(map: PulseMap) {
     `"${text.textContent?.trim()}" of ${(text as HTMLElement).dataset.place}`;
   const figure = root.querySelector('.figure') as SVGSVGElement;
   const enlarged = figure.getBoundingClientRect().width / figure.viewBox.baseVal.width;
-  // A line of text is as high as its font's box, which is a little more than its letters.
-  const spare = 1.5 * enlarged;
+  // A line of text is as high as its font's box, which is a little more than its letters; Firefox rounds it to whole px.
+  const spare = 1.5 * enlarged + 0.5;
   return {
     svg: boxOf(figure, 'drawing'),
     labels: [...root.querySelectorAll('.label')].map((text) => boxOf(text, label(text), spare)),

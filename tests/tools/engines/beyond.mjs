@@ -8,8 +8,9 @@ export const LIMITS = {
     'tagged PDF': 'its PDF has no tags',
   },
   webkit: {
-    'finger or pen': 'its WebDriver has no such kind of pointer',
-    'settings of a reader': 'WebDriver Classic has no command for them',
+    'finger or pen': 'its WebDriver moves a mouse for a finger and refuses a pen',
+    'forced colours': 'WebKit knows no such mode: the media feature is always none',
+    'page as it prints': 'WebDriver Classic has no command for the kind of media',
     'accessibility tree': 'WebDriver Classic has no command for it',
     'tagged PDF': 'its PDF has no tags',
   },
@@ -22,11 +23,6 @@ export function beyond(engine, what) {
 
 export function isBeyond(message = '') {
   return message.includes(BEYOND);
-}
-
-/** Settings of a reader that are all at rest ask for nothing. */
-export function asksNothing({ media, features }) {
-  return !media && features.every(({ value }) => value === '');
 }
 
 /** Actions of WebDriver for what real-input.ts asks for; `round` for an engine that takes whole numbers only. */

@@ -1,9 +1,11 @@
 // WebKit (WebKitGTK) by its own WebDriver, on a screen of its own with a window manager: without an active window nothing has the focus.
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
-import { asksNothing, beyond, pointerActions } from './beyond.mjs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { beyond, pointerActions } from './beyond.mjs';
 
 const DRIVER = '/usr/bin/WebKitWebDriver';
 const LIBRARIES = '/usr/lib';
@@ -19,9 +21,11 @@ function browser() {
     .find(existsSync);
 }
 
-export const packages = ['webkit2gtk-driver', 'xvfb', 'openbox'];
+export const packages = ['webkit2gtk-driver', 'xvfb', 'openbox', 'xsettingsd'];
 export const find = () =>
-  existsSync(DRIVER) && existsSync('/usr/bin/Xvfb') && existsSync('/usr/bin/openbox') ? browser() : undefined;
+  [DRIVER, '/usr/bin/Xvfb', '/usr/bin/openbox', '/usr/bin/xsettingsd'].every(existsSync)
+    ? browser()
+    : undefined;
 
 async function freePort() {
   const server = createServer().listen(0, '127.0.0.1');
@@ -31,10 +35,19 @@ async function freePort() {
   return port;
 }
 
+/** Takes the room from the bar above the page, whose buttons would keep the window, and so the page, wider than a phone. */
+const NARROW_BAR = `
+  * { min-width: 0; min-height: 0; padding: 0; margin: 0; border-width: 0; font-size: 1px; }
+  image { margin: 0 -8px; }
+  button { margin: 0 -6px; }
+`;
+
 /** One screen, one driver, one browser: the driver knows no more than one at a time. */
 class Driver {
   #programs = [];
   #url = '';
+  #folder = mkdtempSync(join(tmpdir(), 'pulse-map-webkit-'));
+  #settings;
 
   async start() {
     // A descriptor on which the server writes the display that it found free.
@@ -45,8 +58,16 @@ class Driver {
       'pipe',
     ]);
     const [number] = await once(screen.stdio[3], 'data');
-    const env = { DISPLAY: `:${String(number).trim()}`, WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1' };
+    const env = {
+      DISPLAY: `:${String(number).trim()}`,
+      WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
+      XDG_CONFIG_HOME: this.#folder,
+    };
+    mkdirSync(join(this.#folder, 'gtk-3.0'));
+    writeFileSync(join(this.#folder, 'gtk-3.0', 'gtk.css'), NARROW_BAR);
     this.#run('openbox', [], env);
+    this.#write({});
+    this.#settings = this.#run('xsettingsd', ['-c', this.#file], env);
     const port = await freePort();
     this.#url = `http://127.0.0.1:${port}`;
     this.#run(DRIVER, [`--port=${port}`], env);
@@ -57,6 +78,24 @@ class Driver {
     const child = spawn(program, args, { stdio, env: { ...process.env, ...env } });
     this.#programs.push(child);
     return child;
+  }
+
+  get #file() {
+    return join(this.#folder, 'settings');
+  }
+
+  #write({ dark = false, still = false }) {
+    writeFileSync(
+      this.#file,
+      `Net/ThemeName "${dark ? 'Adwaita-dark' : 'Adwaita'}"\nGtk/EnableAnimations ${still ? 0 : 1}\n`,
+    );
+  }
+
+  /** What a person sets for the whole screen. */
+  set(settings) {
+    this.#write(settings);
+    // Reads its file anew.
+    this.#settings.kill('SIGHUP');
   }
 
   async #up() {
@@ -83,6 +122,7 @@ class Driver {
 
   stop() {
     for (const child of this.#programs.reverse()) child.kill();
+    rmSync(this.#folder, { recursive: true, force: true });
   }
 }
 
@@ -148,12 +188,31 @@ class WebKitLauncher {
       width: rect.width + width - nowWidth,
       height: rect.height + height - nowHeight,
     });
-    for (let tries = 0; tries < 100; tries++) {
-      const [w, h] = await inner();
-      if (w === width && h === height) return;
+    const [w, h] = await this.#until(inner, ([w, h]) => w === width && h === height);
+    if (w !== width || h !== height)
+      throw new Error(`WebKit: found a page of ${w},${h}, expected ${width},${height}`);
+  }
+
+  /** Asks until the answer is as it should be, or two seconds are over; gives the last answer. */
+  async #until(ask, right) {
+    let answer = await ask();
+    for (let tries = 0; tries < 100 && !right(answer); tries++) {
       await new Promise((done) => setTimeout(done, 20));
+      answer = await ask();
     }
-    throw new Error(`WebKit: found a page of ${await inner()}, expected ${width},${height}`);
+    return answer;
+  }
+
+  /** The settings of a reader, by what the desktop tells every program. */
+  async settings(id, { dark, still }) {
+    this.#driver.set({ dark, still });
+    const script = `return [matchMedia('(prefers-color-scheme: dark)').matches, matchMedia('(prefers-reduced-motion: reduce)').matches]`;
+    const [darkNow, stillNow] = await this.#until(
+      () => this.ask(id, 'POST', '/execute/sync', { script, args: [] }),
+      (now) => now[0] === dark && now[1] === still,
+    );
+    if (darkNow !== dark || stillNow !== still)
+      throw new Error(`WebKit: found dark ${darkNow}, still ${stillNow}, expected ${dark}, ${still}`);
   }
 }
 
@@ -197,8 +256,18 @@ function keyActions({ type, press, down, up }) {
   return down === undefined ? [{ type: 'keyUp', value: code(up) }] : [{ type: 'keyDown', value: code(down) }];
 }
 
-const perform = (session, source) =>
-  session.browser.ask(session.id, 'POST', '/actions', { actions: [source] }).then(() => true);
+async function perform({ browser, id }, source) {
+  for (let tries = 0; ; tries++) {
+    try {
+      await browser.ask(id, 'POST', '/actions', { actions: [source] });
+      return true;
+    } catch (error) {
+      // It answers before all of the last act is done.
+      if (tries === 100 || !/previous interaction/.test(error.message)) throw error;
+      await new Promise((done) => setTimeout(done, 20));
+    }
+  }
+}
 
 export const commands = {
   'real-pointer'(session, events) {
@@ -213,8 +282,14 @@ export const commands = {
   },
   'real-keys': (session, keys) => perform(session, { type: 'key', id: 'keys', actions: keyActions(keys) }),
   'real-viewport': (session, size) => session.browser.viewport(session.id, size).then(() => true),
-  async 'real-media'(_session, media) {
-    if (!asksNothing(media)) throw beyond('webkit', 'settings of a reader');
+  async 'real-media'(session, { media, features }) {
+    const asked = Object.fromEntries(features.map(({ name, value }) => [name, value]));
+    if (media === 'print') throw beyond('webkit', 'page as it prints');
+    if (asked['forced-colors'] === 'active') throw beyond('webkit', 'forced colours');
+    await session.browser.settings(session.id, {
+      dark: asked['prefers-color-scheme'] === 'dark',
+      still: asked['prefers-reduced-motion'] === 'reduce',
+    });
     return true;
   },
   'real-tree'() {

@@ -64,15 +64,15 @@ export const chooserStyles = css`
   .toggles {
     display: grid;
     grid-template-columns: repeat(3, 1fr);
-    gap: 6px;
+    gap: 4px;
     margin-block-start: 10px;
   }
   .toggles:empty {
     display: none;
   }
   .toggles .button {
-    padding-inline: 4px;
-    gap: 6px;
+    padding-inline: 2px;
+    gap: 3px;
     font-size: calc(14 * var(--_text));
   }
   .toggles + .options {
