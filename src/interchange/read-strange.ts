@@ -201,10 +201,38 @@ function readBloodPressure(own: Json, path: string): Reading {
   return joined([...components, told, strangeParts(own, path, ['component'])]);
 }
 
+/** Where a refill is taken that the record keeps; a nail alone says no limb. */
+const DIGIT_WORDS: typeof LIMB_WORDS = {
+  arm: /\b(hand|finger|thumb|daumen)/i,
+  leg: /\b(foot|forefoot|toe|hallux|zeh|gro\u00dfzeh|fu\u00df|vorfu\u00df)/i,
+};
+
+/** Capillary refill of a hand or foot; one of the chest or of nowhere is no finding of a limb. */
+function readRefill(own: Json, path: string): Reading {
+  const where = `${path}.bodySite`;
+  const bodySite = at(own, 'bodySite');
+  const named = readBodySite(bodySite);
+  const text = (textAt(bodySite, 'text') ?? '').slice(0, 200);
+  const isElsewhere = named.site !== undefined || named.places.some(({ part }) => part !== 'toe');
+  const limbs = (['leg', 'arm'] as const).filter(
+    (limb) => DIGIT_WORDS[limb].test(text) || (limb === 'leg' && named.places.length > 0),
+  );
+  const [limb] = limbs;
+  if (limb === undefined || isElsewhere) return unread(where, 'no-place');
+  if (limbs.length > 1) return unread(where, 'contradicts');
+  const side = sideOf(named, path);
+  if (typeof side !== 'string') return side;
+  return joined([
+    readAmount(own, path, ['inspection', limb, side, 'refill'], ['s']),
+    strangeParts(own, path, []),
+  ]);
+}
+
 const READERS: Readonly<Record<string, (own: Json, path: string) => Reading>> = {
   [LOINC.pulse]: readPulse,
   [LOINC.systolic]: readSystolic,
   [LOINC.bloodPressure]: readBloodPressure,
+  [LOINC.refill]: readRefill,
   [LOINC.heartRate]: (own, path) =>
     joined([
       readAmount(own, path, ['circulation', 'heartRate'], ['/min', '{beats}/min', 'beats/min']),
