@@ -356,6 +356,11 @@ describe('an address that leads nowhere', () => {
 });
 
 describe('accessibility of the clinic’s pages', () => {
+  const LOOKS = [
+    ['light', { colorScheme: 'light' }],
+    ['dark', { colorScheme: 'dark' }],
+    ['forced colours', { forcedColors: 'active' }],
+  ] as const;
   const pages: [string, string][] = [
     ['#/', 'Patients'],
     ['#/about', 'About this demonstration'],
@@ -364,9 +369,9 @@ describe('accessibility of the clinic’s pages', () => {
     ['#/patients/okafor/visits/new', 'New visit'],
   ];
   for (const [hash, title] of pages) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      it(`has nothing for axe to find on "${title}", ${colorScheme}`, async () => {
-        await emulate({ colorScheme });
+    for (const [name, settings] of LOOKS) {
+      it(`has nothing for axe to find on "${title}", ${name}`, async () => {
+        await emulate(settings);
         await mount(hash);
         await shows(title);
         await expect(app).to.be.accessible();
