@@ -299,43 +299,6 @@ describe('a bundle of another program', () => {
     ]);
   });
 
-  // LOINC 44971-0, "Capillary refill [Time]", unit s. The texts are invented.
-  it.each([
-    [{ text: 'Left great toe' }, 's', { leg: { left: { refill: 4 } } }, undefined],
-    [{ text: 'rechter Vorfuß' }, 's', { leg: { right: { refill: 4 } } }, undefined],
-    [{ text: 'Nail bed of right index finger' }, 's', { arm: { right: { refill: 4 } } }, undefined],
-    [{ text: 'toe' }, 's', undefined, { path: 'bodySite', why: 'no-side' }],
-    [{ text: 'right nail bed' }, 's', undefined, { path: 'bodySite', why: 'no-place' }],
-    [{ text: 'sternum' }, 's', undefined, { path: 'bodySite', why: 'no-place' }],
-    [{ text: 'left foot and left hand' }, 's', undefined, { path: 'bodySite', why: 'contradicts' }],
-    [{ text: 'left foot' }, 'min', undefined, { path: 'valueQuantity', why: 'unit' }],
-  ])('takes a capillary refill at %j in %s where the limb is told', (bodySite, unit, inspection, why) => {
-    const { examination, unread } = read({
-      resourceType: 'Observation',
-      status: 'final',
-      code: loinc('44971-0'),
-      bodySite,
-      valueQuantity: { value: 4, unit },
-    });
-    expect(examination.inspection).toEqual(inspection);
-    expect(unread).toEqual(why ? [{ ...why, path: `entry[0].resource.${why.path}` }] : []);
-  });
-
-  it('takes no capillary refill beyond what the record holds, and neither of two that differ', () => {
-    const refill = (value: number) => ({
-      resourceType: 'Observation',
-      status: 'final',
-      code: loinc('44971-0'),
-      bodySite: { text: 'left foot' },
-      valueQuantity: { value, unit: 's' },
-    });
-    for (const given of [[refill(90)], [refill(2), refill(5)]]) {
-      const { examination, unread } = read(...given);
-      expect(examination.inspection).toBeUndefined();
-      expect(unread).toHaveLength(given.length);
-    }
-  });
-
   it('is told when it is about another patient, or several', () => {
     const asked = fromBundle(
       { resourceType: 'Bundle', entry: [{ resource: absent }] },
