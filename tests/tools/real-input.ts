@@ -57,8 +57,7 @@ export async function hover(target: Target, kind: 'mouse' | 'pen' = 'mouse') {
   await executeServerCommand('real-pointer', [{ kind, type: 'move', x, y }]);
 }
 
-/** Presses at the first target, moves through the others (10 steps between two) and lets go at the last. */
-export async function drag(targets: readonly Target[], { kind = 'mouse' }: { kind?: PointerKind } = {}) {
+async function dragged(targets: readonly Target[], kind: PointerKind): Promise<object[]> {
   const points: Point[] = [];
   for (const target of targets) points.push(await pointOf(target));
   const [first, ...rest] = points;
@@ -80,7 +79,17 @@ export async function drag(targets: readonly Target[], { kind = 'mouse' }: { kin
     [x, y] = [nextX, nextY];
   }
   events.push({ kind, type: 'up', x, y });
-  await executeServerCommand('real-pointer', events);
+  return events;
+}
+
+/** Presses at the first target, moves through the others (10 steps between two) and lets go at the last. */
+export async function drag(targets: readonly Target[], { kind = 'mouse' }: { kind?: PointerKind } = {}) {
+  await executeServerCommand('real-pointer', await dragged(targets, kind));
+}
+
+/** The same by a finger where the browser may take it for its own, to scroll. */
+export async function swipe(targets: readonly Target[]) {
+  await executeServerCommand('real-swipe', await dragged(targets, 'touch'));
 }
 
 /** Makes the page as large as that, in CSS px. */

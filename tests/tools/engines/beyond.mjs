@@ -5,6 +5,7 @@ const BEYOND = 'cannot be driven here: ';
 /** By engine: what tests ask for, and what is missing for it. The documentation page of browsers shows this table. */
 export const LIMITS = {
   firefox: {
+    'swipe that scrolls': 'touches of input.performActions reach the page alone, not what scrolls it',
     'tagged PDF': 'its PDF has no tags',
   },
   webkit: {

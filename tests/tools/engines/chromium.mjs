@@ -54,14 +54,17 @@ async function pointer(
   });
 }
 
+async function act(session, events) {
+  const cdp = await devtools(session);
+  for (const event of events) await pointer(cdp, event);
+  return true;
+}
+
 /** What the runner's own commands do not do; see real-input.ts. */
 export const commands = {
   ...puppeteerCommands,
-  async 'real-pointer'(session, events) {
-    const cdp = await devtools(session);
-    for (const event of events) await pointer(cdp, event);
-    return true;
-  },
+  'real-pointer': act,
+  'real-swipe': act,
   async 'real-media'(session, media) {
     const cdp = await devtools(session);
     await cdp.send('Emulation.setEmulatedMedia', media);

@@ -46,6 +46,9 @@ export const commands = {
     });
     return true;
   },
+  'real-swipe'() {
+    throw beyond('firefox', 'swipe that scrolls');
+  },
   async 'real-media'(session, media) {
     await emulate(pageOf(session), media);
     return true;

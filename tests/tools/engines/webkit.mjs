@@ -280,6 +280,9 @@ export const commands = {
       actions: pointerActions(events, Math.round),
     });
   },
+  'real-swipe'() {
+    throw beyond('webkit', 'finger or pen');
+  },
   'real-keys': (session, keys) => perform(session, { type: 'key', id: 'keys', actions: keyActions(keys) }),
   'real-viewport': (session, size) => session.browser.viewport(session.id, size).then(() => true),
   async 'real-media'(session, { media, features }) {
