@@ -39,10 +39,13 @@ export const oneOf = (words: readonly string[]): Shape =>
 export const listOf = (what: string, holds: (one: never) => boolean): Shape =>
   shape(`a list of ${what}`, (value) => Array.isArray(value) && value.every((one) => holds(one as never)));
 
-/** For a record, or its text. What is neither is kept all the same, so that it is shown as one that cannot be read. */
+/** For a record, or its text. A list, or what is neither, is kept all the same, so that it is shown as one that cannot be read. */
 export const RECORD: Shape = {
   expected: 'a record or its text',
-  take: (value) => (isObject(value) || typeof value === 'string' ? value : undefined),
+  take: (value) =>
+    (Array.isArray(value) && value.length >= 0) || isObject(value) || typeof value === 'string'
+      ? value
+      : undefined,
   instead: { value: (given) => given, words: 'not read' },
 };
 
