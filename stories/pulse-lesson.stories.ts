@@ -21,6 +21,12 @@ export const WithPresenter: StoryObj = {
       <pulse-lesson shipped="embolus-groin" channel="two" presenter></pulse-lesson>`,
 };
 
+/** Two pages of A4 to print. */
+export const HandOut: StoryObj = {
+  name: 'Hand-out',
+  render: () => html`<pulse-lesson shipped="superficial-femoral" hand-out></pulse-lesson>`,
+};
+
 /** In German. */
 export const German: StoryObj = {
   loaders: [() => import('pulse-map/locale/de')],

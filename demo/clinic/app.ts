@@ -29,7 +29,12 @@ type Page =
   | { readonly page: 'failed'; readonly reason: string }
   | { readonly page: 'missing'; readonly what: string }
   | { readonly page: 'about' }
-  | { readonly page: 'lecture'; readonly lessonId: string; readonly presenter: boolean }
+  | {
+      readonly page: 'lecture';
+      readonly lessonId: string;
+      readonly presenter: boolean;
+      readonly handOut: boolean;
+    }
   | { readonly page: 'lecture-editor' }
   | { readonly page: 'practice'; readonly code: string; readonly examiner: boolean }
   | { readonly page: 'patients'; readonly rows: readonly PatientRow[] }
@@ -67,7 +72,7 @@ function titleOf(page: Page): string {
     case 'about':
       return 'About this demonstration';
     case 'lecture':
-      return page.presenter ? 'Presenter' : 'Lecture';
+      return page.presenter ? 'Presenter' : page.handOut ? 'Hand-out' : 'Lecture';
     case 'lecture-editor':
       return 'Write a lesson';
     case 'practice':
@@ -167,7 +172,11 @@ export class ClinicApp extends LitElement {
       case 'about':
         return aboutPage(() => void this.#startAgain());
       case 'lecture':
-        return html`<lecture-room .lessonId=${page.lessonId} .presenter=${page.presenter}></lecture-room>`;
+        return html`<lecture-room
+          .lessonId=${page.lessonId}
+          .presenter=${page.presenter}
+          .handOut=${page.handOut}
+        ></lecture-room>`;
       case 'lecture-editor':
         return html`<lesson-writing-room></lesson-writing-room>`;
       case 'practice':
@@ -304,7 +313,12 @@ export class ClinicApp extends LitElement {
   async #pageFor(route: Route): Promise<Page> {
     if (route.page === 'about' || route.page === 'lecture-editor') return route;
     if (route.page === 'lecture')
-      return { page: 'lecture', lessonId: route.lessonId ?? '', presenter: route.presenter === true };
+      return {
+        page: 'lecture',
+        lessonId: route.lessonId ?? '',
+        presenter: route.presenter === true,
+        handOut: route.handOut === true,
+      };
     if (route.page === 'practice')
       return { page: 'practice', code: route.code ?? '', examiner: route.examiner === true };
     if (route.page === 'unknown') return { page: 'missing', what: 'There is no page at this address.' };

@@ -10,6 +10,7 @@ import { hashOf } from './routes.js';
 export class LectureRoom extends LessonRoom {
   @property() lessonId = '';
   @property({ type: Boolean }) presenter = false;
+  @property({ type: Boolean }) handOut = false;
   @state() private own: Partial<Record<OwnLesson, Lesson>> | undefined;
   protected readonly heading = 'Lecture';
   protected readonly notFetched = 'The lessons could not be fetched. Load the page again.';
@@ -72,6 +73,16 @@ export class LectureRoom extends LessonRoom {
     </main>`;
   }
 
+  #ways(lessonId: string): TemplateResult {
+    if (this.handOut)
+      return html`<a href=${hashOf({ page: 'lecture', lessonId })}>Back to the slides</a>
+        <button type="button" class="button" @click=${() => print()}>Print two pages</button>`;
+    return html`<a href=${hashOf({ page: 'lecture', lessonId, presenter: true })} target="_blank"
+        >Open the presenter’s window</a
+      >
+      <a href=${hashOf({ page: 'lecture', lessonId, handOut: true })}>Hand-out to print</a>`;
+  }
+
   #room(lesson: Lesson): TemplateResult {
     const lang = examinationLanguage();
     const id = this.lessonId;
@@ -79,15 +90,15 @@ export class LectureRoom extends LessonRoom {
       <h1 tabindex="-1">${lesson.title[lang] ?? Object.values(lesson.title)[0]}</h1>
       <p class="actions">
         <a href=${hashOf({ page: 'lecture' })}>All lessons</a>
-        ${
-          this.presenter
-            ? nothing
-            : html`<a href=${hashOf({ page: 'lecture', lessonId: id, presenter: true })} target="_blank"
-                >Open the presenter’s window</a
-              >`
-        }
+        ${this.presenter ? nothing : this.#ways(id)}
       </p>
-      <pulse-lesson .lesson=${lesson} ?presenter=${this.presenter} keep="lecture" lang=${lang}></pulse-lesson>
+      <pulse-lesson
+        .lesson=${lesson}
+        ?presenter=${this.presenter}
+        ?hand-out=${this.handOut}
+        keep="lecture"
+        lang=${lang}
+      ></pulse-lesson>
     </main>`;
   }
 }

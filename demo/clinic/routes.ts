@@ -8,6 +8,7 @@ export type Route =
       readonly page: 'lecture';
       readonly lessonId?: string;
       readonly presenter?: true;
+      readonly handOut?: true;
     }
   | { readonly page: 'lecture-editor' }
   | { readonly page: 'practice'; readonly code?: string; readonly examiner?: true }
@@ -15,6 +16,8 @@ export type Route =
 
 /** In the place of a lesson's id: the page where one is written. */
 const EDITOR = 'write';
+/** After a lesson's id: its hand-out. */
+const HAND_OUT = 'hand-out';
 
 function decoded(part: string): string {
   try {
@@ -37,6 +40,7 @@ export function routeOf(hash: string): Route {
     if (patientId === undefined) return { page: 'lecture' };
     if (patientId === EDITOR && second === undefined) return { page: 'lecture-editor' };
     if (second === undefined) return { page: 'lecture', lessonId: patientId };
+    if (second === HAND_OUT) return { page: 'lecture', lessonId: patientId, handOut: true };
     if (second === 'presenter') return { page: 'lecture', lessonId: patientId, presenter: true };
   }
   if (first === 'practice' && visitId === undefined) {
@@ -62,7 +66,7 @@ export function hashOf(route: Route): string {
     case 'about':
       return '#/about';
     case 'lecture':
-      return `#/lecture${route.lessonId === undefined ? '' : `/${encodeURIComponent(route.lessonId)}`}${route.presenter ? '/presenter' : ''}`;
+      return `#/lecture${route.lessonId === undefined ? '' : `/${encodeURIComponent(route.lessonId)}`}${route.presenter ? '/presenter' : route.handOut ? `/${HAND_OUT}` : ''}`;
     case 'lecture-editor':
       return `#/lecture/${EDITOR}`;
     case 'practice':

@@ -73,6 +73,14 @@ export interface LessonWords {
   readonly controls: string;
   readonly loading: string;
   readonly failed: string;
+  /** The sheet that is handed out. */
+  readonly handOut: {
+    readonly title: string;
+    readonly notice: string;
+    readonly first: string;
+    readonly pulses: string;
+    readonly listen: string;
+  };
   /** The button that shows the pulse wave, and its slide. */
   readonly wave: {
     readonly title: string;

@@ -24,6 +24,8 @@ import { Awake } from './awake.js';
 import { renderControls } from './controls.js';
 import { Ear, nextHeard } from './ear.js';
 import { closeStyles, fitSlides } from './fit.js';
+import { fitHandOut, pulseSteps, renderHandOut } from './hand-out.js';
+import { handOutStyles } from './hand-out-styles.js';
 import { Keep } from './keep.js';
 import { Hand } from './hand.js';
 import { type KeyAct, keyAct } from './keys.js';
@@ -82,6 +84,7 @@ export class PulseLesson extends LitElement {
     closeStyles,
     waveStyles,
     lessonStyles,
+    handOutStyles,
   ];
 
   /** The lesson, as `parseLesson` or `shippedLesson` hands it out. */
@@ -90,6 +93,8 @@ export class PulseLesson extends LitElement {
   @property() shipped = '';
   /** Shows the presenter's window instead of the slide. */
   @property({ type: Boolean, reflect: true }) presenter = false;
+  /** Shows the hand-out in place of the slide: two pages of A4 to print, which tell nothing of what the patient has. */
+  @property({ type: Boolean, reflect: true, attribute: 'hand-out' }) handOut = false;
   /** A key under which the place in the lesson is kept while the tab lives, so that a reload goes on there. */
   @property() keep: string | undefined = undefined;
   /** Windows of the same lesson with the same channel go together; empty: all of this origin. */
@@ -185,10 +190,14 @@ export class PulseLesson extends LitElement {
   protected override updated(): void {
     if (plateKit.part) addStyles(this.renderRoot, [plateKit.part.plateStyles]);
     fitSlides(this.renderRoot);
+    fitHandOut(this.renderRoot);
     this.#wave.show(this.renderRoot.querySelector('canvas'));
     if (!this.lesson) return;
     // The plate on the screen, and that of the step after it, which is shown beside the notes and soon here.
-    for (const step of [this.#steps[this.show.at - 1], this.#steps[this.show.at]]) {
+    const shown = this.handOut
+      ? pulseSteps(this.#steps)
+      : [this.#steps[this.show.at - 1], this.#steps[this.show.at]];
+    for (const step of shown) {
       const view = step?.act.kind === 'pulse' ? plateViewOf(step.act.place) : undefined;
       if (view && !plateFor(view)) void fetchPlate(view).then(() => plateFor(view) && this.requestUpdate());
     }
@@ -296,7 +305,8 @@ export class PulseLesson extends LitElement {
   readonly #keydown = (event: KeyboardEvent): void => {
     const path = event.composedPath();
     const nowhere = path[0] === document.body || path[0] === document.documentElement;
-    if (!this.lesson || !(path.includes(this) || nowhere || this.matches(':fullscreen'))) return;
+    if (!this.lesson || this.handOut || !(path.includes(this) || nowhere || this.matches(':fullscreen')))
+      return;
     const what = keyAct(event);
     if (what === undefined) return;
     event.preventDefault();
@@ -313,6 +323,7 @@ export class PulseLesson extends LitElement {
         ${this.failed ? words.failed : this.shipped ? words.loading : nothing}
       </p>`;
     const view: SlideView = { lesson: this.lesson, steps: this.#steps, show: this.show, speech };
+    if (this.handOut) return renderHandOut(view);
     if (this.presenter) return renderPresenter(view, this.#controls(speech));
     const { light, ink } = this.#over;
     return html`<div class="frame">

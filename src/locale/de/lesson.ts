@@ -164,6 +164,14 @@ export const lesson: LessonWords = {
   controls: 'Steuerung',
   loading: 'Die Lektion wird geladen.',
   failed: 'Die Lektion ließ sich nicht laden. Verbindung prüfen und die Seite neu laden.',
+  handOut: {
+    title: 'Handzettel',
+    notice:
+      'Person und Befunde sind erfunden. Für den Unterricht; ersetzt weder den örtlichen Pfad noch das ärztliche Urteil.',
+    first: 'Zuerst die Warnzeichen',
+    pulses: 'Jeden Puls tasten, rechts und links',
+    listen: 'Jede Arterie entlang abhören',
+  },
   wave: {
     title: 'Die Pulswelle',
     ofPatient: 'Der berechnete Puls dieses Falls.',

@@ -156,6 +156,14 @@ export const lesson: LessonWords = {
   controls: 'Lesson',
   loading: 'The lesson is being fetched.',
   failed: 'The lesson could not be fetched. Check the connection and load the page again.',
+  handOut: {
+    title: 'Hand-out',
+    notice:
+      'The patient and all findings are invented. For teaching; no substitute for your local pathway or the judgement of a licensed clinician.',
+    first: 'Red flags first',
+    pulses: 'Feel every pulse, right and left',
+    listen: 'Listen along each artery',
+  },
   wave: {
     title: 'The pulse wave',
     ofPatient: 'This patient’s pulse, as computed.',

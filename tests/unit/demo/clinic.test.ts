@@ -73,6 +73,7 @@ describe('addresses', () => {
     { page: 'lecture' },
     { page: 'lecture', lessonId: 'aortoiliac' },
     { page: 'lecture', lessonId: 'aortoiliac', presenter: true },
+    { page: 'lecture', lessonId: 'aortoiliac', handOut: true },
     { page: 'lecture-editor' },
     { page: 'practice' },
     { page: 'practice', code: 'hard-12' },
