@@ -3,7 +3,14 @@ import { property, state } from 'lit/decorators.js';
 import type { Lesson } from 'pulse-map/lesson';
 import { examinationLanguage } from './language.js';
 import { LessonRoom } from './lesson-room.js';
-import { isOwnLesson, OWN_LESSONS, type OwnLesson, ownLesson } from './own-lessons.js';
+import {
+  isOwnLesson,
+  keepRecordLesson,
+  leftOut,
+  OWN_LESSONS,
+  type OwnLesson,
+  ownLesson,
+} from './own-lessons.js';
 import { hashOf } from './routes.js';
 
 /** The teaching room: the lessons that ship, one of them on the screen, or its presenter's window. Fetched when it is first opened. */
@@ -11,6 +18,7 @@ export class LectureRoom extends LessonRoom {
   @property() lessonId = '';
   @property({ type: Boolean }) presenter = false;
   @property({ type: Boolean }) handOut = false;
+  @state() private fault = '';
   @state() private own: Partial<Record<OwnLesson, Lesson>> | undefined;
   protected readonly heading = 'Lecture';
   protected readonly notFetched = 'The lessons could not be fetched. Load the page again.';
@@ -34,20 +42,45 @@ export class LectureRoom extends LessonRoom {
     return lesson ? this.#room(lesson) : this.#list(lessons);
   }
 
+  async #openRecord(input: HTMLInputElement): Promise<void> {
+    const [file] = input.files ?? [];
+    input.value = '';
+    if (!file) return;
+    this.fault = '';
+    try {
+      if (await keepRecordLesson(await file.text())) {
+        this.own = { ...this.own, record: await ownLesson('record') };
+        location.hash = hashOf({ page: 'lecture', lessonId: 'record' });
+      } else this.fault = 'This file holds no record of an examination.';
+    } catch {
+      this.fault = 'The file could not be read.';
+    }
+  }
+
   #own(): TemplateResult | typeof nothing {
     const written = this.own?.written;
     return html`<p class="actions">
-      <a class="button" href=${hashOf({ page: 'lecture-editor' })}>
-        ${written ? 'Go on writing your lesson' : 'Write a lesson'}
-      </a>
-      ${
-        written
-          ? html`<a class="button" href=${hashOf({ page: 'lecture', lessonId: 'written' })}
-              >Show your lesson: ${Object.values(written.title)[0]}</a
-            >`
-          : nothing
-      }
-    </p>`;
+        <a class="button" href=${hashOf({ page: 'lecture-editor' })}>
+          ${written ? 'Go on writing your lesson' : 'Write a lesson'}
+        </a>
+        ${
+          written
+            ? html`<a class="button" href=${hashOf({ page: 'lecture', lessonId: 'written' })}
+                >Show your lesson: ${Object.values(written.title)[0]}</a
+              >`
+            : nothing
+        }
+      </p>
+      <p class="file-choice">
+        <label for="record-file">Show a record without name, dates and notes (JSON)</label>
+        <input
+          id="record-file"
+          type="file"
+          accept=".json,application/json"
+          @change=${(event: Event) => void this.#openRecord(event.target as HTMLInputElement)}
+        />
+      </p>
+      ${this.fault ? html`<p role="alert">${this.fault}</p>` : nothing}`;
   }
 
   #list(lessons: readonly Lesson[]): TemplateResult {
@@ -92,6 +125,7 @@ export class LectureRoom extends LessonRoom {
         <a href=${hashOf({ page: 'lecture' })}>All lessons</a>
         ${this.presenter ? nothing : this.#ways(id)}
       </p>
+      ${id === 'record' && !this.presenter && !this.handOut ? html`<p class="hint">Left out: ${leftOut() || 'nothing'}.</p>` : nothing}
       <pulse-lesson
         .lesson=${lesson}
         ?presenter=${this.presenter}

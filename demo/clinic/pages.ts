@@ -11,6 +11,7 @@ import { flagLine, flagOf } from './flag-line.js';
 import { AFTER, answer, type Field, LONG, SHORT } from './form-fields.js';
 import { day, moment } from './format.js';
 import { LETTER_NAME, visitLetter } from './letter.js';
+import { keepRecordLesson } from './own-lessons.js';
 import type { PatientRow } from './patient-list.js';
 import { hashOf } from './routes.js';
 import { EXAMINATION_NAME, type Patient, type Visit } from './types.js';
@@ -112,6 +113,10 @@ function answers(fields: readonly Field[], visit: Visit): TemplateResult {
   </dl>`;
 }
 
+async function showInLesson(examination: string): Promise<void> {
+  if (await keepRecordLesson(examination)) location.hash = hashOf({ page: 'lecture', lessonId: 'record' });
+}
+
 export function visitPage(
   patient: Patient,
   visit: Visit,
@@ -129,6 +134,13 @@ export function visitPage(
     <div class="actions">
       <a class="button" href=${hashOf({ page: 'edit', patientId: patient.id, visitId: visit.id })}>Amend</a>
       <button type="button" class="button" @click=${() => print()}>Print</button>
+      ${
+        record
+          ? html`<button type="button" class="button" @click=${() => void showInLesson(examination)}>
+              Show in a lesson, without name and dates
+            </button>`
+          : nothing
+      }
       <ask-first
         label="Delete"
         question="Delete this visit? It cannot be brought back."

@@ -68,6 +68,8 @@ export interface Lesson {
   readonly title: LessonText;
   /** Who the patient is, and what brings them. */
   readonly story: LessonText;
+  /** The findings are those of a real person, whose name and dates are left out; see `lessonOfRecord`. Missing: they are invented. */
+  readonly real?: true;
   /** Minutes that it is planned for. */
   readonly minutes?: number;
   /** The limbs examined. */

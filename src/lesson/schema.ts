@@ -65,6 +65,7 @@ const fields = z.strictObject({
     .register(z.globalRegistry, { pattern: SHORT_NAME.source }),
   title: textSchema,
   story: textSchema,
+  real: z.optional(z.literal(true)),
   minutes: z.optional(z.number().check(z.minimum(1), z.maximum(LONGEST_LESSON))),
   limbs: z._default(z.array(z.enum(LIMB_KINDS)).check(z.minLength(1)), [...LIMB_KINDS]),
   patient: z.optional(patientSchema),

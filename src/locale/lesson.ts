@@ -24,6 +24,8 @@ export interface LessonWords {
   readonly slides: string;
   step(number: number, of: number): string;
   readonly patient: string;
+  /** In its place where the findings are those of a record. */
+  readonly real: string;
   minutes(count: number): string;
   /** What a step is called. */
   act(act: Act): string;
@@ -77,6 +79,7 @@ export interface LessonWords {
   readonly handOut: {
     readonly title: string;
     readonly notice: string;
+    readonly real: string;
     readonly first: string;
     readonly pulses: string;
     readonly listen: string;

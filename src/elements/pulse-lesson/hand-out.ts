@@ -138,7 +138,7 @@ export function renderHandOut(view: SlideView): TemplateResult {
         <header>
           <h2>${textIn(lesson.title, tag)}</h2>
           <p>${textIn(lesson.story, tag)}</p>
-          <p class="care">${words.handOut.notice}</p>
+          <p class="care">${lesson.real ? words.handOut.real : words.handOut.notice}</p>
         </header>
         <section class="first">
           <h3>${words.handOut.first}</h3>

@@ -44,7 +44,7 @@ function titleSlide({ lesson, show, speech }: SlideView): TemplateResult {
       <h2>${textIn(lesson.title, tag)}</h2>
       <p class="story">${textIn(lesson.story, tag)}</p>
       <p class="by">
-        ${lesson.minutes ? html`${words.minutes(lesson.minutes)}. ` : nothing}${words.patient}.
+        ${lesson.minutes ? html`${words.minutes(lesson.minutes)}. ` : nothing}${lesson.real ? words.real : words.patient}.
       </p>
     </div>
     ${renderPicture({ act: undefined, lesson, record, messages: speech.messages })}
@@ -87,7 +87,7 @@ function conclusionBand({ lesson, show, speech }: SlideView): TemplateResult {
       open
         ? html`<p class="truth">${textIn(text, speech.tag)}</p>
             ${differs ? html`<p>${textIn(differs, speech.tag)}</p>` : nothing}
-            ${agreementOf(lesson)
+            ${(lesson.real ? [] : agreementOf(lesson))
               .filter(({ told, concluded }) => told.length || concluded)
               .map(
                 ({ limb, agrees }) =>

@@ -64,6 +64,7 @@ export const lesson: LessonWords = {
   slides: 'Folien der Lektion',
   step: (nummer, von) => `Schritt ${nummer} von ${von}`,
   patient: 'Die Person ist erfunden',
+  real: 'Eine Aufzeichnung ohne Namen, Daten und Notizen',
   minutes: (anzahl) => `Etwa ${anzahl} Minuten`,
   act: (schritt) => {
     if (schritt.kind === 'pulse') return `Tasten: ${anatomy.place(schritt.place)}`;
@@ -168,6 +169,7 @@ export const lesson: LessonWords = {
     title: 'Handzettel',
     notice:
       'Person und Befunde sind erfunden. Für den Unterricht; ersetzt weder den örtlichen Pfad noch das ärztliche Urteil.',
+    real: 'Befunde einer Aufzeichnung ohne Namen, Daten und Notizen. Für den Unterricht; ersetzt weder den örtlichen Pfad noch das ärztliche Urteil.',
     first: 'Zuerst die Warnzeichen',
     pulses: 'Jeden Puls tasten, rechts und links',
     listen: 'Jede Arterie entlang abhören',

@@ -58,6 +58,7 @@ export const lesson: LessonWords = {
   slides: 'Slides of the lesson',
   step: (number, of) => `Step ${number} of ${of}`,
   patient: 'The patient is invented',
+  real: 'A record without name, dates and notes',
   minutes: (count) => `About ${count} minutes`,
   act: (act) => {
     if (act.kind === 'pulse') return `Feel the ${anatomy.place(act.place)}`;
@@ -160,6 +161,7 @@ export const lesson: LessonWords = {
     title: 'Hand-out',
     notice:
       'The patient and all findings are invented. For teaching; no substitute for your local pathway or the judgement of a licensed clinician.',
+    real: 'Findings of a record without name, dates and notes. For teaching; no substitute for your local pathway or the judgement of a licensed clinician.',
     first: 'Red flags first',
     pulses: 'Feel every pulse, right and left',
     listen: 'Listen along each artery',

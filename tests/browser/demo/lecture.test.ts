@@ -56,4 +56,28 @@ describe('the lecture page of the demo', () => {
       localStorage.removeItem('alder-row-clinic-lesson-written');
     }
   });
+
+  it('shows a record of a patient as a lesson, without name and dates, and says what was left out', async () => {
+    const app = await openClinic('#/patients/lindqvist/visits/lindqvist-2', 'lecture-record-test');
+    try {
+      const button = (): HTMLButtonElement | undefined =>
+        [...app.querySelectorAll('button')].find((one) => one.textContent?.includes('Show in a lesson'));
+      await until(button, 'the visit is there');
+      button()!.click();
+      await until(
+        () => app.querySelector('pulse-lesson')?.shadowRoot?.querySelector('.slide'),
+        'the record is on the screen',
+      );
+      expect(location.hash).to.equal('#/lecture/record');
+      const slide = app.querySelector('pulse-lesson')!;
+      expect(slide.shadowRoot!.textContent).to.include('A record without name, dates and notes');
+      expect(slide.shadowRoot!.textContent).not.to.include('The patient is invented');
+      expect(app.querySelector('lecture-room')!.textContent).to.match(/Left out: \w/);
+      expect(JSON.stringify(slide.lesson)).not.to.match(/"(examiner|examinedAt|note|by|why)":/);
+    } finally {
+      app.remove();
+      localStorage.removeItem('alder-row-clinic-lesson-record');
+      localStorage.removeItem('alder-row-clinic-lesson-left-out');
+    }
+  });
 });
