@@ -24,14 +24,18 @@ async function pointOf(target: Target): Promise<Point> {
       throw new Error(`<${target.localName}> has no size, so no hand can reach it`);
     return [box.x + box.width / 2, box.y + box.height / 2];
   };
-  const before = String(middle());
-  target.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
-  // Firefox stops as soon as some of an element of SVG is in sight.
-  const { top, bottom } = target.getBoundingClientRect();
-  if (target instanceof SVGElement && bottom - top < innerHeight)
-    scrollBy({ top: Math.max(0, bottom - innerHeight) + Math.min(0, top), behavior: 'instant' });
-  // Firefox takes a press to be where things stood when they were last painted.
-  if (String(middle()) !== before) for (let frames = 0; frames < 2; frames++) await frame();
+  // A page may move again while it is painted. Firefox takes a press to be where things stood when they were last painted.
+  for (let before = String(middle()), tries = 0; tries < 20; tries++) {
+    target.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
+    // Firefox stops as soon as some of an element of SVG is in sight.
+    const { top, bottom } = target.getBoundingClientRect();
+    if (target instanceof SVGElement && bottom - top < innerHeight)
+      scrollBy({ top: Math.max(0, bottom - innerHeight) + Math.min(0, top), behavior: 'instant' });
+    const now = String(middle());
+    if (now === before) break;
+    before = now;
+    for (let frames = 0; frames < 2; frames++) await frame();
+  }
   return middle();
 }
 

@@ -109,15 +109,15 @@ describe('the clinic’s record', () => {
     await shows('Tobias Okafor');
     await until(() => visits().length === 1, 'the visit');
     expect(visits()[0]!.textContent).to.match(/Now: .*right leg/);
-    const first = app.querySelector('main > .flag-line')!;
-    expect(first.textContent).to.match(/Now: .*right leg/);
-    expect(first.compareDocumentPosition(visits()[0]!) & Node.DOCUMENT_POSITION_FOLLOWING).to.be.above(0);
+    const precedes = (first: Element | null, then: Element | null | undefined): boolean =>
+      Boolean(first && then && first.compareDocumentPosition(then) & Node.DOCUMENT_POSITION_FOLLOWING);
+    const flag = (): Element | null => app.querySelector('main > .flag-line');
+    await until(() => precedes(flag(), visits()[0]), 'the flag before the visits');
+    expect(flag()?.textContent).to.match(/Now: .*right leg/);
     await click(visits()[0]!);
     await shows('Visit of 2 November 2026');
-    const flag = app.querySelector('main > .flag-line') as HTMLElement;
-    expect(flag.textContent).to.match(/Now: .*right leg/);
-    const order = flag.compareDocumentPosition(app.querySelector('#examination') as HTMLElement);
-    expect(order & Node.DOCUMENT_POSITION_FOLLOWING).to.be.above(0);
+    await until(() => precedes(flag(), app.querySelector('#examination')), 'the flag before the examination');
+    expect(flag()?.textContent).to.match(/Now: .*right leg/);
   });
 
   it('takes a visit from the list to the form, through a reload, to the saved visit and its deletion', async () => {

@@ -71,8 +71,8 @@ export const chooserStyles = css`
     display: none;
   }
   .toggles .button {
-    padding-inline: 2px;
-    gap: 3px;
+    padding-inline: 1px;
+    gap: 2px;
     font-size: calc(14 * var(--_text));
   }
   .toggles + .options {
