@@ -160,8 +160,8 @@ export const lesson: LessonWords = {
   handOut: {
     title: 'Hand-out',
     notice:
-      'The patient and all findings are invented. For teaching; no substitute for your local pathway or the judgement of a licensed clinician.',
-    real: 'Findings of a record without name, dates and notes. For teaching; no substitute for your local pathway or the judgement of a licensed clinician.',
+      'The patient and all findings are invented. For teaching; no substitute for your local pathway or the decision of a licensed clinician.',
+    real: 'Findings of a record without name, dates and notes. For teaching; no substitute for your local pathway or the decision of a licensed clinician.',
     first: 'Red flags first',
     pulses: 'Feel every pulse, right and left',
     listen: 'Listen along each artery',
