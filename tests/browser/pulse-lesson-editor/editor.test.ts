@@ -22,7 +22,8 @@ const inside = <T extends Element>(element: PulseLessonEditor, selector: string)
 const field = (element: PulseLessonEditor): HTMLTextAreaElement => inside(element, 'textarea');
 const button = (element: PulseLessonEditor, name: string): HTMLButtonElement =>
   [...element.shadowRoot!.querySelectorAll('button')].find((one) => one.textContent?.trim() === name)!;
-const preview = (element: PulseLessonEditor): PulseLesson | null => inside(element, 'pulse-lesson');
+const preview = (element: PulseLessonEditor): PulseLesson | null =>
+  element.shadowRoot!.querySelector('pulse-lesson');
 const told = (element: PulseLessonEditor): string =>
   inside(element, '[role=status]').textContent!.replace(/\s+/g, ' ').trim();
 
