@@ -19,7 +19,7 @@ export default {
   // The first page of a run waits until the tests are bundled.
   browserStartTimeout: 120_000,
   testsStartTimeout: 120_000,
-  testsFinishTimeout: 300_000,
+  testsFinishTimeout: 600_000,
   // Guards against hanging, never limits of speed.
   testFramework: { config: { ui: 'bdd', timeout: 60_000 } },
   plugins: [

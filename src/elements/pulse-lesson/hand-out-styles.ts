@@ -2,6 +2,10 @@ import { css } from 'lit';
 
 /** The hand-out: two sheets of A4 with 12 mm around them, on the screen as on paper. */
 export const handOutStyles = css`
+  /* A page of fixed width: on a narrow screen it scrolls by itself, and the page around it does not. */
+  :host([hand-out]) {
+    min-inline-size: 0;
+  }
   .hand-out {
     display: grid;
     gap: 24px;

@@ -12,7 +12,7 @@ import {
 } from '../../../src/lesson/index.js';
 import { messagesFor } from '../../../src/locale/index.js';
 import { partMessagesFor } from '../../../src/locale/parts.js';
-import { type PrintedPage, printedPages } from '../../tools/real-input.js';
+import { type PrintedPage, printedPages, setViewport } from '../../tools/real-input.js';
 import { until } from '../tools/until.js';
 
 const PAPER = html`<style>
@@ -107,4 +107,17 @@ describe('the hand-out of a lesson', () => {
     expect(element.step).to.equal(undefined);
     await expect(element).to.be.accessible();
   }).timeout(120_000);
+
+  it('scrolls by itself on a narrow screen: the page around it stays as wide as the screen', async () => {
+    await setViewport({ width: 390, height: 800 });
+    const lesson = await shippedLesson('superficial-femoral');
+    const page = await fixture(
+      html`<main style="display: grid"><pulse-lesson .lesson=${lesson} hand-out></pulse-lesson></main>`,
+    );
+    const element = page.querySelector<PulseLesson>('pulse-lesson')!;
+    await element.updateComplete;
+    expect(document.documentElement.scrollWidth).to.be.at.most(390);
+    const sheets = element.shadowRoot!.querySelector('.hand-out')!;
+    expect(sheets.scrollWidth).to.be.above(sheets.clientWidth);
+  });
 });
