@@ -81,7 +81,7 @@ export function renderSure(sure: readonly Planned[], context: ReadBack): Templat
     JSON.stringify([part, patch, spans, effect, effect === 'replaces' && key]),
   );
   return html`<section part="findings" aria-labelledby="understood">
-    <h4 id="understood">${words.understood}</h4>
+    <h3 id="understood">${words.understood}</h3>
     <ul>
       ${rows.map((row) => {
         const { effect, finding } = row[0]!;
@@ -138,7 +138,7 @@ export function renderNotUnderstood(
 ): TemplateResult | typeof nothing {
   if (!unread.length) return nothing;
   return html`<section aria-labelledby="not-understood">
-    <h4 id="not-understood">${words.notUnderstood}</h4>
+    <h3 id="not-understood">${words.notUnderstood}</h3>
     <ul class="passages">
       ${notes.quotesOf(text, unread).map((quote) => html`<li>${quote}</li>`)}
     </ul>

@@ -126,7 +126,7 @@ export const noteStyles = css`
       column-gap: 24px;
     }
   }
-  h4 {
+  h3 {
     font-size: calc(15 * var(--_text));
     line-height: calc(21 * var(--_text));
   }

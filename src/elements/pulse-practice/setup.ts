@@ -25,6 +25,9 @@ export function setupOf(request?: PatientRequest): Setup {
   return { number: String(number), difficulty, ...(level && { level }) };
 }
 
+/** Nobody is to know beforehand whom one gets. */
+const anyNumber = (): string => String(1 + Math.floor(Math.random() * HIGHEST_NUMBER));
+
 /** The form in which a patient is chosen: by number or code, or any. */
 export function renderSetup(
   setup: Setup,
@@ -45,7 +48,7 @@ export function renderSetup(
     class="setup"
     @submit=${(event: Event) => {
       event.preventDefault();
-      begin({ ...rest, ...(level && { level }) });
+      begin({ ...rest, ...(level && { level }), number: setup.number.trim() || anyNumber() });
     }}
   >
     <h3 tabindex="-1">${words.choose}</h3>
@@ -89,7 +92,7 @@ export function renderSetup(
           begin({
             ...rest,
             ...(level && { level }),
-            number: String(1 + Math.floor(Math.random() * HIGHEST_NUMBER)),
+            number: anyNumber(),
           })}
       >
         ${words.another}

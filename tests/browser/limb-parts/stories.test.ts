@@ -11,6 +11,7 @@ import * as pressures from '../../../stories/limb-pressures.stories.js';
 import * as staging from '../../../stories/limb-staging.stories.js';
 import * as stopwatch from '../../../stories/limb-stopwatch.stories.js';
 import { drawn } from '../tools/limbs.js';
+import { emulate } from '../../tools/real-input.js';
 import { readableText } from '../tools/perceive.js';
 
 interface Story {
@@ -139,7 +140,10 @@ async function show(stories: Stories, name: string): Promise<HTMLElement> {
   return page;
 }
 
-afterEach(() => document.documentElement.removeAttribute('style'));
+afterEach(async () => {
+  document.documentElement.removeAttribute('style');
+  await emulate({});
+});
 
 for (const [area, stories, shows] of SHOWS) {
   describe(`the stories of ${area}`, () => {
@@ -149,12 +153,13 @@ for (const [area, stories, shows] of SHOWS) {
     });
 
     for (const [name, text] of Object.entries(shows)) {
-      it(`${name} shows what it is named for, and axe finds nothing in it, light and dark`, async function () {
-        // axe walks a whole examination twice.
+      it(`${name} shows what it is named for, and axe finds nothing in it, light, dark and in forced colours`, async function () {
+        // axe walks a whole examination three times.
         this.timeout(120_000);
-        for (const colorScheme of ['light', 'dark'] as const) {
+        for (const colorScheme of ['light', 'dark', 'forced'] as const) {
           fixtureCleanup();
-          document.documentElement.style.cssText = `color-scheme: ${colorScheme}; background: Canvas; color: CanvasText`;
+          if (colorScheme === 'forced') await emulate({ forcedColors: 'active' });
+          document.documentElement.style.cssText = `color-scheme: ${colorScheme === 'dark' ? 'dark' : 'light'}; background: Canvas; color: CanvasText`;
           const page = await show(stories, name);
           await until(
             () => text.test(readableText(page)),

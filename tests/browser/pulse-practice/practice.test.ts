@@ -54,6 +54,15 @@ async function answered(element: PulsePractice): Promise<void> {
 describe('a patient to practise on', () => {
   beforeEach(() => setViewport({ width: 1280, height: 720 }));
 
+  it('is any patient where no number was asked for', async () => {
+    const element = await met(html`<pulse-practice lang="en"></pulse-practice>`);
+    await click(find(element, '.setup .button.solid'));
+    await element.updateComplete;
+    expect(element.shadowRoot!.querySelector('[role=alert]')).to.equal(null);
+    expect(parseCode(element.code)).not.to.equal(undefined);
+    expect(find(element, '.site[tabindex="0"]').getAttribute('aria-label')).to.include('femoral');
+  });
+
   it('is examined, named and marked by keys alone', async () => {
     const element = await met();
     find(element, '.site[tabindex="0"]').focus();

@@ -1,0 +1,14 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+
+const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+
+it('every story is walked by axe in light, dark and forced colours', () => {
+  const walkers = ['browser/house/axe-stories.test.ts', 'browser/limb-parts/stories.test.ts'];
+  const text = walkers.map(read).join('\n');
+  const files = readdirSync(new URL('../../../stories', import.meta.url)).filter((name) =>
+    name.endsWith('.stories.ts'),
+  );
+  expect(files.length).toBeGreaterThan(20);
+  expect(files.filter((name) => !text.includes(`stories/${name.replace(/\.ts$/, '.js')}`))).toEqual([]);
+});
