@@ -4,7 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import { aboutPage } from './about-page.js';
 import { ClinicStore, VisitChangedError } from './database.js';
 import { cause, day } from './format.js';
-import './language.js';
+import { followLanguage } from './language.js';
 import './lecture-page.js';
 import './lesson-writing-page.js';
 import './practice-page.js';
@@ -106,6 +106,11 @@ export class ClinicApp extends LitElement {
   /** Counts page loads, so that an outdated one is dropped. */
   #turn = 0;
   #focusNext = false;
+
+  constructor() {
+    super();
+    followLanguage(this);
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();

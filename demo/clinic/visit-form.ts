@@ -9,6 +9,7 @@ import { fieldControl } from './field.js';
 import { AFTER, type Field, LONG, SHORT } from './form-fields.js';
 import { amendedFields, WHY_NAME } from './amend.js';
 import { cause, localDate, moment } from './format.js';
+import { followLanguage } from './language.js';
 import { type Holding, OneTab } from './one-tab.js';
 import { hashOf } from './routes.js';
 import { saveFile } from './save-file.js';
@@ -77,6 +78,11 @@ export class VisitForm extends LitElement {
   #oneTab: OneTab | undefined;
   /** The fields as they were last kept. */
   #fields: VisitFields | undefined;
+
+  constructor() {
+    super();
+    followLanguage(this);
+  }
 
   protected override createRenderRoot(): this {
     return this;
