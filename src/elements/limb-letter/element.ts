@@ -147,7 +147,8 @@ export class LimbLetter extends FormControl {
     const { tag, register } = this.language;
     const before = this.earlier ? this.#before.held(this.earlier) : undefined;
     const earlier = before?.state === 'readable' ? before.value : undefined;
-    const of = [record, earlier, this.pathway, this.subject, this.#length, tag, register];
+    // The words, too: those of a language may be fetched after it was asked for.
+    const of = [record, earlier, this.pathway, this.subject, this.#length, tag, register, this.words];
     if (!this.#composed || of.some((one, i) => one !== this.#composed?.of[i])) {
       const summary = summaryOf(record, {
         length: this.#length,

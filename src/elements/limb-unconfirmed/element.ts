@@ -43,6 +43,7 @@ export class LimbUnconfirmed extends RecordElement {
     css`
       :host {
         display: block;
+        position: relative;
         container-type: inline-size;
         ${intrinsicSize(320)}
       }

@@ -2,8 +2,9 @@ import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map';
 import 'pulse-map/locale/de';
 import type { LetterChangeEvent, LetterEdits, LimbLetter } from 'pulse-map/elements/limb-letter';
-import { emptyExamination, type Examination, setPulse } from 'pulse-map/core';
+import { emptyExamination, type Examination, registerLanguage, setPulse } from 'pulse-map/core';
 import { summaryOf, summaryText } from 'pulse-map/letter';
+import { registeredFor } from '../../../src/locale/languages.js';
 import { click, focused, hover, press, setViewport, type as enter } from '../../tools/real-input.js';
 import { byRole } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
@@ -194,5 +195,14 @@ describe('<limb-letter>', () => {
       await expect(element).to.be.accessible();
     }
     expect(field(element).value).to.contain('Beurteilung');
+  });
+
+  it('is put into a language that is fetched after it was asked for', async () => {
+    const element = await show(record('absent'), 'gsw');
+    expect(field(element).value).to.include('left leg');
+    registerLanguage('gsw', registeredFor('de')!);
+    await element.updateComplete;
+    expect(field(element).value).to.include('Linkes Bein').and.not.include('left leg');
+    expect(submitted(element)).to.equal(field(element).value);
   });
 });

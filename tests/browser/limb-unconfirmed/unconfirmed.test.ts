@@ -44,6 +44,18 @@ const named = (list: LimbUnconfirmed, name: RegExp) => {
 before(() => setViewport({ width: 1000, height: 900 }));
 
 describe('<limb-unconfirmed>', () => {
+  it('makes no page wider than it is', async () => {
+    const page = await fixture(
+      html`<main style="padding-inline: 60px">
+        <limb-unconfirmed for="map" .earlier=${earlier}></limb-unconfirmed>
+        <pulse-map id="map"></pulse-map>
+      </main>`,
+    );
+    await until(() => buttons(page.querySelector('limb-unconfirmed')!).length > 0, 'the list');
+    const { scrollWidth, clientWidth } = document.documentElement;
+    expect(scrollWidth).to.equal(clientWidth);
+  });
+
   it('shows what was found before, and submits nothing of it', async () => {
     const { form, list } = await show();
     expect(tidy(list.shadowRoot!.querySelector('section'))).to.contain('5 findings not confirmed');
