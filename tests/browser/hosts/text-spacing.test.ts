@@ -6,6 +6,7 @@ import type { LimbExamination, PulseMap } from 'pulse-map';
 import 'pulse-map';
 import 'pulse-map/locale/de';
 import { formatExamination } from 'pulse-map/core';
+import { PARTS } from '../../../src/elements/limb-examination/parts.js';
 import { everything } from '../tools/perceive.js';
 import { drawn } from '../tools/limbs.js';
 import { setViewport } from '../../tools/real-input.js';
@@ -71,16 +72,7 @@ describe('text that a reader spaces out', () => {
         const whole = await fixture<LimbExamination>(
           html`<limb-examination lang=${lang} value=${formatExamination(chronic)}></limb-examination>`,
         );
-        for (const part of [
-          'history',
-          'inspection',
-          'pulses',
-          'bedside',
-          'pressures',
-          'staging',
-          'summary',
-        ] as const)
-          await whole.openPart(part);
+        for (const part of PARTS) await whole.openPart(part);
         await drawn(whole);
         space(whole);
         await drawn(whole);

@@ -9,6 +9,7 @@ import { pulseAt, setPulse } from '../../../src/examination/index.js';
 import { reportOf } from '../../../src/report/index.js';
 import { chronic, threatened } from '../../../stories/limb-records.js';
 import { emulate, type PrintedPage, printedPages } from '../../tools/real-input.js';
+import { PAPER } from '../tools/paper.js';
 import { reportSheet } from '../../../src/elements/limb-report/sheet-reader.js';
 
 /** Every pulse felt, one leg without blood since six hours: an ordinary case with much in it. */
@@ -19,17 +20,6 @@ const ordinary: Examination = setFields(
   ),
   { examinedAt: '2026-11-02T21:14+01:00', examiner: 'L. Brandt' },
 );
-
-/** How a page asks for its paper. */
-const PAPER = html`<style>
-  @page {
-    size: A4;
-    margin: 12mm;
-  }
-  body {
-    margin: 0;
-  }
-</style>`;
 
 /** Lines break anywhere, so that texts are compared without spaces. */
 const solid = (text: string): string => text.replace(/\s+/g, '');

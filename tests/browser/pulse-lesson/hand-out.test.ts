@@ -13,17 +13,8 @@ import {
 import { messagesFor } from '../../../src/locale/index.js';
 import { partMessagesFor } from '../../../src/locale/parts.js';
 import { type PrintedPage, printedPages, setViewport } from '../../tools/real-input.js';
+import { PAPER } from '../tools/paper.js';
 import { until } from '../tools/until.js';
-
-const PAPER = html`<style>
-  @page {
-    size: A4;
-    margin: 12mm;
-  }
-  body {
-    margin: 0;
-  }
-</style>`;
 
 /** Lines break anywhere, and the first letter of a name is set large. */
 const solid = (text: string): string => text.replace(/\s+/g, '').toLowerCase();

@@ -5,6 +5,7 @@ import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { later } from '../../../src/elements/pulse-map/fetched.js';
 import { examined } from '../../tools/examinations.js';
 import { click } from '../../tools/real-input.js';
+import { heldBack } from '../tools/held-back.js';
 import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
 
 describe('a map whose later parts are slow', () => {
@@ -40,13 +41,7 @@ describe('a map whose later parts are slow', () => {
   };
   for (const [name, [act, shown]] of Object.entries(ACTS))
     it(`does what was asked by ${name} once they are there`, async () => {
-      const { load } = later;
-      await later.load();
-      const { part } = later;
-      let arrive: () => void = () => undefined;
-      const arrived = new Promise<void>((resolve) => (arrive = resolve));
-      later.part = undefined;
-      later.load = () => arrived.then(() => void (later.part = part));
+      const { arrive, restore } = await heldBack();
       const map = document.createElement('pulse-map') as unknown as PulseMap;
       document.body.append(map);
       await map.updateComplete;
@@ -58,7 +53,7 @@ describe('a map whose later parts are slow', () => {
       await painted();
       await map.updateComplete;
       expect(found(), 'after').to.equal(true);
-      later.load = load;
+      restore();
       map.remove();
     });
 

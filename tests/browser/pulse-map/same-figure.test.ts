@@ -2,7 +2,7 @@
 import { expect } from '@open-wc/testing';
 import 'pulse-map/elements/pulse-map/define';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
-import { later } from '../../../src/elements/pulse-map/fetched.js';
+import { heldBack } from '../tools/held-back.js';
 import { byRole, painted } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
 
@@ -15,13 +15,7 @@ const WIDTHS = [390, 600, 900, 1300, 600, 390];
 
 describe('the figure and the focus', () => {
   it('stay from the first paint until all has come, and at every width, while one records', async () => {
-    const { load } = later;
-    await later.load();
-    const { part } = later;
-    let arrive: () => void = () => undefined;
-    const arrived = new Promise<void>((resolve) => (arrive = resolve));
-    later.part = undefined;
-    later.load = () => arrived.then(() => void (later.part = part));
+    const { arrive, restore } = await heldBack();
     const map = document.createElement('pulse-map') as unknown as PulseMap;
     map.style.inlineSize = '1000px';
     document.body.append(map);
@@ -56,7 +50,7 @@ describe('the figure and the focus', () => {
         same(`${width} px wide`);
       }
     } finally {
-      later.load = load;
+      restore();
       map.remove();
     }
   });
