@@ -310,6 +310,7 @@ export class LimbExamination extends RecordElement {
             .register=${this.register}
             .readOnly=${readOnly}
             ?disabled=${barred}
+            .compare=${this.earlier ?? null}
             .store=${this.store}
           ></pulse-map>`;
       case 'bedside':
