@@ -1,37 +1,46 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 
+const connected = new Set<PrintController>();
+
 /** Whether a print is under way: what is rendered for it comes after its event. */
 let underWay = false;
+let watching = false;
+
+/** The page is watched as long as it lives: its last element may leave while it is printed, and the next must not take it for printing still. */
+function watch(): void {
+  if (watching) return;
+  watching = true;
+  window.addEventListener('beforeprint', () => set(true));
+  window.addEventListener('afterprint', () => set(false));
+  // The events come with printing alone; a preview of the print style changes the medium.
+  window.matchMedia?.('print').addEventListener('change', ({ matches }) => set(matches));
+}
+
+function set(printing: boolean): void {
+  underWay = printing;
+  for (const controller of connected) controller.follow(printing);
+}
 
 /** Notifies an element before printing, early enough to re-render for the page. */
 export class PrintController implements ReactiveController {
   printing = false;
-  readonly #media = globalThis.matchMedia?.('print');
 
   constructor(private readonly host: ReactiveControllerHost) {
     host.addController(this);
   }
 
   hostConnected(): void {
+    watch();
+    connected.add(this);
     this.printing = underWay;
-    window.addEventListener('beforeprint', this.#before);
-    window.addEventListener('afterprint', this.#after);
-    // The events come with printing alone; a preview of the print style changes the medium.
-    this.#media?.addEventListener('change', this.#changed);
   }
 
   hostDisconnected(): void {
-    window.removeEventListener('beforeprint', this.#before);
-    window.removeEventListener('afterprint', this.#after);
-    this.#media?.removeEventListener('change', this.#changed);
+    connected.delete(this);
   }
 
-  readonly #before = (): void => this.#set(true);
-  readonly #after = (): void => this.#set(false);
-  readonly #changed = ({ matches }: MediaQueryListEvent): void => this.#set(matches);
-
-  #set(printing: boolean): void {
-    underWay = printing;
+  /** Takes over whether the page is printed. */
+  follow(printing: boolean): void {
     if (printing === this.printing) return;
     this.printing = printing;
     this.host.requestUpdate();

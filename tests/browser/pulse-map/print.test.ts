@@ -4,7 +4,7 @@ import { setFields } from '../../../src/examination/index.js';
 import { examined } from '../../tools/examinations.js';
 import { emulate, focused } from '../../tools/real-input.js';
 import { openMap, settled, site } from '../tools/map.js';
-import { allByRole, byRole, readableText } from '../tools/perceive.js';
+import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
 
 /** A page of A4 within margins of 12 mm, in px. */
 const PAPER = { width: 703, height: 1031 };
@@ -45,8 +45,16 @@ function within(element: Element): Element[] {
   return [element, ...inner.flatMap(within)];
 }
 
+/** What the map draws on the screen; its sheet has a figure of its own. */
+const figureOf = (map: PulseMap): Element | null | undefined =>
+  map.shadowRoot?.querySelector('.surface .figure');
+
 describe('the map on paper', () => {
-  afterEach(() => emulate({}));
+  // The page hears of the medium when it is next painted.
+  afterEach(async () => {
+    await emulate({});
+    await painted();
+  });
 
   it('is a sheet with figure, table and reading, without the tools', async () => {
     const { map, sheet } = await printed();
@@ -111,7 +119,8 @@ describe('the map on paper', () => {
   it('is made as soon as printing begins, without waiting for a frame, and goes when it is over', async () => {
     const map = await openMap({ examination: SICK });
     site(map, 'left femoral').focus();
-    const figure = map.shadowRoot?.querySelector('.figure');
+    expect(sheets(map)).to.have.length(0);
+    const figure = figureOf(map);
     window.dispatchEvent(new Event('beforeprint'));
     await new Promise((resolve) => setTimeout(resolve));
     const sheet = sheetOf(map);
@@ -120,7 +129,17 @@ describe('the map on paper', () => {
     window.dispatchEvent(new Event('afterprint'));
     await settled(map);
     expect(sheets(map)).to.have.length(0);
-    expect(map.shadowRoot?.querySelector('.figure') === figure).to.equal(true);
+    expect(figureOf(map) === figure).to.equal(true);
     expect(focused() === site(map, 'left femoral')).to.equal(true);
+  });
+
+  it('ends with the print, even where no map was left to hear of its end', async () => {
+    const map = await openMap({ examination: SICK });
+    window.dispatchEvent(new Event('beforeprint'));
+    await settled(map);
+    expect(sheets(map)).to.have.length(1);
+    map.remove();
+    window.dispatchEvent(new Event('afterprint'));
+    expect(sheets(await openMap({ examination: SICK }))).to.have.length(0);
   });
 });
