@@ -90,7 +90,7 @@ const sitesAt = (side: 'right' | 'left', sites: readonly string[]) =>
 function verdictPaths(verdict: PressureVerdict): FindingPath[] {
   switch (verdict.code) {
     case 'threat':
-      return sitesAt(verdict.threat.side, [...ANKLE, 'toe', 'tcpo2']);
+      return sitesAt(verdict.side, [...ANKLE, 'toe', 'tcpo2']);
     case 'flat-curve':
       return sitesAt(verdict.side, ['volumeCurve']);
     case 'index-change':

@@ -6,7 +6,7 @@ import { render, type Renderings } from './render.js';
 /** Says what the pressures point to. */
 export function sayVerdict(words: PressureWords, verdict: PressureVerdict, unit: PressureUnit): string {
   const says: Renderings<PressureVerdict> = {
-    threat: ({ threat }) => words.threat(threat, unit),
+    threat: ({ side, threats }) => words.threat(side, threats, unit),
     'index-change': ({ change }) => words.indexSince(change),
     'flat-curve': ({ side }) => words.flatCurve(side),
     segment: ({ finding }) => words.segment(finding, unit),

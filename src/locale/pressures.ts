@@ -88,7 +88,8 @@ export interface PressureTable {
   readonly measures: Of<Threat['measure']>;
   readonly atMost: With;
   readonly below: With;
-  threat(measured: string, limit: string): string;
+  /** Pressures or indices of one side, each with the limit it lies beyond. */
+  threat(measured: string): string;
   /** A flat volume curve at the ankle, in the range of a threatened limb. */
   readonly flatCurve: string;
   /** A change of the ankle index since the visit before that is real. */
@@ -201,10 +202,12 @@ export function pressuresFrom<L extends object>(
     ]);
   };
 
-  const threat = ({ side, measure, value, limit, inclusive }: Threat, unit: PressureUnit): string => {
-    const show = (n: number): string => (measure === 'index' ? decimal(n, 2) : withUnit(n, unit));
-    const bound = w[inclusive ? 'atMost' : 'below'](show(limit));
-    return ofSide(side, w.threat(`${w.measures[measure]} ${show(value)}`, bound));
+  const threat = (side: Side, threats: readonly Threat[], unit: PressureUnit): string => {
+    const measured = threats.map(({ measure, value, limit, inclusive }) => {
+      const show = (n: number): string => (measure === 'index' ? decimal(n, 2) : withUnit(n, unit));
+      return `${w.measures[measure]} ${show(value)}, ${w[inclusive ? 'atMost' : 'below'](show(limit))}`;
+    });
+    return ofSide(side, w.threat(measured.join('; ')));
   };
 
   const doubts = (unit: PressureUnit): Renderings<ArmsDoubt> => ({
@@ -219,8 +222,16 @@ export function pressuresFrom<L extends object>(
   const settings = settingsFrom(w);
   const method = ({ field, option }: MethodStatement): string =>
     `${settings[field].label}: ${(settings[field].options as Readonly<Record<string, string>>)[option] ?? ''}`;
-  const usedMethod = (one: UsedMethod): string =>
-    one.byDefault ? `${method(one.method)} (${w.byDefault})` : method(one.method);
+  /** What was chosen, and then what holds because nobody chose. */
+  const methodsUsed = (all: readonly UsedMethod[]): string => {
+    const said = (byDefault: boolean): string =>
+      all
+        .filter((one) => one.byDefault === byDefault)
+        .map((one) => method(one.method))
+        .join('; ');
+    const [chosen, usual] = [said(false), said(true)];
+    return paragraph([chosen && `${chosen}.`, usual && `${sentence(w.byDefault)}: ${usual}.`]);
+  };
 
   const statements = (unit: PressureUnit): Renderings<PressureStatement> => ({
     pressure: ({ site, side, value }) => `${place({ site, side })} ${pressure(value, unit)}`,
@@ -304,7 +315,7 @@ export function pressuresFrom<L extends object>(
     /** What it is about, and what was chosen. */
     method,
     /** The same of each, and which of them are the default because nobody chose. */
-    methodsUsed: (all: readonly UsedMethod[]): string => `${all.map(usedMethod).join('; ')}.`,
+    methodsUsed,
     /** Why no cuff belongs on a limb, or not before something else. */
     cuff: ({ limb: { kind, side }, code, rule }: CuffCaution) =>
       `${sentence(anatomy.limbs[`${side} ${kind}`])}, ${w.cuffReasons[code]}: ${w.cuffRules[rule]}.`,

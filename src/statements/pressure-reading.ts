@@ -23,7 +23,8 @@ import { type MethodStatement, methodStatements } from './pressures.js';
 
 /** What the pressures of one visit point to. */
 export type PressureVerdict =
-  | { readonly code: 'threat'; readonly threat: Threat }
+  /** Everything measured on one side that lies beyond its limit. */
+  | { readonly code: 'threat'; readonly side: Side; readonly threats: readonly Threat[] }
   | { readonly code: 'flat-curve'; readonly side: Side }
   | { readonly code: 'index-change'; readonly change: IndexChange }
   | { readonly code: 'segment'; readonly finding: SegmentFinding }
@@ -58,9 +59,10 @@ export function pressureVerdicts(
 ): PressureVerdict[] {
   const changes = indexChanges(earlier, pressures, reading.settings).filter(({ real }) => real);
   return [
-    ...SIDES.flatMap((side) => limbThreats(pressures, side, tissueLoss.includes(side), reading.settings)).map(
-      (threat) => ({ code: 'threat' as const, threat }),
-    ),
+    ...SIDES.flatMap((side) => {
+      const threats = limbThreats(pressures, side, tissueLoss.includes(side), reading.settings);
+      return threats.length ? [{ code: 'threat' as const, side, threats }] : [];
+    }),
     ...SIDES.filter((side) => isFlatThreat(pressures, side, reading.settings)).map((side) => ({
       code: 'flat-curve' as const,
       side,

@@ -22,7 +22,7 @@ import {
 } from '../../src/statements/index.js';
 import { LESSON_EDITOR_SAMPLES, LESSON_SAMPLES } from './word-samples-lesson.js';
 import { PRACTICE_SAMPLES } from './word-samples-practice.js';
-import { COUNTS, each, one, type Samples, SIDE, TEXT, two } from './word-samples-of.js';
+import { COUNTS, each, one, type Samples, SIDE, TEXT, three, two } from './word-samples-of.js';
 import { type ArmsDoubt, readPressures } from '../../src/pressures/index.js';
 import { NOTE_DOUBTS } from '../../src/notes/index.js';
 import type { SchemeId } from '../../src/locale/staging.js';
@@ -254,7 +254,7 @@ export const PART_SAMPLES: Samples<PartMessages> = {
       pressures.flatMap(({ reading }) => reading.exercise),
       UNITS,
     ),
-    threat: two(threats, UNITS),
+    threat: three(['left'], [threats.slice(0, 1), threats], UNITS),
     flatCurve: SIDE,
     indexSince: one(
       [-0.15, 0.2].map((by) => ({

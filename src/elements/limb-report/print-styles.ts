@@ -13,12 +13,12 @@ export const printStyles = css`
       color: #000;
     }
     .report {
-      gap: 4pt;
+      gap: 3pt;
       padding: 0;
     }
     /* As close as lines are set in print. */
     .report * {
-      line-height: 1.25;
+      line-height: 1.2;
     }
     .stage > dt,
     .stage > dd {
@@ -37,7 +37,7 @@ export const printStyles = css`
       color: #333;
     }
     h3 {
-      margin-block-end: 2pt;
+      margin-block-end: 1pt;
       color: #000;
       font-weight: 700;
     }
@@ -56,7 +56,7 @@ export const printStyles = css`
     .banner,
     .flags {
       margin-inline: 0;
-      padding: 5pt 8pt 6pt;
+      padding: 4pt 8pt 5pt;
       border: 1.5pt solid #000;
       border-inline-start-width: 8pt;
       background: none;
@@ -69,6 +69,9 @@ export const printStyles = css`
     .flags h3,
     .flag h4 {
       color: #000;
+    }
+    .flag:first-of-type h4 {
+      font-size: calc(19 * var(--_text));
     }
     .flag + .flag {
       margin-block-start: 4pt;
@@ -84,8 +87,8 @@ export const printStyles = css`
     }
     .body {
       display: grid;
-      grid-template-columns: 56mm minmax(0, 1fr);
-      gap: 4pt 5mm;
+      grid-template-columns: 47mm minmax(0, 1fr);
+      gap: 4pt 4mm;
     }
     .aside {
       order: -1;
@@ -105,16 +108,16 @@ export const printStyles = css`
       margin: 0;
     }
     .line svg {
-      max-inline-size: 84mm;
+      max-inline-size: 70mm;
     }
     .main,
     .aside {
       grid-template-columns: minmax(0, 1fr);
-      gap: 5pt;
+      gap: 4pt;
     }
     .main > section,
     .aside > section {
-      padding-block-start: 4pt;
+      padding-block-start: 3pt;
       border-block-start: 0.5pt solid #777;
     }
     .main > * {
@@ -140,7 +143,7 @@ export const printStyles = css`
     }
     th,
     td {
-      padding-block: 1pt;
+      padding-block: 0.7pt;
       border-block-end-color: #999;
     }
     .normals {

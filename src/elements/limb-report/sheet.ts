@@ -23,9 +23,10 @@ export function renderSheet(view: SheetView): TemplateResult {
   const all: ReportView = { ...view, report: reportOf(examination, { earlier, settings }) };
   const empty = isEmptyRecord(examination);
   const inError = all.report.status === 'entered-in-error';
-  // On paper the stages fill what the picture leaves of its column, which is room for larger print.
+  // On paper the stages fill what the picture leaves of its column, which is room for larger print; the rest stands beside them.
   const stages = empty ? nothing : renderStages(all);
   const background = empty ? nothing : renderBackground(all);
+  const rest = empty ? nothing : renderNotExamined(all);
   return html`<article part="report" class="report ${inError ? 'in-error' : ''}" aria-labelledby="subject">
     ${inError ? renderInError(all) : nothing} ${renderHead(all)}
     ${
@@ -35,11 +36,10 @@ export function renderSheet(view: SheetView): TemplateResult {
             <div class="body">
               <div class="main">
                 ${renderLines(all)} ${renderFindings(all)} ${renderPressures(all)}
-                ${view.printing ? background : stages} ${renderTests(all)}
+                ${view.printing ? background : stages} ${renderTests(all)} ${view.printing ? rest : nothing}
               </div>
               <div class="aside">
-                ${renderPicture(all)} ${view.printing ? stages : nothing} ${renderNotExamined(all)}
-                ${view.printing ? nothing : background}
+                ${renderPicture(all)} ${view.printing ? stages : html`${rest} ${background}`}
               </div>
             </div>`
     }

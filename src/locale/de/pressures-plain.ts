@@ -35,8 +35,8 @@ export const plainPressures: Otherwise<PressureTable> = {
     `Druck am Knöchel im Vergleich zum Arm ${now}, beim früheren Besuch ${before}: um ${by} ${fell ? 'gefallen' : 'gestiegen'}, mehr als zwei Messungen von sich aus abweichen.`,
   flatCurve:
     'Pulswelle am Knöchel flach: Arm oder Bein kann gefährdet sein, wenn es auch in Ruhe schmerzt oder eine Wunde hat.',
-  threat: (measured, limit) =>
-    `${measured}, ${limit}: so niedrig, dass Arm oder Bein gefährdet sein kann, wenn es auch in Ruhe schmerzt oder eine Wunde hat.`,
+  threat: (measured) =>
+    `${measured}: so niedrig, dass Arm oder Bein gefährdet sein kann, wenn es auch in Ruhe schmerzt oder eine Wunde hat.`,
   ankleAboveLowArms: (side, index, below) =>
     `Knöchel ${side} im Vergleich zum Arm ${index} bei Armdrücken unter ${below} beidseits`,
   armsApart: (by) => `Arme um ${by} verschieden, obwohl die Knöchel nicht niedrig sind`,

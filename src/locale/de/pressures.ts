@@ -78,8 +78,8 @@ const table: PressureTable = {
     `ABI ${now}, beim früheren Besuch ${before}: um ${by} ${fell ? 'gefallen' : 'gestiegen'}, mehr als zwei Messungen von sich aus abweichen.`,
   flatCurve:
     'Volumenkurve am Knöchel flach: Perfusion im Bereich einer bedrohten Extremität. Für eine bedrohte Extremität braucht es auch Ruheschmerz oder Gewebsdefekt.',
-  threat: (measured, limit) =>
-    `${measured}, ${limit}: Perfusionsdruck im Bereich einer bedrohten Extremität. Für eine bedrohte Extremität braucht es auch Ruheschmerz oder Gewebsdefekt.`,
+  threat: (measured) =>
+    `${measured}: Perfusionsdruck im Bereich einer bedrohten Extremität. Für eine bedrohte Extremität braucht es auch Ruheschmerz oder Gewebsdefekt.`,
   ankleAboveLowArms: (side, index, below) => `ABI ${side} ${index} bei Armdrücken unter ${below} beidseits`,
   armsApart: (by) => `Arme um ${by} verschieden und kein niedriger ABI`,
   armPulses: 'Pulse an beiden Armen schwach oder fehlend',

@@ -46,8 +46,8 @@ export const plainPressures: Otherwise<PressureTable> = {
     `ankle pressure compared with arm pressure ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
   flatCurve:
     'pulse wave at the ankle flat: the limb may be at risk, if it also hurts at rest or has a wound.',
-  threat: (measured, limit) =>
-    `${measured}, ${limit}: so low that the limb may be at risk, if it also hurts at rest or has a wound.`,
+  threat: (measured) =>
+    `${measured}: so low that the limb may be at risk, if it also hurts at rest or has a wound.`,
   ankleAboveLowArms: (side, index, below) =>
     `${side} ankle compared with arm ${index} with both arms below ${below}`,
   armsApart: (by) => `arms ${by} apart although the ankles are not low`,

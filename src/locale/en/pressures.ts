@@ -79,8 +79,8 @@ const table: PressureTable = {
     `ABPI ${now}, ${before} at the earlier visit: ${fell ? 'fallen' : 'risen'} by ${by}, more than two measurements differ by themselves.`,
   flatCurve:
     'volume curve at the ankle flat: perfusion in the limb-threat range. Limb threat also needs rest pain or tissue loss.',
-  threat: (measured, limit) =>
-    `${measured}, ${limit}: perfusion pressure in the limb-threat range. Limb threat also needs rest pain or tissue loss.`,
+  threat: (measured) =>
+    `${measured}: perfusion pressure in the limb-threat range. Limb threat also needs rest pain or tissue loss.`,
   ankleAboveLowArms: (side, index, below) => `${side} ABPI ${index} with both arms below ${below}`,
   armsApart: (by) => `arms ${by} apart and no low ABPI`,
   armPulses: 'pulses weak or absent in both arms',

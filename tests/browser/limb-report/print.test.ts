@@ -1,6 +1,7 @@
 import { expect, fixture, html } from '@open-wc/testing';
 import type { TemplateResult } from 'lit';
 import 'pulse-map';
+import 'pulse-map/locale/de';
 import type { LimbExamination } from 'pulse-map/elements/limb-examination';
 import type { LimbReport } from 'pulse-map/elements/limb-report';
 import { type Examination, messagesFor, partMessagesFor, setFields } from 'pulse-map/core';
@@ -25,9 +26,6 @@ const ordinary: Examination = setFields(
 const solid = (text: string): string => text.replace(/\s+/g, '');
 const says = ({ text }: PrintedPage, words: string): boolean => solid(text).includes(solid(words));
 
-const { sites } = messagesFor('en').anatomy;
-const { report: words, flags } = partMessagesFor('en');
-
 /** Puts it on a page that asks for A4, and waits until it is drawn. */
 async function onPaper(content: TemplateResult, tag: string): Promise<void> {
   const page = await fixture(html`<div>${PAPER}${content}</div>`);
@@ -35,16 +33,17 @@ async function onPaper(content: TemplateResult, tag: string): Promise<void> {
   await page.querySelector<LimbReport>(tag)!.updateComplete;
 }
 
-function expectWhole(pages: readonly PrintedPage[], record: Examination): void {
+function expectWhole(pages: readonly PrintedPage[], record: Examination, language = 'en'): void {
   const [first] = pages as [PrintedPage];
   const all = pages.map(({ text }) => text).join(' ');
   const report = reportOf(record);
+  const { anatomy, localisation } = messagesFor(language);
+  const { report: words, flags } = partMessagesFor(language);
   const [flag] = report.triage.flags;
   if (flag)
     expect(says(first, flags.action(flag)), 'what the flag asks for, on the first page').to.equal(true);
   for (const { where } of report.conclusion.limbs)
-    if (where)
-      expect(says(first, messagesFor('en').localisation.headline(where)), 'the conclusion').to.equal(true);
+    if (where) expect(says(first, localisation.headline(where)), 'the conclusion').to.equal(true);
   const missing = report.parts
     .flatMap(({ at, sites: told, normals }) =>
       [...told, ...normals.sites].map((group) => words.sites(at, group)),
@@ -58,7 +57,7 @@ function expectWhole(pages: readonly PrintedPage[], record: Examination): void {
   expect(missing, 'findings that are not on paper').to.deep.equal([]);
   const felt = PULSE_PLACES.filter((place) => pulseAt(record, place)?.grade);
   const unnamed = felt.filter(
-    ({ site }) => !solid(all).toLowerCase().includes(solid(sites[site]).toLowerCase()),
+    ({ site }) => !solid(all).toLowerCase().includes(solid(anatomy.sites[site]).toLowerCase()),
   );
   expect(unnamed.map(({ site }) => siteDefinition(site).region)).to.deep.equal([]);
 }
@@ -90,6 +89,17 @@ describe('a report as PDF', () => {
       expect(headings, heading).to.include(heading);
     expect(text).to.contain('L. Brandt');
     expect(text).to.contain('not a diagnosis');
+  });
+
+  it('is one page in German, too, whose words are longer', async () => {
+    await onPaper(
+      html`<limb-report lang="de" subject="Tobias Okafor" .examination=${ordinary}></limb-report>`,
+      'limb-report',
+    );
+    const { pages } = await printedPages();
+    expect(pages).to.have.length(1);
+    expectA4(pages);
+    expectWhole(pages, ordinary, 'de');
   });
 
   it('is set in 9 pt for readers over fifty, and in no less than 7.8 pt anywhere', async () => {

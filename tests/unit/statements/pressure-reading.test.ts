@@ -109,7 +109,7 @@ describe('pressureVerdicts', () => {
     const reading = readPressures(p, methodOf({ method: { threat: 'parc-2015' } }));
     expect(pressureVerdicts(p, reading)).toEqual([]);
     expect(pressureVerdicts(p, reading, ['left'])).toMatchObject([
-      { code: 'threat', threat: { side: 'left', measure: 'ankle', limit: 70 } },
+      { code: 'threat', side: 'left', threats: [{ side: 'left', measure: 'ankle', limit: 70 }] },
     ]);
   });
 });
