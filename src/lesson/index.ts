@@ -1,4 +1,5 @@
 export * from './answer.js';
+export * from './causes.js';
 export * from './findings.js';
 export * from './lesson.js';
 export * from './nameless.js';

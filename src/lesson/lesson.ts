@@ -10,6 +10,7 @@ import {
 import type { BedsideTestId, Examination } from '../examination/index.js';
 import { type Patient, type PatientInput, patientOf } from '../flow/index.js';
 import type { LanguageTag } from '../locale/index.js';
+import type { LessonCause } from './causes.js';
 
 /** The form that lessons are written in. */
 export const LESSON_FORMAT = 'pulse-map-lesson/1';
@@ -55,6 +56,8 @@ export interface LessonLesion {
 export interface LessonAnswer {
   /** Empty where no artery is to blame. */
   readonly lesions: readonly LessonLesion[];
+  /** Missing where the author names none; a learner is then not asked for it. */
+  readonly cause?: LessonCause;
   readonly text: LessonText;
   /** Says that, and why, the reading of the findings concludes otherwise; missing where it agrees. */
   readonly differs?: LessonText;

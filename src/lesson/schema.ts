@@ -5,6 +5,7 @@ import { examinationSchema } from '../examination/schema/record.js';
 import type { RuleCode } from '../examination/index.js';
 import { patientSchema } from '../flow/schema.js';
 import { LANGUAGES, type LanguageTag } from '../locale/index.js';
+import { LESSON_CAUSES } from './causes.js';
 import { LESSON_FORMAT } from './lesson.js';
 import { STEP_IDS } from './steps.js';
 
@@ -74,6 +75,7 @@ const fields = z.strictObject({
   steps: z._default(z.partialRecord(z.enum(STEP_IDS as [string, ...string[]]), additionSchema), {}),
   answer: z.strictObject({
     lesions: z.array(z.strictObject({ limb: z.enum(limbKeys), level: z.enum(LEVELS) })),
+    cause: z.optional(z.enum(LESSON_CAUSES)),
     text: textSchema,
     differs: z.optional(textSchema),
   }),

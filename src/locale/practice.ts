@@ -25,7 +25,12 @@ type Complaint =
   | 'check';
 type Cause =
   | 'atherosclerosis'
+  | 'thrombosis'
   | 'embolism'
+  | 'aneurysm'
+  | 'dissection'
+  | 'entrapment'
+  | 'injury'
   | 'small-artery'
   | 'large-vessel'
   | 'coarctation'
@@ -100,6 +105,12 @@ export interface PracticeWords {
   points(points: number, of: number): string;
   readonly parts: Readonly<Record<Part, string>>;
   readonly ungrounded: string;
+  /** A part that was not answered: neither right nor wrong. */
+  openPart(of: number): string;
+  /** The findings leave several causes open, all of them right; the patient's own. */
+  causesFit(own: string): string;
+  /** The author names no cause. */
+  readonly causeUntold: string;
   taken(points: number): string;
   readonly truth: string;
   readonly yours: string;

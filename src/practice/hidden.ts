@@ -173,10 +173,11 @@ export function lessonPatient(lesson: Lesson, place: number): HiddenPatient {
       })()
     : undefined;
   const record = below ? joined<Examination>(below, own) : own;
+  const { cause, text } = lesson.answer;
   const lesions = lesson.answer.lesions.map(({ limb, level }) => ({ limb, levels: [level] as const }));
   return hidden(
     { code: formatCode({ lesson: place }), difficulty: 'clear', story: lesson.story, limbs },
-    { record, lesions, ...(patient && { patient }), text: lesson.answer.text },
+    { record, lesions, ...(cause && { cause }), ...(patient && { patient }), text },
     false,
   );
 }

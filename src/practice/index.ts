@@ -1,4 +1,5 @@
 export * from './acts.js';
+export * from './causes.js';
 export * from './cautions.js';
 export * from './checklist.js';
 export * from './code.js';

@@ -3,11 +3,13 @@ import { ACUTE_CLASSES, FONTAINE_STAGES } from '../examination/index.js';
 import { stageArm, stageLeg } from '../staging/index.js';
 import { type RedFlag, redFlags, triage, urgencyRank, type Urgent } from '../triage/index.js';
 import { examinesArteries, limbOfAct, type PracticeAct } from './acts.js';
+import { causesLeftOpen, type PracticeCause } from './causes.js';
 import { cautionsIgnored, harms, type PracticeCaution } from './cautions.js';
 import { type HiddenPatient } from './hidden.js';
 import {
   actsOf,
   type FirstStep,
+  type NamedLesion,
   type NamedStage,
   type PracticeAnswer,
   recordThere,
@@ -40,6 +42,8 @@ export interface PartMark {
   readonly part: MarkedPart;
   readonly points: number;
   readonly of: number;
+  /** Nothing was answered: it earns nothing, and is neither right nor wrong. */
+  readonly open?: true;
   /** What was answered has no ground in what was examined, and so earns nothing, right or not. */
   readonly ungrounded?: true;
 }
@@ -50,7 +54,10 @@ export interface RightAnswer {
   readonly lesions: readonly TrueLesion[];
   /** Lesions that no hand, ear or cuff shows: neither asked for nor held against anyone. */
   readonly silent: readonly TrueLesion[];
+  /** The patient's own; missing where an author names none, and then nobody is asked for it. */
   readonly cause: Truth['cause'];
+  /** Every cause that the findings leave open, the patient's own first; each of them is right. */
+  readonly causes: readonly PracticeCause[];
   /** Every stage that the findings leave open; empty where none applies. */
   readonly stages: readonly NamedStage[];
   readonly urgency: Urgent;
@@ -64,6 +71,8 @@ export interface MarkSheet {
   readonly of: number;
   readonly parts: readonly PartMark[];
   readonly right: RightAnswer;
+  /** Of the lesions that show, those named at the right level of a limb that was examined. */
+  readonly located: readonly TrueLesion[];
   /** Red flags that were not found, or not answered as urgently as they are. */
   readonly missed: readonly RedFlag[];
   readonly cautions: readonly PracticeCaution[];
@@ -133,6 +142,7 @@ function derived(truth: Truth): RightAnswer {
     lesions,
     silent: truth.lesions.filter((one) => !shows(one)),
     cause: truth.cause,
+    causes: causesLeftOpen(truth),
     stages: stagesOf(truth),
     urgency,
     first: firstOf(truth, urgency, flags, lesions.length > 0),
@@ -174,6 +184,10 @@ function groundsOf(acts: readonly PracticeAct[]): Grounds {
   };
 }
 
+/** Of true lesions those that were named at a level that is right. */
+const locatedIn = (lesions: readonly TrueLesion[], named: readonly NamedLesion[]): readonly TrueLesion[] =>
+  lesions.filter(({ limb, levels }) => named.some((one) => one.limb === limb && levels.includes(one.level)));
+
 /** Side and level; where no artery is to blame, the level alone, and only when both limbs of a pair were examined. */
 function placeMarks(
   { lesions: named }: PracticeAnswer,
@@ -190,20 +204,22 @@ function placeMarks(
         part: 'level',
         points: right && pair ? WORTH.level : 0,
         of: WORTH.level,
+        ...(!named && { open: true as const }),
         ...(right && !pair && { ungrounded: true as const }),
       },
     ];
   }
   const grounded = (named ?? []).filter(({ limb }) => limbs.has(limb));
-  const blind = (named ?? []).length > grounded.length && { ungrounded: true as const };
+  const how = {
+    ...(!named && { open: true as const }),
+    ...((named ?? []).length > grounded.length && { ungrounded: true as const }),
+  };
   const trueLimbs = [...new Set(lesions.map(({ limb }) => limb))];
   const quiet = (limb: LimbKey): boolean => silent.some((one) => one.limb === limb);
   const namedLimbs = [...new Set((named ?? []).map(({ limb }) => limb))];
   const rightLimbs = trueLimbs.filter((limb) => grounded.some((one) => one.limb === limb));
   const wrongLimbs = namedLimbs.filter((limb) => !trueLimbs.includes(limb) && !quiet(limb));
-  const hit = lesions.filter(({ limb, levels }) =>
-    grounded.some((one) => one.limb === limb && levels.includes(one.level)),
-  );
+  const hit = locatedIn(lesions, grounded);
   const astray = (named ?? []).filter(
     ({ limb, level }) =>
       ![...lesions, ...silent].some((one) => one.limb === limb && one.levels.includes(level)),
@@ -213,13 +229,13 @@ function placeMarks(
       part: 'side',
       points: share(WORTH.side, rightLimbs.length, wrongLimbs.length, trueLimbs.length),
       of: WORTH.side,
-      ...blind,
+      ...how,
     },
     {
       part: 'level',
       points: share(WORTH.level, hit.length, astray.length, lesions.length),
       of: WORTH.level,
-      ...blind,
+      ...how,
     },
   ];
 }
@@ -229,6 +245,7 @@ function partOf(part: MarkedPart, answered: boolean, right: boolean, grounded: b
     part,
     points: right && grounded ? WORTH[part] : 0,
     of: WORTH[part],
+    ...(!answered && { open: true as const }),
     ...(answered && !grounded && { ungrounded: true as const }),
   };
 }
@@ -254,11 +271,20 @@ export function marksFor(truth: Truth, acts: readonly PracticeAct[], answer: Pra
   const cautions = cautionsIgnored(truth, acts, answer);
   const { cause, stage, urgency, first } = answer;
   const place = placeMarks(answer, right, grounds);
-  const located = place.every(({ points, of }) => points === of);
+  const placed = place.every(({ points, of }) => points === of);
   const told = grounds.state || grounds.onset;
   const parts: PartMark[] = [
     ...place,
-    ...(right.cause ? [partOf('cause', cause !== undefined, cause === right.cause, grounds.asked)] : []),
+    ...(right.cause
+      ? [
+          partOf(
+            'cause',
+            cause !== undefined,
+            cause !== undefined && right.causes.includes(cause),
+            grounds.asked,
+          ),
+        ]
+      : []),
     ...(right.stages.length
       ? [
           partOf(
@@ -276,7 +302,12 @@ export function marksFor(truth: Truth, acts: readonly PracticeAct[], answer: Pra
       first !== undefined && right.first.includes(first) && !harms(first, truth) && missed.length === 0,
       told,
     ),
-    partOf('thrift', false, located && missed.length === 0 && isThrifty(acts), acts.length > 0),
+    partOf(
+      'thrift',
+      answer.lesions !== undefined,
+      placed && missed.length === 0 && isThrifty(acts),
+      acts.length > 0,
+    ),
   ];
   const taken = COSTS.flag * missed.length + COSTS.caution * cautions.length;
   const sum = parts.reduce((all, { points }) => all + points, 0);
@@ -285,6 +316,10 @@ export function marksFor(truth: Truth, acts: readonly PracticeAct[], answer: Pra
     of: parts.reduce((all, { of }) => all + of, 0),
     parts,
     right,
+    located: locatedIn(
+      right.lesions,
+      (answer.lesions ?? []).filter(({ limb }) => grounds.limbs.has(limb)),
+    ),
     missed,
     cautions,
     taken,

@@ -6,11 +6,12 @@ import {
   type FontaineStage,
 } from '../examination/index.js';
 import type { Urgent } from '../triage/index.js';
+import type { PracticeCause } from './causes.js';
 import { type PracticeAct, type PracticeActId, practiceActId, practiceActOf, pathsOf } from './acts.js';
 import { type HiddenPatient, truthOf } from './hidden.js';
 import { holdsAnything, joined, pickedOf } from './records.js';
 import { secondsFor } from './times.js';
-import type { PracticeCause, Truth } from './truth.js';
+import type { Truth } from './truth.js';
 
 /** What is done first once the examination ends. */
 export const FIRST_STEPS = [

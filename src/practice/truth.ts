@@ -2,22 +2,9 @@ import { type Level, type LimbKey, type Side, SIDES } from '../anatomy/index.js'
 import { readBedside } from '../bedside/index.js';
 import type { BruitFinding, Examination, PressureSite } from '../examination/index.js';
 import type { Patient, Pattern } from '../flow/index.js';
-import type { LessonText } from '../lesson/index.js';
+import type { LessonCause, LessonText } from '../lesson/index.js';
 
-/** What a learner can name as the cause. */
-export const PRACTICE_CAUSES = [
-  'atherosclerosis',
-  'embolism',
-  'small-artery',
-  'large-vessel',
-  'coarctation',
-  'low-flow',
-  'cold',
-  'none',
-] as const;
-export type PracticeCause = (typeof PRACTICE_CAUSES)[number];
-
-const CAUSE_OF: Readonly<Record<Pattern, PracticeCause>> = {
+const CAUSE_OF: Readonly<Record<Pattern, LessonCause>> = {
   sound: 'none',
   'cold-body': 'cold',
   'low-output': 'low-flow',
@@ -30,7 +17,7 @@ const CAUSE_OF: Readonly<Record<Pattern, PracticeCause>> = {
   'large-vessel': 'large-vessel',
   coarctation: 'coarctation',
 };
-export const causeOf = (pattern: Pattern): PracticeCause => CAUSE_OF[pattern];
+export const causeOf = (pattern: Pattern): LessonCause => CAUSE_OF[pattern];
 
 /** A diseased limb with the level that is right, and what else counts as right. */
 export interface TrueLesion {
@@ -43,7 +30,7 @@ export interface Truth {
   readonly record: Examination;
   readonly lesions: readonly TrueLesion[];
   /** Missing where the patient's author does not say. */
-  readonly cause?: PracticeCause;
+  readonly cause?: LessonCause;
   /** The simulated patient, where there is one. */
   readonly patient?: Patient;
   /** The author's own answer. */

@@ -10,6 +10,8 @@ export const PRACTICE_SAMPLES: Samples<PracticeWords> = {
   time: [[12, 5]],
   points: [[7, 20]],
   taken: one([3]),
+  openPart: one([3]),
+  causesFit: one(['X']),
   caution: PRACTICE_CAUTIONS.map((code) => [code, 'X', 3, 20]),
   voteHow: one([8]),
 };

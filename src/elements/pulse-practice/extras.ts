@@ -172,7 +172,7 @@ export function renderVote(
 function rightValues(question: Vote['question'], { right }: MarkSheet): readonly string[] {
   switch (question) {
     case 'cause':
-      return right.cause ? [right.cause] : [];
+      return right.causes;
     case 'stage':
       return right.stages;
     case 'urgency':

@@ -53,7 +53,6 @@ function lesionsSaid(lesions: Lesions | undefined, { messages, parts }: Speech):
     .join('; ');
 }
 
-/** What is right, part by part, in words. */
 /** The limbs alone. */
 function limbsSaid(
   lesions: readonly { readonly limb: LimbKey }[] | undefined,
@@ -66,13 +65,14 @@ function limbsSaid(
 
 type Said = Readonly<Record<keyof PracticeAnswer | 'limbs', string>>;
 
+/** What is right, part by part, in words. */
 export function rightSaid(right: RightAnswer, speech: Speech): Said {
   const words = speech.parts.practice;
   const either = (texts: readonly string[]): string => texts.join(` ${words.or} `);
   return {
     limbs: limbsSaid(right.lesions, speech),
     lesions: lesionsSaid(right.lesions, speech),
-    cause: right.cause ? words.causes[right.cause] : '',
+    cause: either(right.causes.map((cause) => words.causes[cause])),
     stage: either(right.stages.map((stage) => stageSaid(stage, speech))),
     urgency: words.urgencies[right.urgency],
     first: either(right.first.map((first) => words.firsts[first])),
@@ -118,19 +118,32 @@ function marksTable({ sheet }: Worked, round: Round, speech: Speech): TemplateRe
       </tr>
     </thead>
     <tbody>
-      ${sheet.parts.map(({ part, points, of, ungrounded }) => {
+      ${sheet.parts.map(({ part, points, of, open, ungrounded }) => {
         const field = FIELD_OF[part];
-        return html`<tr class=${points < of ? 'less' : ''}>
+        return html`<tr class=${open ? 'open' : points < of ? 'less' : ''}>
           <th scope="row">${words.parts[part]}</th>
           <td>
             ${field ? yours[field] : nothing}${ungrounded ? html` <i>${words.ungrounded}</i>` : nothing}
           </td>
           <td>${field ? right[field] : nothing}</td>
-          <td class="n">${words.points(points, of)}</td>
+          <td class="n">${open ? words.openPart(of) : words.points(points, of)}</td>
         </tr>`;
       })}
     </tbody>
   </table>`;
+}
+
+/** That a cause cannot be told, where it cannot. */
+function causeNote(
+  { causes, cause }: RightAnswer,
+  answer: PracticeAnswer | undefined,
+  { parts }: Speech,
+): TemplateResult | typeof nothing {
+  const words = parts.practice;
+  if (cause && causes.length > 1)
+    return html`<p class="hint" data-note="cause">${words.causesFit(words.causes[cause])}</p>`;
+  if (!cause && answer?.cause) return html`<p class="hint" data-note="cause">${words.causeUntold}</p>`;
+  return nothing;
 }
 
 function warnings({ missed, cautions, taken }: MarkSheet, speech: Speech): TemplateResult {
@@ -235,7 +248,7 @@ export function renderSheet(
     <h3 tabindex="-1">${words.sheet}</h3>
     <p class="total"><b>${points}</b> ${words.points(points, of).replace(String(points), '')}</p>
     <p class="hint">${words.patient(patient.code)}. ${words.bedside}: ${timeSaid(seconds, speech)}.</p>
-    ${warnings(out.sheet, speech)} ${marksTable(out, round, speech)}
+    ${warnings(out.sheet, speech)} ${marksTable(out, round, speech)} ${causeNote(right, round.answer, speech)}
     ${text ? html`<p class="author">${textIn(text, speech.tag)}</p>` : nothing}
     ${right.silent.length ? html`<p>${words.silent}: ${lesionsSaid(right.silent, speech)}.</p>` : nothing}
     <h4>${words.rule}</h4>

@@ -267,6 +267,10 @@ export const practiceStyles = css`
   .marks .less td:nth-child(3) {
     font-weight: 600;
   }
+  .marks .open .n {
+    font-weight: 400;
+    color: var(--_ink-2);
+  }
   .marks input {
     inline-size: 20px;
     block-size: 20px;

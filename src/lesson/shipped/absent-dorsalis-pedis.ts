@@ -26,6 +26,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [],
+    cause: 'none',
     text: {
       en: 'The left dorsalis pedis has been missing from birth. One absent foot pulse with everything else normal is no disease of the arteries.',
       de: 'Die linke A. dorsalis pedis fehlt von Geburt an. Ein einzelner fehlender Fußpuls bei sonst normalem Befund ist keine Krankheit der Arterien.',

@@ -41,6 +41,7 @@ export const lesson: LessonInput = {
       { limb: 'right leg', level: 'aorto-iliac' },
       { limb: 'left leg', level: 'aorto-iliac' },
     ],
+    cause: 'atherosclerosis',
     text: {
       en: 'Both common iliac arteries are occluded at their origin. Two absent femoral pulses under a pulsating aorta point to the aortic bifurcation; the fingers cannot tell it from both iliacs.',
       de: 'Beide Aa. iliacae communes sind am Abgang verschlossen. Zwei fehlende Leistenpulse unter pulsierender Aorta weisen auf die Aortenbifurkation; von beiden Iliacae können die Finger sie nicht trennen.',

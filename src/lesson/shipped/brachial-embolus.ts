@@ -32,6 +32,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'right arm', level: 'axillo-brachial' }],
+    cause: 'embolism',
     text: {
       en: 'An embolus fills the right brachial artery. The axillary is felt, everything beyond is absent, the onset was sudden: an emergency by the acute-limb pathway.',
       de: 'Ein Embolus füllt die rechte A. brachialis. Die Axillaris ist tastbar, alles dahinter fehlt, der Beginn war plötzlich: ein Notfall nach dem Akutpfad.',

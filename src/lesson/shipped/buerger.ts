@@ -61,6 +61,7 @@ export const lesson: LessonInput = {
       { limb: 'left leg', level: 'infrapopliteal' },
       { limb: 'right arm', level: 'forearm-hand' },
     ],
+    cause: 'small-artery',
     text: {
       en: 'Small arteries of both calves and of one forearm are occluded, the large ones are open. A smoker under fifty with three limbs involved and no other risk: think of Buerger’s disease. Findings suggest it, they do not prove it; giving up tobacco is the treatment that keeps limbs.',
       de: 'Kleine Arterien beider Unterschenkel und eines Unterarms sind verschlossen, die großen offen. Raucher unter fünfzig, drei Extremitäten, sonst kein Risiko: an eine Thrombangiitis obliterans denken. Die Befunde sprechen dafür, sie beweisen sie nicht; erhalten wird die Extremität vor allem durch den Verzicht auf Tabak.',

@@ -29,6 +29,7 @@ export const lesson: LessonInput = {
       { limb: 'right leg', level: 'central' },
       { limb: 'left leg', level: 'central' },
     ],
+    cause: 'coarctation',
     text: {
       en: 'Coarctation: the thoracic aorta is narrowed beyond the left subclavian. Arm pulses bound, leg pulses are weak and late on both sides, and the ankles have less pressure than the arms.',
       de: 'Isthmusstenose: Die Brustaorta ist jenseits der linken A. subclavia verengt. Die Armpulse sind kräftig, die Beinpulse beidseits schwach und spät, und am Knöchel ist der Druck kleiner als am Arm.',

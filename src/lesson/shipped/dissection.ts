@@ -70,6 +70,7 @@ export const lesson: LessonInput = {
       { limb: 'right leg', level: 'aorto-iliac' },
       { limb: 'left arm', level: 'arm-inflow' },
     ],
+    cause: 'dissection',
     text: {
       en: 'The left arm has 40 mmHg less than the right and the right leg has no pulse at all, after sudden pain in chest and back: suspect a dissection of the aorta. Imaging of the aorta comes before anything is done to the leg.',
       de: 'Der linke Arm hat 40 mmHg weniger als der rechte, das rechte Bein keinen Puls, nach plötzlichem Schmerz in Brust und Rücken: Verdacht auf Aortendissektion. Die Bildgebung der Aorta kommt vor jedem Eingriff am Bein.',

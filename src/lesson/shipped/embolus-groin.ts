@@ -51,6 +51,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'left leg', level: 'femoro-popliteal' }],
+    cause: 'embolism',
     text: {
       en: 'An embolus fills the left common femoral artery. Sudden onset, irregular heart, normal pulses in the other leg and none in this one: an emergency by the acute-limb pathway.',
       de: 'Ein Embolus füllt die linke A. femoralis communis. Plötzlicher Beginn, unregelmäßiger Puls, normale Pulse am anderen Bein und keine an diesem: ein Notfall nach dem Akutpfad.',

@@ -57,6 +57,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'right leg', level: 'infrapopliteal' }],
+    cause: 'atherosclerosis',
     text: {
       en: 'Two of three arteries of the right calf are occluded. The ankle cannot be compressed, so its index is void; the toe has less than 60 mmHg. Weak and absent foot pulses were right, the excellent figure was wrong. An open diabetic foot without enough blood goes to the foot team at once.',
       de: 'Zwei von drei Arterien des rechten Unterschenkels sind verschlossen. Der Knöchel lässt sich nicht komprimieren, sein Index gilt nicht; die Zehe hat weniger als 60 mmHg. Schwache und fehlende Fußpulse hatten recht, der glänzende Wert nicht. Ein offener diabetischer Fuß mit zu wenig Blut gehört sofort zum Fußteam.',

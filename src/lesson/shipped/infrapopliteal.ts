@@ -41,6 +41,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'right leg', level: 'infrapopliteal' }],
+    cause: 'atherosclerosis',
     text: {
       en: 'All three arteries of the right calf are occluded. Popliteal present, both foot pulses absent: the disease lies below the knee, as it often does in diabetes.',
       de: 'Alle drei Arterien des rechten Unterschenkels sind verschlossen. Kniekehlenpuls da, beide Fußpulse fehlen: Die Krankheit sitzt unterhalb des Knies, wie oft bei Diabetes.',

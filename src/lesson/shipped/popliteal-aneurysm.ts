@@ -53,6 +53,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'right leg', level: 'femoro-popliteal' }],
+    cause: 'aneurysm',
     text: {
       en: 'The right popliteal artery is occluded, and the left one is expansile: most likely an aneurysm on both sides, the right one full of clot. An emergency by the acute-limb pathway; the left knee needs imaging too.',
       de: 'Die rechte A. poplitea ist verschlossen, die linke dehnt sich mit jedem Schlag: am ehesten Aneurysmen beidseits, rechts voller Gerinnsel. Ein Notfall nach dem Akutpfad; auch das linke Knie braucht Bildgebung.',

@@ -50,6 +50,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'right arm', level: 'forearm-hand' }],
+    cause: 'injury',
     text: {
       en: 'The right radial artery is occluded where the catheter went in, and the ulnar feeds the whole hand: finger pressures differ by less than 15 mmHg. It is written down, so that nobody takes or punctures the ulnar artery of this arm.',
       de: 'Die rechte A. radialis ist dort verschlossen, wo der Katheter eintrat, und die Ulnaris versorgt die ganze Hand: Die Fingerdrücke unterscheiden sich um weniger als 15 mmHg. Das wird festgehalten, damit niemand die A. ulnaris dieses Arms entnimmt oder punktiert.',

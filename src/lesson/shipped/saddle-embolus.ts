@@ -67,6 +67,7 @@ export const lesson: LessonInput = {
       { limb: 'right leg', level: 'aorto-iliac' },
       { limb: 'left leg', level: 'aorto-iliac' },
     ],
+    cause: 'embolism',
     text: {
       en: 'An embolus rides on the aortic bifurcation and closes both common iliac arteries. Sudden, both legs, no femoral pulse on either side, an irregular heart: an emergency for life and both limbs, by the acute-limb pathway.',
       de: 'Ein Embolus reitet auf der Aortenbifurkation und verschließt beide Aa. iliacae communes. Plötzlich, beide Beine, beidseits kein Leistenpuls, unregelmäßiges Herz: ein Notfall für Leben und beide Beine, nach dem Akutpfad.',

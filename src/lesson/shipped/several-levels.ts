@@ -38,6 +38,7 @@ export const lesson: LessonInput = {
       { limb: 'left leg', level: 'aorto-iliac' },
       { limb: 'left leg', level: 'femoro-popliteal' },
     ],
+    cause: 'atherosclerosis',
     text: {
       en: 'A tight stenosis of the left external iliac artery and an occlusion of the superficial femoral. Two levels together starve the foot where one alone would not.',
       de: 'Eine hochgradige Stenose der linken A. iliaca externa und ein Verschluss der A. femoralis superficialis. Zwei Etagen zusammen lassen den Fuß hungern, wo eine allein es nicht täte.',

@@ -56,6 +56,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [],
+    cause: 'low-flow',
     text: {
       en: 'Every pulse is weak on both sides, arms and legs alike, and the arm has less than 60 mmHg: low output, no occlusion. The circulation comes first; limbs are examined again when it is restored.',
       de: 'Jeder Puls ist schwach, beidseits, an Armen wie Beinen, und der Arm hat weniger als 60 mmHg: zu wenig Auswurf, kein Verschluss. Zuerst der Kreislauf; die Extremitäten werden noch einmal untersucht, wenn er wieder steht.',

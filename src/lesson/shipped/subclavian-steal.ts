@@ -39,6 +39,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'left arm', level: 'arm-inflow' }],
+    cause: 'atherosclerosis',
     text: {
       en: 'The left subclavian artery is narrowed to a tenth of its width at its origin. All pulses of the arm are weak and late, its pressure is 30 mmHg lower, and at work the arm draws blood down the vertebral artery.',
       de: 'Die linke A. subclavia ist am Abgang auf ein Zehntel ihrer Weite verengt. Alle Armpulse sind schwach und spät, der Druck liegt 30 mmHg tiefer, und bei Arbeit zieht der Arm Blut rückwärts aus der A. vertebralis.',

@@ -38,6 +38,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [{ limb: 'left leg', level: 'femoro-popliteal' }],
+    cause: 'atherosclerosis',
     text: {
       en: 'The left superficial femoral artery is occluded. Femoral present, everything below absent: the stretch between the two is to blame, and collaterals of the deep femoral keep the leg alive.',
       de: 'Die linke A. femoralis superficialis ist verschlossen. Leistenpuls da, alles darunter fehlt: Die Strecke dazwischen ist schuld, und Kollateralen der A. profunda femoris erhalten das Bein.',

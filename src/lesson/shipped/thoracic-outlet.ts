@@ -50,6 +50,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [],
+    cause: 'entrapment',
     text: {
       en: 'No artery is narrowed at rest. With the right arm raised the radial pulse is lost and the arm tires within half a minute, the left one lasts the three minutes: the artery is pressed between shoulder and chest. Imaging in both positions confirms or refutes it.',
       de: 'In Ruhe ist keine Arterie verengt. Mit erhobenem rechtem Arm fehlt die Radialis, und der Arm ermüdet binnen einer halben Minute, der linke hält drei Minuten durch: Die Arterie wird zwischen Schulter und Brustkorb gedrückt. Bildgebung in beiden Haltungen bestätigt oder widerlegt das.',

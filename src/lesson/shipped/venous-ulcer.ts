@@ -58,6 +58,7 @@ export const lesson: LessonInput = {
   },
   answer: {
     lesions: [],
+    cause: 'none',
     text: {
       en: 'All pulses are normal and the ankle has more pressure than the arm: the arteries are not to blame, and nothing found in them stands against compression. What does so otherwise, heart failure for instance, is asked before the bandage.',
       de: 'Alle Pulse sind normal, und der Knöchel hat mehr Druck als der Arm: An den Arterien liegt es nicht, und an ihnen spricht nichts gegen Kompression. Was sonst dagegen spricht, etwa eine Herzschwäche, wird vor dem Verband erfragt.',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { LEVELS, LIMBS, limbKey, PULSE_PLACES } from '../../../src/anatomy/index.js';
-import { ACUTE_CLASSES, FONTAINE_STAGES, parseExamination, pulseAt } from '../../../src/examination/index.js';
+import { PULSE_PLACES } from '../../../src/anatomy/index.js';
+import { parseExamination, pulseAt } from '../../../src/examination/index.js';
 import { emptyExamination } from '../../../src/examination/types/record.js';
 import { shippedLesson } from '../../../src/lesson/index.js';
 import { truthOf } from '../../../src/practice/hidden.js';
@@ -9,7 +9,6 @@ import {
   actsOf,
   conclude,
   DIFFICULTIES,
-  FIRST_STEPS,
   formatCode,
   type HiddenPatient,
   informationOf,
@@ -19,83 +18,32 @@ import {
   markRound,
   marksFor,
   type MarkSheet,
-  type NamedStage,
   parseCode,
   pathsOf,
   perform,
   PRACTICE_ACT_IDS,
   PRACTICE_ACTS,
   PRACTICE_CAUSES,
-  type PracticeAnswer,
   presentationOf,
   recordKnown,
   REST_BEFORE_CUFFS,
   revealed,
   rightAnswer,
-  type Round,
   secondsAt,
   secondsFor,
   simulatedPatient,
   startRound,
 } from '../../../src/practice/index.js';
 import { URGENCY_ORDER } from '../../../src/triage/index.js';
-
-/** The same few patients for all properties: of every difficulty, among them acute, chronic, several levels, sound, low flow. */
-const PATIENTS: readonly HiddenPatient[] = [
-  ...[1, 4, 11, 14, 15, 23].map((number) => simulatedPatient({ number, difficulty: 'clear' })),
-  ...[1, 9, 15, 18, 23].map((number) => simulatedPatient({ number, difficulty: 'usual' })),
-  ...[3, 4, 6, 25].map((number) => simulatedPatient({ number, difficulty: 'hard' })),
-];
-
-const patients = fc.constantFrom(...PATIENTS);
-const someActs = fc.uniqueArray(fc.constantFrom(...PRACTICE_ACT_IDS), { maxLength: 24 });
-const stages: readonly NamedStage[] = [
-  ...ACUTE_CLASSES.map((one): NamedStage => `acute ${one}`),
-  ...FONTAINE_STAGES.map((one): NamedStage => `fontaine ${one}`),
-];
-const anyAnswer: fc.Arbitrary<PracticeAnswer> = fc.record(
-  {
-    lesions: fc.uniqueArray(
-      fc.record({
-        limb: fc.constantFrom(...LIMBS.filter(({ kind }) => kind !== 'head').map(limbKey)),
-        level: fc.constantFrom(...LEVELS),
-      }),
-      { maxLength: 4, selector: ({ limb, level }) => `${limb} ${level}` },
-    ),
-    cause: fc.constantFrom(...PRACTICE_CAUSES),
-    stage: fc.constantFrom(...stages),
-    urgency: fc.constantFrom(...URGENCY_ORDER),
-    first: fc.constantFrom(...FIRST_STEPS),
-  },
-  { requiredKeys: [] },
-);
-
-/** The best answer that there is to a patient. */
-function bestAnswer(patient: HiddenPatient): PracticeAnswer {
-  const { lesions, cause, stages: open, urgency, first } = rightAnswer(truthOf(patient));
-  return {
-    lesions: lesions.map(({ limb, levels }) => ({ limb, level: levels[0] })),
-    ...(cause && { cause }),
-    ...(open[0] && { stage: open[0] }),
-    urgency,
-    first: first[0]!,
-  };
-}
-
-/** Half of the answers are right wherever they are given, so that properties are tried where there is something to lose. */
-const answersTo = (patient: HiddenPatient): fc.Arbitrary<PracticeAnswer> =>
-  fc.oneof(
-    anyAnswer,
-    fc
-      .subarray(Object.entries(bestAnswer(patient)))
-      .map((entries) => Object.fromEntries(entries) as PracticeAnswer),
-  );
-
-const rounds = patients.chain((patient) =>
-  fc.record({ patient: fc.constant(patient), ids: someActs, answer: answersTo(patient) }),
-);
-const roundOf = (patient: HiddenPatient, ids: readonly string[]): Round =>
-  ids.reduce<Round>((round, id) => perform(round, id), startRound(patient));
+import {
+  answersTo,
+  bestAnswer,
+  PATIENTS,
+  patients,
+  roundOf,
+  rounds,
+  someActs,
+} from '../../tools/practice-rounds.js';
 
 describe('a hidden patient', () => {
   it('is the same for the same code, and told by no other code', () => {
