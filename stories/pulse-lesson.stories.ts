@@ -21,6 +21,11 @@ export const WithPresenter: StoryObj = {
       <pulse-lesson shipped="embolus-groin" channel="two" presenter></pulse-lesson>`,
 };
 
+/** The room marks on a map of its own: the button “Mark”, or the key M. Its marks are no findings of the lesson. */
+export const Marking: StoryObj = {
+  render: () => html`<pulse-lesson shipped="superficial-femoral" channel="marking"></pulse-lesson>`,
+};
+
 /** Two pages of A4 to print. */
 export const HandOut: StoryObj = {
   name: 'Hand-out',

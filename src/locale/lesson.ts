@@ -70,6 +70,8 @@ export interface LessonWords {
   readonly ink: string;
   readonly wipe: string;
   readonly fullScreen: string;
+  /** Browser or page refuses to fill the screen. */
+  readonly fullRefused: string;
   readonly restart: string;
   readonly keys: string;
   readonly controls: string;
@@ -107,6 +109,19 @@ export interface LessonWords {
     arrives(ms: number): string;
     readonly lost: string;
     readonly press: string;
+  };
+  /** The map on which the room marks, beside what the lesson finds. */
+  readonly marks: {
+    /** The button that shows it. */
+    readonly name: string;
+    readonly title: string;
+    readonly whose: string;
+    /** In its place where the window only shows what another marks. */
+    readonly mirror: string;
+    /** Takes every mark away. */
+    readonly wipe: string;
+    readonly loading: string;
+    readonly failed: string;
   };
   /** What is heard of the simulated patient; played at a press only. */
   readonly sound: {

@@ -1,17 +1,9 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import { type Place, placeKey, PLACES } from '../../anatomy/index.js';
-import {
-  SHIPPED_LESSON_IDS,
-  type Lesson,
-  type LessonStep,
-  shippedLesson,
-  type ShippedLessonId,
-  stepsOf,
-} from '../../lesson/index.js';
+import { SHIPPED_LESSON_IDS, type Lesson, shippedLesson, type ShippedLessonId } from '../../lesson/index.js';
 import { messagesFor } from '../../locale/index.js';
 import { partMessagesFor } from '../../locale/parts.js';
-import { clock } from '../common/clock.js';
 import { glyphStyles } from '../common/glyph.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { addStyles } from '../common/more-styles.js';
@@ -20,23 +12,23 @@ import { LESSON } from '../common/lesson-property.js';
 import { property } from '../common/property.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { fetchPlate, plateFor, plateKit } from '../pulse-map/plate/fetched.js';
-import { Awake } from './awake.js';
 import { renderControls } from './controls.js';
 import { Ear, nextHeard } from './ear.js';
 import { closeStyles, fitSlides } from './fit.js';
+import { FullScreen } from './full-screen.js';
 import { fitHandOut, pulseSteps, renderHandOut } from './hand-out.js';
 import { handOutStyles } from './hand-out-styles.js';
-import { Keep } from './keep.js';
 import { Hand } from './hand.js';
 import { type KeyAct, keyAct } from './keys.js';
-import { Link } from './link.js';
+import { renderMark } from './mark-slide.js';
 import { Over } from './over.js';
 import { renderPresenter } from './presenter.js';
 import type { Speech } from './said.js';
-import { act, OPENING, readShow, refitted, type Show, type ShowAct } from './show.js';
+import type { Show } from './show.js';
 import { plateViewOf } from './site-picture.js';
 import { renderOverview, renderSlide, type SlideView } from './slides.js';
 import { slideStyles } from './slide-styles.js';
+import { Stage } from './stage.js';
 import { lessonStyles } from './styles.js';
 import { Wave } from './wave.js';
 import { renderWave } from './wave-slide.js';
@@ -46,6 +38,9 @@ import { waveStyles } from './wave-styles.js';
 const PULSE_AND_LISTENING: ReadonlyMap<string, Place> = new Map(
   PLACES.map((place) => [placeKey(place), place]),
 );
+
+/** What makes another picture, on which ink of the one before would mean nothing. */
+const PICTURE = ['at', 'overview', 'wave', 'marking'] as const;
 
 /** How often the presenter's clocks are drawn, in ms. */
 const TICK = 1000;
@@ -68,7 +63,7 @@ export class ShowChangeEvent extends Event {
  * with `presenter`, in another window, shows clocks, notes and the next step, and both go together.
  *
  * Keys: arrows, Page Up and Page Down step (a step first reveals its finding), B or period blackens the screen, O shows the sequence,
- * Home and End lead to its ends, P shows the pulse wave, H lets a site be heard, R reveals, S is the spotlight, I draws, W wipes, F or F5 fills the screen, Escape leads back.
+ * Home and End lead to its ends, P shows the pulse wave, M lets the room mark on a map, H lets a site be heard, R reveals, S is the spotlight, I draws, W wipes, F or F5 fills the screen, Escape leads back.
  *
  * @tag pulse-lesson
  * @fires {ShowChangeEvent} show-change - Another slide is shown, or a finding was revealed or hidden.
@@ -87,6 +82,9 @@ export class PulseLesson extends LitElement {
     handOutStyles,
   ];
 
+  /** Fetches and defines the map on which the room marks; set by the define module. */
+  static defineMap: () => Promise<unknown> = () => Promise.reject(new Error('no map'));
+
   /** The lesson, as `parseLesson` or `shippedLesson` hands it out. */
   @property({ attribute: false, shape: LESSON }) lesson: Lesson | null = null;
   /** Id of a lesson that ships, which is fetched where no lesson was given. */
@@ -102,15 +100,13 @@ export class PulseLesson extends LitElement {
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
 
-  @state() private show: Show = OPENING;
   @state() private wanted = '';
   @state() private failed = false;
+  @state() private map: 'none' | 'fetched' | 'there' | 'failed' = 'none';
   readonly #language = new LanguageController(this);
+  readonly #stage = new Stage(this, (before) => this.#changed(before));
+  readonly #full = new FullScreen(this);
   readonly #over = new Over(this);
-  readonly #awake = new Awake();
-  readonly #keep = new Keep(() =>
-    this.keep && this.lesson ? `pulse-lesson:${this.keep}:${this.lesson.id}` : undefined,
-  );
   readonly #wave = new Wave(this);
   readonly #ear = new Ear(this);
   readonly #hand = new Hand(this.#over, {
@@ -118,48 +114,45 @@ export class PulseLesson extends LitElement {
       if (this.lesson?.patient) this.#listen(PULSE_AND_LISTENING.get(spot));
       return this.lesson?.patient !== undefined;
     },
-    steps: () => !this.show.overview,
-    step: (way) => this.#do(way),
+    steps: () => !this.#show.overview && !this.#show.marking,
+    step: (way) => this.#stage.do(way),
   });
-  #steps: readonly LessonStep[] = [];
-  #link: Link | undefined;
-  #linked = '';
+  /** A person of this window has asked for the map: it takes the focus once it is there. */
+  #enters = false;
   #timer: ReturnType<typeof setInterval> | undefined;
 
   /** Id of the step on the screen; missing on the title. */
   get step(): string | undefined {
-    return this.#steps[this.show.at - 1]?.id;
+    return this.#stage.step?.id;
   }
 
   /** Ids of the steps whose finding was revealed. */
   get revealed(): readonly string[] {
-    return this.show.revealed;
+    return this.#show.revealed;
   }
 
   /** Goes to a step by its id; to the title without one. */
   goTo(step?: string): void {
-    const at = step === undefined ? 0 : this.#steps.findIndex(({ id }) => id === step) + 1;
-    if (step === undefined || at > 0) this.#do({ to: at });
+    const at = step === undefined ? 0 : this.#stage.steps.findIndex(({ id }) => id === step) + 1;
+    if (step === undefined || at > 0) this.#stage.do({ to: at });
+  }
+
+  get #show(): Show {
+    return this.#stage.show;
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('keydown', this.#keydown);
     document.addEventListener('visibilitychange', this.#seen);
-    document.addEventListener('fullscreenchange', this.#filled);
-    if (this.#linked) this.#join();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     removeEventListener('keydown', this.#keydown);
     document.removeEventListener('visibilitychange', this.#seen);
-    document.removeEventListener('fullscreenchange', this.#filled);
     clearInterval(this.#timer);
     this.#timer = undefined;
-    this.#link?.close();
-    this.#link = undefined;
-    void this.#awake.set(false);
     this.#wave.stop();
     this.#ear.close();
   }
@@ -170,18 +163,9 @@ export class PulseLesson extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('shipped') && this.shipped && !this.lesson) void this.#fetch(this.shipped);
-    if (changed.has('lesson')) {
-      const before = changed.get('lesson') as Lesson | null | undefined;
-      const ids = this.#ids;
-      this.#steps = this.lesson ? stepsOf(this.lesson) : [];
-      // A lesson that is being written stays where it is; another one begins, or goes on where the tab left it.
-      const goesOn = before && before.id === this.lesson?.id;
-      this.show = goesOn
-        ? refitted(this.show, ids, this.#ids)
-        : ((this.hasUpdated && before ? undefined : this.#keep.read(this.#ids)) ?? OPENING);
-      if (!goesOn) this.#linked = '';
-    }
-    if (this.lesson && `${this.channel} ${this.lesson.id}` !== this.#linked) this.#join();
+    if (changed.has('lesson')) this.#stage.setLesson(changed.get('lesson') as Lesson | null | undefined);
+    this.#stage.join();
+    if (this.#show.marking) void this.#fetchMap();
     clearInterval(this.#timer);
     this.#timer =
       this.presenter && this.isConnected ? setInterval(() => this.requestUpdate(), TICK) : undefined;
@@ -192,11 +176,11 @@ export class PulseLesson extends LitElement {
     fitSlides(this.renderRoot);
     fitHandOut(this.renderRoot);
     this.#wave.show(this.renderRoot.querySelector('canvas'));
+    if (this.#enters && this.map === 'there') this.#enter();
     if (!this.lesson) return;
     // The plate on the screen, and that of the step after it, which is shown beside the notes and soon here.
-    const shown = this.handOut
-      ? pulseSteps(this.#steps)
-      : [this.#steps[this.show.at - 1], this.#steps[this.show.at]];
+    const { steps, show } = this.#stage;
+    const shown = this.handOut ? pulseSteps(steps) : [steps[show.at - 1], steps[show.at]];
     for (const step of shown) {
       const view = step?.act.kind === 'pulse' ? plateViewOf(step.act.place) : undefined;
       if (view && !plateFor(view)) void fetchPlate(view).then(() => plateFor(view) && this.requestUpdate());
@@ -213,44 +197,32 @@ export class PulseLesson extends LitElement {
     }
   }
 
-  #join(): void {
-    if (!this.lesson) return;
-    this.#linked = `${this.channel} ${this.lesson.id}`;
-    this.#link?.close();
-    this.#link = new Link(
-      this.#linked,
-      (heard) => this.#hear(heard),
-      () => this.show,
-    );
-  }
-
-  #hear(heard: unknown): void {
-    const show = readShow(heard, this.#ids);
-    if (show && show.turn > this.show.turn) this.#take(show);
-  }
-
-  get #ids(): readonly string[] {
-    return this.#steps.map(({ id }) => id);
-  }
-
-  #take(show: Show): void {
-    const before = this.show;
-    this.show = show;
-    if (before.overview !== show.overview) this.wanted = '';
-    if (before.at !== show.at) {
-      this.#over.wipe();
-      this.#ear.quiet();
+  /** A map that could not be had is asked for again when the room next wants to mark. */
+  async #fetchMap(): Promise<void> {
+    if (this.map !== 'none') return;
+    this.map = 'fetched';
+    try {
+      await (this.constructor as typeof PulseLesson).defineMap();
+      this.map = 'there';
+    } catch {
+      this.map = 'failed';
     }
-    this.#keep.write(show);
+  }
+
+  #enter(): void {
+    const map = this.renderRoot.querySelector('pulse-map');
+    this.#enters = false;
+    if (!this.presenter) void map?.updateComplete.then(() => map.focus());
+  }
+
+  #changed(before: Show): void {
+    const show = this.#show;
+    if (before.overview !== show.overview) this.wanted = '';
+    if (before.marking && !show.marking && this.map === 'failed') this.map = 'none';
+    if (before.at !== show.at) this.#ear.quiet();
+    if (PICTURE.some((name) => before[name] !== show[name])) this.#over.wipe();
     if (before.at !== show.at || before.revealed !== show.revealed)
       this.dispatchEvent(new ShowChangeEvent(this.step, show.revealed));
-  }
-
-  #do(what: ShowAct): void {
-    const next = act(this.show, what, this.#ids, clock.now());
-    if (next === this.show) return;
-    this.#take(next);
-    this.#link?.say(next);
   }
 
   #act(what: KeyAct): void {
@@ -260,15 +232,19 @@ export class PulseLesson extends LitElement {
       case 'ink':
         return this.#over.toggle('ink');
       case 'wipe':
+        if (this.#show.marking) return this.#stage.marks.wipe();
         return this.#over.wipe();
       case 'full':
-        return void this.#fill();
+        return void this.#full.toggle();
       case 'hear':
-        return this.#listen(nextHeard(this.#steps[this.show.at - 1]?.act, this.#ear.now)?.place);
+        return this.#listen(nextHeard(this.#stage.step?.act, this.#ear.now)?.place);
       case 'escape':
-        return this.#over.clear() ? undefined : this.#do('escape');
+        return this.#over.clear() ? undefined : this.#stage.do('escape');
+      case 'mark':
+        this.#enters = !this.#show.marking;
+        return this.#stage.do(what);
       default:
-        return this.#do(what);
+        return this.#stage.do(what);
     }
   }
 
@@ -277,27 +253,12 @@ export class PulseLesson extends LitElement {
     const { lesson } = this;
     if (!lesson?.patient) return;
     if (!place) return this.#ear.quiet();
-    const listens = !this.show.wave && this.#steps[this.show.at - 1]?.act.kind === 'listen';
-    const patient = this.show.wave ? this.#wave.patientFor(lesson, this.show.revealed) : lesson.patient;
+    const listens = !this.#show.wave && this.#stage.step?.act.kind === 'listen';
+    const patient = this.#show.wave ? this.#wave.patientFor(lesson, this.#show.revealed) : lesson.patient;
     this.#ear.hear(patient, place, listens ? 'bruit' : 'doppler');
   }
 
-  async #fill(): Promise<void> {
-    try {
-      if (document.fullscreenElement) await document.exitFullscreen();
-      else await this.requestFullscreen();
-    } catch {
-      // Refused by browser or page: the slide stays as large as its place.
-    }
-  }
-
-  readonly #filled = (): void => {
-    void this.#awake.set(this.matches(':fullscreen'));
-    this.requestUpdate();
-  };
-
   readonly #seen = (): void => {
-    this.#awake.again();
     this.#wave.show(this.renderRoot.querySelector('canvas'));
   };
 
@@ -322,43 +283,56 @@ export class PulseLesson extends LitElement {
       return html`<p role="status" class="wait">
         ${this.failed ? words.failed : this.shipped ? words.loading : nothing}
       </p>`;
-    const view: SlideView = { lesson: this.lesson, steps: this.#steps, show: this.show, speech };
+    const { steps, show } = this.#stage;
+    const view: SlideView = { lesson: this.lesson, steps, show, speech };
     if (this.handOut) return renderHandOut(view);
-    if (this.presenter) return renderPresenter(view, this.#controls(speech));
+    if (this.presenter)
+      return renderPresenter(
+        view,
+        show.marking ? this.#marking(view) : renderSlide(view),
+        this.#controls(speech),
+      );
     const { light, ink } = this.#over;
     return html`<div class="frame">
         <section
-          class="slide ${light ? 'lit' : ''} ${ink ? 'inking' : ''}"
+          class="slide ${light ? 'lit' : ''} ${ink ? 'inking' : ''} ${show.marking ? 'mapped' : ''}"
           part="slide"
           aria-label=${words.slides}
-          aria-live="polite"
+          aria-live=${show.marking ? 'off' : 'polite'}
           tabindex="0"
           @pointerdown=${this.#hand.down}
           @pointermove=${this.#over.move}
           @pointerup=${this.#hand.up}
           @pointercancel=${this.#hand.cancel}
         >
-          ${this.#slide(view)} ${this.#sounding(speech)} ${this.show.black ? nothing : this.#over.render()}
+          ${this.#slide(view)} ${this.#sounding(speech)} ${this.#show.black ? nothing : this.#over.render()}
         </section>
       </div>
       ${this.#controls(speech)}`;
   }
 
   #slide(view: SlideView): TemplateResult {
-    const { black, overview, wave } = this.show;
+    const { black, overview, wave, marking } = this.#show;
     if (black)
       return html`<div class="black"><p class="hidden-visually">${view.speech.parts.lesson.black}</p></div>`;
     if (overview) return this.#overview(view);
+    if (marking) return this.#marking(view);
     if (!wave) return renderSlide(view);
     const hear = (place: Place): void => this.#listen(place);
     return renderWave({ ...view, wave: this.#wave, heard: this.#ear.now, hear });
+  }
+
+  #marking(view: SlideView): TemplateResult {
+    const map = this.map === 'none' ? 'fetched' : this.map;
+    const leave = (way: 'next' | 'back'): void => this.#stage.do(way);
+    return renderMark({ ...view, store: this.#stage.marks.store, mirror: this.presenter, map, leave });
   }
 
   /** Says what sounds, for those who do not hear it. */
   #sounding({ parts: { lesson: words } }: Speech): TemplateResult {
     const { now } = this.#ear;
     return html`<p class="sounding" role="status">
-      ${now && !this.show.black ? html`<span>${words.sound.playing}: ${words.sound[now.by](now.place)}</span>` : nothing}
+      ${now && !this.#show.black ? html`<span>${words.sound.playing}: ${words.sound[now.by](now.place)}</span>` : nothing}
     </p>`;
   }
 
@@ -366,21 +340,22 @@ export class PulseLesson extends LitElement {
     return renderOverview(
       view,
       this.wanted,
-      (at) => this.#do({ to: at }),
+      (at) => this.#stage.do({ to: at }),
       (text) => (this.wanted = text),
     );
   }
 
   #controls(speech: Speech): TemplateResult {
-    const step = this.#steps[this.show.at - 1];
+    const { step } = this.#stage;
     return renderControls({
       words: speech.parts.lesson,
-      show: this.show,
-      open: step !== undefined && this.show.revealed.includes(step.id),
+      show: this.#show,
+      open: step !== undefined && this.#show.revealed.includes(step.id),
       presenter: this.presenter,
       over: this.#over,
+      full: this.#full,
       heard: this.#ear.now,
-      next: this.lesson?.patient && !this.show.wave ? nextHeard(step?.act, undefined) : undefined,
+      next: this.lesson?.patient && !this.#show.wave ? nextHeard(step?.act, undefined) : undefined,
       act: (what) => this.#act(what),
     });
   }

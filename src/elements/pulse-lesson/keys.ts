@@ -19,6 +19,7 @@ const KEYS: Readonly<Record<string, KeyAct>> = {
   Escape: 'escape',
   r: 'reveal',
   p: 'wave',
+  m: 'mark',
   h: 'hear',
   s: 'spotlight',
   i: 'ink',

@@ -18,7 +18,11 @@ function runningText({ began }: Show, now: number): string {
 }
 
 /** The presenter's own window: clocks, what is on the screen, what comes next with its finding still hidden, and notes. */
-export function renderPresenter(view: SlideView, controls: TemplateResult): TemplateResult {
+export function renderPresenter(
+  view: SlideView,
+  shown: TemplateResult,
+  controls: TemplateResult,
+): TemplateResult {
   const { lesson, steps, show, speech } = view;
   const words = speech.parts.lesson;
   const now = clock.now();
@@ -29,6 +33,7 @@ export function renderPresenter(view: SlideView, controls: TemplateResult): Temp
     at: show.at + 1,
     revealed: show.revealed.filter((id) => id !== next?.id),
     overview: false,
+    marking: false,
   };
   const passed = show.began === undefined ? 0 : Math.floor((now - show.began) / MINUTE);
   const notes = step?.notes ?? (show.at === 0 ? lesson.story : undefined);
@@ -49,9 +54,9 @@ export function renderPresenter(view: SlideView, controls: TemplateResult): Temp
     </div>
     <section class="now">
       <h3>
-        ${words.onScreen}${show.black ? html`: ${words.black}` : show.wave ? html`: ${words.wave.title}` : ''}
+        ${words.onScreen}${show.black ? html`: ${words.black}` : show.wave ? html`: ${words.wave.title}` : show.marking ? html`: ${words.marks.title}` : ''}
       </h3>
-      <div class="frame"><div class="slide">${renderSlide(view)}</div></div>
+      <div class="frame"><div class="slide ${show.marking ? 'mapped' : ''}">${shown}</div></div>
     </section>
     <section class="soon">
       <h3>${words.upNext}${next ? html`: ${words.act(next.act)}` : ''}</h3>

@@ -1,3 +1,4 @@
+import { type Examination, isEmptyRecord, parseExamination } from '../../examination/index.js';
 import type { StepId } from '../../lesson/index.js';
 
 /** What stands on the screen. Two windows that hold the same show the same. */
@@ -10,13 +11,28 @@ export interface Show {
   readonly overview: boolean;
   /** The pulse wave in place of the step. */
   readonly wave: boolean;
+  /** The map on which the room marks, in place of the step. */
+  readonly marking: boolean;
+  /** What the room marked there; missing while it is nothing. No finding of the lesson is ever part of it, nor it of them. */
+  readonly marked?: Examination;
   /** When the lesson began, in ms since the epoch; missing until the title is left. */
   readonly began?: number;
   /** Counts the acts, so that of two windows the later one is believed. */
   readonly turn: number;
 }
 
-export const OPENING: Show = { at: 0, revealed: [], black: false, overview: false, wave: false, turn: 0 };
+export const OPENING: Show = {
+  at: 0,
+  revealed: [],
+  black: false,
+  overview: false,
+  wave: false,
+  marking: false,
+  turn: 0,
+};
+
+/** What stands in place of the step. */
+const ASIDE = { overview: false, wave: false, marking: false } as const;
 
 /** What a person does, whichever key, button or gesture said so. */
 export type ShowAct =
@@ -26,11 +42,13 @@ export type ShowAct =
   | 'black'
   | 'overview'
   | 'wave'
+  | 'mark'
   | 'first'
   | 'last'
   | 'escape'
   | 'restart'
-  | { readonly to: number };
+  | { readonly to: number }
+  | { readonly marked: Examination | undefined };
 
 function toggled(revealed: readonly StepId[], id: StepId): readonly StepId[] {
   return revealed.includes(id) ? revealed.filter((one) => one !== id) : [...revealed, id];
@@ -38,14 +56,18 @@ function toggled(revealed: readonly StepId[], id: StepId): readonly StepId[] {
 
 function moved(show: Show, at: number, last: number, now: number): Show {
   const to = Math.min(last, Math.max(0, at));
-  return { ...show, at: to, overview: false, wave: false, ...(to > 0 && { began: show.began ?? now }) };
+  return { ...show, ...ASIDE, at: to, ...(to > 0 && { began: show.began ?? now }) };
 }
 
 function after(show: Show, act: ShowAct, steps: readonly StepId[], now: number): Show {
-  if (typeof act === 'object') return moved(show, act.to, steps.length, now);
+  if (typeof act === 'object') {
+    if ('to' in act) return moved(show, act.to, steps.length, now);
+    const { marked: _, ...rest } = show;
+    return act.marked && !isEmptyRecord(act.marked) ? { ...rest, marked: act.marked } : rest;
+  }
   const here = steps[show.at - 1];
-  const aside = show.overview || show.wave;
-  const onward = { ...show, overview: false, wave: false };
+  const aside = show.overview || show.wave || show.marking;
+  const onward = { ...show, ...ASIDE };
   switch (act) {
     case 'next':
       if (aside) return onward;
@@ -62,6 +84,8 @@ function after(show: Show, act: ShowAct, steps: readonly StepId[], now: number):
       return { ...onward, overview: !show.overview };
     case 'wave':
       return { ...onward, wave: !show.wave };
+    case 'mark':
+      return { ...onward, marking: !show.marking };
     case 'first':
       return moved(show, 0, steps.length, now);
     case 'last':
@@ -100,21 +124,28 @@ export function refitted(show: Show, before: readonly StepId[], after: readonly 
 /** Reads what another window or an earlier visit says is shown; `undefined` for what is none, or belongs to other steps. */
 export function readShow(value: unknown, steps: readonly StepId[]): Show | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
-  const { at, revealed, black, overview, wave, began, turn } = value as Record<keyof Show, unknown>;
+  const { at, revealed, black, overview, wave, marking, marked, began, turn } = value as Record<
+    keyof Show,
+    unknown
+  >;
   const isCount = (n: unknown, most: number): n is number =>
     Number.isInteger(n) && Number(n) >= 0 && Number(n) <= most;
   if (!isCount(at, steps.length) || !isCount(turn, Number.MAX_SAFE_INTEGER)) return undefined;
-  if (![black, overview, wave].every((one) => typeof one === 'boolean') || !Array.isArray(revealed))
+  if (![black, overview, wave, marking].every((one) => typeof one === 'boolean') || !Array.isArray(revealed))
     return undefined;
   if (!revealed.every((id) => steps.includes(id as StepId))) return undefined;
   if (began !== undefined && !Number.isFinite(began)) return undefined;
+  const record = marked === undefined ? undefined : parseExamination(marked);
+  if (record && (!record.ok || isEmptyRecord(record.value))) return undefined;
   return {
     at,
     revealed: revealed as StepId[],
     black: black as boolean,
     overview: overview as boolean,
     wave: wave as boolean,
+    marking: marking as boolean,
     turn,
+    ...(record?.ok && { marked: record.value }),
     ...(began !== undefined && { began: began as number }),
   };
 }

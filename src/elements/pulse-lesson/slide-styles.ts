@@ -1,5 +1,9 @@
 import { css, unsafeCSS } from 'lit';
+import { PALETTE } from '../../drawing/palette.js';
 import { FIGURE_PAINT, GROUND_PAINT, styleSheetOf } from '../../drawing/index.js';
+
+/** Colours of the slide that a map on it takes over. */
+const MAPPED = Object.keys(PALETTE);
 
 /**
  * Slides of 1920 by 1080 units that scale whole; nothing on one is set smaller than 28. They keep the palette for a projector in
@@ -18,6 +22,10 @@ export const slideStyles = css`
   :host(:fullscreen) .frame {
     inline-size: min(100vw, calc(100vh * 16 / 9));
     max-inline-size: none;
+  }
+  /* A screen too low for the whole map scrolls. */
+  :host(:fullscreen) {
+    overflow: auto;
   }
   :host(:fullscreen) .controls {
     display: none;
@@ -281,6 +289,31 @@ export const slideStyles = css`
   }
   .sequence [aria-current] {
     font-weight: 700;
+  }
+  /* A map is as high as it needs, and keeps the palette of the slide. */
+  .slide.mapped {
+    aspect-ratio: auto;
+    overflow: visible;
+    padding: calc(24 * var(--u)) calc(32 * var(--u));
+  }
+  .marking {
+    ${unsafeCSS(MAPPED.map((token) => `--pulse-map-${token}: var(--_${token});`).join(''))}
+  }
+  .marking .whose {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 calc(32 * var(--u));
+    align-items: baseline;
+    margin-block-end: calc(12 * var(--u));
+  }
+  .marking h2 {
+    font-size: calc(44 * var(--u));
+    line-height: calc(52 * var(--u));
+  }
+  .marking .how {
+    margin-block: 0;
+    font-size: calc(28 * var(--u));
+    line-height: calc(36 * var(--u));
   }
   .black {
     position: absolute;

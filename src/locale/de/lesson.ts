@@ -160,8 +160,9 @@ export const lesson: LessonWords = {
   ink: 'Stift',
   wipe: 'Wischen',
   fullScreen: 'Vollbild',
+  fullRefused: 'Der Browser hat den Bildschirm nicht gefüllt. Vielleicht geht es über sein eigenes Menü.',
   restart: 'Uhr neu starten',
-  keys: 'Bild ab und Bild auf oder die Pfeile blättern, B oder Punkt schaltet schwarz, O zeigt die Reihenfolge, P die Pulswelle, H lässt eine Stelle hören, R deckt auf, S der Lichtkegel, I zeichnet, W wischt, F füllt den Bildschirm, Escape führt zurück.',
+  keys: 'Bild ab und Bild auf oder die Pfeile blättern, B oder Punkt schaltet schwarz, O zeigt die Reihenfolge, P die Pulswelle, M eine Karte zum Eintragen, H lässt eine Stelle hören, R deckt auf, S der Lichtkegel, I zeichnet, W wischt, F füllt den Bildschirm, Escape führt zurück.',
   controls: 'Steuerung',
   loading: 'Die Lektion wird geladen.',
   failed: 'Die Lektion ließ sich nicht laden. Verbindung prüfen und die Seite neu laden.',
@@ -192,6 +193,16 @@ export const lesson: LessonWords = {
     arrives: (ms) => `nach ${ms} ms`,
     lost: 'kein Puls',
     press: 'Eine Stelle drücken, um ihr Dopplersignal zu hören.',
+  },
+  marks: {
+    name: 'Eintragen',
+    title: 'Im Hörsaal eingetragen',
+    whose:
+      'Pulse und Geräusche eintragen wie auf jeder Karte. Mit den Befunden der Lektion mischt sich das nicht. Bild ab führt zurück.',
+    mirror: 'Was gerade auf der Leinwand eingetragen wird; hier nur zum Mitlesen.',
+    wipe: 'Alles Eingetragene wischen',
+    loading: 'Die Karte wird geladen.',
+    failed: 'Die Karte ließ sich nicht laden. Zurückgehen, Verbindung prüfen und noch einmal versuchen.',
   },
   sound: {
     doppler: (stelle) => `Dopplersignal: ${anatomy.place(stelle)}`,

@@ -152,8 +152,9 @@ export const lesson: LessonWords = {
   ink: 'Ink',
   wipe: 'Wipe',
   fullScreen: 'Full screen',
+  fullRefused: 'The browser did not fill the screen. Its own menu may have a command for that.',
   restart: 'Restart the clock',
-  keys: 'Page Down and Page Up or the arrows step, B or period blackens, O shows the sequence, P the pulse wave, H lets a site be heard, R reveals, S the spotlight, I draws, W wipes, F fills the screen, Escape leads back.',
+  keys: 'Page Down and Page Up or the arrows step, B or period blackens, O shows the sequence, P the pulse wave, M a map to mark on, H lets a site be heard, R reveals, S the spotlight, I draws, W wipes, F fills the screen, Escape leads back.',
   controls: 'Lesson',
   loading: 'The lesson is being fetched.',
   failed: 'The lesson could not be fetched. Check the connection and load the page again.',
@@ -184,6 +185,16 @@ export const lesson: LessonWords = {
     arrives: (ms) => `${ms} ms`,
     lost: 'no pulse',
     press: 'Press a site to hear its Doppler signal.',
+  },
+  marks: {
+    name: 'Mark',
+    title: 'Marked in the room',
+    whose:
+      'Mark a pulse or bruit as on any map. It stays apart from the findings of the lesson. Page Down leads back.',
+    mirror: 'What is being marked on the screen; it can only be watched here.',
+    wipe: 'Wipe all marks',
+    loading: 'The map is being fetched.',
+    failed: 'The map could not be fetched. Go back, check the connection and try again.',
   },
   sound: {
     doppler: (place) => `Doppler: ${anatomy.place(place)}`,

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { emptyExamination, isEmptyRecord, parseExamination } from '../../../src/examination/index.js';
+import { anyExamination } from '../../tools/arbitraries.js';
 import {
   act,
   OPENING,
@@ -17,12 +19,15 @@ const anyAct: fc.Arbitrary<ShowAct> = fc.oneof(
     'reveal',
     'black',
     'overview',
+    'wave',
+    'mark',
     'first',
     'last',
     'escape',
     'restart',
   ),
   fc.integer({ min: -3, max: 9 }).map((to) => ({ to })),
+  fc.option(anyExamination, { nil: undefined }).map((marked) => ({ marked })),
 );
 const after = (acts: readonly ShowAct[], from: Show = OPENING): Show =>
   acts.reduce((show, what, i) => act(show, what, STEPS, 1000 + i), from);
@@ -89,6 +94,45 @@ describe('the show of a lesson', () => {
         expect(readShow(JSON.parse(JSON.stringify(show)), STEPS)).toEqual(show);
       }),
     );
+  });
+
+  it('keeps what the room marked through every other act, until that is wiped', () => {
+    fc.assert(
+      fc.property(fc.array(anyAct), anyAct, (acts, what) => {
+        const show = after(acts);
+        const next = act(show, what, STEPS, 7);
+        if (typeof what === 'object' && 'marked' in what) {
+          const marked = what.marked && !isEmptyRecord(what.marked) ? what.marked : undefined;
+          expect(next.marked).toEqual(show.marked === undefined && next === show ? undefined : marked);
+          expect({ ...next, marked: 0, turn: 0 }).toEqual({ ...show, marked: 0, turn: 0 });
+        } else expect(next.marked).toBe(show.marked);
+      }),
+    );
+  });
+
+  it('shows one thing in place of the step at most, and a step key leads back to it', () => {
+    fc.assert(
+      fc.property(fc.array(anyAct), fc.constantFrom<ShowAct>('next', 'back'), (acts, what) => {
+        const show = after(acts);
+        const aside = [show.overview, show.wave, show.marking].filter(Boolean);
+        expect(aside.length).toBeLessThanOrEqual(1);
+        if (!aside.length || show.black) return;
+        const next = act(show, what, STEPS, 7);
+        expect(next).toEqual({ ...show, overview: false, wave: false, marking: false, turn: show.turn + 1 });
+      }),
+    );
+  });
+
+  it('takes marks from elsewhere only where they are a record', () => {
+    fc.assert(
+      fc.property(fc.anything(), (marked) => {
+        const read = readShow({ ...OPENING, marked }, STEPS);
+        if (read?.marked) expect(parseExamination(marked).ok).toBe(true);
+        else expect(read === undefined || marked === undefined).toBe(true);
+      }),
+    );
+    expect(readShow({ ...OPENING, marked: { format: 'pulse-map/1', pulses: 3 } }, STEPS)).toBeUndefined();
+    expect(readShow({ ...OPENING, marked: emptyExamination() }, STEPS)).toBeUndefined();
   });
 
   it('is not read from anything else, nor from another lesson', () => {
