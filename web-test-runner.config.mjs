@@ -10,6 +10,12 @@ import { realInputPlugin } from './tests/tools/wtr-real-input.mjs';
 const engine = process.env.PULSE_MAP_ENGINE ?? 'chromium';
 const { commands, launcher } = await import(`./tests/tools/engines/${engine}.mjs`);
 
+/** How often what is tried at random is tried, and from which seed on; `npm run test:long` asks for more. */
+const trial = {
+  runs: Number(process.env.PULSE_MAP_BROWSER_RUNS ?? 1),
+  seed: Number(process.env.PULSE_MAP_BROWSER_SEED ?? 20261126),
+};
+
 const countsTo = process.env.PULSE_MAP_COUNTS;
 
 export default {
@@ -19,7 +25,7 @@ export default {
   // The first page of a run waits until the tests are bundled.
   browserStartTimeout: 120_000,
   testsStartTimeout: 120_000,
-  testsFinishTimeout: 600_000,
+  testsFinishTimeout: 600_000 * trial.runs,
   // Guards against hanging, never limits of speed.
   testFramework: { config: { ui: 'bdd', timeout: 60_000 } },
   plugins: [
@@ -41,6 +47,7 @@ export default {
   <head><meta charset="utf-8"><title>Pulse Map browser test</title></head>
   <body>
     <script>
+      globalThis.trial = ${JSON.stringify(trial)};
       globalThis.litIssuedWarnings = new Set(['dev-mode']);
       for (const level of ['warn', 'error']) {
         console[level] = (...parts) =>

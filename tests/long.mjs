@@ -1,6 +1,8 @@
-// What takes too long for `npm test`: the same properties, tried many times as often, and the random round trips of FHIR.
+// What takes too long for `npm test`: the same properties, tried many times as often, any acts of hands on every element (a fortieth as
+// often), and the random round trips of FHIR.
 // `npm run test:long`, or with a factor of your own: `npm run test:long -- 20`.
 import { spawnSync } from 'node:child_process';
+import { browserOrInstall } from '../.tools/install-browser.mjs';
 import { installMissing, root } from '../.tools/install.mjs';
 
 const factor = Number(process.argv[2] ?? 800);
@@ -25,5 +27,15 @@ const { status } = node(['node_modules/vitest/vitest.mjs', 'run', `--testTimeout
   PULSE_MAP_RUNS: String(factor),
   PULSE_MAP_SEED: 'random',
 });
+// A run of the browser's trial takes seconds where one of a property takes milliseconds.
+const browser = node(
+  ['node_modules/@web/test-runner/dist/bin.js', '--files', 'tests/browser/hosts/any-acts.test.ts'],
+  {
+    CHROME_PATH: browserOrInstall(),
+    PULSE_MAP_BROWSER_RUNS: String(Math.ceil(factor / 40)),
+    PULSE_MAP_BROWSER_SEED: String(Math.floor(Math.random() * 1e9)),
+  },
+);
 const fhir = node(['--import', 'tsx', 'tests/fhir/long.ts'], {});
-process.exitCode = status || fhir.status || Number(status === null || fhir.status === null);
+const all = [status, browser.status, fhir.status];
+process.exitCode = Number(all.some((one) => one !== 0));

@@ -11,8 +11,8 @@ import type { LesionMark } from './flow.js';
 import { isPlateView, plateOf, PLATE_VIEWS, type PlateView, SITES_ON } from './plates/plate.js';
 import { positionOf } from './vessels.js';
 
-/** What part of the figure is shown. */
-export const VIEWS = [
+/** Views of the whole figure, or of a part of it, as against plates. */
+export const BODY_VIEWS = [
   'whole',
   'arms',
   'legs',
@@ -20,11 +20,12 @@ export const VIEWS = [
   'left-arm',
   'right-leg',
   'left-leg',
-  ...PLATE_VIEWS,
 ] as const;
+export type BodyView = (typeof BODY_VIEWS)[number];
+
+/** What part of the figure is shown. */
+export const VIEWS = [...BODY_VIEWS, ...PLATE_VIEWS] as const;
 export type View = (typeof VIEWS)[number];
-/** Views of the whole figure, or of a part of it, as against plates. */
-export type BodyView = Exclude<View, PlateView>;
 
 /** A rectangle of the figure, in figure units. */
 export interface Crop {

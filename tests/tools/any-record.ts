@@ -24,10 +24,10 @@ interface Def {
   readonly params?: { readonly expected: { readonly words?: readonly string[] } };
 }
 
-type Random = () => number;
+export type Random = () => number;
 
 /** Mulberry32, from memory. */
-function randomFrom(seed: number): Random {
+export function randomFrom(seed: number): Random {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

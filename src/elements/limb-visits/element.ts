@@ -2,13 +2,13 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { state } from 'lit/decorators.js';
 import { type PatientVisit, visitsInOrder } from '../../comparison/visits.js';
-import type { BodyView } from '../../drawing/views.js';
+import { BODY_VIEWS, type BodyView } from '../../drawing/views.js';
 import { messagesFor } from '../../locale/index.js';
 import { partMessagesFor } from '../../locale/parts.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { LaterController } from '../common/later.js';
 import { ownRoot } from '../common/own-root.js';
-import { listOf, property, TEXTS } from '../common/property.js';
+import { listOf, oneOf, property, TEXTS } from '../common/property.js';
 import { styled } from '../common/styled.js';
 import { sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -57,7 +57,7 @@ export class LimbVisits extends LitElement {
   /** Ids of the two visits to compare; without them the last two that count. */
   @property({ attribute: false, shape: TEXTS }) compared: readonly string[] | undefined = undefined;
   /** What of the body the small maps show. */
-  @property() view: BodyView = 'legs';
+  @property({ shape: oneOf(BODY_VIEWS) }) view: BodyView = 'legs';
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */

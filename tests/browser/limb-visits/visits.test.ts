@@ -8,7 +8,7 @@ import type {
   VisitOpenEvent,
 } from 'pulse-map/elements/limb-visits';
 import { amend, emptyExamination, type Examination, setPulse } from 'pulse-map/core/tables';
-import { click, focused, press, setViewport } from '../../tools/real-input.js';
+import { click, consoleOf, focused, press, setViewport } from '../../tools/real-input.js';
 import { until } from '../tools/until.js';
 
 const grades = ['normal', 'reduced', 'absent'] as const;
@@ -65,6 +65,22 @@ const settled = (element: LimbVisits) =>
 before(() => setViewport({ width: 1200, height: 900 }));
 
 describe('<limb-visits>', () => {
+  it('tells a page of a view that the small maps do not have, and shows the legs', async () => {
+    const element = await show(series(2));
+    await settled(element);
+    for (const view of ['auto', 'left-sole', 'legs left']) {
+      const said = await consoleOf(async () => {
+        element.setAttribute('view', view);
+        await settled(element);
+      });
+      expect(said.join()).to.match(
+        new RegExp(`^limb-visits: found view="?${view}"?, expected whole, arms, legs`),
+      );
+      expect(element.view).to.equal('legs');
+    }
+    expect(opens(element).length).to.equal(2);
+  });
+
   it('says that there is none, and that one has nothing to be compared with', async () => {
     const none = await show([]);
     expect(root(none).textContent).to.contain('No visit has been recorded yet.');
