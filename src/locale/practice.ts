@@ -146,6 +146,21 @@ export interface PracticeWords {
   readonly hands: string;
   readonly voteHidden: string;
   readonly progress: string;
+  /** What share of the points the latest patients brought, and those before them; a `before` of 0 has none. */
+  trend(last: number, share: number, before: number, shareBefore: number): string;
+  readonly byLevel: string;
+  rightOf(right: number, tried: number): string;
+  readonly noLevelNamed: string;
+  readonly keyRight: string;
+  readonly keyWrong: string;
+  /** How the chart runs, and how many earlier patients it leaves out. */
+  oldestFirst(leftOut: number): string;
+  readonly byPart: string;
+  readonly latest: string;
+  readonly keptHere: string;
+  readonly keptNowhere: string;
+  forgotten(count: number): string;
+  readonly bringBack: string;
   readonly download: string;
   readonly forget: string;
   readonly examiner: string;

@@ -5,6 +5,7 @@ export * from './checklist.js';
 export * from './code.js';
 export { type HiddenPatient, lessonPatient, simulatedPatient } from './hidden.js';
 export * from './information.js';
+export * from './learning.js';
 export * from './marks.js';
 export { type Brief, type Complaint, COMPLAINTS, PRESENTS } from './presents.js';
 export * from './presented.js';

@@ -14,4 +14,13 @@ export const PRACTICE_SAMPLES: Samples<PracticeWords> = {
   causesFit: one(['X']),
   caution: PRACTICE_CAUTIONS.map((code) => [code, 'X', 3, 20]),
   voteHow: one([8]),
+  trend: [
+    [1, 0.5, 0, 0],
+    [5, 0.7, 0, 0],
+    [5, 0.7, 1, 0.4],
+    [5, 0.7, 5, 0.4],
+  ],
+  rightOf: [[3, 5]],
+  oldestFirst: one([0, 7]),
+  forgotten: one([1, 4]),
 };

@@ -20,7 +20,6 @@ import {
   type Presentation,
   presentationOf,
   recordKnown,
-  type Result,
   resultOf,
   resultsCSV,
   revealed,
@@ -43,16 +42,10 @@ import { figureStyles } from '../pulse-map/figure/styles.js';
 import { renderAnswering } from './answering.js';
 import { PracticeChangeEvent } from './events.js';
 import { actFor, foundList, renderExamining, type Tool } from './examining.js';
-import {
-  NO_VOTE,
-  renderExaminer,
-  renderPresentation,
-  renderProgress,
-  renderVote,
-  type Vote,
-} from './extras.js';
+import { NO_VOTE, renderExaminer, renderPresentation, renderVote, type Vote } from './extras.js';
 import { type MapView, mapKey, placeOf, renderTools } from './hand.js';
-import { keepResults, keptResults } from './kept.js';
+import { KeptResults } from './kept.js';
+import { progressStyles, renderProgress } from './progress.js';
 import { renderSetup, type Setup, setupOf } from './setup.js';
 import { renderSheet } from './sheet.js';
 import { type Speech, timeSaid } from './said.js';
@@ -79,7 +72,14 @@ const WHOLE_FROM = 640;
  * @csspart sheet - The mark sheet.
  */
 export class PulsePractice extends LitElement {
-  static override styles = [tokenStyles, controlStyles, glyphStyles, figureStyles, practiceStyles];
+  static override styles = [
+    tokenStyles,
+    controlStyles,
+    glyphStyles,
+    figureStyles,
+    practiceStyles,
+    progressStyles,
+  ];
 
   /** Code of a simulated patient, such as `4817` or `hard-12`; without one the person chooses. */
   @property({ reflect: true, useDefault: true }) code = '';
@@ -106,7 +106,7 @@ export class PulsePractice extends LitElement {
   @state() private vote: Vote = NO_VOTE;
   @state() private told = '';
   @state() private read: Presentation | undefined;
-  @state() private results: readonly Result[] = [];
+  readonly #kept = new KeptResults(this);
   readonly #language = new LanguageController(this);
   readonly #width = new WidthController(this, BESIDE);
   readonly #figures = new FigureViews();
@@ -126,7 +126,6 @@ export class PulsePractice extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('keep')) this.results = keptResults(this.keep);
     if (changed.has('code') || changed.has('lesson') || changed.has('place')) this.#meet();
   }
 
@@ -185,11 +184,7 @@ export class PulsePractice extends LitElement {
     this.round = conclude(this.round, this.answer);
     this.naming = false;
     this.open = this.last = undefined;
-    this.results = [
-      ...this.results,
-      resultOf(this.#patient, this.round, new Date(clock.now()).toISOString()),
-    ];
-    keepResults(this.keep, this.results);
+    this.#kept.add(resultOf(this.#patient, this.round, new Date(clock.now()).toISOString()));
     this.#focus = 'h3';
     this.#tell();
   }
@@ -374,13 +369,12 @@ export class PulsePractice extends LitElement {
       ${renderVote(this.vote, sheet, speech, (next) => (this.vote = next))} ${this.#progress(speech)}`;
   }
 
-  #progress(speech: Speech): TemplateResult | typeof nothing {
-    return renderProgress(this.results, speech, {
-      download: () => handOver('practice.csv', resultsCSV(this.results), 'text/csv'),
-      forget: () => {
-        this.results = [];
-        keepResults(this.keep, []);
-      },
+  #progress(speech: Speech): TemplateResult {
+    const kept = this.#kept;
+    return renderProgress(kept, this.keep !== undefined, speech, {
+      download: () => handOver('practice.csv', resultsCSV(kept.results), 'text/csv'),
+      forget: () => kept.forget(),
+      restore: () => kept.restore(),
     });
   }
 }

@@ -7,9 +7,7 @@ import {
   type Presentation,
   PRESENTED_VERDICTS,
   type PresentedFinding,
-  type Result,
   spreadOf,
-  tallyOf,
 } from '../../practice/index.js';
 import { quotesOf } from '../../notes/index.js';
 import { styled } from '../common/styled.js';
@@ -180,45 +178,6 @@ function rightValues(question: Vote['question'], { right }: MarkSheet): readonly
     case 'first':
       return right.first;
   }
-}
-
-/** What a learner's patients came to. */
-export function renderProgress(
-  results: readonly Result[],
-  speech: Speech,
-  on: { readonly download: () => void; readonly forget: () => void },
-): TemplateResult | typeof nothing {
-  if (!results.length) return nothing;
-  const words = speech.parts.practice;
-  return html`<details class="extra">
-    <summary>${words.progress} (${results.length})</summary>
-    <ol class="told">
-      ${results.slice(-10).map(
-        ({ patient, points, of }) =>
-          html`<li>
-            <span>${words.patient(patient)}</span
-            ><span class="bar" aria-hidden="true"
-              ><i ${styled({ 'inline-size': `${((100 * points) / Math.max(1, of)).toFixed(0)}%` })}></i></span
-            ><span class="n">${words.points(points, of)}</span>
-          </li>`,
-      )}
-    </ol>
-    <table class="marks">
-      <tbody>
-        ${tallyOf(results).map(
-          ({ part, points, of }) =>
-            html`<tr>
-              <th scope="row">${words.parts[part]}</th>
-              <td class="n">${words.points(points, of)}</td>
-            </tr>`,
-        )}
-      </tbody>
-    </table>
-    <p class="row">
-      <button type="button" class="button" data-do="download" @click=${on.download}>${words.download}</button>
-      <button type="button" class="button" data-do="forget" @click=${on.forget}>${words.forget}</button>
-    </p>
-  </details>`;
 }
 
 /** The sheet of an examiner beside a practical examination, to be ticked on paper or screen. */

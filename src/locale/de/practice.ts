@@ -1,6 +1,7 @@
 import type { PracticeWords } from '../practice.js';
 import { anatomy } from './anatomy.js';
 import { bedsideHow } from './bedside-how.js';
+import { percent } from './phrases.js';
 
 const uhr = (minuten: number, sekunden: number): string => `${minuten}:${String(sekunden).padStart(2, '0')}`;
 
@@ -212,8 +213,24 @@ export const practice: PracticeWords = {
   hands: 'Hände',
   voteHidden: 'Die richtige Antwort wird markiert, sobald geantwortet ist.',
   progress: 'Ihre bisherigen Fälle',
+  trend: (letzte, anteil, davor, anteilDavor) =>
+    letzte === 1
+      ? `Der eine Fall brachte ${percent(anteil)} der Punkte.`
+      : `Die letzten ${letzte} Fälle brachten ${percent(anteil)} der Punkte${davor ? `, ${davor === 1 ? 'der eine' : `die ${davor}`} davor ${percent(anteilDavor)}` : ''}.`,
+  byLevel: 'Nach Etage',
+  rightOf: (richtig, versucht) => `${richtig} von ${versucht} richtig`,
+  noLevelNamed: 'Noch keine Etage benannt.',
+  keyRight: 'richtig',
+  keyWrong: 'nicht richtig',
+  oldestFirst: (fehlend) => `ältester Fall links${fehlend ? `; ${fehlend} frühere nicht gezeichnet` : ''}`,
+  byPart: 'Nach Teil der Antwort',
+  latest: 'Zuletzt',
+  keptHere: 'In diesem Browser auf diesem Gerät aufbewahrt, sonst nirgends.',
+  keptNowhere: 'Nicht aufbewahrt: mit dieser Seite verschwindet es.',
+  forgotten: (anzahl) => `${anzahl === 1 ? '1 Fall' : `${anzahl} Fälle`} vergessen.`,
+  bringBack: 'Zurückholen',
   download: 'Als CSV laden',
-  forget: 'Vergessen',
+  forget: 'Alle vergessen',
   examiner: 'Prüfbogen',
   examinerHow: 'Er verrät die Wahrheit: nicht für die geprüfte Person. Ankreuzen, was sie tut und findet.',
   mark: 'Punkte',

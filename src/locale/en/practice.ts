@@ -1,6 +1,7 @@
 import type { PracticeWords } from '../practice.js';
 import { anatomy } from './anatomy.js';
 import { bedsideHow } from './bedside-how.js';
+import { percent } from './phrases.js';
 
 const clock = (minutes: number, seconds: number): string => `${minutes}:${String(seconds).padStart(2, '0')}`;
 
@@ -206,8 +207,24 @@ export const practice: PracticeWords = {
   hands: 'hands',
   voteHidden: 'The right choice is marked once the answer is given.',
   progress: 'Your patients so far',
+  trend: (last, share, before, shareBefore) =>
+    last === 1
+      ? `The one patient brought ${percent(share)} of the points.`
+      : `The last ${last} patients brought ${percent(share)} of the points${before ? `, the ${before === 1 ? 'one' : before} before them ${percent(shareBefore)}` : ''}.`,
+  byLevel: 'By level',
+  rightOf: (right, tried) => `${right} of ${tried} right`,
+  noLevelNamed: 'No level was named yet.',
+  keyRight: 'right',
+  keyWrong: 'not right',
+  oldestFirst: (leftOut) => `oldest on the left${leftOut ? `; ${leftOut} earlier not drawn` : ''}`,
+  byPart: 'By part of the answer',
+  latest: 'The latest',
+  keptHere: 'Kept in this browser on this machine, nowhere else.',
+  keptNowhere: 'Kept nowhere: gone when this page is closed.',
+  forgotten: (count) => `${count === 1 ? '1 patient' : `${count} patients`} forgotten.`,
+  bringBack: 'Bring back',
   download: 'Download as CSV',
-  forget: 'Forget them',
+  forget: 'Forget all',
   examiner: 'Examiner’s sheet',
   examinerHow: 'It tells the truth: not for the candidate. Tick what the candidate does and finds.',
   mark: 'Mark',

@@ -3,10 +3,14 @@ import { type PulsePractice } from '../../../src/elements/pulse-practice/element
 import '../../../src/elements/pulse-practice/define.js';
 import '../../../src/locale/de/register.js';
 import {
+  conclude,
   parseCode,
   type PatientRequest,
+  perform,
+  resultOf,
   rightAnswer,
   simulatedPatient,
+  startRound,
 } from '../../../src/practice/index.js';
 import { truthOf } from '../../../src/practice/hidden.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
@@ -199,9 +203,54 @@ describe('a patient to practise on', () => {
     expect(JSON.parse(localStorage.getItem(key)!)).to.have.length(1);
     const again = await met(html`<pulse-practice keep="test" lang="en"></pulse-practice>`);
     expect(text(again)).to.include('Your patients so far (1)');
-    find<HTMLElement>(again, '.extra summary').click();
-    await touched(again, find(again, '[data-do="forget"]'));
+    expect(text(again)).to.include('Kept in this browser on this machine');
+  }).timeout(120_000);
+
+  it('draws and says what was right of what was tried by level, and forgets it in one act that can be undone', async () => {
+    const key = 'pulse-practice:learned';
+    const patient = simulatedPatient(parseCode(CODE) as PatientRequest);
+    const round = perform(startRound(patient), `feel ${SIDE} femoral`);
+    const level = right.lesions[0]!.levels[0];
+    const [best, blind] = [{ lesions: [{ limb: LIMB, level }] }, { lesions: [] }].map((answer) =>
+      resultOf(patient, conclude(round, answer), '2026-11-20T09:00:00Z'),
+    );
+    localStorage.setItem(key, JSON.stringify([blind, best, best]));
+    const element = await met(html`<pulse-practice keep="learned" lang="en"></pulse-practice>`);
+    find<HTMLDetailsElement>(element, '.progress').open = true;
+    const row = find(element, '.levels li');
+    expect(row.textContent.replace(/\s+/g, ' ')).to.include('2 of 3 right');
+    const places = (name: string): number[] =>
+      [...row.querySelectorAll(name)].map((mark) => mark.getBoundingClientRect().x);
+    expect(places('.was-wrong').length).to.equal(1);
+    expect(places('.was-right').length).to.equal(2);
+    expect(Math.max(...places('.was-wrong'))).to.be.lessThan(Math.min(...places('.was-right')));
+    expect(text(element)).to.match(/The last 3 patients brought \d+% of the points/);
+    expect(text(element)).to.include('November 20, 2026');
+    await expect(element).to.be.accessible();
+    await touched(element, find(element, '[data-do="forget"]'));
     expect(localStorage.getItem(key)).to.equal(null);
+    expect(element.shadowRoot!.querySelector('.progress') === null).to.equal(true);
+    expect(text(element)).to.include('3 patients forgotten');
+    await touched(element, find(element, '[data-do="restore"]'));
+    expect(JSON.parse(localStorage.getItem(key)!)).to.have.length(3);
+    expect(text(element)).to.include('Your patients so far (3)');
+    expect(element.shadowRoot!.querySelector('[data-do="restore"]') === null).to.equal(true);
+    localStorage.removeItem(key);
+  }).timeout(120_000);
+
+  it('keeps what another window kept meanwhile, and says where nothing is kept', async () => {
+    const key = 'pulse-practice:windows';
+    localStorage.removeItem(key);
+    const [one, other] = await Promise.all(
+      [1, 2].map(() => met(html`<pulse-practice code=${CODE} keep="windows" lang="en"></pulse-practice>`)),
+    );
+    await answered(one!);
+    await answered(other!);
+    expect(JSON.parse(localStorage.getItem(key)!)).to.have.length(2);
+    localStorage.removeItem(key);
+    const nowhere = await met();
+    await answered(nowhere);
+    expect(text(nowhere)).to.include('Kept nowhere');
   }).timeout(120_000);
 
   it('is chosen by number or code, and told where there is none of it', async () => {
