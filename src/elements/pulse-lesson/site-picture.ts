@@ -27,6 +27,8 @@ const CLOSE = 400;
 /** Sizes on the slide, in its units; 30 is well read from the last row. */
 const LABEL = 30;
 const RING = 46;
+/** The letters of the sides. A low picture is set lower still beside a long list, by two thirds, and they stay readable. */
+const LETTER = { high: 36, low: 46 } as const;
 const GLYPH = 2.4;
 
 /** The plate on which a site is drawn larger, where there is one. */
@@ -169,7 +171,8 @@ export function renderPicture(view: PictureView): TemplateResult {
   });
   const size = unit * (targets.length ? GLYPH : 1.3);
   const name = targets[0] ? messages.map.siteTitle(targets[0]) : messages.map.figure;
-  const letterY = box.y + 44 * unit;
+  const letter = view.low ? LETTER.low : LETTER.high;
+  const letterY = box.y + (letter + 8) * unit;
   const letters =
     act?.kind === 'pulse' && act.place.side !== 'midline' && plateViewOf(act.place)
       ? [{ side: act.place.side as Side, x: box.x + 28 * unit }]
@@ -185,7 +188,7 @@ export function renderPicture(view: PictureView): TemplateResult {
     ${styled({ '--_px': (10 * unit * 1.4).toFixed(3), '--_halo': 'var(--_body)' })}
   >
     <g class="ground">${frame.ground}</g>
-    ${letters.map(({ side, x }) => svg`<text class="letter" x=${x} y=${letterY} font-size=${36 * unit}>${messages.anatomy.sideLetters[side]}</text>`)}
+    ${letters.map(({ side, x }) => svg`<text class="letter" x=${x} y=${letterY} font-size=${letter * unit}>${messages.anatomy.sideLetters[side]}</text>`)}
     ${known.map(
       ({ place, at, shown, target, found }) => svg`<g data-hear=${target ? placeKey(place) : nothing}>
       ${target ? svg`<circle class="ring" cx=${at.x} cy=${at.y} r=${RING * unit} stroke-width=${5 * unit}></circle>` : nothing}
