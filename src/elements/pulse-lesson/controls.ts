@@ -39,14 +39,10 @@ export function renderControls(view: ControlsView): TemplateResult {
     ${button('reveal', open ? words.hide : words.reveal)} ${button('overview', words.overview, show.overview)}
     ${button('wave', words.wave.title, show.wave)} ${button('mark', words.marks.name, show.marking)}
     ${button('black', words.blackScreen, show.black)}
-    ${
-      presenter
-        ? html`${show.marked ? button('wipe', words.marks.wipe) : nothing} ${button('restart', words.restart)}`
-        : html`${next ? button('hear', words.sound[next.by](next.place), heard !== undefined) : nothing}
-          ${button('spotlight', words.spotlight, over.light)} ${button('ink', words.ink, over.ink)}
-          ${button('wipe', show.marking ? words.marks.wipe : words.wipe)}
-          ${button('full', words.fullScreen, full.on)}`
-    }
+    ${!presenter && next ? button('hear', words.sound[next.by](next.place), heard !== undefined) : nothing}
+    ${button('spotlight', words.spotlight, over.light)} ${button('ink', words.ink, over.ink)}
+    ${button('wipe', show.marking ? words.marks.wipe : words.wipe)}
+    ${presenter ? button('restart', words.restart) : button('full', words.fullScreen, full.on)}
     ${full.refused ? html`<p class="hint" role="status">${words.fullRefused}</p>` : nothing}
     <p class="hint">${words.keys}</p>
   </div>`;

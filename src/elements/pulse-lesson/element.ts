@@ -21,7 +21,6 @@ import { handOutStyles } from './hand-out-styles.js';
 import { Hand } from './hand.js';
 import { type KeyAct, keyAct } from './keys.js';
 import { renderMark } from './mark-slide.js';
-import { Over } from './over.js';
 import { renderPresenter } from './presenter.js';
 import type { Speech } from './said.js';
 import type { Show } from './show.js';
@@ -38,9 +37,6 @@ import { waveStyles } from './wave-styles.js';
 const PULSE_AND_LISTENING: ReadonlyMap<string, Place> = new Map(
   PLACES.map((place) => [placeKey(place), place]),
 );
-
-/** What makes another picture, on which ink of the one before would mean nothing. */
-const PICTURE = ['at', 'overview', 'wave', 'marking'] as const;
 
 /** How often the presenter's clocks are drawn, in ms. */
 const TICK = 1000;
@@ -106,15 +102,16 @@ export class PulseLesson extends LitElement {
   readonly #language = new LanguageController(this);
   readonly #stage = new Stage(this, (before) => this.#changed(before));
   readonly #full = new FullScreen(this);
-  readonly #over = new Over(this);
+  readonly #over = this.#stage.over;
   readonly #wave = new Wave(this);
   readonly #ear = new Ear(this);
   readonly #hand = new Hand(this.#over, {
     hear: (spot) => {
-      if (this.lesson?.patient) this.#listen(PULSE_AND_LISTENING.get(spot));
-      return this.lesson?.patient !== undefined;
+      const can = !this.presenter && this.lesson?.patient !== undefined;
+      if (can) this.#listen(PULSE_AND_LISTENING.get(spot));
+      return can;
     },
-    steps: () => !this.#show.overview && !this.#show.marking,
+    steps: () => !this.presenter && !this.#show.overview && !this.#show.marking,
     step: (way) => this.#stage.do(way),
   });
   /** A person of this window has asked for the map: it takes the focus once it is there. */
@@ -220,7 +217,6 @@ export class PulseLesson extends LitElement {
     if (before.overview !== show.overview) this.wanted = '';
     if (before.marking && !show.marking && this.map === 'failed') this.map = 'none';
     if (before.at !== show.at) this.#ear.quiet();
-    if (PICTURE.some((name) => before[name] !== show[name])) this.#over.wipe();
     if (before.at !== show.at || before.revealed !== show.revealed)
       this.dispatchEvent(new ShowChangeEvent(this.step, show.revealed));
   }
@@ -286,29 +282,39 @@ export class PulseLesson extends LitElement {
     const { steps, show } = this.#stage;
     const view: SlideView = { lesson: this.lesson, steps, show, speech };
     if (this.handOut) return renderHandOut(view);
-    if (this.presenter)
+    if (this.presenter) {
+      const shown = show.marking ? this.#marking(view) : renderSlide(view);
+      // Wave and overview are told by name here, so nothing can be pointed at on them.
+      const over = show.black || show.wave || show.overview ? nothing : this.#over.render();
       return renderPresenter(
         view,
-        show.marking ? this.#marking(view) : renderSlide(view),
+        html`${shown} ${over}`,
+        this.#hand,
+        this.#slideClass,
         this.#controls(speech),
       );
-    const { light, ink } = this.#over;
+    }
     return html`<div class="frame">
         <section
-          class="slide ${light ? 'lit' : ''} ${ink ? 'inking' : ''} ${show.marking ? 'mapped' : ''}"
+          class=${this.#slideClass}
           part="slide"
           aria-label=${words.slides}
           aria-live=${show.marking ? 'off' : 'polite'}
           tabindex="0"
           @pointerdown=${this.#hand.down}
-          @pointermove=${this.#over.move}
+          @pointermove=${this.#hand.move}
           @pointerup=${this.#hand.up}
           @pointercancel=${this.#hand.cancel}
         >
-          ${this.#slide(view)} ${this.#sounding(speech)} ${this.#show.black ? nothing : this.#over.render()}
+          ${this.#slide(view)} ${this.#sounding(speech)} ${show.black ? nothing : this.#over.render()}
         </section>
       </div>
       ${this.#controls(speech)}`;
+  }
+
+  get #slideClass(): string {
+    const { light, ink } = this.#over;
+    return `slide ${light ? 'lit' : ''} ${ink ? 'inking' : ''} ${this.#show.marking ? 'mapped' : ''}`;
   }
 
   #slide(view: SlideView): TemplateResult {

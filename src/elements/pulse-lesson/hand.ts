@@ -26,6 +26,8 @@ export class Hand {
     this.#pressed = this.over.down(event) ? undefined : { x: event.clientX, y: event.clientY };
   };
 
+  readonly move = (event: PointerEvent): void => this.over.move(event);
+
   readonly up = (event: PointerEvent): void => {
     this.over.up();
     const from = this.#pressed;

@@ -1,5 +1,12 @@
-/** What one window tells the others. */
-type Message = { readonly ask: true } | { readonly show: unknown };
+/** What one window tells the others: a question, what is shown, what lies over it, what a hand did there. */
+export interface Told {
+  readonly ask?: true;
+  readonly show?: unknown;
+  /** Name of the picture that `lies` and `over` are about. */
+  readonly on?: unknown;
+  readonly lies?: unknown;
+  readonly over?: unknown;
+}
 
 /** The other windows of a lesson: hears what they show, and tells what this one shows. */
 export class Link {
@@ -7,21 +14,21 @@ export class Link {
 
   /**
    * @param name windows with the same name go together
-   * @param heard called with what another window shows, whatever that is
-   * @param tell what this window shows, for one that asks
+   * @param heard called with what another window tells, whatever that is
+   * @param all what this window shows, for one that asks
    */
-  constructor(name: string, heard: (show: unknown) => void, tell: () => unknown) {
+  constructor(name: string, heard: (told: Told) => void, all: () => Told) {
     this.#channel = new BroadcastChannel(`pulse-lesson:${name}`);
-    this.#channel.onmessage = ({ data }: MessageEvent<Message>) => {
+    this.#channel.onmessage = ({ data }: MessageEvent<Told>) => {
       if (typeof data !== 'object' || data === null) return;
-      if ('ask' in data) this.say(tell());
-      else heard(data.show);
+      if (data.ask) this.say(all());
+      else heard(data);
     };
-    this.#channel.postMessage({ ask: true } satisfies Message);
+    this.say({ ask: true });
   }
 
-  say(show: unknown): void {
-    this.#channel.postMessage({ show } satisfies Message);
+  say(told: Told): void {
+    this.#channel.postMessage(told);
   }
 
   close(): void {

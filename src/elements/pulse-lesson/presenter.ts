@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { textIn } from '../../lesson/index.js';
 import { styled } from '../common/styled.js';
 import { clock } from '../common/clock.js';
+import type { Hand } from './hand.js';
 import type { Show } from './show.js';
 import { renderSlide, type SlideView } from './slides.js';
 
@@ -17,10 +18,17 @@ function runningText({ began }: Show, now: number): string {
   return `${two(Math.floor(seconds / 60))}:${two(seconds % 60)}`;
 }
 
-/** The presenter's own window: clocks, what is on the screen, what comes next with its finding still hidden, and notes. */
+/**
+ * The presenter's own window: clocks, what is on the screen, what comes next with its finding still hidden, and notes.
+ * @param shown what is on the screen
+ * @param hand points and draws on it
+ * @param kind class of the slide
+ */
 export function renderPresenter(
   view: SlideView,
   shown: TemplateResult,
+  hand: Hand,
+  kind: string,
   controls: TemplateResult,
 ): TemplateResult {
   const { lesson, steps, show, speech } = view;
@@ -56,7 +64,17 @@ export function renderPresenter(
       <h3>
         ${words.onScreen}${show.black ? html`: ${words.black}` : show.wave ? html`: ${words.wave.title}` : show.marking ? html`: ${words.marks.title}` : ''}
       </h3>
-      <div class="frame"><div class="slide ${show.marking ? 'mapped' : ''}">${shown}</div></div>
+      <div class="frame">
+        <div
+          class=${kind}
+          @pointerdown=${hand.down}
+          @pointermove=${hand.move}
+          @pointerup=${hand.up}
+          @pointercancel=${hand.cancel}
+        >
+          ${shown}
+        </div>
+      </div>
     </section>
     <section class="soon">
       <h3>${words.upNext}${next ? html`: ${words.act(next.act)}` : ''}</h3>

@@ -34,6 +34,11 @@ export const OPENING: Show = {
 /** What stands in place of the step. */
 const ASIDE = { overview: false, wave: false, marking: false } as const;
 
+/** Name of the picture on the screen: two shows with the same name have the same things at the same places. */
+export function pictureOf({ at, overview, wave, marking }: Show): string {
+  return [at, overview, wave, marking].join(' ');
+}
+
 /** What a person does, whichever key, button or gesture said so. */
 export type ShowAct =
   | 'next'

@@ -2,9 +2,10 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { type Lesson, type LessonStep, recordOf, type StepId, stepsOf } from '../../lesson/index.js';
 import { clock } from '../common/clock.js';
 import { Keep } from './keep.js';
-import { Link } from './link.js';
+import { Link, type Told } from './link.js';
 import { Marks } from './marks.js';
-import { act, OPENING, readShow, refitted, type Show, type ShowAct } from './show.js';
+import { Over } from './over.js';
+import { act, OPENING, pictureOf, readShow, refitted, type Show, type ShowAct } from './show.js';
 
 /** What a stage asks of its element. */
 export interface StageOf extends ReactiveControllerHost {
@@ -18,6 +19,8 @@ export class Stage implements ReactiveController {
   show: Show = OPENING;
   steps: readonly LessonStep[] = [];
   readonly marks = new Marks((marked) => this.do({ marked }));
+  /** What lies over the picture. */
+  readonly over: Over;
   readonly #keep: Keep;
   #link: Link | undefined;
   #linked = '';
@@ -31,6 +34,7 @@ export class Stage implements ReactiveController {
     this.#keep = new Keep(() =>
       host.keep && host.lesson ? `pulse-lesson:${host.keep}:${host.lesson.id}` : undefined,
     );
+    this.over = new Over(host, (over) => this.#link?.say({ on: pictureOf(this.show), over }));
     host.addController(this);
   }
 
@@ -74,7 +78,7 @@ export class Stage implements ReactiveController {
     const next = act(this.show, what, this.#ids, clock.now());
     if (next === this.show) return;
     this.#take(next);
-    this.#link?.say(next);
+    this.#link?.say({ show: next });
   }
 
   get #name(): string {
@@ -91,18 +95,23 @@ export class Stage implements ReactiveController {
     this.#link = new Link(
       this.#linked,
       (heard) => this.#hear(heard),
-      () => this.show,
+      () => ({ show: this.show, on: pictureOf(this.show), lies: this.over.state }),
     );
   }
 
-  #hear(heard: unknown): void {
-    const show = readShow(heard, this.#ids);
+  #hear({ show: shown, on, over, lies }: Told): void {
+    const show = readShow(shown, this.#ids);
     if (show && show.turn > this.show.turn) this.#take(show);
+    // What a hand did on a picture that stands here no more means nothing here.
+    if (on !== pictureOf(this.show)) return;
+    if (lies !== undefined) this.over.catchUp(lies);
+    if (over !== undefined) this.over.hear(over);
   }
 
   #take(show: Show): void {
     const before = this.show;
     this.show = show;
+    if (pictureOf(before) !== pictureOf(show)) this.over.leave();
     this.marks.take(show.marked);
     this.#keep.write(show);
     this.changed(before);
