@@ -273,10 +273,13 @@ describe('any acts in any order', () => {
   };
   before(() => {
     Object.assign(globalThis, OUTSIDE);
+    // A finger that swipes sideways would go back to the page before.
+    document.documentElement.style.overscrollBehavior = 'none';
     addEventListener('click', download, true);
   });
   after(async () => {
     Object.assign(globalThis, kept);
+    document.documentElement.style.overscrollBehavior = '';
     removeEventListener('click', download, true);
     await setViewport({ width: 1000, height: 900 });
   });
