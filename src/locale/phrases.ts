@@ -23,8 +23,11 @@ export function timeOfDay(instant: string, tag: string): string {
   return `${shown.format(Date.parse(`${instant.slice(0, 16)}Z`))}${instant.endsWith('Z') ? ' UTC' : ''}`;
 }
 
-/** A point of time as a date, as a tag's language writes it; empty when there is none. */
+/** A point of time as a date, as a tag's language writes it; empty when there is none, or none that can be read. */
 export function dateIn(tag: string): (time: string | undefined) => string {
   const shown = new Intl.DateTimeFormat(tag, { day: 'numeric', month: 'long', year: 'numeric' });
-  return (time) => (time ? shown.format(Date.parse(time)) : '');
+  return (time = '') => {
+    const at = Date.parse(time);
+    return Number.isNaN(at) ? '' : shown.format(at);
+  };
 }

@@ -201,6 +201,8 @@ export abstract class PartElement<T extends object> extends FormControl {
     const next = new Map(this.refusals);
     if (refusal) next.set(field, refusal);
     else next.delete(field);
+    // An answer given another way replaces what is half typed in, whose field may leave without being left.
+    if (!refusal && !this.#typing && this.visit?.field === field) this.visit = undefined;
     this.refusals = next;
     this.#sync();
   }
@@ -263,8 +265,8 @@ export abstract class PartElement<T extends object> extends FormControl {
       if (!this.editable) return;
       if (this.visit?.field !== field) this.typing.leave();
       const before = this.visit ? this.visit.before : this.value;
-      this.refuse(field);
       this.#typing = true;
+      this.refuse(field);
       const taken = take !== undefined && take() !== false;
       this.#typing = false;
       this.visit = {

@@ -13,11 +13,16 @@ import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { Later } from '../common/later.js';
 import { ownRoot } from '../common/own-root.js';
-import { property, RECORD } from '../common/property.js';
+import { property, RECORD, shape } from '../common/property.js';
 import { tokenStyles } from '../common/tokens.js';
 import { changesStyles } from './styles.js';
 
 const READER = Later.ready({ parseExaminationText });
+
+const DATE = shape(
+  'an ISO date or point of time',
+  (value) => typeof value === 'string' && !Number.isNaN(Date.parse(value)),
+);
 
 /**
  * What changed since an earlier visit, gravest first: what is urgent, what changed, other differences, and what may be chance. Only what
@@ -34,7 +39,7 @@ export class LimbChanges extends LitElement {
   /** The record of the earlier visit; without one nothing is shown. */
   @property({ attribute: false, shape: RECORD }) earlier: Examination | null = null;
   /** When the earlier visit was, an ISO date or point of time, where its record does not say. */
-  @property() since = '';
+  @property({ shape: DATE }) since = '';
   /** The record that is compared with it. */
   @property({ attribute: false, shape: RECORD }) examination: Examination = emptyExamination();
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */

@@ -3,6 +3,7 @@ import 'pulse-map';
 import 'pulse-map/locale/de';
 import type { LimbChanges } from 'pulse-map/elements/limb-changes';
 import { emptyExamination, type Examination, setPulse } from 'pulse-map/core';
+import { consoleOf } from '../../tools/real-input.js';
 
 const place = (site: 'femoral' | 'popliteal' | 'dorsalis-pedis') => ({ site, side: 'left' }) as const;
 const felt = (
@@ -48,6 +49,22 @@ describe('<limb-changes>', () => {
     expect(listed(element, 'May be chance')).to.deep.equal(['Left femoral pulse: reduced; before: normal.']);
     expect(element.shadowRoot!.textContent).to.include('1 site as before.');
     await expect(element).to.be.accessible();
+  });
+
+  it('tells a page of a date that is none, and shows the changes without one', async () => {
+    const { examinedAt: _, ...undated } = felt({ femoral: 'normal' });
+    const element = await show(undated, felt({ femoral: 'absent' }));
+    const said = await consoleOf(async () => {
+      element.since = 'last week';
+      await element.updateComplete;
+    });
+    expect(said).to.deep.equal([
+      'limb-changes: found since="last week", expected an ISO date or point of time; taken as ""',
+    ]);
+    expect(headings(element)[0]).to.equal('Changes since the earlier visit');
+    element.since = '2026-05-02';
+    await element.updateComplete;
+    expect(headings(element)[0]).to.equal('Changes since 2 May 2026');
   });
 
   it('claims nothing of what was not examined this time', async () => {

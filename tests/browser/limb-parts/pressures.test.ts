@@ -3,7 +3,7 @@ import 'pulse-map/elements/limb-pressures/define';
 import type { LimbPressures } from 'pulse-map/elements/limb-pressures';
 import { emptyExamination } from 'pulse-map/core';
 import type { PressuresPart } from 'pulse-map/core/tables';
-import { click, focused, press, setViewport, type } from '../../tools/real-input.js';
+import { click, consoleOf, focused, press, setViewport, type } from '../../tools/real-input.js';
 import { drawn, field } from '../tools/limbs.js';
 import { eventsOf } from '../tools/map.js';
 import { byRole, everything, readableText } from '../tools/perceive.js';
@@ -51,6 +51,22 @@ describe('limb-pressures', () => {
       'posterior-tibial': { left: 82 },
       'dorsalis-pedis': { left: 74 },
     });
+  });
+
+  it('forgets what was half typed in where the reason for no number is picked instead', async () => {
+    const { control } = await open();
+    field(control, 'Great toe, left').focus();
+    await type('high');
+    // As a program for dictation does it: the focus stays in the field, which then is there no more.
+    const reason = field<HTMLSelectElement>(control, 'No number for great toe, left: why');
+    reason.value = 'incompressible';
+    const said = await consoleOf(async () => {
+      reason.dispatchEvent(new Event('change', { bubbles: true }));
+      await drawn(control);
+    });
+    expect(said).to.deep.equal([]);
+    expect(control.value).to.deep.equal({ toe: { left: 'incompressible' } });
+    expect(control.unfinished).to.equal(undefined);
   });
 
   for (const typed of ['400', '-5', 'high', '12o', '1e2']) {
