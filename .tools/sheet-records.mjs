@@ -10,6 +10,14 @@ const round = (x, y, r) =>
     return [x + r * Math.cos(angle), y + r * Math.sin(angle)];
   });
 
+/** Fingers and toes of the left, one of each state. */
+const DIGITS = {
+  arm: { left: { digits: { first: 'normal', second: 'pale', third: 'blue', fourth: 'ulcer' } } },
+  leg: {
+    left: { digits: { first: 'gangrene', second: 'ulcer', third: 'blue', fourth: 'pale', fifth: 'normal' } },
+  },
+};
+
 /** A blocked left thigh, a narrowed right iliac, a left arm below the elbow, and marks on figure and plates. */
 function findings() {
   const pulses = [
@@ -55,7 +63,7 @@ function findings() {
       },
     },
   ];
-  return marks.reduce(addMark, heard);
+  return { ...marks.reduce(addMark, heard), inspection: DIGITS };
 }
 
 export const STATES = {

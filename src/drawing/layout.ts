@@ -11,6 +11,7 @@ import {
   sideOf,
 } from './labels.js';
 import { doorRooms } from './plates/door-places.js';
+import type { PlacedDigits } from './plates/digits.js';
 import type { PlateCaption } from './plates/plate.js';
 import type { PreparedPlate } from './plates/prepared.js';
 import { positionOf } from './vessels.js';
@@ -42,6 +43,8 @@ export interface Layout {
   readonly letters: readonly { readonly side: Side; readonly x: number; readonly y: number }[];
   /** The plate that is shown instead of a part of the whole figure. */
   readonly plate?: PreparedPlate;
+  /** Where the fingers or toes of a plate are marked. */
+  readonly digits?: PlacedDigits | undefined;
   /** What a plate shows, in words of the locale. */
   readonly captions?: readonly {
     readonly word: PlateCaption | 'title';

@@ -6,6 +6,7 @@ export * from './edits-whole.js';
 export * from './faults.js';
 export * from './fields.js';
 export * from './history.js';
+export * from './inspection-edits.js';
 export { copyJson, DEEPEST, MOST_VALUES } from './json.js';
 export { unknownIn } from './known-fields.js';
 export * from './mark-edits.js';

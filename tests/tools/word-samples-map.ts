@@ -63,7 +63,6 @@ import {
 } from '../../src/statements/index.js';
 import { COUNTS, each, one, type Samples, SIDE, TEXT, three, two } from './word-samples-of.js';
 import { READ } from './word-records.js';
-
 const STEPS = Object.values(SCALES).flatMap(({ steps }) => steps);
 const PLACE = one(PLACES);
 const LIMB = one(LIMBS);
@@ -369,6 +368,7 @@ export const MAP_SAMPLES: Samples<Messages> = {
     siteShort: one(SITE_IDS),
   },
   marks: {
+    otherDigits: [[]],
     kindWord: one(MARK_KINDS),
     kindShort: one(MARK_KINDS),
     placeWord: one(NAMES),

@@ -76,6 +76,7 @@ export const plate: Plate = {
     {site: 'posterior-tibial', on: 'posterior-tibial', name: 'right'},
     {site: 'dorsalis-pedis', on: 'dorsalis-pedis', name: 'left'},
   ],
+  digits: '186 745 241 740 281 720 314 690 345 653',
   captions: [
     {word: 'dorsum', x: 400, y: 760},
     {word: 'medial-side', x: 700, y: 640},

@@ -83,6 +83,7 @@ export const plate: Plate = {
     {site: 'radial', on: 'radial', name: 'right'},
     {site: 'ulnar', on: 'ulnar', name: 'left'},
   ],
+  digits: '722 592 567 853 461 902 349 866 262 776',
   captions: [
 
   ],

@@ -4,6 +4,7 @@ import { type Point, sampleAt, type Spline } from '../geometry.js';
 import { NAME_LINE, type PlacedLabel, type PlacedSite } from '../labels.js';
 import { LABEL_TYPE, type LabelText, LARGEST_GLYPH, type Layout, OVER_HEIGHT, textWidth } from '../layout.js';
 import { type Crop, placesIn } from '../views.js';
+import { placeDigits } from './digits.js';
 import type { PreparedPlate } from './prepared.js';
 
 const PAD = 8;
@@ -183,12 +184,13 @@ export function layOutPlate(
       ],
     };
   });
+  const glyphScale = Math.min(LARGEST_GLYPH, Math.max(1, scale / USUAL_SCALE));
   return {
     view,
     width,
     height,
     scale,
-    glyphScale: Math.min(LARGEST_GLYPH, Math.max(1, scale / USUAL_SCALE)),
+    glyphScale,
     offsetX,
     offsetY,
     naming,
@@ -203,6 +205,7 @@ export function layOutPlate(
     }),
     letters: lettersOf(plate, width),
     plate,
+    digits: placeDigits(plate, px, glyphScale),
     captions: captionsOf(plate, px, width, deep * scale + HEAD + BELOW.line),
   };
 }

@@ -85,6 +85,8 @@ export interface Plate {
   readonly lines: readonly PlateLine[];
   readonly arteries: readonly PlateArtery[];
   readonly sites: readonly PlateSite[];
+  /** Where thumb to little finger, or great to little toe, are marked, as "x y x y". */
+  readonly digits?: string;
   /** Where words stand that say what is seen: the middle of their line; one past the box stands in a row below the drawing. */
   readonly captions: readonly { readonly word: PlateCaption; readonly x: number; readonly y: number }[];
 }

@@ -53,6 +53,7 @@ export const plate: Plate = {
   sites: [
 
   ],
+  digits: '393 125 480 122 543 150 598 194 649 252',
   captions: [
     {word: 'medial', x: 300, y: 1020},
     {word: 'lateral', x: 715, y: 1020},

@@ -4,6 +4,7 @@ import type { Collateral } from '../collaterals.js';
 import type { DrawnFlow } from '../flow.js';
 import { GLYPH_SIZE, type MarkKind } from '../glyphs.js';
 import { LABEL_TYPE, type Layout } from '../layout.js';
+import { DIGIT_KINDS, type DigitKind, type DigitView } from '../plates/digits.js';
 import type { PlacedRidges } from '../placed-ridges.js';
 import { type Shown, shownForStep } from '../shown.js';
 import type { SiteViews } from '../site-view.js';
@@ -14,7 +15,8 @@ export type LegendSign =
   | { readonly of: 'mark'; readonly mark: MarkKind }
   | { readonly of: 'lesion'; readonly kind: 'block' | 'narrowing' }
   | { readonly of: 'hollow' | 'collateral'; readonly d: string }
-  | { readonly of: 'skin'; readonly kind: SkinKind };
+  | { readonly of: 'skin'; readonly kind: SkinKind }
+  | { readonly of: 'digit'; readonly kind: DigitKind };
 
 /** An entry of a picture's legend. */
 export interface LegendItem {
@@ -38,6 +40,8 @@ export interface Explained {
   readonly collaterals: readonly Collateral[];
   /** Kinds of mark drawn on the skin. */
   readonly skin: ReadonlySet<SkinKind>;
+  /** Fingers or toes, where any was looked at. */
+  readonly digits?: readonly DigitView[] | undefined;
   readonly words: Messages;
 }
 
@@ -71,6 +75,14 @@ function arteryItems({ ridges, flow, collaterals, words: { map } }: Explained): 
   ];
 }
 
+/** Entries for fingers and toes: what stands at any of them. */
+function digitItems({ digits = [] }: Explained): LegendItem[] {
+  return DIGIT_KINDS.flatMap((kind): LegendItem[] => {
+    const said = new Set(digits.filter((digit) => digit.kind === kind).map((digit) => digit.said));
+    return [...said].map((text) => ({ sign: { of: 'digit', kind }, text }));
+  });
+}
+
 /** The scale, and every other sign used in the picture. */
 function items(view: Explained, scale: ScaleId): LegendItem[] {
   const { examination, map, marks } = view.words;
@@ -95,6 +107,7 @@ function items(view: Explained, scale: ScaleId): LegendItem[] {
       sign: { of: 'skin', kind },
       text: marks.kindWord(kind),
     })),
+    ...digitItems(view),
   ];
 }
 

@@ -16,6 +16,7 @@ import type { MarkShape } from '../skin-marks.js';
 import { SKIN_PAINT } from '../skin-paint.js';
 import { isMarkBehind, markName, markSample, placedMark } from '../skin-view.js';
 import type { SiteViews } from '../site-view.js';
+import { digitGlyphText } from './digits.js';
 import { glyphText } from './glyph.js';
 import { type Ink, painted, type Painted } from './ink.js';
 import { type LegendSign, type PlacedItem, SIGN } from './legend.js';
@@ -232,6 +233,12 @@ function signText(sign: LegendSign, ink: Ink, id: string): string {
       return pathOf(sign.d, { ...painted(ink, [GROUND_PAINT['.hollow']]), 'paint-order': undefined });
     case 'collateral':
       return pathOf(sign.d, painted(ink, [FIGURE_PAINT['.collateral']]));
+    case 'digit':
+      return tag(
+        'g',
+        { transform: `scale(${tenth((SIGN / 24) * 100) / 100})` },
+        digitGlyphText(sign.kind, ink, false),
+      );
     case 'skin':
       return tag(
         'g',

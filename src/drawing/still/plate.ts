@@ -2,6 +2,7 @@ import { type Piece, PIECES, type Place } from '../../anatomy/index.js';
 import type { DrawnFlow, Flow } from '../flow.js';
 import type { Point } from '../geometry.js';
 import type { LabelText, Layout } from '../layout.js';
+import { placeDigits } from '../plates/digits.js';
 import { cropOfPlate, layOutPlate } from '../plates/layout.js';
 import { DASH, INSIDE, PLATE_PAINT, SHADE } from '../plates/paint.js';
 import { deepPath, type PlatePart, plateParts, type PlateUnit } from '../plates/parts.js';
@@ -196,16 +197,13 @@ export function stillPlate(plate: PreparedPlate): StillPlate {
   return {
     view,
     layOut: (width, tallest, labelOf) => layOutPlate(plate, width, tallest, labelOf),
-    small: (width) => ({
-      ...fitted(
-        view,
-        width,
-        cropOfPlate(plate),
-        (place) => plate.positionOf(place) as Point,
-        cornersOf(plate),
-      ),
-      plate,
-    }),
+    small: (width) => {
+      const at = (place: Place): Point => plate.positionOf(place) as Point;
+      const layout = fitted(view, width, cropOfPlate(plate), at, cornersOf(plate));
+      const { scale, offsetX, offsetY, glyphScale } = layout;
+      const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
+      return { ...layout, plate, digits: placeDigits(plate, px, glyphScale) };
+    },
     shows: (piece) => plate.strandsOf(piece).length > 0,
     ground: (options) => groundText(plate, options),
     shared: (prefix, ink, px) => sharedText(plate, prefix, ink, px),

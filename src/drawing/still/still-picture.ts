@@ -12,6 +12,7 @@ import { labelsOf, layOutSites, type SiteViews, sitesIn } from '../site-view.js'
 import { markName, showsMark } from '../skin-view.js';
 import { isPlateView } from '../plates/plate.js';
 import { aroundPlate, type BodyView, clipOf, marksIn, showsArms, type View, VIEWS } from '../views.js';
+import { digitsText, stillDigits } from './digits.js';
 import { groundText, sharedGround } from './ground.js';
 import { type Ink, inkOf, painted, type Scheme } from './ink.js';
 import { placedLegend } from './legend.js';
@@ -126,15 +127,29 @@ function hash(text: string): string {
 /** What a picture shows, in words: what the rule says, every site that is not as usual unless it has its name beside it, the skin. */
 function described(
   examination: Examination,
-  { sites, skin, names, words }: { sites: SiteViews; skin: readonly Mark[]; names: boolean; words: Messages },
+  {
+    sites,
+    skin,
+    digits,
+    names,
+    words,
+  }: {
+    sites: SiteViews;
+    skin: readonly Mark[];
+    /** What is recorded of fingers or toes. */
+    digits: string | undefined;
+    names: boolean;
+    words: Messages;
+  },
 ): string {
   const leads = ruleLeads(readByRule(examination)).map(words.rule.lead);
   const marked = skin.map((mark) => markName(mark, words));
-  if (names) return [...leads, ...marked].join('\n');
+  const tips = digits === undefined ? [] : [digits];
+  if (names) return [...leads, ...marked, ...tips].join('\n');
   const loud = [...sites.values()].filter(({ weight }) => weight === 'loud').map(({ name }) => name);
   const total = PULSE_PLACES.length;
   const count = words.map.count(total - unstatedPlaces(examination).length, total, examination.scale);
-  return [...leads, ...loud, ...marked, count].join('\n');
+  return [...leads, ...loud, ...marked, ...tips, count].join('\n');
 }
 
 /** What a picture is called: the map, the part of the body unless it is the whole, the date of the record. */
@@ -163,6 +178,7 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
   const collaterals =
     plate || tiny ? [] : drawn.collaterals.filter(({ to }) => sites.has(`${to.side} ${to.site}`));
   const skin = (examination.marks ?? []).filter((mark: Mark) => showsMark(view, mark));
+  const digits = stillDigits(layout, examination, words, names ? earlier : undefined);
   const shift = `translate(${tenth(offsetX)} ${tenth(offsetY)}) scale(${scale.toFixed(4)})`;
   const id = `pm-${hash(JSON.stringify([skin, view, width, options.scheme, names]))}`;
   const clip = plate ? undefined : clipOf(body);
@@ -184,6 +200,7 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
           flow: drawn.flow.filter(({ piece }) => plate?.shows(piece) ?? true),
           collaterals,
           skin: new Set(skin.map(({ kind }) => kind)),
+          digits: digits?.views,
           words,
         },
         examination.scale,
@@ -207,7 +224,7 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
     },
     [
       `<title>${xmlText(title)}</title>`,
-      `<desc>${xmlText(described(examination, { sites, skin, names, words }))}</desc>`,
+      `<desc>${xmlText(described(examination, { sites, skin, digits: digits?.said, names, words }))}</desc>`,
       names ? paperText(width, height, ink) : '',
       clip ? tag('clipPath', { id: `${id}-limb` }, tag('path', { d: clip })) : '',
       tag('g', { transform: shift, 'clip-path': clip && `url(#${id}-limb)` }, ground),
@@ -216,6 +233,7 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
       tiny ? '' : lettersText(layout.letters, ink, words, layout.letterSize),
       plate ? captionsText(layout, ink, words) : '',
       group({ transform: shift, ...painted(ink, [FIGURE_PAINT['.collateral']]) }, ways.join('')),
+      tiny || !digits ? '' : digitsText(layout, digits, ink, names),
       lesionsText(ridges, ink, words, tiny ? FINE : 1),
       names ? labelsText(layout, sites, ink, words) : '',
       names

@@ -8,11 +8,14 @@ import {
   ARM_LEVELS,
   type ArmInspection,
   DIGITS,
+  foundDeficit,
+  foundInfection,
+  foundUlcer,
   type Inspection,
   inspectionSchema,
   LEG_LEVELS,
   type LegInspection,
-  patchAt,
+  tidyInspection,
 } from '../../examination/index.js';
 import { partStyles } from '../common/part-styles.js';
 import { oneOf, property } from '../common/property.js';
@@ -50,12 +53,6 @@ const REST = [
   'note',
 ] as const;
 
-const hasUlcer: When = ({ ulcer, digits }) =>
-  (ulcer !== undefined && ulcer !== 'none') || Object.values(digits ?? {}).includes('ulcer');
-const infected: When = ({ infection }) => (infection?.length ?? 0) > 0;
-const hasDeficit: When = ({ movement, sensation }) =>
-  [movement, sensation].some((found) => found !== undefined && found !== 'normal');
-
 /**
  * What is seen and touched on each limb: skin, nutrition, wounds and infection, movement and feeling, compartments and injury, veins,
  * and the digits one by one. Nothing is compulsory; what depends on a finding appears with it, and what is seldom needed is folded away
@@ -76,24 +73,7 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
 
   /** Removes what depends on a finding that was removed. */
   protected override tidied(next: Inspection | undefined): Inspection | undefined {
-    let tidy = next;
-    for (const kind of ['leg', 'arm'] as const)
-      for (const side of SIDES) {
-        const f: Found = (next?.[kind]?.[side] ?? {}) as Found;
-        const drop = (field: Field, gone: boolean): void => {
-          if (gone) tidy = patchAt(tidy, [kind, side, field], undefined);
-        };
-        drop('temperatureLevel', !f.temperature || f.temperature === 'warm');
-        drop('ulcerPlace', !f.ulcer || f.ulcer === 'none');
-        drop('ulcerCause', !hasUlcer(f));
-        drop('ulcerSizeMm', !hasUlcer(f));
-        drop('gangreneExtent', !f.gangrene || f.gangrene === 'none');
-        drop('rednessCm', !f.infection?.includes('redness'));
-        drop('deepInfection', !infected(f));
-        drop('systemic', !infected(f));
-        drop('deficitKnown', !hasDeficit(f));
-      }
-    return tidy;
+    return tidyInspection(next);
   }
 
   protected override render(): TemplateResult {
@@ -208,7 +188,7 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
           label: words.deficit,
           kind,
           at: (side) => [kind, side],
-          where: (side) => hasDeficit(this.#found(kind, side)),
+          where: (side) => foundDeficit(this.#found(kind, side)),
         },
         { deficitKnown: words.deficitKnown },
       ),
@@ -228,9 +208,9 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
         words.ulcerPlace,
         ({ ulcer }) => ulcer !== undefined && ulcer !== 'none',
       ),
-      this.#choose(kind, 'ulcerCause', words.ulcerCause, hasUlcer),
-      this.numberRow(at('ulcerSizeMm', words.ulcerSize, hasUlcer), words.millimetres, WIDEST_ULCER),
-      this.yesNoRow(at('probeToBone', words.probeToBone, hasUlcer)),
+      this.#choose(kind, 'ulcerCause', words.ulcerCause, foundUlcer),
+      this.numberRow(at('ulcerSizeMm', words.ulcerSize, foundUlcer), words.millimetres, WIDEST_ULCER),
+      this.yesNoRow(at('probeToBone', words.probeToBone, foundUlcer)),
       this.#choose(kind, 'gangrene', words.gangrene),
       this.wordRow(
         at(
@@ -246,8 +226,12 @@ export class LimbInspectionElement extends SidedPart<Inspection> {
         words.centimetres,
         WIDEST_REDNESS,
       ),
-      this.yesNoRow(at('deepInfection', words.deepInfection, infected)),
-      this.wordsRow(at('systemic', words.systemic.label, infected), words.systemicShort, words.noInfection),
+      this.yesNoRow(at('deepInfection', words.deepInfection, foundInfection)),
+      this.wordsRow(
+        at('systemic', words.systemic.label, foundInfection),
+        words.systemicShort,
+        words.noInfection,
+      ),
     ];
   }
 

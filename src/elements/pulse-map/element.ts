@@ -68,6 +68,7 @@ const DISPLAYS: readonly PulseMap['display'][] = ['figure', 'table'];
  * @csspart blocks - Likely blocks and narrowings.
  * @csspart collaterals - Likely ways round a block.
  * @csspart site - A site on the drawing.
+ * @csspart digit - A finger or toe on a plate.
  * @csspart toolbar - The row of tools.
  * @csspart chooser - The panel beside an open site.
  * @csspart palette - The kinds of mark to draw with.
@@ -116,7 +117,7 @@ export class PulseMap extends RecordElement {
   readonly #skin = new SkinController(this.#session, this.#recorder, this.#hand, this.#chooser, this.#finder);
   readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
   readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
-  readonly #plates = new PlateController(this.#session, this.#chooser);
+  readonly #plates = new PlateController(this.#session, this.#chooser, this.#recorder, () => this.#earlier);
   readonly #figures = new FigureViews(() => flagsHeight(this));
   /**
    * Kinds of act that the form around can record too, for what to do next; what the map itself records where not given:
@@ -326,7 +327,7 @@ export class PulseMap extends RecordElement {
   #figureView(frame?: Frame): FigureView {
     const { examination, words, editable, barred } = this;
     const { now, width, view } = this.#session;
-    const { active, open, preview, drag, brush, painted } = now;
+    const { brush, painted } = now;
     return (frame ? new FigureViews() : this.#figures).view(
       {
         view: frame?.view ?? view,
@@ -340,7 +341,7 @@ export class PulseMap extends RecordElement {
         words,
         allWords: this.#allWords,
       },
-      { active, open, preview, drag, editable, barred, skin: this.#skin, landmarks: later.part },
+      { ...now, editable, barred, skin: this.#skin, digits: this.#plates.digits, landmarks: later.part },
     );
   }
 

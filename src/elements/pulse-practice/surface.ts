@@ -77,6 +77,7 @@ export function surfaceOf(figures: FigureViews, of: SurfaceView): FigureView {
       editable: !truth,
       barred: false,
       skin: { layer: () => nothing, kinds: () => new Set() },
+      digits: undefined,
       landmarks: { landmarksOf, landmarksFor },
     },
   );

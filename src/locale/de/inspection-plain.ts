@@ -81,7 +81,6 @@ export const plainInspection: Otherwise<InspectionTable> = {
     third: 'dritte Zehe oder dritter Finger',
     fourth: 'vierte Zehe oder vierter Finger',
   },
-  digitStates: { ulcer: 'offene Wunde', gangrene: 'abgestorbenes Gewebe' },
   varices: 'Krampfadern',
   pigment: 'Braune Flecken',
   thrombosis: { label: 'Zeichen eines Gerinnsels in tiefen Venen' },

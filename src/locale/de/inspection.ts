@@ -1,6 +1,7 @@
 import { inspectionFrom, type InspectionTable } from '../inspection.js';
 import { inRegisters } from '../terms.js';
 import { choice, yesNo } from '../words.js';
+import { digitStates } from './digits.js';
 import { examination } from './examination.js';
 import { signs as recorded } from './grounds.js';
 import { plainInspection } from './inspection-plain.js';
@@ -188,13 +189,7 @@ const trade: InspectionTable = {
     fourth: 'Ringfinger',
     fifth: 'Kleiner Finger',
   },
-  digitStates: {
-    normal: 'normal',
-    pale: 'blass',
-    blue: 'blau',
-    ulcer: 'Ulkus',
-    gangrene: 'Gangrän',
-  },
+  digitStates,
   veins: 'Venen',
   varices: 'Varizen',
   pigment: 'Braune Pigmentierung',

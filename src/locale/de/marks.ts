@@ -1,7 +1,8 @@
 import type { SkinName } from '../../anatomy/index.js';
 import type { MarkKind } from '../../examination/index.js';
 import type { marks as enMarks } from '../en/marks.js';
-import { termsFrom } from '../terms.js';
+import { say, termsFrom } from '../terms.js';
+import { digitStates } from './digits.js';
 import { list, sentence } from './phrases.js';
 
 const kinds = termsFrom<MarkKind>({
@@ -113,6 +114,8 @@ function mark(kind: MarkKind, names: readonly SkinName[], note?: string): string
 
 /** Words for what is drawn on the skin. */
 export const marks: typeof enMarks = {
+  digitStates,
+  otherDigits: () => say('übrige nicht untersucht', 'übrige nicht geprüft'),
   kinds,
   kindWord: (kind) => sentence(kinds[kind]),
   kindShort: (kind) => short[kind] ?? sentence(kinds[kind]),

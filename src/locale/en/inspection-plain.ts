@@ -66,7 +66,6 @@ export const plainInspection: Otherwise<InspectionTable> = {
     third: 'third toe or finger',
     fourth: 'fourth toe or finger',
   },
-  digitStates: { ulcer: 'sore', gangrene: 'dead tissue' },
   pigment: 'Brown patches',
   thrombosis: { label: 'Signs of a clot in the deep veins' },
   couldNotExamine: 'Could not check',

@@ -1,6 +1,7 @@
 import { inspectionFrom, type InspectionTable } from '../inspection.js';
 import { inRegisters } from '../terms.js';
 import { choice, yesNo } from '../words.js';
+import { digitStates } from './digits.js';
 import { examination } from './examination.js';
 import { signs as recorded } from './grounds.js';
 import { plainInspection } from './inspection-plain.js';
@@ -187,13 +188,7 @@ const trade: InspectionTable = {
     fourth: 'Ring finger',
     fifth: 'Little finger',
   },
-  digitStates: {
-    normal: 'normal',
-    pale: 'pale',
-    blue: 'blue',
-    ulcer: 'ulcer',
-    gangrene: 'gangrene',
-  },
+  digitStates,
   veins: 'Veins',
   varices: 'Varicose veins',
   pigment: 'Brown pigment',

@@ -1,6 +1,7 @@
 import type { SkinName, SkinPlace } from '../../anatomy/index.js';
 import type { MarkKind } from '../../examination/index.js';
-import { termsFrom } from '../terms.js';
+import { say, termsFrom } from '../terms.js';
+import { digitStates } from './digits.js';
 import { list, sentence } from './phrases.js';
 
 const kinds = termsFrom<MarkKind>({
@@ -107,6 +108,9 @@ function mark(kind: MarkKind, names: readonly SkinName[], note?: string): string
 
 /** Words for what is drawn on the skin. */
 export const marks = {
+  /** What is seen of a finger or toe, and what is said of those that nobody looked at beside some that were. */
+  digitStates,
+  otherDigits: () => say('others not examined', 'others not checked'),
   kinds,
   kindWord: (kind: MarkKind) => sentence(kinds[kind]),
   kindShort: (kind: MarkKind) => short[kind] ?? sentence(kinds[kind]),

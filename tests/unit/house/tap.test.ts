@@ -62,7 +62,7 @@ function callbacksIn(file: string): string[] {
 }
 
 /** Interfaces that classes implement, so that one can go from a call to the method. */
-const IMPLEMENTED = ['Tool', 'FigureSkin'];
+const IMPLEMENTED = ['Tool', 'FigureSkin', 'DigitHost'];
 
 describe('the controllers of the map', () => {
   it('share the session: besides live access to the record nothing is handed round as callbacks', () => {

@@ -37,7 +37,7 @@ async function wordsIn(entry: string, atOnce = false): Promise<string[]> {
 describe('what a page carries of the words', () => {
   it('is English alone, and with the map alone none of the other parts but the flags it shows', async () => {
     const areas =
-      'american|anatomy|examination|faults|flag-bar|flags|grounds|index|localisation|map|marks|phrases|places|reading|rule|shown|sites|skin-levels|spots|techniques|terms';
+      'american|anatomy|digits|examination|faults|flag-bar|flags|grounds|index|localisation|map|marks|phrases|places|reading|rule|shown|sites|skin-levels|spots|techniques|terms';
     const own = new RegExp(`^src/locale/(en/(${areas})(-later)?(-plain)?|(?!parts)[\\w-]+)\\.ts$`);
     const words = await wordsIn('src/elements/pulse-map/define.ts');
     expect(words).toContain('src/locale/en/map.ts');

@@ -72,7 +72,7 @@ export interface FigureSource {
 /** The part of the view that depends on interaction, and what draws the skin. */
 type Handled = Pick<
   FigureView,
-  'active' | 'open' | 'preview' | 'drag' | 'editable' | 'barred' | 'skin' | 'landmarks'
+  'active' | 'open' | 'preview' | 'drag' | 'editable' | 'barred' | 'skin' | 'digits' | 'landmarks'
 >;
 
 /** The size a figure is laid out for, when it is not that of the element. */

@@ -26,6 +26,7 @@ import type { ShownMessages } from '../../../locale/shown.js';
 import { glyphParts } from '../../common/glyph.js';
 import { styled } from '../../common/styled.js';
 import type { DrawingPoint } from '../hand/site-finder.js';
+import type { Digits } from '../plate/digits.js';
 import { plateKit } from '../plate/fetched.js';
 
 /** Body and arteries are drawn in tenths of a figure unit. */
@@ -107,6 +108,8 @@ export interface FigureView {
   /** Disabled: no site can be focused. */
   readonly barred: boolean;
   readonly skin: FigureSkin;
+  /** Draws fingers and toes on their plates; missing until what draws plates has been fetched. */
+  readonly digits: Pick<Digits, 'layer' | 'seen'> | undefined;
   /** Draws the landmarks; missing until the later chunk has been fetched. */
   readonly landmarks:
     | {
@@ -191,6 +194,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
     )}</g>
     ${guard([ridges, allWords], () => lesionLayer(ridges, allWords))}
     ${guard([layout, view.sites, words], () => labelLayer(view))}
+    ${view.digits?.layer(layout, view) ?? nothing}
     ${view.drag.length ? svg`<path class="drag" d=${polyline(view.drag.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
       layout.sites,

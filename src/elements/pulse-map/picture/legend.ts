@@ -6,6 +6,7 @@ import type { Messages } from '../../../locale/index.js';
 import { sentence } from '../../../locale/phrases.js';
 import { glyphParts, markIcon } from '../../common/glyph.js';
 import type { FigureView } from '../figure/render.js';
+import { digitGlyph } from '../plate/digit-glyph.js';
 import { skinIcon } from '../skin/layer.js';
 
 function drawn(sign: LegendSign): SVGTemplateResult {
@@ -16,6 +17,8 @@ function drawn(sign: LegendSign): SVGTemplateResult {
       return markIcon(sign.mark, SIGN);
     case 'lesion':
       return svg`<g class="lesions"><g class=${sign.kind}><path class="ridge" d=${RIDGE_SIGN.outline}></path><path class="feet" d=${RIDGE_SIGN.feet}></path></g></g>`;
+    case 'digit':
+      return svg`<g transform="scale(${SIGN / 24})">${digitGlyph(sign, false)}</g>`;
     case 'skin':
       return svg`<g transform="scale(.8)">${skinIcon(sign.kind, `legend-${sign.kind}`)}</g>`;
     default:
@@ -33,7 +36,11 @@ export function pictureLegend(
   scale: ScaleId,
   gap: number,
 ): { readonly template: SVGTemplateResult; readonly height: number } {
-  const { items, height } = placedLegend({ ...view, words, skin: view.skin.kinds() }, scale, gap);
+  const { items, height } = placedLegend(
+    { ...view, words, skin: view.skin.kinds(), digits: view.digits?.seen() },
+    scale,
+    gap,
+  );
   const entries = items.map(
     ({ sign, text, x, y, lead }) =>
       svg`<g transform="translate(${x} ${y})">${sign ? drawn(sign) : nothing}<text class="label" x=${lead} y="15">${sentence(text)}</text></g>`,

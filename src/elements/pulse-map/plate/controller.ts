@@ -9,11 +9,15 @@ import {
   type PlateView,
   type View,
 } from '../../../drawing/index.js';
+import type { Examination } from '../../../examination/index.js';
 import { ICONS } from '../../common/icons.js';
 import { addStyles } from '../../common/more-styles.js';
 import { styled } from '../../common/styled.js';
 import type { Chooser } from '../chooser/chooser.js';
+import type { Recorder } from '../recorder.js';
 import type { Session } from '../session.js';
+import { MapDigits } from './digit-host.js';
+import type { Digits } from './digits.js';
 import { fetchPlate, plateFor, plateKit } from './fetched.js';
 
 /** The plates that a view leads to, of the limbs it shows. */
@@ -42,12 +46,22 @@ function platesFrom(view: View): readonly PlateView[] {
 /** Fetches the plate that is to be shown, opens and leaves plates, and renders what leads to them and back. */
 export class PlateController implements ReactiveController {
   #failed: PlateView | undefined;
+  #digits: Digits | undefined;
 
   constructor(
     private readonly session: Session,
     private readonly chooser: Chooser,
+    private readonly recorder: Recorder,
+    private readonly earlier: () => Examination | undefined,
   ) {
     session.element.addController(this);
+  }
+
+  /** Fingers and toes; nothing until what draws plates has been fetched. */
+  get digits(): Digits | undefined {
+    this.#digits ??=
+      plateKit.part && new plateKit.part.Digits(new MapDigits(this.session, this.recorder, this.earlier));
+    return this.#digits;
   }
 
   /** Set while the plate to be shown has not been fetched. */
@@ -83,7 +97,7 @@ export class PlateController implements ReactiveController {
         ${figure}
         ${doors.length ? html`<div class="doors" role="group" aria-label=${this.session.words.map.plates.others}>${doors}</div>` : nothing}
       </div>
-      ${onPlate || doors.length ? nothing : this.#row()}`;
+      ${onPlate ? (this.digits?.template() ?? nothing) : doors.length ? nothing : this.#row()}`;
   }
 
   #doors(layout: Layout): TemplateResult[] {

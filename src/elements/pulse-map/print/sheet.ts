@@ -1,6 +1,7 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { type Place, PLACES, type Side, SIDES, SITE_IDS, type SiteId } from '../../../anatomy/index.js';
 import { wordsAt } from '../../../drawing/index.js';
+import { digitsSaid, digitViews, isAnySeen } from '../../../drawing/plates/digits.js';
 import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import type { Pathway } from '../../../triage/index.js';
@@ -51,7 +52,17 @@ function row(site: SiteId, view: SheetView): TemplateResult {
   </tr>`;
 }
 
-/** Onset and delays, where stated. */
+/** Fingers and toes of each limb, where any was looked at. */
+function digitLines(examination: Examination, words: Messages): string[] {
+  return (['arm', 'leg'] as const).flatMap((kind) =>
+    SIDES.flatMap((side) => {
+      const views = digitViews(examination, { kind, side }, words);
+      return isAnySeen(views) ? [digitsSaid(views, { kind, side }, words)] : [];
+    }),
+  );
+}
+
+/** Onset and delays, where stated; fingers and toes, where looked at. */
 function facts({ examination, words }: SheetView): TemplateResult {
   const { onset, delays } = examination;
   const { map, anatomy } = words;
@@ -63,7 +74,7 @@ function facts({ examination, words }: SheetView): TemplateResult {
       return delay ? [`${map.radioFemoral(anatomy.sides[side])}: ${map.radioFemoralOptions[delay]}`] : [];
     }),
   ];
-  return html`${lines.map((line) => html`<p>${line}</p>`)}`;
+  return html`${[...lines, ...digitLines(examination, words)].map((line) => html`<p>${line}</p>`)}`;
 }
 
 /** One page: flags, figure, table of findings, reading. */
