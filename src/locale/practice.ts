@@ -117,13 +117,24 @@ export interface PracticeWords {
   readonly unanswered: string;
   readonly silent: string;
   readonly or: string;
-  readonly missedFlags: string;
-  readonly noneMissed: string;
+  /** Every red flag that the patient has, each found or missed. */
+  readonly flags: string;
+  readonly flag: string;
+  readonly flagMissed: string;
+  readonly flagFound: string;
+  readonly noFlags: string;
   readonly cautions: string;
+  readonly noCautions: string;
   caution(code: Caution, act: string | undefined, minutes: number, seconds: number): string;
   readonly told: string;
+  readonly noneTold: string;
   readonly toldNothing: string;
+  readonly allTold: string;
   readonly undone: string;
+  readonly noneUndone: string;
+  /** The findings contradict each other, or there are none. */
+  readonly undoneUnknown: string;
+  readonly nothingDone: string;
   readonly rule: string;
   readonly ruleNothing: string;
   readonly expected: string;
@@ -164,6 +175,8 @@ export interface PracticeWords {
   readonly download: string;
   readonly forget: string;
   readonly examiner: string;
+  /** What is ticked on the examiner's sheet. */
+  readonly candidateDoes: string;
   readonly examinerHow: string;
   readonly mark: string;
   readonly loading: string;

@@ -23,7 +23,7 @@ import { type PracticeAct, practiceActId, pathsOf } from './acts.js';
 import { type Difficulty, formatCode, type PatientRequest } from './code.js';
 import { type Brief, presentsOf } from './presents.js';
 import { joined, pickedOf } from './records.js';
-import { causeOf, type TrueLesion, type Truth, withinReach } from './truth.js';
+import { causeOf, isOfArm, isOfLeg, type TrueLesion, type Truth, withinReach } from './truth.js';
 
 /** A patient as a learner meets one: what is told of them, and what each act finds. Nothing in it tells what is wrong. */
 export interface HiddenPatient {
@@ -81,7 +81,7 @@ function lesionsOf({ lesions }: Patient): TrueLesion[] {
     const piece = pieceFromKey(name as PieceKey) ?? pieceFromKey(`${name} proximal` as PieceKey);
     if (!piece || narrowing < COUNTS_FROM) continue;
     const { artery, side } = piece;
-    const kind = ARM.test(artery) ? 'arm' : LEG.test(artery) ? 'leg' : undefined;
+    const kind = isOfArm(artery) ? 'arm' : isOfLeg(artery) ? 'leg' : undefined;
     if (!kind) continue;
     for (const own of side === 'midline' ? SIDES : [side]) {
       const limb: LimbKey = `${own} ${kind}`;
@@ -95,8 +95,6 @@ function lesionsOf({ lesions }: Patient): TrueLesion[] {
   }
   return [...found.values()];
 }
-const ARM = /^(brachiocephalic|subclavian|axillary|brachial|radial|ulnar)$/;
-const LEG = /aorta|iliac|femoral|popliteal|tibial|tibioperoneal|peroneal|pedis|plantar/;
 
 /** A simulated patient with everything that can be found of it. */
 function simulated({ pattern, patient }: Generated): { brief: Brief; truth: Truth } {

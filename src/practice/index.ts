@@ -13,5 +13,6 @@ export * from './progress.js';
 export { pickedOf } from './records.js';
 export * from './round.js';
 export * from './times.js';
-export * from './truth.js';
+export { causeOf, type TrueLesion, type Truth, withinReach } from './truth.js';
+export * from './truth-marks.js';
 export * from './votes.js';

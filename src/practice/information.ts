@@ -77,10 +77,17 @@ export interface LeftUndone {
   readonly gain: number;
 }
 
-/** What would have told most of what was not done, most first, as the engine expects from what was found. */
-export function leftUndone(patient: HiddenPatient, round: Round, most = 3): readonly LeftUndone[] {
+/**
+ * What would have told most of what was not done, most first, as the engine expects from what was found; `undefined` where the findings
+ * cannot be together, or are none, so that nothing can be expected.
+ */
+export function leftUndone(
+  patient: HiddenPatient,
+  round: Round,
+  most = 3,
+): readonly LeftUndone[] | undefined {
   const { network } = readExamination(recordKnown(patient, round));
-  if (network.status !== 'read') return [];
+  if (network.status !== 'read') return undefined;
   const done = new Set(round.acts);
   const found = new Map<PracticeActId, number>();
   for (const { act, gain } of network.next) {

@@ -37,6 +37,12 @@ export interface Truth {
   readonly text?: LessonText;
 }
 
+const ARM = /^(brachiocephalic|subclavian|axillary|brachial|radial|ulnar)$/;
+const LEG = /aorta|iliac|femoral|popliteal|tibial|tibioperoneal|peroneal|pedis|plantar/;
+/** Whether an artery feeds an arm, or a leg; those of the head feed neither. */
+export const isOfArm = (artery: string): boolean => ARM.test(artery);
+export const isOfLeg = (artery: string): boolean => LEG.test(artery);
+
 const PULSES_OF = {
   leg: ['femoral', 'popliteal', 'dorsalis-pedis', 'posterior-tibial'],
   arm: ['subclavian', 'axillary', 'brachial', 'radial', 'ulnar'],

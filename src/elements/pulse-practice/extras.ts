@@ -10,6 +10,7 @@ import {
   spreadOf,
 } from '../../practice/index.js';
 import { quotesOf } from '../../notes/index.js';
+import { flagWordsFor } from '../../locale/flags.js';
 import { styled } from '../common/styled.js';
 import { choicesOf } from './answering.js';
 import { actSaid, findingsSaid, type Speech } from './said.js';
@@ -116,7 +117,8 @@ export function renderVote(
     <form
       @submit=${(event: Event) => {
         event.preventDefault();
-        change(counted(vote, choices.length));
+        const { value } = (event.target as HTMLFormElement).elements.namedItem('counts') as HTMLInputElement;
+        change(counted({ ...vote, text: value }, choices.length));
       }}
     >
       <label
@@ -208,12 +210,21 @@ export function renderExaminer(patient: HiddenPatient, speech: Speech): Template
                 <td><input type="checkbox" aria-label=${`${words.mark}: ${words.parts[part]}`} /></td>
               </tr>`,
           )}
+        ${right.flags.map((flag) => {
+          const heading = flagWordsFor(speech.tag).heading(flag);
+          return html`<tr class="less">
+            <th scope="row">${words.flag}</th>
+            <td>${heading}</td>
+            <td><input type="checkbox" aria-label=${`${words.mark}: ${heading}`} /></td>
+          </tr>`;
+        })}
       </tbody>
     </table>
+    ${right.flags.length ? nothing : html`<p>${words.flags}: ${words.noFlags}</p>`}
     <table class="marks">
       <thead>
         <tr>
-          <th scope="col">${words.done}</th>
+          <th scope="col">${words.candidateDoes}</th>
           <th scope="col">${words.expected}</th>
           <th scope="col">${words.mark}</th>
         </tr>

@@ -119,6 +119,20 @@ export const progressStyles = css`
   .progress > p {
     max-inline-size: 70ch;
   }
+  /* Beside the form alone it has no side to stand in. */
+  .setup ~ .progress,
+  .setup ~ [role='status'] {
+    margin-inline: 20px;
+  }
+  .levels p > span::first-letter {
+    text-transform: uppercase;
+  }
+  .levels p > span {
+    display: inline-block;
+  }
+  .latest {
+    margin-block-end: 8px;
+  }
   .levels,
   .progress .span {
     max-inline-size: 720px;

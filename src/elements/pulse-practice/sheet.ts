@@ -19,6 +19,7 @@ import {
 } from '../../practice/index.js';
 import { textIn } from '../../lesson/index.js';
 import { flagWordsFor } from '../../locale/flags.js';
+import type { RedFlag } from '../../triage/index.js';
 import { styled } from '../common/styled.js';
 import { stageSaid } from './answering.js';
 import { actSaid, foundSaid, ruleSaid, type Speech, timeSaid } from './said.js';
@@ -146,67 +147,85 @@ function causeNote(
   return nothing;
 }
 
-function warnings({ missed, cautions, taken }: MarkSheet, speech: Speech): TemplateResult {
+/** A heading with what stands under it, or with the sentence that there is none of it. */
+function section(
+  heading: string,
+  content: TemplateResult | readonly TemplateResult[] | undefined,
+  none: string,
+): TemplateResult {
+  return html`<h4>${heading}</h4>
+    ${content ?? html`<p>${none}</p>`}`;
+}
+
+function warnings({ right, missed, cautions, taken }: MarkSheet, speech: Speech): TemplateResult {
   const words = speech.parts.practice;
-  return html`<h4>${words.missedFlags}</h4>
-    ${
-      missed.length
-        ? html`<ul class="flags">
-            ${missed.map((flag) => html`<li>${flagWordsFor(speech.tag).heading(flag)}</li>`)}
-          </ul>`
-        : html`<p>${words.noneMissed}</p>`
-    }
-    ${
-      cautions.length
-        ? html`<h4>${words.cautions}</h4>
-            <ul class="flags">
-              ${cautions.map(({ code, act, first, seconds = 0 }) => {
-                const what = act ? actSaid(act, speech) : first && words.firsts[first];
-                return html`<li>${words.caution(code, what, Math.floor(seconds / 60), seconds % 60)}</li>`;
-              })}
-            </ul>`
-        : nothing
-    }
-    ${taken ? html`<p class="hint">${words.taken(taken)}</p>` : nothing}`;
+  const flags = flagWordsFor(speech.tag);
+  const isMissed = (flag: RedFlag): boolean => missed.includes(flag);
+  const all = [...right.flags].sort((a, b) => Number(isMissed(b)) - Number(isMissed(a)));
+  return html`${section(
+    words.flags,
+    all.length
+      ? html`<ul class="flags">
+          ${all.map(
+            (flag) =>
+              html`<li class=${isMissed(flag) ? 'missed' : ''}>
+                <b>${isMissed(flag) ? words.flagMissed : words.flagFound}:</b> ${flags.heading(flag)}
+              </li>`,
+          )}
+        </ul>`
+      : undefined,
+    words.noFlags,
+  )}
+  ${section(
+    words.cautions,
+    cautions.length
+      ? html`<ul class="flags">
+          ${cautions.map(({ code, act, first, seconds = 0 }) => {
+            const what = act ? actSaid(act, speech) : first && words.firsts[first];
+            return html`<li class="missed">
+              ${words.caution(code, what, Math.floor(seconds / 60), seconds % 60)}
+            </li>`;
+          })}
+        </ul>`
+      : undefined,
+    words.noCautions,
+  )}
+  ${taken ? html`<p class="hint">${words.taken(taken)}</p>` : nothing}`;
 }
 
 function tellings({ told, undone }: Worked, speech: Speech): TemplateResult {
   const words = speech.parts.practice;
+  if (!told.length) return section(words.told, undefined, words.nothingDone);
   const sorted = [...told].sort((a, b) => b.told - a.told);
   const most = Math.max(...sorted.map((one) => one.told), 1e-9);
-  const telling = sorted.filter((one) => one.told >= TOLD_NOTHING).slice(0, 8);
+  const telling = sorted.filter((one) => one.told >= TOLD_NOTHING).slice(0, MOST_TELLING);
   const nothingTold = sorted.filter((one) => one.told < TOLD_NOTHING);
-  const names = (acts: readonly { readonly act: string }[]): string =>
-    acts.map(({ act }) => actSaid(act, speech)).join('; ');
-  return html`<h4>${words.told}</h4>
-    <ul class="told">
-      ${telling.map(
-        ({ act, told: nats }) =>
-          html`<li>
-            <span>${actSaid(act, speech)}</span
-            ><span class="bar" aria-hidden="true"
-              ><i ${styled({ 'inline-size': `${Math.max(3, (100 * nats) / most).toFixed(0)}%` })}></i
-            ></span>
-          </li>`,
-      )}
-    </ul>
-    ${
-      nothingTold.length
-        ? html`<h4>${words.toldNothing}</h4>
-            <p>${names(nothingTold)}</p>`
-        : nothing
-    }
-    ${
-      undone.length
-        ? html`<h4>${words.undone}</h4>
-            <p>${names(undone)}</p>`
-        : nothing
-    }`;
+  const names = (acts: readonly { readonly act: string }[]): TemplateResult | undefined =>
+    acts.length ? html`<p>${acts.map(({ act }) => actSaid(act, speech)).join('; ')}</p>` : undefined;
+  const bars = html`<ul class="told">
+    ${telling.map(
+      ({ act, told: nats }) =>
+        html`<li>
+          <span>${actSaid(act, speech)}</span
+          ><span class="bar" aria-hidden="true"
+            ><i ${styled({ 'inline-size': `${Math.max(3, (100 * nats) / most).toFixed(0)}%` })}></i
+          ></span>
+        </li>`,
+    )}
+  </ul>`;
+  return html`${section(words.told, telling.length ? bars : undefined, words.noneTold)}
+  ${section(words.toldNothing, names(nothingTold), words.allTold)}
+  ${section(words.undone, undone && names(undone), undone ? words.noneUndone : words.undoneUnknown)}`;
 }
+
+/** Acts whose telling is drawn. */
+const MOST_TELLING = 8;
 
 function comparison(patient: HiddenPatient, round: Round, speech: Speech): TemplateResult {
   const words = speech.parts.practice;
   const truth = revealed(patient, round);
+  const acts = actsOf(round);
+  if (!acts.length) return section(words.expected, undefined, words.nothingDone);
   return html`<details class="compared">
     <summary>${words.expected}</summary>
     <table class="marks">
@@ -218,7 +237,7 @@ function comparison(patient: HiddenPatient, round: Round, speech: Speech): Templ
         </tr>
       </thead>
       <tbody>
-        ${actsOf(round).map((act) => {
+        ${acts.map((act) => {
           const found = foundSaid(patient.find(act), speech);
           const there = foundSaid(pickedOf(truth.record, pathsOf(act)), speech);
           return html`<tr class=${found === there ? '' : 'less'}>
@@ -251,8 +270,7 @@ export function renderSheet(
     ${warnings(out.sheet, speech)} ${marksTable(out, round, speech)} ${causeNote(right, round.answer, speech)}
     ${text ? html`<p class="author">${textIn(text, speech.tag)}</p>` : nothing}
     ${right.silent.length ? html`<p>${words.silent}: ${lesionsSaid(right.silent, speech)}.</p>` : nothing}
-    <h4>${words.rule}</h4>
-    ${rule.length ? rule.map((one) => html`<p>${one}</p>`) : html`<p>${words.ruleNothing}</p>`}
+    ${section(words.rule, rule.length ? rule.map((one) => html`<p>${one}</p>`) : undefined, words.ruleNothing)}
     ${tellings(out, speech)} ${comparison(patient, round, speech)}
     <p class="hint">${words.invented} ${words.notAdvice}</p>
   </section>`;

@@ -258,13 +258,20 @@ export const practiceStyles = css`
     color: var(--_ink-2);
     hyphens: auto;
   }
+  .marks tbody th {
+    min-inline-size: 6.5em;
+  }
+  .marks thead th:last-child {
+    white-space: nowrap;
+  }
   .marks .n,
   .told .n {
     text-align: end;
     white-space: nowrap;
     font-weight: 600;
   }
-  .marks .less td:nth-child(3) {
+  .marks .less td:nth-child(3),
+  .examiner .less td {
     font-weight: 600;
   }
   .marks .open .n {
@@ -278,7 +285,10 @@ export const practiceStyles = css`
   .flags li {
     padding: 8px 12px;
     margin-block: 4px;
-    border-inline-start: 4px solid var(--_danger);
+    border-inline-start: 4px solid var(--_edge);
+  }
+  .flags .missed {
+    border-inline-start-color: var(--_danger);
     background: var(--_danger-soft);
   }
   .author {

@@ -1,18 +1,17 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { pieceFromKey, type PieceKey, type PlaceKey } from '../../anatomy/index.js';
+import type { PlaceKey } from '../../anatomy/index.js';
 import {
   drawnFlow,
   labelsOf,
   landmarksFor,
   landmarksOf,
-  type LesionMark,
   marksIn,
   placeRidges,
   type View,
 } from '../../drawing/index.js';
 import { emptyExamination, type Examination } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
-import type { Truth } from '../../practice/index.js';
+import { type Truth, truthMarks } from '../../practice/index.js';
 import type { FigureViews } from '../pulse-map/figure/figure-view.js';
 import { type FigureView, renderFigure } from '../pulse-map/figure/render.js';
 
@@ -30,27 +29,6 @@ export interface SurfaceView {
   readonly active: PlaceKey;
   readonly open: PlaceKey | undefined;
   readonly words: Messages;
-}
-
-/** The true lesions as they are drawn. */
-function truthMarks({ patient }: Truth): LesionMark[] {
-  return (patient?.lesions ?? []).flatMap((lesion): LesionMark[] => {
-    const whole = pieceFromKey(lesion.piece as PieceKey);
-    const pieces = whole
-      ? [whole]
-      : ['proximal', 'distal'].flatMap((part) => pieceFromKey(`${lesion.piece} ${part}` as PieceKey) ?? []);
-    const [first] = pieces;
-    if (!first) return [];
-    const arm = /brachi|subclavian|axillary|radial|ulnar/.test(first.artery);
-    const side = first.side === 'midline' ? 'right' : first.side;
-    return [
-      {
-        limb: `${side} ${arm ? 'arm' : 'leg'}`,
-        kind: lesion.narrowing >= 100 ? 'block' : 'narrowing',
-        pieces: pieces.map((piece) => ({ piece, weight: 1 / pieces.length })),
-      },
-    ];
-  });
 }
 
 /** All that the map shows. Before the answer nothing is drawn but what was found at the sites: every artery as if all were well. */

@@ -110,7 +110,8 @@ describe('a patient to practise on', () => {
     expect(element.answered).to.equal(true);
     expect(element.shadowRoot!.activeElement?.textContent).to.equal('Mark sheet');
     expect(find(element, '.total b').textContent).to.equal('20');
-    expect(find(element, '.sheet').textContent).to.include('None missed');
+    expect(element.shadowRoot!.querySelectorAll('.flags .missed').length).to.equal(0);
+    expect(find(element, '.flags').textContent).to.include('Found:');
     expect(find(element, '.told').children.length).to.be.greaterThan(1);
     // After the answer nothing more is examined.
     find(element, '.site[tabindex="0"]').focus();
@@ -275,6 +276,7 @@ describe('a patient to practise on', () => {
     const element = await met(html`<pulse-practice code=${CODE} examiner lang="en"></pulse-practice>`);
     expect(text(element)).to.include('It tells the truth: not for the candidate');
     expect(text(element)).to.include('Acute IIb');
+    expect(text(element)).to.include('Acute limb ischaemia');
     expect(element.shadowRoot!.querySelectorAll('tbody input[type="checkbox"]').length).to.be.greaterThan(40);
     expect(element.shadowRoot!.querySelector('.site')).to.equal(null);
   });
