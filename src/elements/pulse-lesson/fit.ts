@@ -59,7 +59,7 @@ export const closeStyles = css`
     line-height: calc(34 * var(--u));
   }
   [data-close].listed .picture {
-    block-size: calc(260 * var(--u));
+    block-size: calc(0.65 * var(--_tall) * var(--u));
   }
   [data-close] .seen {
     gap: calc(12 * var(--u));

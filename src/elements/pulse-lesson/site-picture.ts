@@ -21,7 +21,7 @@ import { styled } from '../common/styled.js';
 import { plateFor, plateKit } from '../pulse-map/plate/fetched.js';
 
 /** Width and height of the picture on the slide, in units of the slide. */
-const PICTURE = { width: 860, height: 640, low: 400 } as const;
+const PICTURE = { width: 860, height: 640 } as const;
 /** Figure units across which a site is shown enlarged. */
 const CLOSE = 400;
 /** Sizes on the slide, in its units; 30 is well read from the last row. */
@@ -44,8 +44,8 @@ export interface PictureView {
   /** Only what was revealed. */
   readonly record: Examination;
   readonly messages: Messages;
-  /** Leaves room below for a long list. */
-  readonly low?: boolean;
+  /** Lower than usual, in slide units, so that there is room below for a list. */
+  readonly low?: number;
 }
 
 interface Frame {
@@ -109,7 +109,7 @@ export function targetsOf(act: LessonAct | undefined): readonly Place[] {
 }
 
 function frameOf({ act, lesson, record, low }: PictureView): Frame {
-  const tall = low ? PICTURE.low : PICTURE.height;
+  const tall = low ?? PICTURE.height;
   const targets = targetsOf(act);
   const [first] = targets;
   const armsOnly = !lesson.limbs.includes('leg');
@@ -185,7 +185,7 @@ export function renderPicture(view: PictureView): TemplateResult {
     viewBox=${[box.x, box.y, box.width, box.height].map((n) => n.toFixed(1)).join(' ')}
     role="img"
     aria-label=${name}
-    ${styled({ '--_px': (10 * unit * 1.4).toFixed(3), '--_halo': 'var(--_body)' })}
+    ${styled({ '--_tall': String(view.low ?? PICTURE.height), '--_px': (10 * unit * 1.4).toFixed(3), '--_halo': 'var(--_body)' })}
   >
     <g class="ground">${frame.ground}</g>
     ${letters.map(({ side, x }) => svg`<text class="letter" x=${x} y=${letterY} font-size=${letter * unit}>${messages.anatomy.sideLetters[side]}</text>`)}

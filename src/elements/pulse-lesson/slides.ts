@@ -23,6 +23,9 @@ export interface SlideView {
 /** Most findings that a slide lists one below the other. */
 const IN_ONE_COLUMN = 4;
 
+/** Height of the picture above a list, in slide units: the fewer findings, the larger. */
+const ABOVE_LIST = { short: 560, long: 400 } as const;
+
 /** The glyphs of what a pulse or an artery can show, in the order of their meanings. */
 const SIGNS: Readonly<Partial<Record<LessonAct['kind'], readonly (TemplateResult | typeof nothing)[]>>> = {
   pulse: (['normal', 'reduced', 'absent'] as const).map(
@@ -108,9 +111,12 @@ function stepSlide(view: SlideView, step: LessonStep): TemplateResult {
   const meanings = words.meanings(act);
   const ends = act.kind === 'conclusion';
   const listed = !['pulse', 'listen', 'conclusion'].includes(act.kind);
+  // As large before the finding is revealed as after, so that nothing jumps.
+  const many = listed && findingsSaid(findingAt(lesson, step.id), speech).length > IN_ONE_COLUMN;
+  const low = listed ? ABOVE_LIST[many ? 'long' : 'short'] : undefined;
   return html`<div class="step ${listed ? 'listed' : ''}">
     <div class="seen">
-      ${renderPicture({ act, lesson, record, messages, low: listed })}
+      ${renderPicture({ act, lesson, record, messages, ...(low && { low }) })}
       ${ends ? nothing : findingBand(view, step)}
     </div>
     <div class="told">
