@@ -55,7 +55,7 @@ export const SEQUENCE: readonly LessonAct[] = [
 export const STEP_IDS: readonly StepId[] = SEQUENCE.map(stepIdOf);
 
 /** The limb that an act belongs to; none where it is about the patient as a whole. */
-function limbOf(act: LessonAct): LimbKind | undefined {
+export function limbOfAct(act: LessonAct): LimbKind | undefined {
   if (act.kind === 'pulse') return limbOfSite(act.place.site);
   if (act.kind === 'listen') return limbOfSite(act.site);
   return act.kind === 'test' ? BEDSIDE_TESTS[act.test].limb : undefined;
@@ -71,7 +71,7 @@ export function sequenceOf(
 ): readonly LessonStep[] {
   return SEQUENCE.flatMap((act): LessonStep[] => {
     const id = stepIdOf(act);
-    const limb = limbOf(act);
+    const limb = limbOfAct(act);
     if (without.includes(id) || (limb && !limbs.includes(limb))) return [];
     if (act.kind === 'test' && !USUAL.includes(act.test) && !tests.has(act.test)) return [];
     return [{ id, act, ...steps[id] }];

@@ -209,7 +209,12 @@ export class PulseLesson extends LitElement {
   #enter(): void {
     const map = this.renderRoot.querySelector('pulse-map');
     this.#enters = false;
-    if (!this.presenter) void map?.updateComplete.then(() => map.focus());
+    if (this.presenter) return;
+    // The map is as high as the window: what stands above it on the page makes room.
+    void map?.updateComplete.then(() => {
+      map.focus({ preventScroll: true });
+      this.renderRoot.querySelector('.slide')?.scrollIntoView({ block: 'start' });
+    });
   }
 
   #changed(before: Show): void {

@@ -1,4 +1,6 @@
 import { html, type TemplateResult } from 'lit';
+import type { LessonAct } from '../../lesson/index.js';
+import { limbOfAct } from '../../lesson/steps.js';
 import type { SlideView } from './slides.js';
 import type { Stage } from './stage.js';
 
@@ -15,7 +17,16 @@ export interface MarkView extends SlideView {
 /** A remote leads out of the map wherever its focus is: these two keys are not the map's here. */
 const WAYS: Readonly<Record<string, 'next' | 'back'>> = { PageDown: 'next', PageUp: 'back' };
 
-export function renderMark({ speech, store, mirror, map, leave }: MarkView): TemplateResult {
+/** The part of the body that a step is about. */
+function viewOf(act: LessonAct | undefined): 'arms' | 'legs' | 'auto' {
+  const limb = act && limbOfAct(act);
+  if (limb === 'leg') return 'legs';
+  return limb ? 'arms' : 'auto';
+}
+
+export function renderMark(view: MarkView): TemplateResult {
+  const { steps, show, speech, store, mirror, map, leave } = view;
+  const act = steps[show.at - 1]?.act;
   const words = speech.parts.lesson;
   const remote = {
     capture: true,
@@ -27,20 +38,22 @@ export function renderMark({ speech, store, mirror, map, leave }: MarkView): Tem
       leave(way);
     },
   };
+  const ready = map === 'there';
+  const title = html`<strong slot="tools">${words.marks.title}</strong>`;
   return html`<div class="marking" @keydown=${remote}>
-    <div class="whose">
-      <h2>${words.marks.title}</h2>
-      <p class="how">${mirror ? words.marks.mirror : words.marks.whose}</p>
-    </div>
+    ${ready ? '' : html`<p role="status">${map === 'failed' ? words.marks.failed : words.marks.loading}</p>`}
     ${
-      map === 'there'
+      ready
         ? html`<pulse-map
             .store=${store}
             ?readonly=${mirror}
+            view=${viewOf(act)}
             lang=${speech.tag}
             label=${words.marks.title}
-          ></pulse-map>`
-        : html`<p role="status">${map === 'failed' ? words.marks.failed : words.marks.loading}</p>`
+            >${mirror ? '' : title}</pulse-map
+          >`
+        : ''
     }
+    <p class="how">${mirror ? words.marks.mirror : words.marks.whose}</p>
   </div>`;
 }

@@ -294,26 +294,21 @@ export const slideStyles = css`
   .slide.mapped {
     aspect-ratio: auto;
     overflow: visible;
-    padding: calc(24 * var(--u)) calc(32 * var(--u));
+    padding: 0;
   }
   .marking {
     ${unsafeCSS(MAPPED.map((token) => `--pulse-map-${token}: var(--_${token});`).join(''))}
   }
-  .marking .whose {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0 calc(32 * var(--u));
-    align-items: baseline;
-    margin-block-end: calc(12 * var(--u));
-  }
-  .marking h2 {
-    font-size: calc(44 * var(--u));
-    line-height: calc(52 * var(--u));
+  .marking strong {
+    align-self: center;
+    font-size: max(calc(28 * var(--u)), calc(18 * var(--_text)));
+    line-height: 1.2;
   }
   .marking .how {
-    margin-block: 0;
-    font-size: calc(28 * var(--u));
-    line-height: calc(36 * var(--u));
+    margin: 0;
+    padding: calc(8 * var(--u)) calc(24 * var(--u));
+    font-size: max(calc(28 * var(--u)), calc(15 * var(--_text)));
+    line-height: 1.3;
   }
   .black {
     position: absolute;

@@ -61,6 +61,7 @@ describe('what the room marks during a lesson', () => {
     await press('m');
     const map = await opened(screen);
     await focused(map);
+    expect(map.view).to.equal('legs');
     await mark(map, 'left femoral');
     await until(() => gradeOf(map.examination, 'left femoral') === 'absent', 'the grade is recorded');
     await until(() => gradeOf(mapOf(desk)?.examination, 'left femoral') === 'absent', 'the desk follows');
