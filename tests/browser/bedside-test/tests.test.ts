@@ -140,7 +140,10 @@ describe('positions of the arm', () => {
     expect(readableText(control)).to.match(/Of healthy people 57% lose or change the pulse/);
     await tap(control, 'In position: start');
     pass(60);
-    await new Promise((done) => setTimeout(done, 120));
+    await until(
+      () => (control.value?.left as { seconds?: number } | undefined)?.seconds === 60,
+      'the minute that passed',
+    );
     await drawn(control);
     expect(control.value?.left).to.deep.equal({
       before: 'normal',

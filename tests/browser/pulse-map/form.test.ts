@@ -6,6 +6,7 @@ import { behavesLikeAFormControl } from '../tools/form-contract.js';
 import { keepsWhatItCannotRead, UNREADABLE_RECORDS } from '../tools/unread-contract.js';
 import { saidAll, settled, site } from '../tools/map.js';
 import { allByRole, byRole, painted } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 before(() => setViewport({ width: 940, height: 1000 }));
 
@@ -71,7 +72,8 @@ describe('a page that is left and come back to', () => {
       load = loaded();
       frame.contentWindow?.history.back();
       await load;
-      expect((await mapIn()).value).to.equal(FIRST);
+      const again = await mapIn();
+      await until(() => again.value === FIRST, 'the record that the browser restores');
     } finally {
       frame.remove();
     }

@@ -5,6 +5,7 @@ import { examined } from '../../tools/examinations.js';
 import { emulate, focused } from '../../tools/real-input.js';
 import { openMap, settled, site } from '../tools/map.js';
 import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 /** A page of A4 within margins of 12 mm, in px. */
 const PAPER = { width: 703, height: 1031 };
@@ -34,7 +35,7 @@ async function printed(width = PAPER.width): Promise<{ map: PulseMap; sheet: HTM
   const map = await openMap({ width, examination: SICK });
   await customElements.whenDefined('limb-flags');
   await emulate({ media: 'print' });
-  await settled(map);
+  await until(() => sheets(map).length === 1, 'the sheet');
   await settled(map);
   return { map, sheet: sheetOf(map) };
 }
