@@ -48,7 +48,7 @@ export const PALETTE = {
   /** Arteries near the skin. */
   vessel: { light: '#A85D55', dark: '#B5766F' },
   /** Deep arteries. */
-  deep: { light: '#B8736B', dark: '#9F6660' },
+  deep: { light: '#B16D66', dark: '#A86F69' },
   /** Body. */
   body: { light: '#EEEAE4', dark: '#262C33' },
   /** Outline of the body. */

@@ -157,6 +157,18 @@ function called(view: View, { examinedAt }: Examination, { map }: Messages): str
   return [map.name, view === 'whole' ? '' : map.views[view], map.when(examinedAt)].filter(Boolean).join(', ');
 }
 
+/** Within what the marks on the skin stay, in units of the drawing: the box of a plate, or the limb that stands alone. */
+function skinClipOf({ plate }: Layout, limb: string | undefined): string | undefined {
+  return plate ? `M0 0H${plate.size[0]}V${plate.size[1]}H0Z` : limb;
+}
+
+/** Marks on the skin, cut where the drawing ends, as on the map. */
+function clippedSkin(text: string, clip: string | undefined, transform: string, id: string): string {
+  if (!text || !clip) return text;
+  const path = tag('clipPath', { id }, tag('path', { transform, d: clip }));
+  return path + group({ 'clip-path': `url(#${id})` }, text);
+}
+
 /** The present picture of a record, whose words are given. */
 export function stillPicture(examination: Examination, options: WordedOptions): StillPicture {
   const { words, names = false, earlier, shared = false, font = FONT } = options;
@@ -228,7 +240,14 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
       names ? paperText(width, height, ink) : '',
       clip ? tag('clipPath', { id: `${id}-limb` }, tag('path', { d: clip })) : '',
       tag('g', { transform: shift, 'clip-path': clip && `url(#${id}-limb)` }, ground),
-      tiny ? '' : skinText(skin, layout, ink, words, (i) => `${id}-${i}`, names ? 0 : GRAIN),
+      tiny
+        ? ''
+        : clippedSkin(
+            skinText(skin, layout, ink, words, (i) => `${id}-${i}`, names ? 0 : GRAIN),
+            skinClipOf(layout, clip),
+            shift,
+            `${id}-skin`,
+          ),
       leadersText(layout, ink),
       tiny ? '' : lettersText(layout.letters, ink, words, layout.letterSize),
       plate ? captionsText(layout, ink, words) : '',

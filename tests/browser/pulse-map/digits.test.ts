@@ -13,7 +13,8 @@ import {
 } from '../../../src/examination/index.js';
 import { click, emulate, focused, press } from '../../tools/real-input.js';
 import { choose, chooser, eventsOf, openMap, settled, status } from '../tools/map.js';
-import { allByRole, byRole, nameOf } from '../tools/perceive.js';
+import { allByRole, byRole, nameOf, painted } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 const LEFT_ARM: DigitLimb = { kind: 'arm', side: 'left' };
 
@@ -160,7 +161,8 @@ describe('fingers and toes on their plates', () => {
     });
     await emulate({ media: 'print' });
     try {
-      await map.updateComplete;
+      const sheetOf = (): Element | null | undefined => map.shadowRoot?.querySelector('.sheet .facts');
+      await until(sheetOf, 'the page hears that it is printed');
       const sheet = map.shadowRoot?.querySelector('.sheet') as Element;
       expect(sheet.querySelector('.digit .t-gangrene') === null).to.equal(false);
       expect(sheet.querySelector('.facts')?.textContent).to.include(
@@ -169,6 +171,7 @@ describe('fingers and toes on their plates', () => {
       expect(map.toSVG()).to.include('<title>Left thumb: gangrene</title>');
     } finally {
       await emulate({});
+      await painted();
     }
   });
 });

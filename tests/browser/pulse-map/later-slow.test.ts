@@ -5,8 +5,10 @@ import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { later } from '../../../src/elements/pulse-map/fetched.js';
 import { examined } from '../../tools/examinations.js';
 import { click } from '../../tools/real-input.js';
+import { reader } from '../../../src/elements/pulse-reading/reader.js';
 import { heldBack } from '../tools/held-back.js';
 import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 describe('a map whose later parts are slow', () => {
   it('takes findings meanwhile, and opens what was asked for once they are there', async () => {
@@ -56,6 +58,64 @@ describe('a map whose later parts are slow', () => {
       restore();
       map.remove();
     });
+
+  const FOLDS = {
+    'Onset and delays': 'Radial pulses compared',
+    'Whole limbs': 'Clear right leg',
+  };
+  for (const [heading, inner] of Object.entries(FOLDS))
+    it(`fills the fold "${heading}" that was opened before, and keeps it open`, async () => {
+      const { arrive, restore } = await heldBack();
+      const map = document.createElement('pulse-map') as unknown as PulseMap;
+      document.body.append(map);
+      try {
+        await map.updateComplete;
+        const summary = [...(map.shadowRoot?.querySelectorAll('summary') ?? [])].find(
+          (one) => one.textContent?.trim() === heading,
+        ) as HTMLElement;
+        const fold = summary.parentElement as HTMLDetailsElement;
+        await click(summary);
+        await until(() => fold.open, 'the fold opens');
+        expect(readableText(fold).includes(inner), 'before').to.equal(false);
+        arrive();
+        await until(() => readableText(fold).includes(inner), 'its content arrives');
+        expect(fold.isConnected && fold.open).to.equal(true);
+      } finally {
+        restore();
+        map.remove();
+      }
+    });
+
+  it('warms the engine once for all maps of a page, and only when the browser is idle', async () => {
+    await later.load();
+    const warm = later.part?.limbs.warm;
+    const { arrive, restore } = await heldBack();
+    const known = reader.part;
+    const { requestIdleCallback } = window;
+    const asked: unknown[] = [];
+    window.requestIdleCallback = (act) => asked.push(act);
+    reader.part = undefined;
+    const maps = [0, 1].map(() => document.createElement('pulse-map') as unknown as PulseMap);
+    try {
+      document.body.append(...maps);
+      await Promise.all(maps.map((map) => map.updateComplete));
+      await painted();
+      expect(asked.includes(warm), 'before it has arrived').to.equal(false);
+      arrive();
+      await until(() => reader.part !== undefined, 'the engine arrives');
+      await Promise.all(maps.map((map) => map.updateComplete));
+      for (const map of maps) {
+        map.requestUpdate();
+        await map.updateComplete;
+      }
+      expect(asked.filter((act) => act === warm).length).to.equal(1);
+    } finally {
+      window.requestIdleCallback = requestIdleCallback;
+      reader.part = known ?? reader.part;
+      restore();
+      for (const map of maps) map.remove();
+    }
+  });
 
   it('keeps a given record until what reads it is there: nothing overwrites it meanwhile', async () => {
     const { part, load } = later;

@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { figureBody, figureSVG, VIEWS } from '../../../src/picture.js';
-import { isPulseSite, PLATE_VIEWS, plateOf } from '../../../src/anatomy/index.js';
+import {
+  isPlateView,
+  isPulseSite,
+  PLATE_BOXES,
+  PLATE_VIEWS,
+  plateOf,
+  type PlateView,
+} from '../../../src/anatomy/index.js';
 import { addMark, emptyExamination, PLACES, restNormal, setPulse } from '../../../src/core.js';
 import { PALETTE } from '../../../src/drawing/palette.js';
-import { placesIn } from '../../../src/drawing/index.js';
+import { clipOf, placesIn } from '../../../src/drawing/index.js';
 import '../../../src/locale/de/register.js';
 import { messagesFor } from '../../../src/locale/index.js';
 import { anyExamination, gradedExamination } from '../../tools/arbitraries.js';
@@ -210,6 +217,39 @@ describe('figureSVG of a plate', () => {
       expect(titles(text).includes('Left heel (plantar): ulcer'), view).toBe(seen);
     }
   });
+});
+
+describe('marks on the skin of a picture', () => {
+  // Round the figure's axis (600), between the groins.
+  const points = Array.from({ length: 16 }, (_, i): [number, number] => [
+    600 + 90 * Math.cos((i * Math.PI) / 8),
+    720 + 60 * Math.sin((i * Math.PI) / 8),
+  ]);
+  const marked = addMark(emptyExamination(), { kind: 'redness', points });
+
+  it.each(VIEWS)('%s: are cut where the limb or the plate ends, and nowhere on the whole body', (view) => {
+    const plate = isPlateView(view);
+    const on = plate ? addMark(marked, { kind: 'ulcer', on: { plate: view, points: edge(view) } }) : marked;
+    for (const names of [true, false]) {
+      const text = figureSVG(on, { view, names });
+      const [, id] = /<g clip-path="url\(#([^)]*-skin)\)">(?:<g[^>]*>)<title>/.exec(text) ?? [];
+      const shown = titles(text).some((one) => /redness|ulcer/.test(one));
+      const within = plate ? `M0 0H${PLATE_BOXES[plateOf(view).name].join('V')}H0Z` : clipOf(view);
+      expect(id !== undefined, `${view} ${names}`).toBe(shown && within !== undefined);
+      if (id === undefined) continue;
+      const clip = new RegExp(`<clipPath id="${id}"><path transform="([^"]*)" d="([^"]*)"`).exec(text);
+      expect(clip?.[2]).toBe(within);
+      // The very transform with which the body is drawn.
+      expect(text).toContain(`<g transform="${clip?.[1]}"`);
+    }
+  });
+
+  /** A mark across the upper edge of a plate. */
+  function edge(view: PlateView): [number, number][] {
+    const [across] = PLATE_BOXES[plateOf(view).name];
+    const x = view === 'legs-behind' ? 300 : across / 2 - 40;
+    return points.map(([px, py]) => [x + (px - 600) / 2, 30 + (py - 720)]);
+  }
 });
 
 describe('figureSVG as small as a line of text', () => {

@@ -10,7 +10,16 @@ import {
   wcagContrast,
 } from 'culori';
 import { describe, expect, it } from 'vitest';
-import { FORCED, PALETTE, type Token, type Tone } from '../../../src/drawing/index.js';
+import {
+  FORCED,
+  type Paint,
+  type PaintTable,
+  PALETTE,
+  type Token,
+  type Tone,
+} from '../../../src/drawing/index.js';
+import { DIGIT_GLYPHS, DIGIT_KINDS, DIGIT_PAINT } from '../../../src/drawing/plates/digits.js';
+import { PLATE_PAINT } from '../../../src/drawing/plates/paint.js';
 
 const SCHEMES = ['light', 'dark'] as const satisfies readonly (keyof Tone)[];
 type Scheme = (typeof SCHEMES)[number];
@@ -123,6 +132,50 @@ describe('the fills of any two grades', () => {
       });
     }
   }
+});
+
+describe('what is drawn on a plate', () => {
+  /** The colour by which each part stands out from the skin: its line, where it has one, else its fill. */
+  const parts = (table: PaintTable, which: RegExp): [string, Token][] =>
+    Object.entries(table)
+      .filter(([selector]) => which.test(selector))
+      .map(([selector, { stroke, fill }]) => [
+        selector,
+        (stroke && stroke !== 'none' ? stroke : fill) as Token,
+      ]);
+  const PARTS = [
+    ...parts(PLATE_PAINT, /^\.p-(near|deep|behind|behind-hollow|thinning|hollow)$/),
+    ...parts(DIGIT_PAINT, /^\.t-.*\.(line|dash|fill)$/),
+  ];
+
+  it('is every depth of artery and every state of a digit', () => {
+    expect(PARTS.length).toBe(6 + DIGIT_KINDS.length);
+  });
+
+  for (const [seen, filter] of Object.entries(SEEN))
+    it.each(SCHEMES)(`stands out from the skin 3 to 1 in ${seen}, %s`, (scheme) => {
+      const as = (token: Token): Color => filter(parse(PALETTE[token][scheme]) as Color);
+      const faint = PARTS.filter(([, token]) => wcagContrast(as(token), as('body')) < 3);
+      expect(faint).toEqual([]);
+    });
+
+  it.each(Object.entries(SEEN))(
+    'tells what a glyph of a digit holds by lightness, too, in %s',
+    (_seen, filter) => {
+      for (const scheme of SCHEMES) {
+        const as = (token: Token): Color => filter(parse(PALETTE[token][scheme]) as Color);
+        for (const kind of DIGIT_KINDS) {
+          const paint = (part: string): Paint => (DIGIT_PAINT as PaintTable)[`.t-${kind} .${part}`] ?? {};
+          const [shape, inner] = DIGIT_GLYPHS[kind];
+          const ground = paint(shape.paint).fill as Token;
+          if (inner) {
+            const line = paint(inner.paint).stroke as Token;
+            expect(wcagContrast(as(line), as(ground)), `${kind}, ${scheme}`).toBeGreaterThanOrEqual(3);
+          }
+        }
+      }
+    },
+  );
 });
 
 describe('red', () => {
