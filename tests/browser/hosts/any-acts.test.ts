@@ -248,7 +248,7 @@ class Trial {
     ) {
       const sent = new FormData(form).get('it') ?? '';
       // A form carries no half characters.
-      const whole = new TextDecoder().decode(new TextEncoder().encode(value));
+      const whole = new TextDecoder('utf-8', { ignoreBOM: true }).decode(new TextEncoder().encode(value));
       if (value !== '' && sent !== whole)
         this.faults.push(`the form sends ${asText(sent).slice(0, 80)} for ${value.slice(0, 80)}`);
     }
