@@ -7,6 +7,7 @@ import {
   isOwnLesson,
   keepRecordLesson,
   leftOut,
+  notRead,
   OWN_LESSONS,
   type OwnLesson,
   ownLesson,
@@ -48,10 +49,11 @@ export class LectureRoom extends LessonRoom {
     if (!file) return;
     this.fault = '';
     try {
-      if (await keepRecordLesson(await file.text())) {
+      const wrong = await keepRecordLesson(await file.text());
+      if (wrong === undefined) {
         this.own = { ...this.own, record: await ownLesson('record') };
         location.hash = hashOf({ page: 'lecture', lessonId: 'record' });
-      } else this.fault = 'This file holds no record of an examination.';
+      } else this.fault = `${file.name} holds no record of an examination. ${wrong}`;
     } catch {
       this.fault = 'The file could not be read.';
     }
@@ -72,11 +74,13 @@ export class LectureRoom extends LessonRoom {
         }
       </p>
       <p class="file-choice">
-        <label for="record-file">Show a record without name, dates and notes (JSON)</label>
+        <label for="record-file"
+          >Show a record without name, dates and notes (its JSON or a FHIR bundle)</label
+        >
         <input
           id="record-file"
           type="file"
-          accept=".json,application/json"
+          accept=".json,application/json,application/fhir+json"
           @change=${(event: Event) => void this.#openRecord(event.target as HTMLInputElement)}
         />
       </p>
@@ -116,6 +120,21 @@ export class LectureRoom extends LessonRoom {
       <a href=${hashOf({ page: 'lecture', lessonId, handOut: true })}>Hand-out to print</a>`;
   }
 
+  #aboutRecord(): TemplateResult {
+    const lines = notRead();
+    return html`<p class="hint">Left out: ${leftOut() || 'nothing'}.</p>
+      ${
+        lines.length
+          ? html`<details class="not-read">
+              <summary>Not read from the file: ${lines.length}</summary>
+              <ul lang=${examinationLanguage()}>
+                ${lines.map((line) => html`<li>${line}</li>`)}
+              </ul>
+            </details>`
+          : nothing
+      }`;
+  }
+
   #room(lesson: Lesson): TemplateResult {
     const lang = examinationLanguage();
     const id = this.lessonId;
@@ -125,7 +144,7 @@ export class LectureRoom extends LessonRoom {
         <a href=${hashOf({ page: 'lecture' })}>All lessons</a>
         ${this.presenter ? nothing : this.#ways(id)}
       </p>
-      ${id === 'record' && !this.presenter && !this.handOut ? html`<p class="hint">Left out: ${leftOut() || 'nothing'}.</p>` : nothing}
+      ${id === 'record' && !this.presenter && !this.handOut ? this.#aboutRecord() : nothing}
       <pulse-lesson
         .lesson=${lesson}
         ?presenter=${this.presenter}

@@ -114,7 +114,8 @@ function answers(fields: readonly Field[], visit: Visit): TemplateResult {
 }
 
 async function showInLesson(examination: string): Promise<void> {
-  if (await keepRecordLesson(examination)) location.hash = hashOf({ page: 'lecture', lessonId: 'record' });
+  if ((await keepRecordLesson(examination)) === undefined)
+    location.hash = hashOf({ page: 'lecture', lessonId: 'record' });
 }
 
 export function visitPage(
