@@ -76,6 +76,8 @@ function tryInEmptyProject(tarball) {
 }
 
 function release() {
+  // Refuses a changelog with nothing to release before minutes go into building.
+  datedChangelog(read('CHANGELOG.md'), '0.0.0', started.slice(0, 10));
   const lock = JSON.parse(read('package-lock.json'));
   const faults = licenceFaults(lock);
   if (faults.length) throw new Error(faults.join('\n'));
