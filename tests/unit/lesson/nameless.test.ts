@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseExamination } from '../../../src/examination/index.js';
+import { type Examination, parseExamination } from '../../../src/examination/index.js';
 import { leavesOf } from '../../../src/interchange/fields.js';
 import {
   examinationOf,
@@ -9,7 +9,8 @@ import {
   parseLesson,
   removedNames,
 } from '../../../src/lesson/index.js';
-import { readByRule } from '../../../src/localisation/index.js';
+import { readByRule, readExamination } from '../../../src/localisation/index.js';
+import { type RedFlag, redFlags } from '../../../src/triage/index.js';
 import { chronic, threatened } from '../../../stories/limb-records.js';
 import { anyRecord } from '../../tools/any-record.js';
 
@@ -61,6 +62,39 @@ describe('a record without name and dates', () => {
       }),
       { numRuns: 150 },
     );
+  });
+
+  it('reads the same by the network, whatever the record', () => {
+    fc.assert(
+      fc.property(anyRecord, (record) => {
+        // No finding of it is a point in time or a text.
+        expect(readExamination(namelessOf(record).examination).network).toEqual(
+          readExamination(record).network,
+        );
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('has the same red flags but for whom one called, save those that count from the clock time of an onset', () => {
+    const flags = (record: Examination): unknown =>
+      redFlags(record).map(({ calls: _calls, ...flag }: RedFlag & { readonly calls?: unknown }) => flag);
+    const untimed = anyRecord.filter((record) => !JSON.stringify(record).includes('"onsetAt"'));
+    fc.assert(
+      fc.property(untimed, (record) => {
+        expect(flags(namelessOf(record).examination)).toEqual(flags(record));
+      }),
+      { numRuns: 150 },
+    );
+    // Two hours before the examination is what only the two points in time tell; as a number it stays.
+    const timed = {
+      ...threatened,
+      examinedAt: '2026-11-02T21:00Z',
+      history: { leg: { left: { onset: 'sudden' as const, onsetAt: '2026-11-02T19:00Z' } } },
+    };
+    expect(namelessOf(timed).examination.history?.leg?.left).toEqual({ onset: 'sudden' });
+    const told = { ...timed, history: { leg: { left: { onset: 'sudden' as const, hours: 2 } } } };
+    expect(flags(namelessOf(told).examination)).toEqual(flags(told));
   });
 
   it('changes nothing when it is done again', () => {
