@@ -47,7 +47,7 @@ import { type MapView, mapKey, placeOf, renderTools } from './hand.js';
 import { KeptResults } from './kept.js';
 import { progressStyles, renderProgress } from './progress.js';
 import { renderSetup, type Setup, setupOf } from './setup.js';
-import { renderSheet } from './sheet.js';
+import { renderSheet, sheetStyles } from './sheet.js';
 import { type Speech, timeSaid } from './said.js';
 import { practiceStyles } from './styles.js';
 import { renderSurface, surfaceOf } from './surface.js';
@@ -78,6 +78,7 @@ export class PulsePractice extends LitElement {
     glyphStyles,
     figureStyles,
     practiceStyles,
+    sheetStyles,
     progressStyles,
   ];
 

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { css, html, nothing, type TemplateResult } from 'lit';
 import type { Level, LimbKey } from '../../anatomy/index.js';
 import {
   actsOf,
@@ -109,7 +109,7 @@ const FIELD_OF = {
 function marksTable({ sheet }: Worked, round: Round, speech: Speech): TemplateResult {
   const words = speech.parts.practice;
   const [right, yours] = [rightSaid(sheet.right, speech), answerSaid(round.answer ?? {}, speech)];
-  return html`<table class="marks">
+  return html`<table class="marks wide">
     <thead>
       <tr>
         <td></td>
@@ -228,7 +228,7 @@ function comparison(patient: HiddenPatient, round: Round, speech: Speech): Templ
   if (!acts.length) return section(words.expected, undefined, words.nothingDone);
   return html`<details class="compared">
     <summary>${words.expected}</summary>
-    <table class="marks">
+    <table class="marks wide">
       <thead>
         <tr>
           <th scope="col">${words.done}</th>
@@ -275,3 +275,28 @@ export function renderSheet(
     <p class="hint">${words.invented} ${words.notAdvice}</p>
   </section>`;
 }
+
+export const sheetStyles = css`
+  /* Four columns do not fit a telephone: what is marked stands above what was answered and what is there. */
+  @container (max-width: 560px) {
+    .wide tr {
+      display: grid;
+      grid-template-columns: repeat(2, minmax(0, 1fr)) minmax(0, auto);
+      border-block-start: 1px solid var(--_line);
+    }
+    .compared .wide tr {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+    }
+    .wide th,
+    .wide td {
+      border: 0;
+    }
+    .wide thead tr > :first-child {
+      display: none;
+    }
+    .wide tbody th {
+      grid-column: 1 / -1;
+      padding-block-end: 0;
+    }
+  }
+`;

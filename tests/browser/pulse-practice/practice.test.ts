@@ -136,6 +136,11 @@ describe('a patient to practise on', () => {
     expect(element.answered).to.equal(true);
     expect(document.documentElement.scrollWidth).to.be.most(390);
     expect(find(element, '.sheet').textContent).to.include('Truth');
+    // What is marked has a line of its own, so that no column is too narrow for a word.
+    const row = find(element, '.wide tbody tr');
+    const [name, cell] = [row.querySelector('th')!, row.querySelector('td')!];
+    expect(name.getBoundingClientRect().bottom).to.be.most(cell.getBoundingClientRect().top + 1);
+    expect(cell.getBoundingClientRect().width).to.be.greaterThan(100);
   }).timeout(120_000);
 
   it('shows nothing of the truth before the answer, on the map or in words, and all of it after', async () => {
