@@ -1,5 +1,5 @@
 /* global document */
-// The built demo without a connection: loads it once, stops the server, and goes on; then a newer build, which must be told and come in
+// The built demo without a connection: loads it once, asks whether it can be installed, stops the server, and goes on; then a newer build, which must be told and come in
 // when asked for. Run after `vite build --config demo/vite.config.ts`.
 import assert from 'node:assert/strict';
 import { appendFileSync, readFileSync } from 'node:fs';
@@ -29,6 +29,9 @@ try {
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
   await page.reload();
   await page.waitForFunction(() => Boolean(navigator.serviceWorker.controller), WAIT);
+  const devtools = await page.createCDPSession();
+  const { installabilityErrors } = await devtools.send('Page.getInstallabilityErrors');
+  assert.deepEqual(installabilityErrors, [], 'what keeps the demo from being installed');
 
   await demo.stop();
   await assert.rejects(fetch(address), 'the server is gone');
@@ -50,7 +53,7 @@ try {
   await page.evaluate(() => document.querySelector('.update button').click());
   await loaded;
   await page.waitForFunction(() => !document.querySelector('.update'), WAIT);
-  console.log('The demo works without a connection, and tells of a newer version.');
+  console.log('The demo can be installed, works without a connection, and tells of a newer version.');
 } finally {
   await browser.close();
   await demo.end();
