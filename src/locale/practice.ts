@@ -56,6 +56,8 @@ export interface PracticeWords {
   readonly title: string;
   patient(code: string): string;
   readonly invented: string;
+  /** Where a Doppler probe was held to a wrist. */
+  readonly wristSignal: string;
   /** Who it is and what brings them, in one or two sentences. */
   brief(age: number, complaint: Complaint, side: Side | undefined): string;
   /** Beginning: which patient. */

@@ -124,6 +124,11 @@ function offered(act: PracticeAct, { limbs }: HiddenPatient): boolean {
   return true;
 }
 
+function isAtWrist(id: PracticeActId): boolean {
+  const act = practiceActOf(id);
+  return act?.kind === 'doppler' && (act.place.site === 'radial' || act.place.site === 'ulnar');
+}
+
 /** What was found so far, the latest first. */
 export function foundList({
   patient,
@@ -148,7 +153,8 @@ export function foundList({
             })}
           </ol>`
         : html`<p class="hint">${words.nothingYet}</p>`
-    }`;
+    }
+    ${round.acts.some(isAtWrist) ? html`<p class="hint">${words.wristSignal}</p>` : nothing}`;
 }
 
 /** The side of the map while the patient is examined. */

@@ -244,6 +244,7 @@ export function renderExaminer(patient: HiddenPatient, speech: Speech): Template
     <p class="row no-print">
       <button type="button" class="button" @click=${() => print()}>${words.print}</button>
     </p>
+    <p class="hint">${words.wristSignal}</p>
     <p class="hint">${words.invented} ${words.notAdvice}</p>
   </section>`;
 }

@@ -277,8 +277,11 @@ export function renderSheet(
 }
 
 export const sheetStyles = css`
-  /* Four columns do not fit a telephone: what is marked stands above what was answered and what is there. */
-  @container (max-width: 560px) {
+  .sheet {
+    container-type: inline-size;
+  }
+  /* Four columns do not fit a narrow sheet: what is marked stands above what was answered and what is there. */
+  @container (max-width: 460px) {
     .wide tr {
       display: grid;
       grid-template-columns: repeat(2, minmax(0, 1fr)) minmax(0, auto);

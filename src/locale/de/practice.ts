@@ -20,6 +20,8 @@ export const practice: PracticeWords = {
   title: 'Üben',
   patient: (code) => `Fall ${code}`,
   invented: 'Erfunden und simuliert. Nur zum Üben: Nichts hier ist ein Rat zu einem wirklichen Menschen.',
+  wristSignal:
+    'Die simulierte Hand ist warm und in Ruhe: Ein monophasisches Signal am Handgelenk ist dort üblich und allein kein Zeichen einer Krankheit.',
   brief: (alter, klage, seite) => {
     const am = seite === 'right' ? 'rechten' : 'linken';
     const das = seite === 'right' ? 'rechte' : 'linke';

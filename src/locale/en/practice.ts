@@ -17,6 +17,8 @@ export const practice: PracticeWords = {
   title: 'Practice',
   patient: (code) => `Patient ${code}`,
   invented: 'Invented and simulated. For practice only: nothing here is advice about a real person.',
+  wristSignal:
+    'The simulated hand is warm and at rest: a monophasic signal at the wrist is usual there, and by itself no sign of disease.',
   brief: (age, complaint, side) => {
     const of = side ? `${side} ` : '';
     const story = {

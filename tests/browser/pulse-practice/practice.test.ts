@@ -14,6 +14,7 @@ import {
 } from '../../../src/practice/index.js';
 import { truthOf } from '../../../src/practice/hidden.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
+import { until } from '../tools/until.js';
 
 /** An acute leg: one limb, a sure hand. */
 const CODE = 'clear-15';
@@ -141,7 +142,24 @@ describe('a patient to practise on', () => {
     const [name, cell] = [row.querySelector('th')!, row.querySelector('td')!];
     expect(name.getBoundingClientRect().bottom).to.be.most(cell.getBoundingClientRect().top + 1);
     expect(cell.getBoundingClientRect().width).to.be.greaterThan(100);
+    // Beside the map, where a tablet leaves as little room, too.
+    await setViewport({ width: 820, height: 1180 });
+    await until(() => element.getBoundingClientRect().width > 700, 'the wide page');
+    expect(name.getBoundingClientRect().bottom).to.be.most(cell.getBoundingClientRect().top + 1);
+    expect(cell.getBoundingClientRect().width).to.be.greaterThan(100);
   }).timeout(120_000);
+
+  it('says what a signal at the wrist of the simulated hand means, once one was listened to', async () => {
+    const element = await met();
+    const said = (): boolean => text(element).includes('monophasic signal at the wrist is usual');
+    await click(find(element, '[data-tool="doppler"]'));
+    await click(site(element, 'left brachial'));
+    await element.updateComplete;
+    expect(said()).to.equal(false);
+    await click(site(element, 'left radial'));
+    await element.updateComplete;
+    expect(said()).to.equal(true);
+  });
 
   it('shows nothing of the truth before the answer, on the map or in words, and all of it after', async () => {
     const element = await met();
