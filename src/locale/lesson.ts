@@ -1,6 +1,6 @@
 import type { LimbKey, Place, SiteId } from '../anatomy/index.js';
 import { BEDSIDE_TESTS } from '../bedside/index.js';
-import type { BedsideTestId } from '../examination/index.js';
+import type { BedsideTestId, Bruit } from '../examination/index.js';
 
 /** What is done in a step; a layer above has the sequence. */
 type Act =
@@ -108,7 +108,13 @@ export interface LessonWords {
     /** @param ms after the heart */
     arrives(ms: number): string;
     readonly lost: string;
-    readonly press: string;
+    /** With what a site is heard. */
+    readonly listen: string;
+    readonly by: Readonly<Record<'doppler' | 'bruit', string>>;
+    readonly bruits: Readonly<Record<Bruit, string>>;
+    /** Caption of the table of bruits. */
+    readonly sounds: string;
+    readonly press: Readonly<Record<'doppler' | 'bruit', string>>;
   };
   /** The map on which the room marks, beside what the lesson finds. */
   readonly marks: {

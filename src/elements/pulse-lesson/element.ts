@@ -249,14 +249,15 @@ export class PulseLesson extends LitElement {
     }
   }
 
-  /** Lets a place be heard: with the stethoscope where the step listens, else with the Doppler probe. Silence without one. */
+  /** Lets a place be heard: as chosen beside the wave, with the stethoscope where the step listens, else with the Doppler probe. */
   #listen(place: Place | undefined): void {
     const { lesson } = this;
     if (!lesson?.patient) return;
     if (!place) return this.#ear.quiet();
-    const listens = !this.#show.wave && this.#stage.step?.act.kind === 'listen';
-    const patient = this.#show.wave ? this.#wave.patientFor(lesson, this.#show.revealed) : lesson.patient;
-    this.#ear.hear(patient, place, listens ? 'bruit' : 'doppler');
+    const { wave, revealed } = this.#show;
+    const listens = this.#stage.step?.act.kind === 'listen';
+    const patient = wave ? this.#wave.patientFor(lesson, revealed) : lesson.patient;
+    this.#ear.hear(patient, place, wave ? this.#wave.by : listens ? 'bruit' : 'doppler');
   }
 
   readonly #seen = (): void => {

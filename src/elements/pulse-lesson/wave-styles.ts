@@ -73,6 +73,9 @@ export const waveStyles = css`
     font-size: calc(28 * var(--u));
     line-height: calc(34 * var(--u));
   }
+  .arrivals + .wave-set {
+    margin-block: calc(14 * var(--u)) 0;
+  }
   .arrivals :is(th, td) {
     padding: 0;
     border-block-end: calc(2 * var(--u)) solid var(--_line);
@@ -93,7 +96,7 @@ export const waveStyles = css`
     font-variant-numeric: tabular-nums;
     cursor: pointer;
   }
-  .arrivals .absent {
+  .arrivals :is(.absent, .bruit) {
     font-weight: 700;
   }
   .arrivals [aria-pressed='true'] {

@@ -1,7 +1,17 @@
 import type { ReactiveControllerHost } from 'lit';
 import { cropOf } from '../../drawing/index.js';
-import { type Patient, type PatientInput, patientOf, type PulseWave, pulseWave } from '../../flow/index.js';
+import type { Bruit } from '../../examination/index.js';
+import {
+  findingsOf,
+  type Patient,
+  type PatientInput,
+  patientOf,
+  type PulseWave,
+  pulseWave,
+  simulate,
+} from '../../flow/index.js';
 import type { Lesson } from '../../lesson/index.js';
+import type { Listening } from './ear.js';
 import { LINE, paintStill, paintWave, waveLines } from './wave-lines.js';
 
 /** How many times slower than the heart the wave is shown: at its own speed it reaches a foot within a blink. */
@@ -20,8 +30,11 @@ export class Wave {
   slowness: Slowness = 10;
   /** Set by the teacher; without it the patient's own. */
   rate: number | undefined;
+  /** With what a site is heard. */
+  by: Listening = 'doppler';
   #wanted = true;
   #kept: { readonly key: string; readonly wave: PulseWave; readonly lines: Float32Array } | undefined;
+  #bruits: { readonly key: string; readonly at: ReadonlyMap<string, Bruit> } | undefined;
   #canvas: HTMLCanvasElement | undefined;
   #frame = 0;
   /** Time within the rhythm, s, and of the last frame, ms. */
@@ -42,6 +55,14 @@ export class Wave {
 
   waveFor(lesson: Lesson, revealed: readonly string[]): PulseWave {
     return this.#of(this.patientFor(lesson, revealed)).wave;
+  }
+
+  /** The bruits of whoever is shown, by place; a place without one is missing. */
+  bruitsFor(lesson: Lesson, revealed: readonly string[]): ReadonlyMap<string, Bruit> {
+    const patient = this.patientFor(lesson, revealed);
+    const key = JSON.stringify(patient);
+    if (this.#bruits?.key !== key) this.#bruits = { key, at: findingsOf(simulate(patient)).bruits };
+    return this.#bruits.at;
   }
 
   #of(patient: PatientInput): { readonly wave: PulseWave; readonly lines: Float32Array } {
@@ -67,7 +88,7 @@ export class Wave {
     this.host.requestUpdate();
   }
 
-  set(change: Partial<Pick<Wave, 'slowness' | 'rate'>>): void {
+  set(change: Partial<Pick<Wave, 'slowness' | 'rate' | 'by'>>): void {
     Object.assign(this, change);
     this.host.requestUpdate();
   }

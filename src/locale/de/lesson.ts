@@ -192,7 +192,14 @@ export const lesson: LessonWords = {
     site: 'Nach dem Herzen',
     arrives: (ms) => `nach ${ms} ms`,
     lost: 'kein Puls',
-    press: 'Eine Stelle drücken, um ihr Dopplersignal zu hören.',
+    listen: 'Hören mit',
+    by: { doppler: 'Doppler', bruit: 'Stethoskop' },
+    bruits: { systolic: 'Geräusch', continuous: 'kontinuierliches Geräusch', none: 'kein Geräusch' },
+    sounds: 'Was das Stethoskop an jeder Stelle hört',
+    press: {
+      doppler: 'Eine Stelle drücken, um ihr Dopplersignal zu hören.',
+      bruit: 'Eine Stelle drücken, um zu hören, was das Stethoskop dort hört.',
+    },
   },
   marks: {
     name: 'Eintragen',

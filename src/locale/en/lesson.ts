@@ -184,7 +184,14 @@ export const lesson: LessonWords = {
     site: 'After the heart',
     arrives: (ms) => `${ms} ms`,
     lost: 'no pulse',
-    press: 'Press a site to hear its Doppler signal.',
+    listen: 'Listen with',
+    by: { doppler: 'Doppler', bruit: 'Stethoscope' },
+    bruits: { systolic: 'bruit', continuous: 'continuous bruit', none: 'no bruit' },
+    sounds: 'What the stethoscope hears at each site',
+    press: {
+      doppler: 'Press a site to hear its Doppler signal.',
+      bruit: 'Press a site to hear what the stethoscope hears.',
+    },
   },
   marks: {
     name: 'Mark',

@@ -152,6 +152,35 @@ describe('the pulse wave of a lesson', () => {
     expect(status()).to.equal('');
   });
 
+  it('lets the stethoscope be held to every artery, and tells no bruit before the conclusion', async () => {
+    const screen = await screenOf(await shippedLesson('several-levels'));
+    const button = (name: string): HTMLButtonElement =>
+      [...screen.shadowRoot!.querySelectorAll<HTMLButtonElement>('.wave-set button')].find(
+        (one) => one.textContent?.trim() === name,
+      )!;
+    const bruits = (): string[] =>
+      [...screen.shadowRoot!.querySelectorAll('.arrivals .bruit')].map((one) =>
+        one.getAttribute('aria-label')!.trim(),
+      );
+    await press('p');
+    await screen.updateComplete;
+    await click(button('Stethoscope'));
+    await screen.updateComplete;
+    expect(told(screen)).to.include('no bruit');
+    expect(bruits()).to.deep.equal([]);
+    screen.goTo('conclusion');
+    await press('r');
+    await press('p');
+    await screen.updateComplete;
+    // Its narrowings are heard where the record of the lesson says so.
+    expect(bruits()).not.to.deep.equal([]);
+    for (const name of bruits()) expect(name).to.match(/^Stethoscope: (right|left) .*, (continuous )?bruit$/);
+    const heard = screen.shadowRoot!.querySelector<SVGElement>('[data-hear="left iliac"] .reach')!;
+    await click(heard);
+    await screen.updateComplete;
+    expect(screen.shadowRoot!.querySelector('.sounding')!.textContent).to.include('Stethoscope: left iliac');
+  });
+
   it('fits its slide in each language, and is accessible', async () => {
     await setViewport({ width: 1920, height: 1080 });
     for (const [id, lang] of [
@@ -171,6 +200,12 @@ describe('the pulse wave of a lesson', () => {
         (node) => node.textContent?.trim() && parseFloat(getComputedStyle(node).fontSize) < 27.9 * unit,
       );
       expect(small.map((node) => node.textContent).join('|'), `${id} ${lang}`).to.equal('');
+      await expect(screen).to.be.accessible();
+      const by = [...slide.querySelectorAll<HTMLButtonElement>('.wave-set [aria-pressed="false"]')].at(-1)!;
+      await click(by);
+      await screen.updateComplete;
+      for (const part of slide.querySelectorAll('.told > *'))
+        expect(part.getBoundingClientRect().bottom, `${id} ${lang} heard`).to.be.at.most(bottom);
       await expect(screen).to.be.accessible();
       screen.remove();
     }
