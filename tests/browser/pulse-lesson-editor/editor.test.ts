@@ -5,6 +5,7 @@ import '../../../src/elements/pulse-lesson-editor/define.js';
 import '../../../src/locale/de/register.js';
 import { parseLessonText, shippedLessonInput } from '../../../src/lesson/index.js';
 import { click, press, type } from '../../tools/real-input.js';
+import { handedOver } from '../tools/handed-over.js';
 import { until } from '../tools/until.js';
 
 const KEEP = 'editor-test';
@@ -117,25 +118,9 @@ describe('the editor of lessons', () => {
     const element = await editor();
     element.value = await sample();
     await element.updateComplete;
-    const made: Blob[] = [];
-    const names: string[] = [];
-    const { createObjectURL } = URL;
-    const { click: follow } = HTMLAnchorElement.prototype;
-    URL.createObjectURL = (blob: Blob) => {
-      made.push(blob);
-      return 'blob:none';
-    };
-    HTMLAnchorElement.prototype.click = function (this: HTMLAnchorElement) {
-      names.push(this.download);
-    };
-    try {
-      button(element, 'Save as a file').click();
-    } finally {
-      URL.createObjectURL = createObjectURL;
-      HTMLAnchorElement.prototype.click = follow;
-    }
-    expect(names).to.deep.equal(['embolus-groin.json']);
-    expect(parseLessonText(await made[0]!.text())).to.deep.equal({ ok: true, lesson: element.lesson });
+    const files = await handedOver(() => button(element, 'Save as a file').click());
+    expect(files.map(({ name }) => name)).to.deep.equal(['embolus-groin.json']);
+    expect(parseLessonText(files[0]!.text)).to.deep.equal({ ok: true, lesson: element.lesson });
   });
 
   it('adds question and notes to the step that is shown, and the preview stays there', async () => {

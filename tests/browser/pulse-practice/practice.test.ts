@@ -14,6 +14,7 @@ import {
 } from '../../../src/practice/index.js';
 import { truthOf } from '../../../src/practice/hidden.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
+import { handedOver } from '../tools/handed-over.js';
 import { until } from '../tools/until.js';
 
 /** An acute leg: one limb, a sure hand. */
@@ -119,6 +120,30 @@ describe('a patient to practise on', () => {
     await press('d');
     await element.updateComplete;
     expect(element.shadowRoot!.querySelector('.card')).to.equal(null);
+    // The findings are presented, the room votes, and the results leave as a file.
+    find(element, 'textarea').focus();
+    await type('right femoral normal, left radial normal');
+    await press('Tab', 'Enter');
+    await element.updateComplete;
+    const verdicts = [...find(element, '.presented').children].map(({ className }) => className);
+    expect(verdicts).to.deep.equal(['right', 'claimed']);
+    find(element, '.vote summary').focus();
+    await press('Enter');
+    await until(() => find<HTMLDetailsElement>(element, '.vote').open, 'the vote is open');
+    await press('Tab', 'Tab');
+    expect(element.shadowRoot!.activeElement?.getAttribute('name')).to.equal('counts');
+    await type('2 0 5 13');
+    await press('Enter');
+    await element.updateComplete;
+    expect(find(element, '.vote .true').textContent).to.include('13 hands');
+    find(element, '.progress summary').focus();
+    await press('Enter');
+    await until(() => find<HTMLDetailsElement>(element, '.progress').open, 'the results are open');
+    await press('Tab');
+    expect(element.shadowRoot!.activeElement?.textContent?.trim()).to.equal('Download as CSV');
+    const [file] = await handedOver(() => press('Enter'));
+    expect(file!.name).to.equal('practice.csv');
+    expect(file!.text).to.include(CODE);
   }).timeout(120_000);
 
   it('is examined, named and marked by touch on a phone, with room for a finger and nothing to scroll sideways', async () => {
