@@ -17,7 +17,7 @@ export { renderNormals } from './normals-list.js';
 export { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';
 export { renderHelp } from './help.js';
 export { SkinTools } from './skin/tools.js';
-export { placeChooser } from './chooser/position.js';
+export { hangPanel } from './chooser/position.js';
 export { PAGE, renderSheet, SETTINGS } from './print/sheet.js';
 export { renderTable } from './table/table.js';
 

@@ -5,10 +5,14 @@ import { isUnknownAt } from '../../../drawing/index.js';
 import type { SiteFinder } from '../hand/site-finder.js';
 import type { Session } from '../session.js';
 import type { Chooser } from './chooser.js';
+import { WhileOpen } from './while-open.js';
 
 /** Renders the chooser of the open site, positions it, and closes it on a press elsewhere. */
 export class ChooserController implements ReactiveController {
-  #listens = false;
+  readonly #whileOpen = new WhileOpen(
+    (event) => this.#outside(event),
+    () => this.#moved(),
+  );
 
   constructor(
     private readonly session: Session,
@@ -19,11 +23,11 @@ export class ChooserController implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    this.#listen(false);
+    this.#whileOpen.set(false);
   }
 
   hostUpdated(): void {
-    this.#listen(this.session.now.open !== undefined && this.session.element.isConnected);
+    this.#whileOpen.set(this.session.now.open !== undefined && this.session.element.isConnected);
     const { panel } = this.chooser;
     if (!panel) return;
     if (!panel.matches(':popover-open')) {
@@ -65,25 +69,15 @@ export class ChooserController implements ReactiveController {
   }
 
   #hang(panel: HTMLElement): void {
-    if (this.session.narrow) {
-      panel.style.removeProperty('left');
-      panel.style.removeProperty('top');
-      return;
-    }
     const own = this.#anchor;
-    if (!own || !later.part) return;
-    const all = [...this.session.element.renderRoot.querySelectorAll('[data-anchor]')];
-    // offsetWidth and offsetHeight are those before CSS zoom on large screens.
-    const zoom = panel.currentCSSZoom ?? 1;
-    const { left, top } = later.part.placeChooser(
-      own.getBoundingClientRect(),
-      all.filter((other) => other !== own).map((other) => other.getBoundingClientRect()),
-      { width: panel.offsetWidth * zoom, height: panel.offsetHeight * zoom },
-      { width: document.documentElement.clientWidth, height: window.innerHeight },
-      this.session.now.open?.startsWith('right') ? -1 : 1,
+    const { narrow, element, now } = this.session;
+    if (!narrow && !own) return;
+    later.part?.hangPanel(
+      panel,
+      narrow ? null : own,
+      element.renderRoot.querySelectorAll('[data-anchor]'),
+      now.open?.startsWith('right') ? -1 : 1,
     );
-    panel.style.left = `${left / zoom}px`;
-    panel.style.top = `${top / zoom}px`;
   }
 
   /** On a narrow screen the chooser covers the bottom; scrolls the page so that the open site stays visible above it. */
@@ -94,25 +88,16 @@ export class ChooserController implements ReactiveController {
     if (own && (own.bottom > top - 12 || own.top < 0)) window.scrollBy({ top: own.top - top / 2 });
   }
 
-  #listen(on: boolean): void {
-    if (on === this.#listens) return;
-    this.#listens = on;
-    const change = on ? 'addEventListener' : 'removeEventListener';
-    document[change]('pointerdown', this.#outside, true);
-    window[change]('scroll', this.#moved, true);
-    window[change]('resize', this.#moved);
-  }
-
-  readonly #outside = (event: Event): void => {
+  #outside(event: Event): void {
     const { panel } = this.chooser;
     if (panel && event.composedPath().includes(panel)) return;
     // A press on a site is handled by the hand.
     if (this.finder.pressed(event as PointerEvent)) return;
     this.chooser.close(false);
-  };
+  }
 
-  readonly #moved = (): void => {
+  #moved(): void {
     const { panel } = this.chooser;
     if (panel) this.#hang(panel);
-  };
+  }
 }

@@ -1,5 +1,5 @@
 /** A rectangle in px of the window. */
-export interface Box {
+interface Box {
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -16,15 +16,15 @@ function overlap(a: Box, b: Box): number {
 }
 
 /**
- * Positions the chooser: beside its site on the outer side, else on the inner side, below or above; fully on screen, never over
+ * Where a panel stands: beside its site on the outer side, else on the inner side, below or above; fully on screen, never over
  * its own site, over as few other sites as possible.
  * @param site box of the site's target
  * @param others boxes of the other sites
- * @param size of the chooser
+ * @param size of the panel
  * @param screen size of the window
  * @param outward 1 when the label lane is to the right of the site, -1 to the left
  */
-export function placeChooser(
+function placeBeside(
   site: Box,
   others: readonly Box[],
   size: { width: number; height: number },
@@ -57,4 +57,35 @@ export function placeChooser(
     }
   });
   return best;
+}
+
+/**
+ * Puts an open panel beside what it is about.
+ * @param own what it is open for; nothing where a style sheet puts the panel at the foot of a narrow screen
+ * @param others what it had better not cover; `own` may be among them
+ * @param outward 1 when the room is to the right, -1 to the left
+ */
+export function hangPanel(
+  panel: HTMLElement,
+  own: Element | null,
+  others: Iterable<Element>,
+  outward: 1 | -1,
+): void {
+  const { style } = panel;
+  if (!own) {
+    style.removeProperty('left');
+    style.removeProperty('top');
+    return;
+  }
+  // offsetWidth and offsetHeight are those before CSS zoom on large screens.
+  const zoom = panel.currentCSSZoom ?? 1;
+  const { left, top } = placeBeside(
+    own.getBoundingClientRect(),
+    [...others].filter((other) => other !== own).map((other) => other.getBoundingClientRect()),
+    { width: panel.offsetWidth * zoom, height: panel.offsetHeight * zoom },
+    { width: document.documentElement.clientWidth, height: window.innerHeight },
+    outward,
+  );
+  style.left = `${left / zoom}px`;
+  style.top = `${top / zoom}px`;
 }

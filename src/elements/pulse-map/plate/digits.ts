@@ -31,7 +31,8 @@ import {
 } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import { choices } from '../../common/choices.js';
-import { placeChooser } from '../chooser/position.js';
+import { hangPanel } from '../chooser/position.js';
+import { WhileOpen } from '../chooser/while-open.js';
 import { digitGlyph } from './digit-glyph.js';
 
 const number = (value: number): number => Math.round(value * 10) / 10;
@@ -64,7 +65,10 @@ export class Digits implements ReactiveController {
   /** The digit in the tab order. */
   #active: Digit = 'first';
   #focus: string | undefined;
-  #listens = false;
+  readonly #whileOpen = new WhileOpen(
+    (event) => this.#outside(event),
+    () => this.#moved(),
+  );
 
   constructor(private readonly host: DigitHost) {
     host.element.addController(this);
@@ -72,13 +76,13 @@ export class Digits implements ReactiveController {
 
   hostDisconnected(): void {
     this.#open = undefined;
-    this.#listen(false);
+    this.#whileOpen.set(false);
   }
 
   hostUpdated(): void {
     if (!this.host.words || !this.#limb || !this.host.editable) this.#open = undefined;
     const panel = this.#panel;
-    this.#listen(panel !== null);
+    this.#whileOpen.set(panel !== null);
     if (panel && !panel.matches(':popover-open')) panel.showPopover();
     if (panel) this.#hang(panel);
     const wanted = this.#focus && this.host.element.renderRoot.querySelector<SVGElement>(this.#focus);
@@ -254,44 +258,20 @@ export class Digits implements ReactiveController {
   #hang(panel: HTMLElement): void {
     const { renderRoot } = this.host.element;
     const own = renderRoot.querySelector(`.stage [data-digit=${this.#open}] .target`);
-    if (this.host.narrow || !own) {
-      panel.style.removeProperty('left');
-      panel.style.removeProperty('top');
-      return;
-    }
-    const zoom = panel.currentCSSZoom ?? 1;
-    const others = [...renderRoot.querySelectorAll('.stage .digit .target')].filter((one) => one !== own);
-    const { left, top } = placeChooser(
-      own.getBoundingClientRect(),
-      others.map((one) => one.getBoundingClientRect()),
-      { width: panel.offsetWidth * zoom, height: panel.offsetHeight * zoom },
-      { width: document.documentElement.clientWidth, height: window.innerHeight },
-      1,
-    );
-    panel.style.left = `${left / zoom}px`;
-    panel.style.top = `${top / zoom}px`;
+    hangPanel(panel, this.host.narrow ? null : own, renderRoot.querySelectorAll('.stage .digit .target'), 1);
   }
 
-  #listen(on: boolean): void {
-    if (on === this.#listens) return;
-    this.#listens = on;
-    const change = on ? 'addEventListener' : 'removeEventListener';
-    document[change]('pointerdown', this.#outside, true);
-    window[change]('scroll', this.#moved, true);
-    window[change]('resize', this.#moved);
-  }
-
-  readonly #outside = (event: Event): void => {
+  #outside(event: Event): void {
     const panel = this.#panel;
     if (panel && event.composedPath().includes(panel)) return;
     // A press on a digit toggles its panel by itself.
     if (!digitOf(event)) this.#close(false);
-  };
+  }
 
-  readonly #moved = (): void => {
+  #moved(): void {
     const panel = this.#panel;
     if (panel) this.#hang(panel);
-  };
+  }
 }
 
 /** The row of digits as a line through them, which its width makes a target. */

@@ -2,6 +2,7 @@ import { css, unsafeCSS } from 'lit';
 import { DIGIT_PAINT } from '../../../drawing/plates/digits.js';
 import { CAPTION_PAINT, PLATE_PAINT, SHADE } from '../../../drawing/plates/paint.js';
 import { styleSheetOf } from '../../../drawing/index.js';
+import { panelBox } from '../chooser/panel-box.js';
 
 const [right, down] = SHADE;
 
@@ -52,21 +53,8 @@ export const plateStyles = css`
     min-block-size: calc(20 * var(--_text));
   }
   .digit-panel {
-    position: fixed;
-    inset: auto;
-    inline-size: 344px;
-    max-inline-size: calc(100vw - 16px);
-    max-block-size: calc(100dvh - 16px);
-    overflow: auto;
-    overscroll-behavior: contain;
-    margin: 0;
+    ${panelBox}
     padding: 12px 16px;
-    border: 1px solid var(--_edge);
-    border-radius: 12px;
-    background: var(--_raised);
-    color: var(--_ink);
-    box-shadow: 0 12px 32px rgb(0 0 0 / 0.16);
-    --_paper: var(--_raised);
   }
   .digit-panel.at-foot {
     inset: auto 0 0 0;
