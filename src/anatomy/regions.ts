@@ -97,11 +97,30 @@ export function regionAxis({ region, side }: SkinPlace): readonly [SurfacePoint,
         ];
 }
 
+type Box = readonly [left: number, top: number, right: number, bottom: number];
+
+/** The box around each region of the patient's left: most regions are far from a point, and told so by four comparisons. */
+const BOXES = new Map<SkinRegionId, Box>(
+  SKIN_REGION_IDS.map((region) => {
+    const { strip } = SKIN_REGIONS[region];
+    const [xs, ys] = [strip.map(([x]) => x), strip.map(([, y]) => y)];
+    return [region, [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)]];
+  }),
+);
+
+/** A distance from a region that a point cannot be nearer than. */
+function outsideBox(region: SkinRegionId, [x, y]: SurfacePoint): number {
+  const [left, top, right, bottom] = BOXES.get(region) as Box;
+  return Math.max(left - x, x - right, top - y, y - bottom, 0);
+}
+
 /** The region a point of the figure lies in, or next to it off the skin; `undefined` farther away. */
 export function regionAt(point: SurfacePoint): SkinPlace | undefined {
   const side = sideOfPoint(point);
   const left = side === 'left' ? point : mirrorPoint(point);
-  const within = SKIN_REGION_IDS.filter((region) => contains(SKIN_REGIONS[region].strip, left));
+  const within = SKIN_REGION_IDS.filter(
+    (region) => outsideBox(region, left) === 0 && contains(SKIN_REGIONS[region].strip, left),
+  );
   // Toes overlap, so the nearest middle line decides; off the skin, the nearest edge.
   const distance = (region: SkinRegionId): number => {
     const { strip } = SKIN_REGIONS[region];
@@ -115,6 +134,7 @@ export function regionAt(point: SurfacePoint): SkinPlace | undefined {
   if (within.length !== 1) {
     let least = within.length ? Infinity : NEAR_SKIN;
     for (const region of within.length ? within : SKIN_REGION_IDS) {
+      if (!within.length && outsideBox(region, left) >= least) continue;
       const near = distance(region);
       if (near < least) [best, least] = [region, near];
     }

@@ -18,17 +18,25 @@ import type { Patch } from './types/common.js';
 import { fewestPoints, type Mark, MARK_FORMS, MARK_KINDS, MOST_MARKS, MOST_POINTS } from './types/marks.js';
 import type { Examination } from './types/record.js';
 
-const NAMES = new WeakMap<object, readonly SkinName[]>();
+type Placed = Readonly<Pick<Mark, 'kind' | 'points' | 'on'>>;
+
+/** The same derivation of a mark, made once for each: a mark is replaced, never changed. */
+function once(derive: (mark: Placed) => readonly SkinName[]): typeof derive {
+  const known = new WeakMap<object, readonly SkinName[]>();
+  return (mark) => {
+    const names = known.get(mark) ?? derive(mark);
+    known.set(mark, names);
+    return names;
+  };
+}
+
+/** What a mark covers on the whole figure, wherever it was drawn, largest share first; empty when it lies off the skin. */
+export const figureRegions = once(({ kind, points }) => regionsOf(points, MARK_FORMS[kind]));
 
 /** What a mark covers, largest share first; empty when it lies off the skin. One drawn on a plate is named by the areas of the plate. */
-export function markRegions(mark: Readonly<Pick<Mark, 'kind' | 'points' | 'on'>>): readonly SkinName[] {
-  const form = MARK_FORMS[mark.kind];
-  const named = (): SkinName[] =>
-    mark.on ? plateRegionsOf(mark.on.plate, mark.on.points, form) : regionsOf(mark.points, form);
-  const names = NAMES.get(mark) ?? named();
-  NAMES.set(mark, names);
-  return names;
-}
+export const markRegions = once((mark) =>
+  mark.on ? plateRegionsOf(mark.on.plate, mark.on.points, MARK_FORMS[mark.kind]) : figureRegions(mark),
+);
 
 /**
  * The points of a mark in units of a plate or of the whole figure; `undefined` where a plate does not show that face of that part. On

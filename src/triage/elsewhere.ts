@@ -1,5 +1,5 @@
-import { partOf, regionsOf } from '../anatomy/index.js';
-import { MARK_FORMS, type MarkKind, skinMarks } from '../examination/index.js';
+import { partOf } from '../anatomy/index.js';
+import { figureRegions, type MarkKind, skinMarks } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { given } from './ground.js';
 import type { LimbState } from './limb.js';
@@ -39,7 +39,7 @@ export function markQuestions({ examination, limbs }: Case): Question[] {
     const says = SAYS[mark.kind];
     if (!says) return [];
     // Where it lies on the figure: the limb is all that is asked for.
-    const [name] = regionsOf(mark.points, MARK_FORMS[mark.kind]);
+    const [name] = figureRegions(mark);
     const kind = name && partOf(name);
     if (!name || kind === 'trunk') return limbs.some(says) ? [] : [{ code: 'marks-unrecorded' }];
     const at = limbs.filter(({ limb }) => limb.kind === kind && limb.side === name.side);

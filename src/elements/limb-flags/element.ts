@@ -80,13 +80,16 @@ export class LimbFlags extends LitElement {
   @state() private spoken = '';
   readonly #given = new GivenRecord(READER);
   #read: Triage = NOTHING_READ;
-  #toggled = false;
+  /** What is shown of the record, as text to compare. */
+  #shown = '';
+  /** Whether the update in progress may change the height of the bar, other than by opening it. */
+  #moves = false;
   #next: ReturnType<typeof setTimeout> | undefined;
   readonly #language = new LanguageController(this);
 
   constructor() {
     super();
-    new HoldStill(this, () => this.steady && !this.#toggled);
+    new HoldStill(this, () => this.steady && this.#moves);
   }
 
   override disconnectedCallback(): void {
@@ -101,17 +104,24 @@ export class LimbFlags extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    this.#toggled = changed.has('open');
     const before = this.#read.flags;
     const record = this.#record;
     this.#read = record ? this.#triage(record) : NOTHING_READ;
     // Flags of the record before are not withdrawn by one that cannot be read.
     const change = record && flagChange(before, this.#read.flags);
+    const { flags, questions } = this.#read;
+    const asked = onsetQuestions(this.#read);
+    const all = this.open || this.flat ? questions : asked;
+    const shown = JSON.stringify([flags, all, record ? uncheckedWords(record) : null]);
+    // Most acts record a pulse that raises no flag: measuring the page for them would lay it out before it is painted.
+    const same = shown === this.#shown && changed.size === 1 && changed.has('examination');
+    this.#moves = !same && !changed.has('open');
+    this.#shown = shown;
     if (!record) this.spoken = '';
     const words = this.#words;
     if (change) this.spoken = words.bar.changed(change.code, words.heading(change.flag));
     // Says to the style sheet around that the bar takes room.
-    this.toggleAttribute('raised', this.#read.flags.length > 0 || onsetQuestions(this.#read).length > 0);
+    this.toggleAttribute('raised', flags.length > 0 || asked.length > 0);
     this.toggleAttribute('unchecked', !record || uncheckedWords(record) > 0);
   }
 

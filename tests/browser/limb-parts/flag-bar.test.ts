@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map/elements/limb-flags/define';
 import 'pulse-map/locale/de';
 import type { LimbFlags } from 'pulse-map/elements/limb-flags';
-import { emptyExamination, type Examination, type Pathway } from 'pulse-map/core';
+import { emptyExamination, type Examination, type Pathway, setPulse } from 'pulse-map/core';
 import { clock } from '../../../src/elements/common/clock.js';
 import { threatened } from '../../../stories/limb-records.js';
 import { press, setViewport } from '../../tools/real-input.js';
@@ -42,6 +42,34 @@ async function open(examination: Examination, set: Partial<LimbFlags> = {}): Pro
 const spoken = (control: LimbFlags): string => readableText(byRole(control, 'alert'));
 
 describe('the flag bar', () => {
+  it('measures the page only for a record that changes the bar', async () => {
+    const page = await fixture(
+      html`<div>
+        <limb-flags lang="en" steady></limb-flags>
+        <p>Below</p>
+      </div>`,
+    );
+    const control = page.querySelector('limb-flags') as LimbFlags;
+    control.examination = feet;
+    await drawn(control);
+    const measure = Element.prototype.getBoundingClientRect;
+    let measured = 0;
+    Element.prototype.getBoundingClientRect = function () {
+      measured++;
+      return measure.call(this);
+    };
+    try {
+      control.examination = setPulse(feet, { site: 'carotid', side: 'left' }, { grade: 'normal' });
+      await control.updateComplete;
+      expect(measured).to.equal(0);
+      control.examination = cold;
+      await control.updateComplete;
+      expect(measured).to.be.above(0);
+    } finally {
+      Element.prototype.getBoundingClientRect = measure;
+    }
+  });
+
   it('is one line with the worst flag and its place, and opens by key to action, deadline and questions', async () => {
     const control = await open(two);
     expect(control.getBoundingClientRect().height).to.be.within(44, 60);

@@ -6,6 +6,7 @@ import {
   contains,
   FIGURE_HEIGHT,
   FIGURE_WIDTH,
+  fromStretch,
   type MarkForm,
   mirrorPoint,
   regionAt,
@@ -75,6 +76,32 @@ describe('the regions of the skin', () => {
       expect(regionAt(mirrorPoint(point))).toEqual({ region, side: 'right' });
     },
   );
+
+  it('are those that contain a point, or else the nearest, wherever it lies', () => {
+    const point = fc.tuple(
+      fc.double({ min: AXIS, max: 1200, noNaN: true }),
+      fc.double({ min: 0, max: 1520, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(point, (at) => {
+        const strips = SKIN_REGION_IDS.map((id) => [id, SKIN_REGIONS[id].strip] as const);
+        const within = strips.filter(([, strip]) => contains(strip, at)).map(([id]) => id);
+        const edge = (strip: readonly SurfacePoint[]): number =>
+          Math.min(
+            ...strip.map((corner, i) => fromStretch(at, corner, strip.at(i - 1) as SurfacePoint).distance),
+          );
+        const found = regionAt(at)?.region;
+        if (within.length) expect(within).toContain(found);
+        else {
+          const [least, nearest] = strips
+            .map(([id, strip]) => [edge(strip), id] as const)
+            .reduce((a, b) => (b[0] < a[0] ? b : a));
+          expect(found).toBe(least < 24 ? nearest : undefined);
+        }
+      }),
+      { numRuns: 2000 },
+    );
+  });
 
   it('are all tried above', () => {
     expect(UNMISTAKABLE.map(([region]) => region)).toEqual([...SKIN_REGION_IDS]);
