@@ -76,6 +76,6 @@ export interface Comparison {
   /** Places known before and not examined now, and the other way round: nothing is claimed of them. */
   readonly notExaminedNow: readonly Place[];
   readonly notExaminedBefore: readonly Place[];
-  /** Places examined both times and found alike. */
+  /** Places felt or heard both times, and found alike. */
   readonly same: number;
 }

@@ -12,15 +12,19 @@ import {
 } from '../anatomy/index.js';
 import { BEDSIDE_TEST_IDS, readBedside, type Verdict, VERDICTS } from '../bedside/index.js';
 import {
+  ACUTE_CLASSES,
   type Bruit,
   bruitAt,
   type DopplerSignal,
   DOPPLER_SIGNALS,
   type Examination,
+  FONTAINE_STAGES,
   type Grade,
   isBruitLocked,
   isPulseLocked,
   pulseAt,
+  RUTHERFORD_CATEGORIES,
+  WIFI_STAGES,
 } from '../examination/index.js';
 import { indexChanges, pressureSettings } from '../pressures/index.js';
 import { finalStage, stageArm, stageLeg } from '../staging/index.js';
@@ -37,6 +41,7 @@ import {
   CHANGE_WEIGHTS,
   type ChangeWay,
   type ChangeWeight,
+  type ComparedScheme,
   type Comparison,
   type StageValues,
 } from './change.js';
@@ -201,15 +206,24 @@ function stagesOf(one: Examination, { kind, side }: StagedLimb): Stages {
   };
 }
 
-/** All schemes are ordered as their words or numbers sort: I, IIa, IIb, III, IV; 0 to 6; 1 to 5. */
+/** The stages of each scheme, mildest first. */
+const STAGES: { readonly [S in ComparedScheme]: readonly StageValues[S][] } = {
+  acute: ACUTE_CLASSES,
+  fontaine: FONTAINE_STAGES,
+  rutherford: RUTHERFORD_CATEGORIES,
+  wifi: WIFI_STAGES,
+};
+const SCHEMES = Object.keys(STAGES) as ComparedScheme[];
+
 function stages(pair: Pair): Change[] {
   const limbs = (['leg', 'arm'] as const).flatMap((kind) => SIDES.map((side) => ({ kind, side })));
   return limbs.flatMap((limb): Change[] => {
     const [before, now] = pair.map((one) => stagesOf(one, limb));
-    return (['acute', 'fontaine', 'rutherford', 'wifi'] as const).flatMap((scheme): Change[] => {
+    return SCHEMES.flatMap((scheme): Change[] => {
       const [from, to] = [before![scheme], now![scheme]];
       if (from === undefined || to === undefined || from === to) return [];
-      const way: ChangeWay = to > from ? 'worse' : 'better';
+      const order: readonly unknown[] = STAGES[scheme];
+      const way = wayOf(order.indexOf(to) - order.indexOf(from));
       return [{ code: 'stage', scheme, limb, from, to, weight: 'matters', way } as Change];
     });
   });
@@ -233,10 +247,12 @@ function flags(pair: Pair): Change[] {
   return [...now!, ...gone].flatMap(([key, flag]) => told(key, flag));
 }
 
-/** Whether anything was felt or heard at a place that this version can read. */
-const isExamined = (one: Examination, place: Place): boolean =>
-  (isPulseSite(place.site) && pulseOf(one, place as Place<PulseSiteId>)?.grade !== undefined) ||
-  (isListeningSite(place.site) && bruitOf(one, place as Place<ListeningSiteId>) !== undefined);
+/** What was felt and what was heard at a place, as far as this version can read it. */
+const foundAt = (one: Examination, place: Place): readonly (Grade | Bruit | undefined)[] => [
+  isPulseSite(place.site) ? pulseOf(one, place as Place<PulseSiteId>)?.grade : undefined,
+  isListeningSite(place.site) ? bruitOf(one, place as Place<ListeningSiteId>) : undefined,
+];
+const isKnown = (found: unknown): boolean => found !== undefined;
 
 /**
  * What is otherwise than at an earlier visit. Only what was known both times is compared: what was not examined at one of them is named
@@ -256,12 +272,23 @@ export function compareExaminations(earlier: Examination, later: Examination): C
     ...stages(pair),
   ];
   const changed = new Set(changes.flatMap((one) => ('place' in one ? [one.place] : [])));
-  const known = (place: Place): string => pair.map((one) => (isExamined(one, place) ? 'x' : '-')).join('');
-  const places = (which: string): Place[] => PLACES.filter((place) => known(place) === which);
+  const places = PLACES.map((place) => {
+    const before = foundAt(earlier, place);
+    const now = foundAt(later, place);
+    return {
+      place,
+      before: before.some(isKnown),
+      now: now.some(isKnown),
+      // A pulse of one visit and a bruit of the other cannot be held against each other.
+      compared: before.some((found, i) => isKnown(found) && isKnown(now[i])),
+    };
+  });
+  const placesWhere = (holds: (one: (typeof places)[number]) => boolean): Place[] =>
+    places.filter(holds).map(({ place }) => place);
   return {
     changes: changes.sort((a, b) => CHANGE_WEIGHTS.indexOf(a.weight) - CHANGE_WEIGHTS.indexOf(b.weight)),
-    notExaminedNow: places('x-'),
-    notExaminedBefore: places('-x'),
-    same: places('xx').filter((place) => !changed.has(place)).length,
+    notExaminedNow: placesWhere(({ before, now }) => before && !now),
+    notExaminedBefore: placesWhere(({ before, now }) => now && !before),
+    same: placesWhere(({ compared }) => compared).filter((place) => !changed.has(place)).length,
   };
 }

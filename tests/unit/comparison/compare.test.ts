@@ -3,15 +3,19 @@ import { describe, expect, it } from 'vitest';
 import { PLACES, placeKey, type Place } from '../../../src/anatomy/index.js';
 import { type Change, CHANGE_WEIGHTS, compareExaminations } from '../../../src/comparison/index.js';
 import {
+  ACUTE_CLASSES,
   BRUITS,
   bruitAt,
   type DopplerSignal,
   emptyExamination,
   type Examination,
+  FONTAINE_STAGES,
   GRADES,
   pulseAt,
+  RUTHERFORD_CATEGORIES,
   setBruit,
   setPulse,
+  WIFI_STAGES,
 } from '../../../src/examination/index.js';
 import { examine, randomPatient } from '../../../src/flow/index.js';
 import { anyExamination } from '../../tools/arbitraries.js';
@@ -218,6 +222,30 @@ describe('other findings', () => {
     expect(changes.find(({ code }) => code === 'pulse')).toMatchObject({ from: 'normal', to: 'absent' });
   });
 
+  const schemes = {
+    acute: ACUTE_CLASSES,
+    fontaine: FONTAINE_STAGES,
+    rutherford: RUTHERFORD_CATEGORIES,
+    wifi: WIFI_STAGES,
+  } as const;
+
+  it.each(Object.entries(schemes))(
+    'a higher stage is worse, a lower one better: %s, every pair',
+    (scheme, order) => {
+      const staged = (stage: unknown): Examination =>
+        ({ ...emptyExamination(), staging: { leg: { left: { [scheme]: { stage } } } } }) as Examination;
+      for (const [i, from] of order.entries())
+        for (const [j, to] of order.entries()) {
+          const change = compareExaminations(staged(from), staged(to)).changes.find(
+            ({ code }) => code === 'stage',
+          );
+          const way = j > i ? 'worse' : 'better';
+          if (i === j) expect(change).toBeUndefined();
+          else expect(change, `${from} to ${to}`).toMatchObject({ scheme, from, to, way });
+        }
+    },
+  );
+
   it('of a patient whose artery closed come out as physics has them', () => {
     for (let number = 0; number < 6; number++) {
       const { patient } = randomPatient(23, number);
@@ -231,6 +259,15 @@ describe('other findings', () => {
       expect(legs.filter(({ way }) => way === 'better')).toEqual([]);
     }
   });
+});
+
+it('a place felt at one visit and only listened to at the other is neither alike nor left out', () => {
+  const femoral = left('femoral');
+  const felt = setPulse(emptyExamination(), femoral, { grade: 'absent' });
+  const heard = setBruit(emptyExamination(), femoral, { bruit: 'none' });
+  const nothing = { same: 0, notExaminedNow: [], notExaminedBefore: [] };
+  expect(compareExaminations(felt, heard)).toMatchObject(nothing);
+  expect(compareExaminations(setBruit(felt, femoral, { bruit: 'none' }), heard)).toMatchObject({ same: 1 });
 });
 
 it('places named apart and places compared make up all', () => {
