@@ -21,6 +21,10 @@ type Found = Partial<
 export const foundUlcer = ({ ulcer, digits }: Pick<Found, 'ulcer' | 'digits'>): boolean =>
   (ulcer !== undefined && ulcer !== 'none') || Object.values(digits ?? {}).includes('ulcer');
 
+/** Whether gangrene was found: of the limb, or of one of its fingers or toes. */
+export const foundGangrene = ({ gangrene, digits }: Pick<Found, 'gangrene' | 'digits'>): boolean =>
+  (gangrene !== undefined && gangrene !== 'none') || Object.values(digits ?? {}).includes('gangrene');
+
 /** Whether signs of infection were found. */
 export const foundInfection = ({ infection }: Pick<Found, 'infection'>): boolean =>
   (infection?.length ?? 0) > 0;

@@ -120,6 +120,7 @@ export function woundGrade(findings: LegFindings): Derived<WifiGrade> {
     grounds: [
       ...(ulcer ? [{ code: 'ulcer', depth: ulcer, place: ulcerPlace } as const] : []),
       ...(gangrene ? [{ code: 'gangrene', kind: gangrene, extent: gangreneExtent } as const] : []),
+      ...wounds.because.filter(({ code }) => code === 'digits'),
     ],
     missing: [
       ...given(open && ulcer === undefined, 'ulcer' as const),

@@ -1,20 +1,13 @@
-import type { DialysisAccess } from '../examination/index.js';
+import { type DialysisAccess, foundGangrene, foundUlcer } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { placesWith } from './facts.js';
 import { given, type Ground } from './ground.js';
 import { limbGrounds } from './limb-grounds.js';
 import { hasDeficit, type LimbState } from './limb.js';
-import { contextOf } from './record.js';
-
-const SICK = ['pale', 'blue', 'mottled', 'fixed-mottled'];
-
-const hasWound = ({ facts: { inspection } }: LimbState): { ulcer: boolean; gangrene: boolean } => ({
-  ulcer: inspection.ulcer !== undefined && inspection.ulcer !== 'none',
-  gangrene: inspection.gangrene !== undefined && inspection.gangrene !== 'none',
-});
+import { contextOf, isIschaemicColour } from './record.js';
 
 function isSickHand({ facts: { inspection } }: LimbState): boolean {
-  return SICK.includes(inspection.colour ?? '') || inspection.temperature === 'cold';
+  return isIschaemicColour(inspection) || inspection.temperature === 'cold';
 }
 
 /** An arterial line or a recent catheter in an arm. Sources: case series; a radial artery occludes silently in 1 to 10 %. */
@@ -26,7 +19,7 @@ function lines(known: Case, state: LimbState): Raised[] {
   if (!device) return [];
   const because: Ground[] = [{ code: 'device', kind: device.kind }, ...limbGrounds(state)];
   const ischaemic = isSickHand(state) && circulation >= known.settings.poorFrom.hand;
-  if (ischaemic || hasDeficit(state) || hasWound(state).gangrene) {
+  if (ischaemic || hasDeficit(state) || foundGangrene(state.facts.inspection)) {
     return [{ code: 'iatrogenic-hand', urgency: 'now', limb, because }];
   }
   const radial = placesWith(state.facts, ({ site, state: pulse }) => site === 'radial' && pulse === 'absent');
@@ -39,12 +32,12 @@ function steal(state: LimbState, access: DialysisAccess): Raised[] {
   const { limb, onset, facts } = state;
   const because: Ground[] = [{ code: 'access', signs: access.signs ?? [] }, ...limbGrounds(state)];
   const { inspection, history } = facts;
-  const wound = hasWound(state);
+  const wound = foundUlcer(inspection) || foundGangrene(inspection);
   const oldDeficit = hasDeficit(state) || inspection.deficitKnown === true;
   if (hasDeficit(state) && onset !== 'chronic') {
     return [{ code: 'access-steal', urgency: 'now', limb, because, ask: ['onset'] }];
   }
-  if (history.symptom === 'rest-pain' || history.suddenPain || wound.ulcer || wound.gangrene || oldDeficit) {
+  if (history.symptom === 'rest-pain' || history.suddenPain || wound || oldDeficit) {
     return [{ code: 'access-steal', urgency: 'today', limb, because }];
   }
   return isSickHand(state) ? [{ code: 'access-steal', urgency: 'soon', limb, because }] : [];

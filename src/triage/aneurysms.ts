@@ -1,9 +1,16 @@
 import { placeKey, type PlaceKey, type PulseSiteId, SIDES, type Side } from '../anatomy/index.js';
-import { pulseAt, type SymptomElsewhere } from '../examination/index.js';
+import { foundGangrene, foundUlcer, pulseAt, type SymptomElsewhere } from '../examination/index.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
 import { isAcutelyIschaemic, type LimbState } from './limb.js';
-import { contextOf, elsewhereOf, inShock, inspectionOf, type StagedLimb } from './record.js';
+import {
+  contextOf,
+  elsewhereOf,
+  inShock,
+  inspectionOf,
+  isIschaemicColour,
+  type StagedLimb,
+} from './record.js';
 import { hasGraftAt } from './grafts.js';
 import { injuryOf } from './injury-place.js';
 
@@ -101,17 +108,9 @@ function popliteal(known: Case): Raised[] {
   ];
 }
 
-const SICK = ['pale', 'blue', 'mottled', 'fixed-mottled'];
-
-/** A hand or foot that an aneurysm above it may have sent emboli to. */
-function hasEmbolised({ facts: { inspection } }: LimbState): boolean {
-  const { colour, ulcer, gangrene } = inspection;
-  return (
-    SICK.includes(colour ?? '') ||
-    (ulcer !== undefined && ulcer !== 'none') ||
-    (gangrene !== undefined && gangrene !== 'none')
-  );
-}
+/** A hand that an aneurysm above it may have sent emboli to. */
+const hasEmbolised = ({ facts: { inspection } }: LimbState): boolean =>
+  isIschaemicColour(inspection) || foundUlcer(inspection) || foundGangrene(inspection);
 
 /** Where a false aneurysm is thought of: at a puncture, an operation or a graft. */
 function isPunctured(known: Case, limb: StagedLimb, site: PulseSiteId): boolean {

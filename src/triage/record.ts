@@ -40,6 +40,15 @@ export function inspectionOf({ inspection }: Examination, { kind, side }: Staged
   return inspection?.[kind]?.[side] ?? {};
 }
 
+/** Whether skin has a colour that too little blood gives it. */
+export function isIschaemicColour({ colour }: InspectionFacts): boolean {
+  return isBlue({ colour }) || colour === 'pale';
+}
+
+export function isBlue({ colour }: Pick<InspectionFacts, 'colour'>): boolean {
+  return colour === 'blue' || colour === 'mottled' || colour === 'fixed-mottled';
+}
+
 export function contextOf({ context }: Examination): Context {
   return context ?? {};
 }

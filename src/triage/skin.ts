@@ -1,18 +1,11 @@
-import type { Digit, ThrombosisSign } from '../examination/index.js';
+import { foundUlcer, type ThrombosisSign } from '../examination/index.js';
 import { releasedArtery } from '../bedside/index.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
 import { limbGrounds } from './limb-grounds.js';
 import { hasDeficit, type LimbState } from './limb.js';
-import { contextOf } from './record.js';
-
-const BLUE = ['blue', 'mottled', 'fixed-mottled'];
-
-/** The digits in one state. */
-function digitsIn({ facts: { inspection } }: LimbState, state: string): Digit[] {
-  const entries = Object.entries(inspection.digits ?? {}) as [Digit, string][];
-  return entries.filter(([, found]) => found === state).map(([digit]) => digit);
-}
+import { contextOf, isBlue, isIschaemicColour } from './record.js';
+import { digitsIn, gangreneGrounds, ulcerGrounds } from './wounds.js';
 
 /** Signs of a deep vein thrombosis that say that the limb is swollen. */
 const SWOLLEN: readonly ThrombosisSign[] = ['whole-limb-swollen', 'calf-wider', 'one-sided-pitting'];
@@ -24,24 +17,24 @@ const SWOLLEN: readonly ThrombosisSign[] = ['whole-limb-swollen', 'calf-wider', 
 function phlegmasia({ settings }: Case, state: LimbState): Raised[] {
   const poorFrom = settings.poorFrom.skin;
   const { limb, facts, onset, began, points } = state;
-  const { colour, oedema, muscle, gangrene, gangreneExtent, thrombosisSigns = [] } = facts.inspection;
+  const { colour, oedema, muscle, thrombosisSigns = [] } = facts.inspection;
   const { symptom, suddenPain } = facts.history;
   const oedematous = oedema !== undefined && oedema !== 'none';
   if (onset === 'chronic' || !(oedematous || thrombosisSigns.some((sign) => SWOLLEN.includes(sign))))
     return [];
-  const blue = BLUE.includes(colour ?? '');
+  const blue = isBlue(facts.inspection);
   const hurts = symptom === 'rest-pain' || suddenPain || began.newComplaint;
   const hard = muscle === 'tender' || muscle === 'tense' || muscle === 'rigid';
-  const dead = gangrene !== undefined && gangrene !== 'none';
+  const dead = gangreneGrounds(facts.inspection);
   const ischaemic =
     points.flow >= poorFrom || points.temperature >= poorFrom || points.veins > 0 || points.capillary > 0;
-  const urgent = hurts || hard || dead || ischaemic || hasDeficit(state);
+  const urgent = hurts || hard || dead.length > 0 || ischaemic || hasDeficit(state);
   if (!blue && !(colour === 'pale' && urgent)) return [];
   const because: Ground[] = [
     ...(colour ? [{ code: 'colour', value: colour } as const] : []),
     ...(oedematous ? [{ code: 'oedema', value: oedema } as const] : []),
     ...given(thrombosisSigns.length, { code: 'thrombosis-signs', signs: thrombosisSigns } as const),
-    ...(dead ? [{ code: 'gangrene', kind: gangrene, extent: gangreneExtent } as const] : []),
+    ...dead,
     ...limbGrounds(state).filter(({ code }) => code !== 'colour'),
   ];
   return [{ code: 'phlegmasia', urgency: urgent ? 'now' : 'today', limb, because }];
@@ -63,41 +56,27 @@ function hand(known: Case, state: LimbState): Raised[] {
   const { limb, facts, onset, points } = state;
   if (limb.kind !== 'arm') return [];
   const { inspection, history } = facts;
-  const dead = inspection.gangrene !== undefined && inspection.gangrene !== 'none';
-  const deadDigits = digitsIn(state, 'gangrene');
-  const sore =
-    (inspection.ulcer !== undefined && inspection.ulcer !== 'none') || digitsIn(state, 'ulcer').length > 0;
+  const { gangrene, gangreneExtent } = inspection;
+  const sore = foundUlcer(inspection);
   const tissue = known.examination.history?.risks?.includes('connective-tissue-disease') === true;
-  const sick = ['pale', ...BLUE].includes(inspection.colour ?? '');
-  const ofUlcer: Ground[] =
-    inspection.ulcer && inspection.ulcer !== 'none'
-      ? [{ code: 'ulcer', depth: inspection.ulcer, place: inspection.ulcerPlace }]
-      : given(digitsIn(state, 'ulcer').length, {
-          code: 'digits',
-          state: 'ulcer',
-          digits: digitsIn(state, 'ulcer'),
-        } as const);
-  const ofGangrene: Ground[] = [
-    ...(dead && inspection.gangrene
-      ? [{ code: 'gangrene', kind: inspection.gangrene, extent: inspection.gangreneExtent } as const]
-      : []),
-    ...given(deadDigits.length, { code: 'digits', state: 'gangrene', digits: deadDigits } as const),
-  ];
+  const ill = isIschaemicColour(inspection);
+  const ofUlcer = ulcerGrounds(inspection);
   const flags: Raised[] = [];
-  const beyond = inspection.gangreneExtent !== undefined && inspection.gangreneExtent !== 'digits';
-  if ((dead && inspection.gangrene !== 'wet') || deadDigits.length) {
-    const urgency = dead && beyond && onset !== 'chronic' ? 'now' : 'today';
-    flags.push({ code: 'threatened-hand', urgency, limb, because: [...ofGangrene, ...ofUlcer] });
-  } else if (sore && (sick || points.flow >= known.settings.poorFrom.soreFinger || tissue)) {
-    const urgent = history.symptom === 'rest-pain' && onset !== 'chronic';
+  // Wet gangrene has a flag of its own.
+  const dead = gangrene === 'dry' || digitsIn(inspection, 'gangrene').length > 0;
+  const threatened = sore && (ill || points.flow >= known.settings.poorFrom.soreFinger || tissue);
+  if (dead || threatened) {
+    const spreads = dead && gangreneExtent !== undefined && gangreneExtent !== 'digits';
+    const hurts = threatened && history.symptom === 'rest-pain';
     flags.push({
       code: 'threatened-hand',
-      urgency: urgent ? 'now' : 'today',
+      urgency: onset !== 'chronic' && (spreads || hurts) ? 'now' : 'today',
       limb,
       because: [
+        ...(dead ? gangreneGrounds(inspection) : []),
         ...ofUlcer,
-        ...limbGrounds(state),
-        ...given(tissue, { code: 'connective-tissue-disease' } as const),
+        ...(threatened ? limbGrounds(state) : []),
+        ...given(threatened && tissue, { code: 'connective-tissue-disease' } as const),
       ],
     });
   }
@@ -114,7 +93,7 @@ function hand(known: Case, state: LimbState): Raised[] {
   const white = releasedArtery(arch?.ulnar, arch?.limit) === 'blocked';
   const cold =
     history.coldFingers === true ||
-    sick ||
+    ill ||
     inspection.temperature === 'cool' ||
     inspection.temperature === 'cold';
   if (white && (cold || sore)) {
@@ -132,7 +111,7 @@ function hand(known: Case, state: LimbState): Raised[] {
 function digits(state: LimbState): Raised[] {
   const { limb, facts, bothEndsNormal, onset } = state;
   const { colour } = facts.inspection;
-  const blue = digitsIn(state, 'blue');
+  const blue = digitsIn(facts.inspection, 'blue');
   const foot =
     limb.kind === 'leg' && (colour === 'blue' || colour === 'mottled') && bothEndsNormal && onset === 'acute';
   if (!blue.length && !foot) return [];

@@ -1,4 +1,11 @@
-import type { UlcerCause } from '../examination/index.js';
+import {
+  type Digit,
+  DIGITS,
+  type DigitState,
+  foundGangrene,
+  foundUlcer,
+  type UlcerCause,
+} from '../examination/index.js';
 import type { LimbFacts } from './facts.js';
 import { given, type Ground } from './ground.js';
 import type { Disease } from './disease.js';
@@ -25,11 +32,35 @@ export interface Wounds {
 
 const LEG_PLACES: readonly InspectionFacts['ulcerPlace'][] = ['shin', 'ankle', 'back-of-leg'];
 
+/** The fingers or toes in one state. */
+export function digitsIn({ digits = {} }: InspectionFacts, state: DigitState): Digit[] {
+  return DIGITS.filter((digit) => digits[digit] === state);
+}
+
+const ofDigits = (inspection: InspectionFacts, state: DigitState): Ground[] => {
+  const digits = digitsIn(inspection, state);
+  return given(digits.length, { code: 'digits', state, digits } as const);
+};
+
+/** The ulcers of a limb: the worst, else those of its fingers or toes. */
+export function ulcerGrounds(inspection: InspectionFacts): Ground[] {
+  const { ulcer: depth, ulcerPlace: place, ulcerCause: cause } = inspection;
+  return depth && depth !== 'none' ? [{ code: 'ulcer', depth, place, cause }] : ofDigits(inspection, 'ulcer');
+}
+
+/** The gangrene of a limb, and the fingers or toes that have it. */
+export function gangreneGrounds(inspection: InspectionFacts): Ground[] {
+  const { gangrene: kind, gangreneExtent: extent } = inspection;
+  return [
+    ...(kind && kind !== 'none' ? [{ code: 'gangrene', kind, extent } as const] : []),
+    ...ofDigits(inspection, 'gangrene'),
+  ];
+}
+
 export function woundsOf({ inspection, history }: Pick<LimbFacts, 'inspection' | 'history'>): Wounds {
-  const { ulcer: depth, ulcerPlace, ulcerCause, gangrene: kind, gangreneExtent } = inspection;
-  const states = Object.values(inspection.digits ?? {});
-  const ulcer = (depth !== undefined && depth !== 'none') || states.includes('ulcer');
-  const gangrene = (kind !== undefined && kind !== 'none') || states.includes('gangrene');
+  const { ulcerPlace, ulcerCause } = inspection;
+  const ulcer = foundUlcer(inspection);
+  const gangrene = foundGangrene(inspection);
   const toldOnly = history.symptom === 'tissue-loss' && !ulcer && !gangrene;
   return {
     ulcer,
@@ -38,13 +69,11 @@ export function woundsOf({ inspection, history }: Pick<LimbFacts, 'inspection' |
     onFoot: !LEG_PLACES.includes(ulcerPlace),
     otherCause: OTHER_CAUSE.includes(ulcerCause),
     arterialCause: ARTERIAL.includes(ulcerCause),
-    looked: depth !== undefined && kind !== undefined,
+    looked: inspection.ulcer !== undefined && inspection.gangrene !== undefined,
     because: [
       ...given(history.symptom === 'tissue-loss', { code: 'symptom', value: 'tissue-loss' } as const),
-      ...(depth && depth !== 'none'
-        ? [{ code: 'ulcer', depth, place: ulcerPlace, cause: ulcerCause } as const]
-        : []),
-      ...(kind && kind !== 'none' ? [{ code: 'gangrene', kind, extent: gangreneExtent } as const] : []),
+      ...ulcerGrounds(inspection),
+      ...gangreneGrounds(inspection),
     ],
   };
 }
