@@ -1,5 +1,5 @@
 import type { PressureSite } from '../examination/index.js';
-import { isFlatThreat, limbThreats } from '../pressures/index.js';
+import { isFlatThreat, limbThreats, mmHgAt } from '../pressures/index.js';
 import { ankleOf, type Disease, diseaseOf } from './disease.js';
 import type { Case, Raised } from './flag.js';
 import { given, type Ground } from './ground.js';
@@ -78,12 +78,15 @@ function diabeticFoot({ known, state, wounds, disease }: Leg): Raised[] {
   const { deep, signs } = infectionReading(inspection, known.settings);
   const ulcer = wounds.ulcer || wounds.toldOnly;
   const systemic = (inspection.systemic?.length ?? 0) > 0;
-  const severe = disease.because.some(
-    (ground) =>
-      (ground.code === 'ankle-index' && ground.value < known.settings.disease.severeIndexBelow) ||
-      ground.code === 'toe-pressure' ||
-      ground.code === 'ankle-pressure',
-  );
+  const { severeIndexBelow, severeToeBelow } = known.settings.disease;
+  const toe = mmHgAt(known.examination.pressures?.toe, limb.side);
+  const severe =
+    (toe !== undefined && toe < severeToeBelow) ||
+    disease.because.some(
+      (ground) =>
+        (ground.code === 'ankle-index' && ground.value < severeIndexBelow) ||
+        ground.code === 'ankle-pressure',
+    );
   const diseased =
     known.settings.diabeticUlcer === 'any-disease'
       ? disease.state === 'proven' || disease.state === 'probable'
@@ -127,11 +130,15 @@ function ownStage({ examination }: Case, { limb }: LimbState): Ground[] {
 }
 
 /**
- * A leg that is warm and pink with both foot pulses full, in a person known not to be diabetic: pain at rest is then no sign of limb
- * threat, which asks for disease shown. Source: Global Vascular Guidelines 2019.
+ * Whether pain at rest is no sign of limb threat, which asks for disease shown: there is none, or nothing speaks of any in a leg that is
+ * warm and pink with both foot pulses full, in a person known not to be diabetic. Source: Global Vascular Guidelines 2019.
  */
-const isWell = ({ examination }: Case, { shownNormal, bothEndsNormal }: LimbState): boolean =>
-  shownNormal && bothEndsNormal && contextOf(examination).diabetes === false;
+const isWell = ({ known: { examination }, state: { shownNormal, bothEndsNormal }, disease }: Leg): boolean =>
+  disease.state === 'not-shown' ||
+  (disease.state === 'untested' &&
+    shownNormal &&
+    bothEndsNormal &&
+    contextOf(examination).diabetes === false);
 
 function ofLeg(known: Case, state: LimbState): Raised[] {
   const { limb, facts, onset } = state;
@@ -144,10 +151,11 @@ function ofLeg(known: Case, state: LimbState): Raised[] {
   const own = ownStage(known, state);
   const wound = foot.length ? [] : woundFlags(leg);
   const pain = facts.history.symptom === 'rest-pain';
-  const threats = threatGrounds(known, state, wounds.ulcer || wounds.gangrene || wounds.toldOnly);
+  const wounded = wounds.ulcer || wounds.gangrene || wounds.toldOnly;
+  const threats = threatGrounds(known, state, wounded);
   const flags: Raised[] = [...foot, ...wound];
   const hasThreat = wound.some(({ code }) => code === 'chronic-limb-threat');
-  if (pain && onset === 'chronic' && disease.state !== 'not-shown' && !hasThreat && !isWell(known, state)) {
+  if (pain && onset === 'chronic' && !hasThreat && !isWell(leg)) {
     flags.push({
       code: 'chronic-limb-threat',
       urgency: 'soon',
@@ -157,7 +165,8 @@ function ofLeg(known: Case, state: LimbState): Raised[] {
     });
   } else if (own.length && !hasThreat && !foot.length) {
     flags.push({ code: 'chronic-limb-threat', urgency: 'soon', limb, because: own, ask: leg.ask });
-  } else if (threats.length && !pain && !wounds.ulcer && !wounds.gangrene && !wounds.toldOnly) {
+  } else if (threats.length && !wounded && !(pain && state.urgency !== 'none')) {
+    // A limb in pain that is flagged by itself needs no second flag.
     flags.push({ code: 'threatening-pressure', urgency: 'soon', limb, because: threats, ask: leg.ask });
   }
   return flags;

@@ -73,8 +73,9 @@ export interface TriageSettings {
     readonly normalIndexFrom: number;
     readonly normalIndexTo: number;
     readonly normalToeFrom: number;
-    /** Severe under a diabetic ulcer. */
+    /** Severe under a diabetic ulcer: the ankle index, and the toe pressure in mmHg. */
     readonly severeIndexBelow: number;
+    readonly severeToeBelow: number;
   };
   /** From when on it is doubted that the higher arm stands for the pressure of the aorta, in mmHg. */
   readonly armsDoubt: ArmsDoubtLimits;
@@ -119,7 +120,7 @@ export interface TriageSettings {
   readonly radialAfterCatheter: 'soon' | 'none';
   /** Dry gangrene of a leg, no diabetes. */
   readonly dryGangrene: 'today' | 'soon';
-  /** Which diabetic foot ulcer with arterial disease is an emergency: with any, or only index below 0.60 or toe below 40. */
+  /** Which diabetic foot ulcer with arterial disease is an emergency: with any, or only where it is severe (`disease.severe…`). */
   readonly diabeticUlcer: 'any-disease' | 'severe-disease';
   /** Hours after a cold injury until which it is seen at once and the same day. */
   readonly coldInjury: { readonly now: number; readonly today: number };
@@ -197,6 +198,7 @@ export const DEFAULT_TRIAGE_SETTINGS: TriageSettings = {
     normalIndexTo: 1.4,
     normalToeFrom: 60,
     severeIndexBelow: 0.6,
+    severeToeBelow: 40,
   },
   armsDoubt: DEFAULT_ARMS_DOUBT,
   flowWithin: { I: { from: 6, to: 24 }, IIa: { from: 0, to: 6 }, IIb: { from: 0, to: 6 } },

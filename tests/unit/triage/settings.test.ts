@@ -35,6 +35,13 @@ describe('limits that a hospital sets', () => {
       );
     expect(codes(0.6)).not.toContain('diabetic-foot-emergency');
     expect(codes(0.85)).toContain('diabetic-foot-emergency');
+    // Severe too where the toe is under 40 mmHg; it needs no arm.
+    const byToe = (toe: number) =>
+      triage(
+        { ...ulcer, pressures: { toe: { left: toe } } },
+        { triage: { diabeticUlcer: 'severe-disease' } },
+      );
+    expect([39, 40].map((toe) => byToe(toe).urgency)).toEqual(['now', 'today']);
   });
 
   it('of doubt about both arms reach pressures and compression', () => {
