@@ -1,4 +1,4 @@
-import { placeKey, SIDES } from '../anatomy/index.js';
+import { placeKey, type PlaceKey, SIDES } from '../anatomy/index.js';
 import { pulseAt } from '../examination/index.js';
 import { armDifference } from '../pressures/index.js';
 import { placesWith } from './facts.js';
@@ -7,17 +7,39 @@ import { given, type Ground } from './ground.js';
 import { hasDeficit, type LimbState } from './limb.js';
 import { elsewhereOf, inShock } from './record.js';
 
-const isLost = ({ state, grade }: { state: string; grade?: string }) =>
-  state === 'absent' || grade === 'reduced';
-
-/** Carotid pulses that are absent, or absent or weak. */
-function carotids({ examination }: Case, orWeak: boolean) {
-  return SIDES.filter((side) => {
-    const { grade, doppler } = pulseAt(examination, { site: 'carotid', side }) ?? {};
-    if (grade === 'absent' || (grade === undefined && doppler === 'absent')) return true;
-    return orWeak && grade === 'reduced';
-  }).map((side) => placeKey({ site: 'carotid', side }));
+/** Places whose pulse is absent, and those whose pulse is weak: each is told as what it is. */
+interface Lost {
+  readonly absent: readonly PlaceKey[];
+  readonly weak: readonly PlaceKey[];
 }
+
+const lostOf = (states: readonly LimbState[]): Lost => ({
+  absent: placesOf(states),
+  weak: states.flatMap(({ facts }) =>
+    placesWith(facts, ({ state, grade }) => state !== 'absent' && grade === 'reduced'),
+  ),
+});
+
+function carotids({ examination }: Case): Lost {
+  const found = SIDES.map((side) => {
+    const place = { site: 'carotid', side } as const;
+    const { grade, doppler } = pulseAt(examination, place) ?? {};
+    return { key: placeKey(place), absent: (grade ?? doppler) === 'absent', weak: grade === 'reduced' };
+  });
+  return {
+    absent: found.filter(({ absent }) => absent).map(({ key }) => key),
+    weak: found.filter(({ weak }) => weak).map(({ key }) => key),
+  };
+}
+
+const pulseGrounds = (...all: readonly Lost[]): Ground[] => {
+  const absent = all.flatMap((one) => one.absent);
+  const weak = all.flatMap((one) => one.weak);
+  return [
+    ...given(absent.length, { code: 'pulses-absent', places: absent } as const),
+    ...given(weak.length, { code: 'pulses-reduced', places: weak } as const),
+  ];
+};
 
 function delays({ examination: { delays: found } }: Case): Ground[] {
   const arms = found?.radioRadial !== undefined && found.radioRadial !== 'none';
@@ -38,24 +60,33 @@ function signs(known: Case) {
     apart && difference.lower
       ? [{ code: 'arm-difference', mmHg: difference.mmHg, lower: difference.lower }]
       : [];
-  const lost = limbs.flatMap(({ facts }) => placesWith(facts, isLost));
-  const absentFemoral = of('leg').flatMap(({ facts }) =>
-    placesWith(facts, ({ site, state }) => site === 'femoral' && state === 'absent'),
-  );
   const poor = (state: LimbState) => state.points.flow >= settings.poorFrom.dissection;
+  const carotid = carotids(known);
   return {
     arms,
-    absentFemoral,
-    lost: [...lost, ...carotids(known, true)],
-    armLost: [...of('arm').flatMap(({ facts }) => placesWith(facts, isLost)), ...carotids(known, true)],
+    lost: pulseGrounds(lostOf(limbs), carotid),
+    armLost: pulseGrounds(lostOf(of('arm')), carotid),
+    absentFemoral: of('leg').flatMap(({ facts }) =>
+      placesWith(facts, ({ site, state }) => site === 'femoral' && state === 'absent'),
+    ),
     legs: of('leg').filter(poor),
     armsPoor: of('arm').filter(poor),
-    carotid: carotids(known, false),
+    carotid: carotid.absent,
   };
 }
 
-const placesOf = (states: readonly LimbState[]) =>
+const placesOf = (states: readonly LimbState[]): PlaceKey[] =>
   states.flatMap(({ facts }) => placesWith(facts, ({ state }) => state === 'absent'));
+
+/** What speaks against the flow of some limbs: pulses that are absent, and limbs without one, whose pressures or signals are poor. */
+const flowGrounds = (states: readonly LimbState[], more: readonly PlaceKey[] = []): Ground[] => {
+  const places = [...placesOf(states), ...more];
+  const others = states.filter((state) => placesOf([state]).length === 0);
+  return [
+    ...given(places.length, { code: 'pulses-absent', places } as const),
+    ...given(others.length, { code: 'limbs', limbs: others.map(({ limb }) => limb) } as const),
+  ];
+};
 
 /** Pain with one more sign. Source: ADD risk score; pain alone: same day. */
 function withPain(known: Case): Raised[] {
@@ -65,7 +96,7 @@ function withPain(known: Case): Raised[] {
   const deficit = known.limbs.filter(hasDeficit);
   const more: Ground[] = [
     ...arms,
-    ...given(lost.length, { code: 'pulses-absent', places: lost } as const),
+    ...lost,
     ...delays(known),
     ...given(deficit.length, { code: 'limbs', limbs: deficit.map(({ limb }) => limb) } as const),
     ...given(shock, { code: 'shock' } as const),
@@ -84,12 +115,14 @@ function pattern(known: Case): Raised[] {
   const { arms, absentFemoral, armLost, legs } = signs(known);
   if (known.examination.onset === 'chronic' || !arms.length || !armLost.length) return [];
   if (!absentFemoral.length && !legs.length) return [];
-  const places = [...armLost, ...(absentFemoral.length ? absentFemoral : placesOf(legs))];
+  const ofLegs: Ground[] = absentFemoral.length
+    ? [{ code: 'pulses-absent', places: absentFemoral }]
+    : flowGrounds(legs);
   return [
     {
       code: 'dissection',
       urgency: 'now',
-      because: [...arms, { code: 'pulses-absent', places }],
+      because: [...arms, ...armLost, ...ofLegs],
       ask: given(!elsewhereOf(known.examination), 'chest-or-back-pain' as const),
     },
   ];
@@ -106,7 +139,7 @@ function together(known: Case): Raised[] {
     {
       code: 'dissection',
       urgency: told ? 'now' : 'today',
-      because: [{ code: 'pulses-absent', places: [...placesOf([...arm, ...leg]), ...carotid] }],
+      because: flowGrounds([...arm, ...leg], carotid),
       ask: given(!elsewhereOf(known.examination), 'chest-or-back-pain' as const),
     },
   ];

@@ -1,5 +1,11 @@
 import { bruitAt, type InjurySign } from '../examination/index.js';
-import { isListeningSite, LISTENING_PLACES, placeKey, siteDefinition } from '../anatomy/index.js';
+import {
+  isListeningSite,
+  LISTENING_PLACES,
+  placeKey,
+  type PlaceKey,
+  siteDefinition,
+} from '../anatomy/index.js';
 import { indexOf, mmHgAt, ratio } from '../pressures/index.js';
 import type { Case, Raised } from './flag.js';
 import type { PulseFacts } from './facts.js';
@@ -57,6 +63,16 @@ interface Signs {
   readonly low: boolean;
 }
 
+function lostGrounds(lost: readonly PulseFacts[]): Ground[] {
+  const [absent, reduced] = [true, false].map((gone) =>
+    lost.filter(({ state }) => (state === 'absent') === gone).map(({ key }) => key),
+  ) as [PlaceKey[], PlaceKey[]];
+  return [
+    ...given(absent.length, { code: 'pulses-absent', places: absent } as const),
+    ...given(reduced.length, { code: 'pulses-reduced', places: reduced } as const),
+  ];
+}
+
 function signsOf(known: Case, state: LimbState, injury: Injury): Signs {
   const { circulation, silent } = state;
   const lost = state.facts.pulses.filter(
@@ -66,8 +82,8 @@ function signsOf(known: Case, state: LimbState, injury: Injury): Signs {
   const index = indexAfterInjury(known, state);
   const low = index !== undefined && index < known.settings.injury.indexBelow;
   const heard = murmurs(known, state);
-  const absent = lost.filter(({ state: pulse }) => pulse === 'absent').map(({ key }) => key);
-  const reduced = lost.filter(({ state: pulse }) => pulse !== 'absent').map(({ key }) => key);
+  const ofLost = lostGrounds(lost);
+  const isAbsent = ofLost.some(({ code }) => code === 'pulses-absent');
   const hardSigns = injury.signs.filter((sign) => HARD.includes(sign));
   const ischaemic = circulation >= known.settings.poorFrom.injury || silent ? limbGrounds(state) : [];
   return {
@@ -77,10 +93,9 @@ function signsOf(known: Case, state: LimbState, injury: Injury): Signs {
     low,
     hard: [
       ...given(hardSigns.length, { code: 'injury-signs', signs: hardSigns } as const),
-      ...given(absent.length, { code: 'pulses-absent', places: absent } as const),
-      ...given(reduced.length, { code: 'pulses-reduced', places: reduced } as const),
+      ...ofLost,
       ...heard,
-      ...ischaemic.filter(({ code }) => code !== 'pulses-absent' || !absent.length),
+      ...ischaemic.filter(({ code }) => code !== 'pulses-absent' || !isAbsent),
     ],
   };
 }
@@ -168,7 +183,7 @@ function ofLimb(known: Case, state: LimbState): Raised[] {
   const because: Ground[] = [
     ...where,
     ...given(injury.signs.length, { code: 'injury-signs', signs: injury.signs } as const),
-    ...given(oneEnd, { code: 'pulses-absent', places: lost.map(({ key }) => key) } as const),
+    ...(oneEnd ? lostGrounds(lost) : []),
     ...limbGrounds(state).filter(({ code }) => code === 'sensation' || code === 'movement'),
     ...given(shock, { code: 'shock' } as const),
   ];

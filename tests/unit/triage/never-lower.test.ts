@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ACUTE_CLASSES, emptyExamination, type Examination } from '../../../src/examination/index.js';
+import { placeFromKey } from '../../../src/anatomy/index.js';
+import {
+  ACUTE_CLASSES,
+  emptyExamination,
+  type Examination,
+  pulseAt,
+} from '../../../src/examination/index.js';
 import {
   type ClassFindings,
   classInterval,
@@ -165,6 +171,74 @@ describe('whole records', () => {
     },
     LONG,
   );
+
+  it(
+    'no flag says more than was found: a pulse told as absent or weak is so, and no list of places or digits is empty',
+    () => {
+      fc.assert(
+        fc.property(anyRecord, (record) => {
+          for (const { code, because } of triage(record).flags)
+            for (const ground of because) {
+              if ('places' in ground) expect(ground.places.length, code).toBeGreaterThan(0);
+              if ('digits' in ground) expect(ground.digits.length, code).toBeGreaterThan(0);
+              if (ground.code !== 'pulses-absent' && ground.code !== 'pulses-reduced') continue;
+              for (const key of ground.places) {
+                const { grade, doppler } = pulseAt(record, placeFromKey(key)!) ?? {};
+                const told = `${code}, ${key}: ${grade}, ${doppler}`;
+                if (ground.code === 'pulses-absent') expect(grade ?? doppler, told).toBe('absent');
+                else expect(grade === 'reduced' || doppler === 'absent', told).toBe(true);
+              }
+            }
+        }),
+        { numRuns: 300 },
+      );
+    },
+    LONG,
+  );
+
+  it('pain at rest never takes away what a low toe pressure raised', () => {
+    const leg = {
+      'dorsalis-pedis': { left: { grade: 'normal' as const } },
+      'posterior-tibial': { left: { grade: 'normal' as const } },
+    };
+    const record: Examination = {
+      ...emptyExamination(),
+      onset: 'chronic',
+      context: { diabetes: false },
+      pulses: leg,
+      inspection: { leg: { left: { temperature: 'warm', colour: 'normal' } } },
+      pressures: { toe: { left: 20 } },
+    };
+    expect(triage(record).flags).toMatchObject([{ code: 'threatening-pressure', urgency: 'soon' }]);
+    const pain: Examination = { ...record, history: { leg: { left: { symptom: 'rest-pain' } } } };
+    expect(triage(pain).flags).toMatchObject([{ code: 'chronic-limb-threat', urgency: 'soon' }]);
+    const { onset: _asked, ...unasked } = pain;
+    expect(triage(unasked).urgency).toBe('soon');
+  });
+
+  it('gangrene of a finger counts as gangrene of the hand wherever that does', () => {
+    const sore = {
+      ...emptyExamination(),
+      history: {
+        arm: { left: { symptom: 'rest-pain' as const } },
+        risks: ['connective-tissue-disease'] as const,
+      },
+    };
+    const urgency = (inspection: object) =>
+      triage({ ...sore, inspection: { arm: { left: { ulcer: 'shallow', ...inspection } } } }).urgency;
+    expect([urgency({}), urgency({ digits: { second: 'gangrene' } })]).toEqual(['now', 'now']);
+
+    const lined = {
+      ...emptyExamination(),
+      context: { devices: [{ limb: 'arm', side: 'left', kind: 'arterial-line' }] },
+    } as const;
+    const told = (inspection: object) =>
+      triage({ ...lined, inspection: { arm: { left: inspection } } }).flags.find(
+        ({ code }) => code === 'iatrogenic-hand',
+      );
+    expect(told({ gangrene: 'dry' })?.urgency).toBe('now');
+    expect(told({ digits: { second: 'gangrene' } })?.urgency).toBe('now');
+  });
 
   it('an empty record raises nothing and asks nothing', () => {
     expect(triage(emptyExamination())).toMatchObject({ urgency: 'none', flags: [], questions: [] });

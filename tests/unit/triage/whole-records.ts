@@ -42,6 +42,7 @@ const limbInspection = fc.record({
   deepInfection: one(true, false),
   stretchPain: one(true, false),
   injurySigns: any('pulsatile-bleeding', 'stable-haematoma', 'knee-dislocation'),
+  digits: fc.record({ first: one('normal', 'blue'), second: one('ulcer', 'gangrene', undefined, undefined) }),
 });
 
 function compact(value: unknown): unknown {
@@ -127,6 +128,9 @@ const SCALES: readonly (readonly [
   ['inspection', 'stretchPain', [false, true], 1],
   ['inspection', 'painOutOfProportion', [false, true], 1],
   ['inspection', 'probeToBone', [false, true], 1],
+  ['inspection', 'ulcer', ['none', 'shallow', 'deep', 'extensive'], 1],
+  ['inspection', 'gangrene', ['none', 'dry', 'wet'], 1],
+  ['history', 'symptom', ['none', 'claudication', 'rest-pain'], 2],
   ['history', 'suddenPain', [undefined, true], 1],
   ['history', 'newComplaint', [undefined, true], 1],
 ];
@@ -149,10 +153,23 @@ export function worsenings(
     SCALES.flatMap(([part, field, levels, firstBad]) => {
       const now = fieldAt(all[part], [kind, side, field]);
       const from = now === undefined ? firstBad : levels.indexOf(now) + 1;
+      // What a wound tells is told by the wound.
+      if (now === 'tissue-loss') return [];
       return levels.slice(from).map((level) => ({
         name: `${side} ${kind} ${field} ${String(now)} to ${String(level)}`,
         record: () => withField(record, part, [kind, side, field], level),
       }));
+    }),
+  );
+  const ofDigits = limbs.flatMap(([kind, side]) =>
+    (['ulcer', 'gangrene'] as const).flatMap((state) => {
+      const path = [kind, side, 'digits', 'third'];
+      return [
+        {
+          name: `${side} ${kind} digit: ${state}`,
+          record: () => withField(record, 'inspection', path, state),
+        },
+      ];
     }),
   );
   const sites = ['femoral', 'popliteal', 'dorsalis-pedis', 'posterior-tibial', 'brachial', 'radial', 'ulnar'];
@@ -181,7 +198,7 @@ export function worsenings(
       name: `${symptom} told`,
       record: () => withField(record, 'history', ['elsewhere'], [...(told?.elsewhere ?? []), symptom]),
     }));
-  return [...ofFields, ...ofPulses, ...elsewhere];
+  return [...ofFields, ...ofDigits, ...ofPulses, ...elsewhere];
 }
 
 const FLIP: Readonly<Record<string, string>> = { left: 'right', right: 'left' };
