@@ -1,5 +1,6 @@
 import type { Examination } from '../examination/index.js';
 import type { LimbFacts } from './facts.js';
+import type { HistoryFacts } from './record.js';
 import type { TriageSettings } from './settings.js';
 
 /** When a limb's trouble began. */
@@ -21,6 +22,14 @@ function hoursSince(onsetAt: string | undefined, examinedAt: string | undefined)
   return hours >= 0 ? Math.round(hours * 100) / 100 : undefined;
 }
 
+/** Hours from the onset told of a limb to the examination: by the clock where that can be counted from, else as told. */
+export function onsetHours(
+  { onsetAt, hours }: HistoryFacts,
+  { examinedAt }: Pick<Examination, 'examinedAt'>,
+): number | undefined {
+  return hoursSince(onsetAt, examinedAt) ?? hours;
+}
+
 /**
  * The onset of a limb: the first line that applies. A gradual onset is not a chronic one, since thrombosis in place comes on
  * gradually. The time of a limb that complains of a wound is the wound's unless it began suddenly.
@@ -34,7 +43,7 @@ export function onsetOf(
 ): LimbOnset {
   const told = history.newComplaint === true;
   const cannotTell = history.onset === 'unknown';
-  const hours = hoursSince(history.onsetAt, examinedAt) ?? history.hours;
+  const hours = onsetHours(history, { examinedAt });
   const ofTheWound = history.symptom === 'tissue-loss' && history.onset !== 'sudden';
   const line = (state: LimbOnset['state'], newComplaint: boolean): LimbOnset => ({
     state,

@@ -1,22 +1,28 @@
 import { PULSE_PLACES, SIDES } from '../../anatomy/index.js';
-import { type Examination, type LimbHistory, type LimbInspection, pulseAt } from '../../examination/index.js';
+import {
+  type Examination,
+  foundDeficit,
+  foundGangrene,
+  foundUlcer,
+  type LimbHistory,
+  type LimbInspection,
+  pulseAt,
+} from '../../examination/index.js';
+import { DEFAULT_TRIAGE_SETTINGS, onsetHours } from '../../triage/index.js';
 import type { OnsetSign, Tables } from './types.js';
 
 const STRENGTH = { absent: 0, reduced: 1, normal: 2, bounding: 2 } as const;
 
-/** Below this, in hours, trouble counts as acute: under 14 days (ESVS 2020). */
-const ACUTE_HOURS = 336;
-
 interface Limb {
-  readonly told: (LimbHistory & { readonly suddenPain?: unknown }) | undefined;
-  readonly seen: LimbInspection | undefined;
+  readonly told: LimbHistory;
+  readonly seen: LimbInspection;
 }
 
 function limbsOf({ history, inspection }: Examination): Limb[] {
   return SIDES.flatMap((side) =>
     (['leg', 'arm'] as const).map((kind) => ({
-      told: history?.[kind]?.[side],
-      seen: inspection?.[kind]?.[side] as LimbInspection | undefined,
+      told: history?.[kind]?.[side] ?? {},
+      seen: inspection?.[kind]?.[side] ?? {},
     })),
   );
 }
@@ -32,15 +38,13 @@ function signsOf(examination: Examination, earlier: Examination | undefined): Se
   }
   const { context, history } = examination;
   for (const { told, seen } of limbsOf(examination)) {
-    if (told?.onset === 'sudden' || told?.suddenPain === true) signs.add('sudden');
-    if (told?.onset === 'gradual') signs.add('gradual');
-    if (told?.hours !== undefined) signs.add(told.hours < ACUTE_HOURS ? 'days' : 'weeks');
-    if (told?.symptom === 'claudication') signs.add('claudication');
-    if (seen?.movement === 'weak' || seen?.movement === 'paralysed') signs.add('deficit');
-    if (seen?.sensation && seen.sensation !== 'normal') signs.add('deficit');
-    if ((seen?.ulcer && seen.ulcer !== 'none') || (seen?.gangrene && seen.gangrene !== 'none')) {
-      signs.add('wound');
-    }
+    if (told.onset === 'sudden' || told.suddenPain) signs.add('sudden');
+    if (told.onset === 'gradual') signs.add('gradual');
+    const hours = onsetHours(told, examination);
+    if (hours !== undefined) signs.add(hours < DEFAULT_TRIAGE_SETTINGS.acuteUnderHours ? 'days' : 'weeks');
+    if (told.symptom === 'claudication') signs.add('claudication');
+    if (foundDeficit(seen) && !seen.deficitKnown) signs.add('deficit');
+    if (foundUlcer(seen) || foundGangrene(seen)) signs.add('wound');
   }
   for (const side of SIDES) {
     const pain = [context?.legClaudication?.[side], context?.armClaudication?.[side]];

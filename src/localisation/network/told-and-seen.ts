@@ -36,7 +36,7 @@ export function delays({ delays: found }: Examination, tables: Tables): Finding[
     const piece = oneSided
       ? stretchPiece('external-iliac', legs[0]!)
       : piecesOfStretch('suprarenal-aorta')[0]!;
-    const side = oneSided ? legs[0]! : legs.length ? 'both' : 'none';
+    const side = legs.length === 2 ? 'both' : (legs[0] ?? 'none');
     out.push({
       id: { kind: 'delay', of: 'radio-femoral', side },
       factors: [{ piece, ...byStrength(legs.length ? later : none) }],
@@ -159,7 +159,9 @@ export function seen({ inspection }: Examination, tables: Tables): Finding[] {
             : [{ piece: stretchPiece('posterior-tibial proximal', side), ...wound }];
         out.push({ id: { kind: 'wound', limb }, factors, limbs });
       }
-      if (found.sensation === 'beyond-digits' || found.sensation === 'lost') {
+      const numb = found.sensation === 'beyond-digits' || found.sensation === 'lost';
+      // An old loss of another cause tells nothing of the arteries.
+      if (numb && !found.deficitKnown) {
         out.push({ id: { kind: 'numbness', limb }, factors: acrossEnd(limb, byStrength(table.numb)), limbs });
       }
       return out;
@@ -173,15 +175,17 @@ export function handArch({ bedside }: Examination, { seen: table }: Tables): Fin
     (['radial', 'ulnar'] as const).flatMap((artery): Finding[] => {
       const found = bedside?.['hand-arch']?.[side]?.[artery];
       if (found?.seconds === undefined && found?.returned === undefined) return [];
-      const fills = found.returned ?? found.seconds! <= ARCH_SECONDS;
-      if (found.returned === false && (found.seconds ?? ARCH_SECONDS) < ARCH_SECONDS) return [];
+      const { seconds, returned } = found;
+      // Watched too short to call it white.
+      if (returned === false && (seconds ?? ARCH_SECONDS) < ARCH_SECONDS) return [];
+      const fills = returned !== false && (seconds ?? 0) <= ARCH_SECONDS;
       const factor = {
         piece: stretchPiece(`${artery} proximal`, side),
         ...byStrength(fills ? table.archFills : table.archWhite),
       };
       return [
         {
-          id: { kind: 'hand-arch', side, artery, fills: fills && (found.seconds ?? 0) <= ARCH_SECONDS },
+          id: { kind: 'hand-arch', side, artery, fills },
           factors: [factor],
           limbs: [`${side} arm`],
         },
