@@ -189,9 +189,10 @@ function line(read: Read): LetterPart[] {
     ({ band }) => band !== undefined && band !== 'normal',
   );
   if (main.length) return [part('conclusion', [...main, ...more])];
-  if (!unusual && !items.some(isAbnormal))
+  const pointing = verdicts(examination, report.pressures, 'abnormal');
+  if (!unusual && !pointing.length && !items.some(isAbnormal))
     return [part('conclusion', [{ says: { code: 'nothing-abnormal' }, from: [] }, ...more])];
-  const found = [...exceptions(read), ...tests(items, isAbnormal)].slice(0, IN_A_LINE);
+  const found = [...exceptions(read), ...tests(items, isAbnormal), ...pointing].slice(0, IN_A_LINE);
   return [part('conclusion', [...(found.length ? found : complaints(items.filter(isAbnormal))), ...more])];
 }
 

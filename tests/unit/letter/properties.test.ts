@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Place, placeKey } from '../../../src/anatomy/index.js';
-import { bruitAt, type Examination, isLocked, pulseAt } from '../../../src/examination/index.js';
+import {
+  bruitAt,
+  emptyExamination,
+  type Examination,
+  isLocked,
+  pulseAt,
+  restNormal,
+} from '../../../src/examination/index.js';
 import { itemsOf } from '../../../src/report/index.js';
 import { redFlags } from '../../../src/triage/index.js';
 import {
@@ -153,6 +160,17 @@ describe('what is said of any record', () => {
       const items = Object.values(itemsOf(record)).flat();
       if (clear) expect(items.filter(({ weight }) => weight === 'abnormal')).toEqual([]);
       if (clear) expect(redFlags(record)).toEqual([]);
+    }
+  });
+
+  it('says in a line what pressures point to where every pulse is normal', () => {
+    const pulses = restNormal(emptyExamination());
+    const arms: Examination = { ...pulses, pressures: { brachial: { right: 150, left: 105 } } };
+    const cuffs: Examination = { ...pulses, pressures: { 'high-thigh': { left: 150 }, calf: { left: 90 } } };
+    for (const record of [arms, cuffs]) {
+      const said = sentencesOf(record, 'line').map(({ says }) => says.code);
+      expect(said).toContain('verdict');
+      expect(said).not.toContain('nothing-abnormal');
     }
   });
 
