@@ -62,8 +62,11 @@ export const armStress: BedsideTest<'arm-stress'> = {
       return { verdict: 'abnormal', code, limit, params: { ...params, symptoms: told } };
     }
     if (early && stopped === 'fatigue') return { verdict: 'incomplete', code: 'fatigue-only', ...base };
-    return early
-      ? { verdict: 'incomplete', code: 'too-short', ...base }
-      : { verdict: 'normal', code: 'completed', ...base };
+    if (early) return { verdict: 'incomplete', code: 'too-short', ...base };
+    // Nobody said that nothing was felt: a button that was not pressed is no answer.
+    const asked = complaints.length > 0 || result.nothingFelt;
+    return asked
+      ? { verdict: 'normal', code: 'completed', ...base }
+      : { ...INCOMPLETE, notes: ['symptoms-not-asked'] };
   },
 };

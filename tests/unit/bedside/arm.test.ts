@@ -190,8 +190,11 @@ describe('elevated-arm stress (Roos)', () => {
     [{ seconds: 90, stopped: 'fatigue', felt: { tingling: 40 } }, 'symptoms-early', 'abnormal'],
     [{ seconds: 90, stopped: 'other' }, 'too-short', 'incomplete'],
     [{ seconds: 179 }, 'too-short', 'incomplete'],
-    [{ seconds: 180 }, 'completed', 'normal'],
-    [{ seconds: 181 }, 'completed', 'normal'],
+    // Three minutes done, and nobody asked what was felt: not a negative test.
+    [{ seconds: 180 }, 'incomplete', 'incomplete'],
+    [{ seconds: 180, felt: {} }, 'incomplete', 'incomplete'],
+    [{ seconds: 180, before: 'normal', during: 'normal' }, 'incomplete', 'incomplete'],
+    [{ seconds: 181, nothingFelt: true }, 'completed', 'normal'],
     [{ seconds: 180, stopped: 'pain' }, 'symptoms', 'abnormal'],
     [{ seconds: 180, felt: { heaviness: 100 } }, 'symptoms', 'abnormal'],
     [{ seconds: 180, felt: { fatigue: 100 } }, 'completed', 'normal'],
@@ -203,6 +206,11 @@ describe('elevated-arm stress (Roos)', () => {
 
   it.each(STOP_REASONS)('stopping early by %s never counts as a completed test', (stopped) => {
     expect(stress.evaluate({ seconds: 60, stopped }).code).not.toBe('completed');
+  });
+
+  it('says that symptoms were not asked for where three minutes passed without a word of them', () => {
+    expect(stress.evaluate({ seconds: 180 }).notes).toEqual(['symptoms-not-asked']);
+    expect(stress.evaluate({ seconds: 180, nothingFelt: true }).notes).toBeUndefined();
   });
 });
 
