@@ -4,8 +4,8 @@ import { type Issue, faultsOf, readsUnknown } from './issues.js';
 import { copyJson } from './json.js';
 import { fieldsAt, unknownIn } from './known-fields.js';
 import { fieldAt } from './patch.js';
-import type { Carried, Json, RecordPath } from './types/json.js';
-import { entriesOut, pathBefore, without } from './unknown-words.js';
+import type { Carried, Json } from './types/json.js';
+import { TakenOut } from './unknown-words.js';
 
 /** How a reader takes what a later version recorded. */
 export interface ParseOptions {
@@ -59,25 +59,24 @@ export function readJson<T>(
   json: Json,
   { strict = false }: ParseOptions,
 ): ParsedPart<T> {
-  let out: readonly RecordPath[] = [];
+  let out = new TakenOut(json);
+  let issues = issuesOf(schema, json);
   let pruned = json;
-  let issues = issuesOf(schema, pruned);
   // Each turn takes at least one more entry out.
-  for (let next = strict ? out : entriesOut(issues, json, out); next !== out;) {
+  for (let next = strict ? undefined : out.with(issues); next; next = out.with(issues)) {
     out = next;
-    pruned = without(json, out);
+    pruned = out.rest;
     issues = issuesOf(schema, pruned);
-    next = entriesOut(issues, json, out);
   }
   const faults = new FaultList();
   for (const issue of issues) {
-    const own = { ...issue, path: [...pathBefore(issue.path, out)] };
-    if (readsUnknown(own, out)) continue;
+    const own = { ...issue, path: [...out.pathBefore(issue.path)] };
+    if (readsUnknown(own, out.paths)) continue;
     const count = own.code === 'unrecognized_keys' ? own.keys.length : 1;
     faults.add(count, () => faultsOf(json, own, (path) => fieldsAt(schema, path)));
   }
   if (strict) addUnknown(faults, schema, json);
-  const carried = out.map((path) => ({ path, value: fieldAt(json, path) as Json }));
+  const carried = out.paths.map((path) => ({ path, value: fieldAt(json, path) as Json }));
   return (
     faults.refused ?? {
       ok: true,

@@ -322,6 +322,26 @@ describe('a word of a later version', () => {
   });
 });
 
+describe('many words of later versions', () => {
+  const withWords = (count: number) => ({
+    ...emptyExamination(),
+    history: { risks: Array.from({ length: count }, (_, i) => (i === 3 ? 'stroke' : `later-${i}`)) },
+  });
+
+  it('are put back each at its place', () => {
+    const parsed = parseExamination(withWords(60));
+    expect(parsed.ok && JSON.parse(formatExamination(parsed.value))).toEqual(withWords(60));
+  });
+
+  it('keep nobody waiting: twelve thousand are read in a moment', () => {
+    const input = withWords(12_000);
+    const start = process.cpuUsage();
+    expect(parseExamination(input).ok).toBe(true);
+    // In processor time, which no other work on the machine makes longer; four thousand took two seconds.
+    expect(process.cpuUsage(start).user).toBeLessThan(6_000_000);
+  });
+});
+
 describe('a locked place', () => {
   const places = fc.constantFrom(...PULSE_PLACES);
   const lockedAt = (base: Examination, at: Place): Examination =>
