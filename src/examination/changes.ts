@@ -1,4 +1,5 @@
 import { placeFromKey, type PlaceKey, placeKey } from '../anatomy/index.js';
+import { equal, isObject } from './json.js';
 import type { Json, RecordPath } from './types/json.js';
 import type { Examination } from './types/record.js';
 
@@ -13,9 +14,6 @@ export interface RecordDifference {
   /** What stands there now; `undefined` for nothing. */
   readonly to: Json | undefined;
 }
-
-const isObject = (value: unknown): value is Readonly<Record<string, Json>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /**
  * What differs between two states of a record, for audit trails: each place and field once, in the order of the fields. Equal
@@ -33,7 +31,7 @@ function walk(
   path: RecordPath,
   found: RecordDifference[],
 ): void {
-  if (from === to || JSON.stringify(from) === JSON.stringify(to)) return;
+  if (equal(from, to)) return;
   const [part, site, side] = path;
   const placed = path.length === 3 && (part === 'pulses' || part === 'bruits');
   const place = placed ? placeFromKey(`${side} ${site}`) : undefined;

@@ -39,7 +39,22 @@ function bare(value: unknown): unknown {
   return kept.length ? Object.fromEntries(kept) : undefined;
 }
 
+/** With the fields of every object in the reverse order. */
+function turned(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(turned);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value)
+      .map(([key, inner]) => [key, turned(inner)] as const)
+      .reverse(),
+  );
+}
+
 describe('what differs between two records', () => {
+  it('is nothing where only the order of the fields does', () => {
+    for (const one of RECORDS) expect(recordDifferences(one, turned(one) as Examination)).toEqual([]);
+  });
+
   it('is a finding of a place as a whole, with the place', () => {
     const none = emptyExamination();
     const weak = setPulse(none, { site: 'femoral', side: 'left' }, { grade: 'reduced' });
