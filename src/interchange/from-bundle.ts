@@ -84,7 +84,7 @@ export function fromBundle(bundle: unknown, options: ReadOptions = {}): FromBund
     readings.push(own);
     for (const one of own.kept) kept.push(one);
   } else for (const { path } of answers) readings.push(unread(path, 'several'));
-  readings.push(...strange.map(({ resource, path }) => readStrange(resource, path)));
+  for (const { resource, path } of strange) readings.push(readStrange(resource, path));
   if (records.length === 0) readings.push(frameOf(strange));
   const all = joined(readings);
   const { examination, unread: refused } = assembled(all.found, kept);
