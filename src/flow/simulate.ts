@@ -36,9 +36,18 @@ const twins = new Map<string, Conditions>();
 const MOST_TWINS = 16;
 
 function soundTwin(network: Network, patient: Patient): Conditions {
-  const { age, meanPressure, heartRate, rhythm, state, seed, collaterals } = patient;
+  const { age, meanPressure, heartRate, rhythm, state, seed, collaterals, routes } = patient;
   const irregular = rhythm === 'atrial-fibrillation';
-  const key = [age, meanPressure, heartRate, state, collaterals, irregular ? seed : 'regular'].join(' ');
+  // Everything that the twin is made of below: a patient must not get that of another.
+  const key = JSON.stringify([
+    age,
+    meanPressure,
+    heartRate,
+    state,
+    collaterals,
+    routes,
+    irregular ? seed : 'regular',
+  ]);
   let twin = twins.get(key);
   if (!twin) {
     const beats = irregular

@@ -19,11 +19,11 @@ export function beatsAt(simulation: Simulation, place: Place<PulseSiteId>): Beat
   const { onsets, period } = simulation.inflow;
   const trace = pressureAt(simulation, place);
   const sound = soundPulseAt(simulation, place);
+  const lengths = onsets.map((onset, i) => (onsets[i + 1] ?? period) - onset);
   return onsets.map((onset, i) => {
-    const length = (onsets[i + 1] ?? period) - onset;
-    const next = (onsets[(i + 2) % onsets.length] ?? period) - (onsets[i + 1] ?? 0);
+    const length = lengths[i]!;
     const start = onset + CUT * length;
-    const end = onset + length + CUT * (onsets.length > 1 ? Math.abs(next) : length);
+    const end = onset + length + CUT * lengths[(i + 1) % lengths.length]!;
     let systolic = -Infinity;
     let top = start;
     const step = period / trace.length;

@@ -12,7 +12,8 @@ import {
   type SiteReading,
   walkOf,
 } from '../../../src/flow/findings/index.js';
-import type { Lesion, PatientInput } from '../../../src/flow/patient.js';
+import { type Lesion, type PatientInput, patientOf } from '../../../src/flow/patient.js';
+import { circulationOf } from '../../../src/flow/setup.js';
 import { simulate } from '../../../src/flow/simulate.js';
 
 const find = (patient: PatientInput): Findings => findingsOf(simulate(patient));
@@ -276,5 +277,20 @@ describe('states', () => {
     const regular = beatsAt(simulate({ age: 75 }), { site: 'radial', side: 'right' });
     expect(regular).toHaveLength(1);
     expect(regular[0]!.grade).toBe('normal');
+  });
+
+  it('no beat of a fibrillating heart is read from the next one', () => {
+    for (let seed = 1; seed <= 12; seed++) {
+      const simulation = simulate({ age: 75, rhythm: 'atrial-fibrillation', heartRate: 90, seed });
+      const tops = beatsAt(simulation, { site: 'radial', side: 'left' }).map(({ systolic }) => systolic);
+      tops.forEach((top, i) => expect(top, `${seed}, beat ${i}`).not.toBe(tops[(i + 1) % tops.length]));
+    }
+  });
+
+  it('a patient is measured by the same sound body, whoever was computed before', () => {
+    const routes = { 'marginal artery of the colon': 'good' } as const;
+    simulate({ age: 61 });
+    const { soundCirculation, network } = simulate({ age: 61, routes });
+    expect(soundCirculation.gain).toEqual(circulationOf(network, patientOf({ age: 61, routes }), false).gain);
   });
 });
