@@ -72,14 +72,12 @@ function cuffs(
   readings: Findings['cuffs'],
   only?: readonly string[],
 ): void {
+  // At rest the record takes no arm at all without a pressure in either.
+  const { brachial: arms } = readings;
+  const armless = !only && arms?.right === 0 && arms.left === 0;
   for (const [site, sides] of Object.entries(readings)) {
-    if (only && !only.includes(site)) continue;
+    if ((only && !only.includes(site)) || (site === 'brachial' && armless)) continue;
     for (const [side, value] of Object.entries(sides)) put(into, [...at, site, side], value);
-  }
-  // Without a pressure in either arm the record takes no arm at all.
-  const arms = readings.brachial;
-  if (arms?.right === 0 && arms.left === 0) {
-    for (const side of SIDES) delete ((into.pressures as Tree).brachial as Tree)[side];
   }
 }
 

@@ -5,6 +5,7 @@ import type { Beating } from '../pulse/balance.js';
 import { press } from '../setup.js';
 import type { Simulation } from '../simulate.js';
 import type { Network } from '../tree/network.js';
+import { RESTING_DRIVE } from '../units.js';
 import { limit } from './rules.js';
 
 /** Seconds until the emptied palm flushes when one artery is let go with the other held. */
@@ -25,8 +26,8 @@ function flushing(c: Circulation, start: Float64Array, side: Side, held?: 'radia
   const at = copyForTest(c);
   if (held) press(at, held, side);
   for (const i of hand) {
-    at.greatest[i]! *= (limit('handReserve') * at.resting[i]!) / (at.greatest[i]! * 85);
     at.resting[i]! *= limit('handReserve');
+    at.greatest[i] = at.resting[i]! / RESTING_DRIVE;
   }
   const { bedFlow } = solveSteady(at, start, undefined, ENOUGH);
   return hand.map((i) => bedFlow[i]!);

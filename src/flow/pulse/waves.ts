@@ -4,7 +4,7 @@ import { TIME_CONSTANT } from '../tree/beds.js';
 import type { Network } from '../tree/network.js';
 import { type Circulation, GONE, OPEN, STOPPED } from '../mean/circulation.js';
 import type { Steady } from '../mean/steady.js';
-import { DENSITY, VISCOSITY } from '../units.js';
+import { DENSITY, perSecond, RESTING_DRIVE, VISCOSITY } from '../units.js';
 import type { Inflow } from './heart.js';
 import {
   type Half,
@@ -117,7 +117,7 @@ function terminalsOf(c: Circulation, steady: Steady, tubes: readonly Tube[]): Te
     const feed = bedFeed[i]!;
     const match = feed < 0 ? Infinity : idealImpedance(tubes[feed]!) * (ends ? 1 : 3);
     const proximal = Math.min(0.2 * resistance, match);
-    const atRest = (85 * 60) / flow;
+    const atRest = RESTING_DRIVE / perSecond(flow);
     return { proximal, distal: resistance - proximal, capacity: TIME_CONSTANT[region] / atRest };
   });
 }

@@ -44,6 +44,27 @@ describe('examine', () => {
     expect(examine(steal, { parts: ['pulses'] }).inspection).toBeUndefined();
   });
 
+  it('leaves out arms without a pressure, and can measure after a walk alone', () => {
+    const lesions = (['right', 'left'] as const).map((side) => ({
+      piece: `${side} brachial` as const,
+      extent: 'whole' as const,
+    }));
+    for (const parts of [['exercise'], ['pressures'], ['pressures', 'exercise']] as const) {
+      const record = examine({ lesions }, { parts });
+      expect(parseExamination(record).ok).toBe(true);
+      expect(record.pressures?.brachial).toBeUndefined();
+    }
+  });
+
+  it('an examiner misreads no clock: three minutes of raised arms stay three minutes', () => {
+    const outlet = { right: { hyperabduction: 90 }, left: { hyperabduction: 10 } };
+    const truth = examine({ outlet }, { parts: ['bedside'] });
+    const stress = truth.bedside?.['arm-stress'];
+    expect([stress?.right?.stopped, stress?.left?.nothingFelt]).toEqual(['fatigue', true]);
+    for (let seed = 0; seed < 20; seed++)
+      expect(asReported(truth, seed).bedside?.['arm-stress']).toEqual(stress);
+  });
+
   it('gives the same record for the same patient and seed, and another for another seed', () => {
     const lesions = [{ piece: 'right common-iliac' as const }];
     const by = (seed: number): string =>
