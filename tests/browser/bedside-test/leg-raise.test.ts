@@ -18,6 +18,34 @@ function spot(control: BedsideTest, degrees: number): [number, number] {
   return [at.x, at.y];
 }
 
+/** Where a browser has no sensor at all, as WebKit on a desk, it gets the event of one. */
+class Tilted extends Event {
+  readonly beta: number | null;
+
+  constructor(type: string, { beta = null }: DeviceOrientationEventInit = {}) {
+    super(type);
+    this.beta = beta;
+  }
+}
+
+/** On a phone: a finger is its pointer, and it has a sensor. */
+async function onPhone(act: (Sensor: typeof DeviceOrientationEvent) => Promise<void>): Promise<void> {
+  const page = globalThis as { DeviceOrientationEvent?: unknown };
+  const { matchMedia } = globalThis;
+  const known = 'DeviceOrientationEvent' in page;
+  page.DeviceOrientationEvent ??= Tilted;
+  globalThis.matchMedia = (query) =>
+    query === '(pointer: coarse)'
+      ? ({ matches: true } as MediaQueryList)
+      : matchMedia.call(globalThis, query);
+  try {
+    await act(page.DeviceOrientationEvent as typeof DeviceOrientationEvent);
+  } finally {
+    globalThis.matchMedia = matchMedia;
+    if (!known) delete page.DeviceOrientationEvent;
+  }
+}
+
 describe('leg raise', () => {
   const handle = (control: BedsideTest): HTMLElement => byRole(control, 'slider', 'Angle of the left leg');
   const angle = (control: BedsideTest): number => Number(handle(control).getAttribute('aria-valuenow'));
@@ -85,63 +113,55 @@ describe('leg raise', () => {
 
   it('is set by a phone laid on the shin where its sensor may be used', async () => {
     const control = await openTest('elevation');
-    const original = globalThis.matchMedia;
     // A browser without the sensor soon reports an empty angle of its own, which on this phone cannot come.
     const silence = (event: Event): void => {
       if (event.isTrusted) event.stopImmediatePropagation();
     };
     addEventListener('deviceorientation', silence, true);
-    globalThis.matchMedia = (query) =>
-      query === '(pointer: coarse)'
-        ? ({ matches: true } as MediaQueryList)
-        : original.call(globalThis, query);
     try {
-      control.requestUpdate();
-      await drawn(control);
-      await tap(control, 'Set by the phone on the shin');
-      await drawn(control);
-      for (const [beta, expected] of [
-        [37.4, 37],
-        [-52, 52],
-        [128, 52],
-      ] as const) {
-        dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta }));
+      await onPhone(async (Sensor) => {
+        control.requestUpdate();
         await drawn(control);
-        expect(angle(control)).to.equal(expected);
-      }
-      await tap(control, 'Stop using the phone');
-      dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta: 5 }));
-      await drawn(control);
-      expect(angle(control)).to.equal(52);
+        await tap(control, 'Set by the phone on the shin');
+        await drawn(control);
+        for (const [beta, expected] of [
+          [37.4, 37],
+          [-52, 52],
+          [128, 52],
+        ] as const) {
+          dispatchEvent(new Sensor('deviceorientation', { beta }));
+          await drawn(control);
+          expect(angle(control)).to.equal(expected);
+        }
+        await tap(control, 'Stop using the phone');
+        dispatchEvent(new Sensor('deviceorientation', { beta: 5 }));
+        await drawn(control);
+        expect(angle(control)).to.equal(52);
+      });
     } finally {
       removeEventListener('deviceorientation', silence, true);
-      globalThis.matchMedia = original;
     }
   });
 
   it('says so when the device gives no angle or does not allow it', async () => {
     const control = await openTest('elevation');
-    const original = globalThis.matchMedia;
-    globalThis.matchMedia = (query) =>
-      query === '(pointer: coarse)'
-        ? ({ matches: true } as MediaQueryList)
-        : original.call(globalThis, query);
-    const asking = DeviceOrientationEvent as unknown as { requestPermission?: () => Promise<string> };
-    try {
+    await onPhone(async (Sensor) => {
+      const asking = Sensor as unknown as { requestPermission?: () => Promise<string> };
       control.requestUpdate();
       await drawn(control);
       await tap(control, 'Set by the phone on the shin');
-      dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta: null }));
+      dispatchEvent(new Sensor('deviceorientation', { beta: null }));
       await drawn(control);
       expect(readableText(control)).to.include('This device gives no angle. Set it by hand.');
       asking.requestPermission = () => Promise.resolve('denied');
-      await tap(control, 'Set by the phone on the shin');
-      await drawn(control);
-      expect(readableText(control)).to.include('may not be used here');
-    } finally {
-      delete asking.requestPermission;
-      globalThis.matchMedia = original;
-    }
+      try {
+        await tap(control, 'Set by the phone on the shin');
+        await drawn(control);
+        expect(readableText(control)).to.include('may not be used here');
+      } finally {
+        delete asking.requestPermission;
+      }
+    });
   });
 
   it('times the raise and keeps the time with the angle', async () => {
