@@ -29,19 +29,30 @@ export const mapStyles = css`
   limb-flags::part(banner) {
     border-radius: 11px 11px 0 0;
   }
-  limb-flags[raised] ~ * {
-    --_sticky: 60px;
-  }
-  limb-flags[raised][unchecked] ~ * {
-    --_sticky: 120px;
-  }
-  /* What is scrolled to, such as the focus, does not end up under what sticks. */
+  /*
+   * What is scrolled to, such as the focus, does not end up under what sticks. A flag is told to these alone: by a property of all that
+   * follows it, every element of the map would be styled again whenever one comes or goes.
+   */
   .toolbar *,
   .normals *,
   .palette *,
   .site,
   .table * {
     scroll-margin-block-start: var(--_sticky, 0px);
+  }
+  limb-flags[raised] ~ :is(.toolbar, .normals, .palette),
+  limb-flags[raised] ~ .main .table {
+    --_sticky: 60px;
+  }
+  limb-flags[raised] ~ .main .site {
+    scroll-margin-block-start: 60px;
+  }
+  limb-flags[raised][unchecked] ~ :is(.toolbar, .normals, .palette),
+  limb-flags[raised][unchecked] ~ .main .table {
+    --_sticky: 120px;
+  }
+  limb-flags[raised][unchecked] ~ .main .site {
+    scroll-margin-block-start: 120px;
   }
   /* Separate layers, so that changes over or beside the figure do not repaint it. */
   .toolbar,
@@ -270,10 +281,16 @@ export const mapStyles = css`
   }
   ${unsafeCSS(columns)}
   @container (min-width: ${unsafeCSS(COLUMNS[0].from)}px) {
-    .beside > :first-child {
+    .beside > div:first-child {
       position: sticky;
       inset-block-start: var(--_sticky, 0);
       align-self: start;
+    }
+    limb-flags[raised] ~ .beside > div:first-child {
+      inset-block-start: 60px;
+    }
+    limb-flags[raised][unchecked] ~ .beside > div:first-child {
+      inset-block-start: 120px;
     }
     .beside .reading {
       border-block-start: 0;

@@ -55,4 +55,29 @@ describe('the look of a map', () => {
     expect(style(map, '.body').fill).to.equal('rgb(7, 8, 9)');
     expect(style(map, '.letters text').fontSize).to.equal('30px');
   });
+
+  it('changes by a red flag nowhere but where something is scrolled to', async () => {
+    const map = await openMap({ width: 1240, examination: examined({ 'left femoral': 'normal' }) });
+    const flags = map.shadowRoot?.querySelector('limb-flags') as HTMLElement;
+    /** What every element of the map would be styled again for. */
+    const inherited = (): string[] =>
+      ['.main', '.figure', '.figure .label', '.also summary'].map((selector) =>
+        getComputedStyle(map.shadowRoot?.querySelector(selector) as Element).getPropertyValue('--_sticky'),
+      );
+    const room = (selector: string): string =>
+      getComputedStyle(map.shadowRoot?.querySelector(selector) as Element).scrollMarginBlockStart;
+    const rooms = (): string[] => ['.site', '.toolbar button'].map(room);
+    const before = inherited();
+    expect(rooms()).to.deep.equal(['0px', '0px']);
+    flags.toggleAttribute('raised', true);
+    expect(inherited()).to.deep.equal(before);
+    expect(rooms()).to.deep.equal(['60px', '60px']);
+    expect(getComputedStyle(map.shadowRoot?.querySelector('.beside > div') as Element).top).to.equal('60px');
+    flags.toggleAttribute('unchecked', true);
+    expect(inherited()).to.deep.equal(before);
+    expect(rooms()).to.deep.equal(['120px', '120px']);
+    map.display = 'table';
+    await map.updateComplete;
+    expect(room('.table select')).to.equal('120px');
+  });
 });
