@@ -22,10 +22,11 @@ import {
 } from '../../examination/index.js';
 import { sourcesOf } from '../../statements/index.js';
 import { choices } from '../common/choices.js';
-import { numberField, selectField, textField } from '../common/fields.js';
+import { numberField, textField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { oneOf, property } from '../common/property.js';
+import { selectField } from '../common/select.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';

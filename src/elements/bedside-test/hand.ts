@@ -3,7 +3,7 @@ import { FIST_SECONDS, releasedArtery } from '../../bedside/index.js';
 import { PALM, PALM_BOX, palmTransform } from '../../drawing/bedside-figures.js';
 import { LONGEST_SECONDS } from '../../examination/index.js';
 import { choices, optionsOf } from '../common/choices.js';
-import { selectField } from '../common/fields.js';
+import { selectField } from '../common/select.js';
 import type { BedsideHost, Body } from './host.js';
 
 type Artery = 'radial' | 'ulnar';

@@ -10,7 +10,7 @@ import {
   type StopReason,
 } from '../../examination/index.js';
 import { choices, large, optionsOf } from '../common/choices.js';
-import { selectField } from '../common/fields.js';
+import { selectField } from '../common/select.js';
 import { clockText } from '../limb-stopwatch/watch-controller.js';
 import type { Beat } from './beat.js';
 import type { BedsideHost, Body } from './host.js';

@@ -96,36 +96,6 @@ export function textField(f: TextField): TemplateResult {
   </label>`;
 }
 
-export interface SelectField<V extends string> {
-  readonly label: string;
-  readonly quiet?: boolean;
-  readonly options: readonly (readonly [V, string])[];
-  readonly value: V | undefined;
-  readonly disabled: boolean;
-  /** The word for nothing chosen; without it something is always chosen. */
-  readonly empty?: string;
-  readonly set: (value: V | undefined) => void;
-}
-
-/** A select, for choices with long labels. */
-export function selectField<V extends string>(f: SelectField<V>): TemplateResult {
-  return html`<label class="text">
-    <span class=${f.quiet ? 'hidden-visually' : 'hint'}>${f.label}</span>
-    <select
-      class="field"
-      ?disabled=${f.disabled}
-      @change=${(event: Event) => {
-        event.stopPropagation();
-        f.set(((event.target as HTMLSelectElement).value || undefined) as V | undefined);
-      }}
-      @input=${(event: Event) => event.stopPropagation()}
-    >
-      ${f.empty === undefined ? nothing : html`<option value="" ?selected=${f.value === undefined}>${f.empty}</option>`}
-      ${f.options.map(([value, word]) => html`<option value=${value} ?selected=${value === f.value}>${word}</option>`)}
-    </select>
-  </label>`;
-}
-
 export interface TimeField extends Pick<
   NumberField,
   'id' | 'label' | 'disabled' | 'refusal' | 'complain' | 'typing'

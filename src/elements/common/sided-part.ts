@@ -3,8 +3,9 @@ import { state } from 'lit/decorators.js';
 import type { Side } from '../../anatomy/index.js';
 import { fieldAt, LONGEST_TEXT } from '../../examination/index.js';
 import { choices, optionsOf, toggles } from './choices.js';
-import { numberField, selectField, textField } from './fields.js';
+import { numberField, textField } from './fields.js';
 import { PartElement } from './part-element.js';
+import { selectField } from './select.js';
 import type { SidedRow } from './sided-rows.js';
 
 export type LimbKind = 'leg' | 'arm';

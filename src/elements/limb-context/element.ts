@@ -14,10 +14,10 @@ import {
   type Revascularisation,
 } from '../../examination/index.js';
 import { choices, optionsOf, toggles } from '../common/choices.js';
-import { selectField } from '../common/fields.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { property } from '../common/property.js';
+import { selectField } from '../common/select.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';

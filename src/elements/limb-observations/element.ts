@@ -24,6 +24,7 @@ import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
 import { OBJECT, property, RECORD } from '../common/property.js';
 import { textGiven } from '../common/record-value.js';
+import { option } from '../common/select.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { courseStyles, renderCourse } from './course.js';
 
@@ -243,10 +244,8 @@ export class LimbObservations extends LitElement {
     return html`<label
       ><span>${table.fields[field]}</span>
       <select class="field" name=${field} @change=${set}>
-        <option value="" ?selected=${value === ''}>${table.notLooked}</option>
-        ${OBSERVED_WORDS[field].map(
-          (word) => html`<option value=${word} ?selected=${value === word}>${words[word]}</option>`,
-        )}
+        ${option('', table.notLooked, value === '')}
+        ${OBSERVED_WORDS[field].map((word) => option(word, words[word]!, value === word))}
       </select></label
     >`;
   }

@@ -12,6 +12,7 @@ import { fromMmHg, toMmHg } from '../../pressures/index.js';
 import type { PartMessages } from '../../locale/parts.js';
 import { ICONS } from '../common/icons.js';
 import { typedNumber } from '../common/fields.js';
+import { option } from '../common/select.js';
 import { typed } from '../common/typed.js';
 import type { Refusal, Typing } from '../common/typing.js';
 
@@ -95,8 +96,8 @@ export function pressureCell(c: PressureCell): TemplateResult {
           c.set(picked || undefined);
         }}
       >
-        <option value="" ?selected=${!reason}>${words.measured}</option>
-        ${NO_PRESSURE.map((r) => html`<option value=${r} ?selected=${r === reason}>${words.noPressure[r]}</option>`)}
+        ${option('', words.measured, !reason)}
+        ${NO_PRESSURE.map((r) => option(r, words.noPressure[r], r === reason))}
       </select>
     </span>
   </td>`;

@@ -3,7 +3,7 @@ import { type Method, METHODS } from '../../examination/index.js';
 import type { PartMessages } from '../../locale/parts.js';
 import { DEFAULT_PRESSURE_SETTINGS, type PressureChoices } from '../../pressures/index.js';
 import type { MethodStatement } from '../../statements/index.js';
-import { selectField } from '../common/fields.js';
+import { selectField } from '../common/select.js';
 
 export interface MethodView {
   readonly words: PartMessages['pressures'];

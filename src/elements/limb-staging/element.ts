@@ -39,13 +39,14 @@ import {
   withPathway,
   triageSettings,
 } from '../../triage/index.js';
-import { selectField, textField } from '../common/fields.js';
+import { textField } from '../common/fields.js';
 import { GivenRecord } from '../common/given-record.js';
 import { Later } from '../common/later.js';
 import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { pathwayOf } from '../common/pathway.js';
 import { OBJECT, property, RECORD } from '../common/property.js';
+import { selectField } from '../common/select.js';
 import { sourcesMark, sourcesStyles } from '../common/sources-mark.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -302,7 +303,7 @@ export class LimbStaging extends PartElement<Staging> {
       <summary>${words.set}</summary>
       <div class="row">
         ${selectField({
-          label: `${words.setTo(words.schemes[scheme])}`,
+          label: words.setTo(words.schemes[scheme]),
           quiet: true,
           empty: words.asDerived,
           options: STAGES[scheme].map((s) => [String(s), words.stage(scheme, s)] as const),

@@ -21,7 +21,7 @@ import { handOver } from '../common/hand-over.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
 import { checked, property, TEXT } from '../common/property.js';
-import { renderSelect } from '../common/select.js';
+import { selectField } from '../common/select.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { begunLesson, isSaid, withStep, written } from './drafting.js';
 import { keepText, keptText } from './draft.js';
@@ -30,7 +30,7 @@ import { changed, historyOf, redone, type TextHistory, undone } from './history.
 import { editorStyles } from './styles.js';
 
 /** What lessons can be begun with. */
-type Start = '' | 'new' | ShippedLessonId;
+type Start = 'new' | ShippedLessonId;
 
 let editors = 0;
 
@@ -108,7 +108,6 @@ export class PulseLessonEditor extends LitElement {
   }
 
   async #start(start: Start, words: LessonEditorWords): Promise<void> {
-    if (!start) return;
     try {
       const text =
         start === 'new' ? begunLesson(words, this.#base) : written(await shippedLessonInput(start));
@@ -194,17 +193,14 @@ export class PulseLessonEditor extends LitElement {
     const { before, after, text } = this.history;
     return html`<div class="editor" role="group" aria-label=${words.title}>
       <div class="tools">
-        ${renderSelect<Start>({
+        ${selectField<Start>({
           label: words.startFrom,
           classes: ['', 'field'],
-          options: [
-            ['', words.choose],
-            ['new', words.empty],
-            ...SHIPPED_LESSON_IDS.map((id) => [id as Start, id] as const),
-          ],
-          chosen: '',
+          empty: words.choose,
+          options: [['new', words.empty], ...SHIPPED_LESSON_IDS.map((id) => [id, id] as const)],
+          value: undefined,
           disabled: false,
-          pick: (start) => void this.#start(start, words),
+          set: (start) => start && void this.#start(start, words),
         })}
         <label class="button file"
           >${words.open}<input

@@ -9,7 +9,7 @@ import {
   setDelays,
   setOnset,
 } from '../../examination/index.js';
-import { renderSelect } from '../common/select.js';
+import { selectField } from '../common/select.js';
 import type { Recorder } from './recorder.js';
 import type { Session } from './session.js';
 
@@ -21,13 +21,14 @@ function choice<T extends string>(
   notStated: string,
   pick: (value: T | undefined) => void,
 ): TemplateResult {
-  return renderSelect<T | ''>({
+  return selectField<T>({
     label,
     classes: ['', 'field'],
-    options: [['', notStated], ...options],
-    chosen: chosen ?? '',
+    empty: notStated,
+    options,
+    value: chosen,
     disabled: !editable,
-    pick: (value) => pick(value || undefined),
+    set: pick,
   });
 }
 

@@ -5,7 +5,7 @@ import type { ShownMessages } from '../../locale/shown.js';
 import { glyphIcon } from '../common/glyph.js';
 import { shownForStep } from '../../drawing/shown.js';
 import { ICONS } from '../common/icons.js';
-import { renderSelect } from '../common/select.js';
+import { selectField } from '../common/select.js';
 import type { Chooser } from './chooser/chooser.js';
 import { type Crop, cropsAt, narrowCrop } from './crops.js';
 import { showNormals, unstatedHere } from './normals.js';
@@ -198,24 +198,24 @@ function segments<T extends string>(
 }
 
 function scaleChoice({ words, scale, editable }: ToolbarView, acts: Toolbar): TemplateResult {
-  return renderSelect<ScaleId>({
+  return selectField<ScaleId>({
     label: words.map.scale,
     classes: ['scale', 'button'],
     options: SCALE_IDS.map((id) => [id, words.examination.scales[id]] as const),
-    chosen: scale,
+    value: scale,
     disabled: !editable,
-    pick: (scale) => acts.scale(scale),
+    set: (picked) => picked && acts.scale(picked),
   });
 }
 
 function viewChoice({ words, view, display }: ToolbarView, acts: Toolbar): TemplateResult {
-  return renderSelect<View | 'auto'>({
+  return selectField<View | 'auto'>({
     label: words.map.viewLabel,
     classes: ['scale', 'button view-choice'],
     options: (['auto', ...VIEWS] as const).map((option) => [option, words.map.views[option]] as const),
-    chosen: view,
+    value: view,
     disabled: display === 'table',
-    pick: (view) => acts.view(view),
+    set: (picked) => picked && acts.view(picked),
   });
 }
 

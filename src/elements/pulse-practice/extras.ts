@@ -11,6 +11,7 @@ import {
 } from '../../practice/index.js';
 import { quotesOf } from '../../notes/index.js';
 import { flagWordsFor } from '../../locale/flags.js';
+import { option } from '../common/select.js';
 import { styled } from '../common/styled.js';
 import { choicesOf } from './answering.js';
 import { actSaid, findingsSaid, type Speech } from './said.js';
@@ -129,7 +130,7 @@ export function renderVote(
           @change=${(event: Event) =>
             change({ question: (event.target as HTMLSelectElement).value as Vote['question'], text: '' })}
         >
-          ${questions.map(({ name, legend }) => html`<option value=${name} ?selected=${name === vote.question}>${legend}</option>`)}
+          ${questions.map(({ name, legend }) => option(name, legend, name === vote.question))}
         </select>
       </label>
       <label

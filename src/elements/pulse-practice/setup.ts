@@ -7,7 +7,7 @@ import {
   type PatientRequest,
   type PracticeLevel,
 } from '../../practice/index.js';
-import { renderSelect } from '../common/select.js';
+import { selectField } from '../common/select.js';
 import type { Speech } from './said.js';
 
 /** Which patient is being chosen. */
@@ -53,21 +53,22 @@ export function renderSetup(
   >
     <h3 tabindex="-1">${words.choose}</h3>
     <p class="hint">${words.invented}</p>
-    ${renderSelect<Difficulty>({
+    ${selectField<Difficulty>({
       label: words.difficulty,
       classes: ['', 'field'],
       options: DIFFICULTIES.map((one) => [one, words.difficulties[one]]),
-      chosen: setup.difficulty,
+      value: setup.difficulty,
       disabled: false,
-      pick: (next) => change(withLevel(next)),
+      set: (next) => next && change(withLevel(next)),
     })}
-    ${renderSelect<PracticeLevel | ''>({
+    ${selectField<PracticeLevel>({
       label: words.level,
       classes: ['', 'field'],
-      options: [['', words.anyLevel], ...levels.map((one) => [one, messages.anatomy.levels[one]] as const)],
-      chosen: level ?? '',
+      empty: words.anyLevel,
+      options: levels.map((one) => [one, messages.anatomy.levels[one]]),
+      value: level,
       disabled: false,
-      pick: (next) => change({ ...rest, ...(next && { level: next }) }),
+      set: (next) => change({ ...rest, ...(next && { level: next }) }),
     })}
     <label
       ><span class="hint">${words.number}</span>

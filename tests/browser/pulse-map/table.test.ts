@@ -81,6 +81,32 @@ describe('the table', () => {
     expect(saidAt(map, 'right radial')).to.equal('not assessable: line in place');
   });
 
+  it('shows in its lists what the record says after undo and redo, too', async () => {
+    const map = await openTable();
+    const said = (): (string | undefined)[] =>
+      ['Left popliteal, pulse', 'Left femoral, bruit'].map((list) =>
+        byRole<HTMLSelectElement>(map, 'combobox', list).selectedOptions[0]?.text.trim(),
+      );
+    const grades = ['2, normal', '1, reduced', '0, absent'] as const;
+    await pick(map, 'Left popliteal, pulse', grades[0]);
+    const seen = [said()];
+    for (const act of [
+      () => pick(map, 'Left popliteal, pulse', grades[1]),
+      () => pick(map, 'Left femoral, bruit', 'None'),
+      () => pick(map, 'Left popliteal, pulse', grades[2]),
+    ]) {
+      await act();
+      seen.push(said());
+    }
+    for (const to of ['undo', 'redo', 'undo'] as const) {
+      for (let i = 1; i < seen.length; i++) {
+        map[to]();
+        await settled(map);
+        expect(said(), `${to} ${i}`).to.deep.equal(to === 'undo' ? seen.at(-1 - i) : seen[i]);
+      }
+    }
+  });
+
   it('takes back a pulse without the bruit at the same site', async () => {
     const map = await openTable(examined({ 'left femoral': { grade: 'reduced', note: 'scar' } }));
     await pick(map, 'Left femoral, bruit', 'Continuous');

@@ -30,6 +30,7 @@ import type { Messages } from '../../../locale/index.js';
 import { glyphIcon, markIcon } from '../../common/glyph.js';
 import { shownFor } from '../../../drawing/shown.js';
 import { ICONS } from '../../common/icons.js';
+import { option } from '../../common/select.js';
 import type { Chooser } from '../chooser/chooser.js';
 import type { Recorder } from '../recorder.js';
 
@@ -52,12 +53,7 @@ const REASON_PREFIX = '-';
 
 function reasons(chosen: string | undefined, words: Messages): TemplateResult {
   return html`<optgroup label=${words.map.couldNotExamine}>
-    ${SITE_REASONS.map(
-      (reason) =>
-        html`<option value=${REASON_PREFIX + reason} ?selected=${reason === chosen}>
-          ${words.map.reasonWord(reason)}
-        </option>`,
-    )}
+    ${SITE_REASONS.map((reason) => option(REASON_PREFIX + reason, words.map.reasonWord(reason), reason === chosen))}
   </optgroup>`;
 }
 
@@ -104,11 +100,8 @@ function pulseCell(place: Place, view: TableView, acts: TableActs): TemplateResu
           acts.recorder.grade(place, steps[Number(value)] as ScaleStep),
         )}
     >
-      <option value="" ?selected=${!pulse?.grade && !pulse?.couldNotExamine}>${words.map.notExamined}</option>
-      ${steps.map(
-        (step, i) =>
-          html`<option value=${i} ?selected=${step === chosen}>${words.examination.step(step)}</option>`,
-      )}
+      ${option('', words.map.notExamined, !pulse?.grade && !pulse?.couldNotExamine)}
+      ${steps.map((step, i) => option(String(i), words.examination.step(step), step === chosen))}
       ${reasons(pulse?.couldNotExamine, words)}
     </select>
     ${(['thrill', 'expansile'] as const).map((mark) =>
@@ -136,15 +129,8 @@ function bruitCell(place: Place, view: TableView, acts: TableActs): TemplateResu
           acts.recorder.bruit(place, value as BruitFinding['bruit']),
         )}
     >
-      <option value="" ?selected=${!bruit?.bruit && !bruit?.couldNotExamine}>
-        ${words.map.notListenedWord}
-      </option>
-      ${BRUITS.map(
-        (kind) =>
-          html`<option value=${kind} ?selected=${kind === bruit?.bruit}>
-            ${words.map.bruitOptions[kind]}
-          </option>`,
-      )}
+      ${option('', words.map.notListenedWord, !bruit?.bruit && !bruit?.couldNotExamine)}
+      ${BRUITS.map((kind) => option(kind, words.map.bruitOptions[kind], kind === bruit?.bruit))}
       ${reasons(bruit?.couldNotExamine, words)}
     </select>
     ${was && was !== words.map.before(undefined, bruit, scale) ? html`<span class="extra was">${was}</span>` : nothing}
