@@ -9,10 +9,14 @@ export class Beat {
 
   /** Switches the sound on or off; browsers require a user gesture. */
   toggle(): void {
-    if (this.#audio) {
-      void this.#audio.close();
-      this.#audio = undefined;
-    } else this.#audio = new AudioContext();
+    if (this.#audio) this.silence();
+    else this.#audio = new AudioContext();
+  }
+
+  /** Switches the sound off, and lets go of the loudspeaker. */
+  silence(): void {
+    void this.#audio?.close();
+    this.#audio = undefined;
   }
 
   /** Sounds when the half of the beat changes. */

@@ -137,11 +137,13 @@ export class BedsideTest extends PartElement<SidedResult> {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     document.removeEventListener('keydown', this.#onPedal);
+    this.#beat.silence();
   }
 
-  /** Sets every watch to zero and keeps none of them: what ran belongs to another encounter. */
+  /** Sets every watch to zero and keeps none of them, and lets the leg down: what ran and was raised belongs to another encounter. */
   clearWatches(): void {
     this.#watches.reset();
+    this.gauges = {};
   }
 
   override formResetCallback(): void {

@@ -13,6 +13,16 @@ function tiltOf(beta: number): number {
   return Math.round(steep > 90 ? 180 - steep : steep);
 }
 
+/** Asks for the sensor where the browser wants to be asked. */
+async function isAllowed(): Promise<boolean> {
+  const asking = DeviceOrientationEvent as unknown as AskingOrientation;
+  try {
+    return ((await asking.requestPermission?.()) ?? 'granted') === 'granted';
+  } catch {
+    return false;
+  }
+}
+
 /**
  * Reads the angle of a phone laid along the shin. Active only while switched on by the user, on devices that have the
  * sensor and grant access.
@@ -21,6 +31,8 @@ export class ShinSensor implements ReactiveController {
   on = false;
   trouble: SensorTrouble | undefined;
   #heard = false;
+  /** Counts what a person asked for, and removals: an answer to an earlier request for the sensor comes too late. */
+  #turn = 0;
   readonly #turned = ({ beta }: DeviceOrientationEvent): void => {
     if (beta === null) {
       this.#fail('sensorMissing');
@@ -52,19 +64,12 @@ export class ShinSensor implements ReactiveController {
   }
 
   async #start(): Promise<void> {
-    const asking = DeviceOrientationEvent as unknown as AskingOrientation;
-    try {
-      const answer = (await asking.requestPermission?.()) ?? 'granted';
-      if (answer !== 'granted') {
-        this.#fail('sensorRefused');
-        return;
-      }
-    } catch {
-      this.#fail('sensorRefused');
-      return;
-    }
-    this.trouble = undefined;
+    const turn = ++this.#turn;
+    const allowed = await isAllowed();
+    if (turn !== this.#turn) return;
     this.#heard = false;
+    if (!allowed) return this.#fail('sensorRefused');
+    this.trouble = undefined;
     this.on = true;
     addEventListener('deviceorientation', this.#turned);
     this.host.requestUpdate();
@@ -78,6 +83,7 @@ export class ShinSensor implements ReactiveController {
   }
 
   #stop(): void {
+    this.#turn++;
     removeEventListener('deviceorientation', this.#turned);
     this.on = false;
     this.host.requestUpdate();

@@ -44,8 +44,10 @@ export class Watches {
     for (const watch of this.#all.values()) watch.reset();
   }
 
-  /** Forgets all: another test has watches of its own. */
+  /** Forgets all: another test has watches of its own. None goes on, or its end would be written into that test. */
   forget(): void {
+    for (const watch of this.#all.values()) watch.leave();
     this.#all.clear();
+    this.#overs.clear();
   }
 }

@@ -82,6 +82,12 @@ export class WatchController implements ReactiveController {
     this.#timer = undefined;
   }
 
+  /** Has no part in its host any more. What is kept over a reload stays kept. */
+  leave(): void {
+    this.host.removeController(this);
+    this.hostDisconnected();
+  }
+
   start(): void {
     this.#set(start(this.#watch, clock.steady()));
   }

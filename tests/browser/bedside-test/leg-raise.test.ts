@@ -143,6 +143,50 @@ describe('leg raise', () => {
     }
   });
 
+  it('leaves the sensor alone when it was allowed only after the test had left the page', async () => {
+    const control = await openTest('elevation');
+    const page = control.parentElement as HTMLElement;
+    const original = globalThis.matchMedia;
+    globalThis.matchMedia = (query) =>
+      query === '(pointer: coarse)'
+        ? ({ matches: true } as MediaQueryList)
+        : original.call(globalThis, query);
+    const asking = DeviceOrientationEvent as unknown as { requestPermission?: () => Promise<string> };
+    let allow: (answer: string) => void = () => undefined;
+    asking.requestPermission = () => new Promise((answer) => (allow = answer));
+    try {
+      control.requestUpdate();
+      await drawn(control);
+      await tap(control, 'Set by the phone on the shin');
+      control.remove();
+      allow('granted');
+      await drawn(control);
+      page.append(control);
+      await drawn(control);
+      dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta: 40 }));
+      await drawn(control);
+      expect(angle(control)).to.equal(0);
+      expect(readableText(control)).to.include('Set by the phone on the shin');
+    } finally {
+      delete asking.requestPermission;
+      globalThis.matchMedia = original;
+    }
+  });
+
+  it('shows the angle of another record, not the one to which the leg was raised before', async () => {
+    const control = await openTest('elevation');
+    handle(control).focus();
+    await press('PageUp', 'PageUp', 'PageUp');
+    await drawn(control);
+    expect(angle(control)).to.equal(30);
+    control.value = { left: { pallor: true, angle: 60 } };
+    await drawn(control);
+    expect(angle(control)).to.equal(60);
+    control.value = undefined;
+    await drawn(control);
+    expect(angle(control)).to.equal(0);
+  });
+
   it('says so when the device gives no angle or does not allow it', async () => {
     const control = await openTest('elevation');
     await onPhone(async (Sensor) => {

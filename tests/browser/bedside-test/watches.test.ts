@@ -6,7 +6,8 @@ import type { LimbExamination } from 'pulse-map/elements/limb-examination';
 import { openTest, pass, tap, withStandingClock } from '../tools/bedside.js';
 import { click } from '../../tools/real-input.js';
 import { drawn } from '../tools/limbs.js';
-import { byRole } from '../tools/perceive.js';
+import { byRole, readableText } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 withStandingClock();
 
@@ -110,6 +111,36 @@ describe('a running watch', () => {
       expect(control.value?.left).to.deep.include({ seconds: 9 });
     } finally {
       Storage.prototype.setItem = setItem;
+    }
+  });
+
+  it('writes nothing into the test that took its place', async () => {
+    const control = await openTest('arm-stress');
+    await tap(control, 'Arms up: start');
+    control.test = 'elevation';
+    await drawn(control);
+    pass(200);
+    await tap(control, 'Leg is up: start');
+    pass(7);
+    // The watch of the new test has counted on: by then the one before would have told of its end, too.
+    await until(() => readableText(control).includes('7 s raised'), 'the new watch counts');
+    expect(control.value).to.equal(undefined);
+  });
+
+  it('gives its loudspeaker back when it leaves the page', async () => {
+    const { close } = AudioContext.prototype;
+    let closed = 0;
+    AudioContext.prototype.close = function (this: AudioContext) {
+      closed++;
+      return close.call(this);
+    };
+    try {
+      const control = await openTest('arm-stress');
+      await tap(control, 'Sound off');
+      control.remove();
+      expect(closed).to.equal(1);
+    } finally {
+      AudioContext.prototype.close = close;
     }
   });
 });
