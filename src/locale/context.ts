@@ -32,7 +32,6 @@ export interface ContextTable {
   readonly age: string;
   readonly ages: Of<AgeBand>;
   readonly diabetes: string;
-  readonly diabetesOptions: YesNo;
   readonly smoked: string;
   readonly smoking: Of<Smoking>;
   readonly mechanism: string;

@@ -3,8 +3,9 @@ import type { Side } from '../../anatomy/index.js';
 import type { ColdInjury } from '../../examination/index.js';
 import { optionsOf, toggles } from '../common/choices.js';
 import { numberField } from '../common/fields.js';
+import type { LimbKind } from '../common/sided-part.js';
 import type { SidedRow } from '../common/sided-rows.js';
-import { type ContextForm, limbLabel } from './form.js';
+import type { ContextForm } from './form.js';
 
 /** Hours since a cold injury that the record takes. */
 const LONGEST = 10_000;
@@ -12,7 +13,7 @@ const LONGEST = 10_000;
 /** An injury of unknown time is an empty entry, which a patch of one field would sweep away. */
 function setInjury(
   { value, replace }: ContextForm,
-  kind: 'leg' | 'arm',
+  kind: LimbKind,
   side: Side,
   injury: ColdInjury | undefined,
 ): boolean {
@@ -25,7 +26,7 @@ function setInjury(
 }
 
 /** Frostbite of a hand or foot, and how long ago. */
-export function coldInjury(form: ContextForm, kind: 'leg' | 'arm'): SidedRow[] {
+export function coldInjury(form: ContextForm, kind: LimbKind): SidedRow[] {
   const { context: words, bedside, whole } = form.words;
   const injuryOf = (side: Side): ColdInjury | undefined => form.value?.coldInjury?.[kind]?.[side];
   return [
@@ -33,7 +34,7 @@ export function coldInjury(form: ContextForm, kind: 'leg' | 'arm'): SidedRow[] {
       label: words.coldInjury,
       cell: (side) =>
         toggles<'there'>({
-          label: limbLabel(form, words.coldInjury, kind, side),
+          label: form.limbLabel(words.coldInjury, kind, side),
           options: optionsOf({ there: words.coldInjuryThere }),
           value: injuryOf(side) ? ['there'] : undefined,
           disabled: !form.editable,
@@ -48,7 +49,7 @@ export function coldInjury(form: ContextForm, kind: 'leg' | 'arm'): SidedRow[] {
         const id = `cold-${kind}-${side}`;
         return numberField({
           id,
-          label: limbLabel(form, words.coldHours, kind, side),
+          label: form.limbLabel(words.coldHours, kind, side),
           quiet: true,
           unit: words.hoursUnit,
           value: injury.hours,

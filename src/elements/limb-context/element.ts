@@ -1,8 +1,14 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { state } from 'lit/decorators.js';
 import type * as z from 'zod/mini';
-import { ARTERIES, ARTERY_IDS, type ArteryId, type Laterality } from '../../anatomy/index.js';
-import { type Side, sidesOf } from '../../anatomy/index.js';
+import {
+  ARTERIES,
+  ARTERY_IDS,
+  type ArteryId,
+  type Laterality,
+  type Side,
+  sidesOf,
+} from '../../anatomy/index.js';
 import {
   ARM_CLAUDICATION,
   type Context,
@@ -14,9 +20,9 @@ import {
   type Revascularisation,
 } from '../../examination/index.js';
 import { choices, optionsOf, toggles } from '../common/choices.js';
-import { PartElement } from '../common/part-element.js';
 import { partStyles } from '../common/part-styles.js';
 import { property } from '../common/property.js';
+import { type LimbKind, SidedPart } from '../common/sided-part.js';
 import { selectField } from '../common/select.js';
 import { type SidedRow, sidedRows, sidedRowStyles } from '../common/sided-rows.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
@@ -26,7 +32,14 @@ import type { ContextForm } from './form.js';
 import { graft } from './graft.js';
 import { access, aneurysms, devices, pairedAneurysms } from './vascular-rows.js';
 
-type Kind = 'leg' | 'arm';
+/** The bypass or stent being entered. */
+interface Repair {
+  readonly artery?: ArteryId | undefined;
+  readonly side: Laterality;
+  readonly kind: Revascularisation;
+  readonly route?: GraftRoute | undefined;
+}
+const NEW_REPAIR: Repair = { side: 'right', kind: 'bypass' };
 
 /**
  * What is known about the patient before a pulse is felt: age, diabetes, smoking, the cause, an injury, pain on exertion,
@@ -36,7 +49,7 @@ type Kind = 'leg' | 'arm';
  * @attr value - The context as JSON; what a form reset returns to.
  * @csspart repairs - The list of bypasses and stents.
  */
-export class LimbContext extends PartElement<Context> {
+export class LimbContext extends SidedPart<Context> {
   static override styles = [
     tokenStyles,
     controlStyles,
@@ -80,20 +93,14 @@ export class LimbContext extends PartElement<Context> {
   /** Leaves out pain on exertion, where another control on the page asks for it. */
   @property({ type: Boolean, attribute: 'no-claudication' }) noClaudication = false;
 
-  @state() private shown: Side = 'right';
-  /** The bypass or stent being entered. */
-  @state() private artery: ArteryId | undefined;
-  @state() private side: Laterality = 'right';
-  @state() private kind: Revascularisation = 'bypass';
-  @state() private route: GraftRoute | undefined;
-
-  /** Brings a side into sight where there is no room for two; where there is, nothing changes. */
-  showSide(side: Side): void {
-    this.shown = side;
-  }
+  @state() private repair = NEW_REPAIR;
 
   protected override get schema(): z.ZodMiniType<Context> {
     return contextSchema;
+  }
+
+  protected override taken(): void {
+    this.repair = NEW_REPAIR;
   }
 
   protected override render(): TemplateResult {
@@ -147,7 +154,7 @@ export class LimbContext extends PartElement<Context> {
           },
         ],
         this.shown,
-        (side) => this.showSide(side),
+        this.show,
         this.words,
       )}
       <div class="loose">${this.#repairs()}</div>
@@ -165,6 +172,7 @@ export class LimbContext extends PartElement<Context> {
       replace: (context) => this.replace(context),
       edit: (path, field) => this.edit(path, field),
       known: (path, label, control) => this.known(path, label, control),
+      limbLabel: (what, kind, side) => this.limbLabel(what, kind, side),
     };
   }
 
@@ -202,29 +210,18 @@ export class LimbContext extends PartElement<Context> {
   }
 
   #diabetes(): TemplateResult {
-    const { context: words } = this.words;
-    const known = this.value?.diabetes;
+    const { diabetes } = this.words.context;
     return html`<div>
-      <span class="hint" aria-hidden="true">${words.diabetes}</span>
-      ${choices<'yes' | 'no'>({
-        label: words.diabetes,
-        options: optionsOf(words.diabetesOptions),
-        value: known === undefined ? undefined : known ? 'yes' : 'no',
-        disabled: !this.editable,
-        pick: (picked) => this.edit(['diabetes'], picked && picked === 'yes'),
-      })}
+      <span class="hint" aria-hidden="true">${diabetes}</span>
+      ${this.yesNo(['diabetes'], diabetes)}
     </div>`;
-  }
-
-  #limb(label: string, kind: Kind, side: Side): string {
-    return `${label}, ${this.mapWords.anatomy.limbs[`${side} ${kind}`]}`;
   }
 
   /** A choice for each side, from all of the words or from some of them. */
   #sided<V extends string>(
     label: string,
     words: Readonly<Record<V, string>>,
-    kind: Kind,
+    kind: LimbKind,
     field: string,
     some?: readonly NoInfer<V>[],
   ): SidedRow {
@@ -232,9 +229,9 @@ export class LimbContext extends PartElement<Context> {
     return {
       label,
       cell: (side) =>
-        this.known([field, side], this.#limb(label, kind, side), () =>
+        this.known([field, side], this.limbLabel(label, kind, side), () =>
           choices<V>({
-            label: this.#limb(label, kind, side),
+            label: this.limbLabel(label, kind, side),
             options,
             value: fieldAt(this.value, [field, side]) as V | undefined,
             disabled: !this.editable,
@@ -247,7 +244,7 @@ export class LimbContext extends PartElement<Context> {
   #pain<V extends string>(
     label: string,
     words: Readonly<Record<V, string>>,
-    kind: Kind,
+    kind: LimbKind,
     field: string,
     some: readonly NoInfer<V>[],
   ): SidedRow[] {
@@ -277,7 +274,7 @@ export class LimbContext extends PartElement<Context> {
       label: words.missing,
       cell: (side) =>
         toggles({
-          label: this.#limb(words.missing, 'leg', side),
+          label: this.limbLabel(words.missing, 'leg', side),
           options: optionsOf(words.missingOptions),
           value: this.value?.absentFromBirth?.[side],
           disabled: !this.editable,
@@ -293,7 +290,7 @@ export class LimbContext extends PartElement<Context> {
       label: words.harvested,
       cell: (side) =>
         toggles({
-          label: this.#limb(words.harvested, 'arm', side),
+          label: this.limbLabel(words.harvested, 'arm', side),
           options: optionsOf({ [side]: words.harvestedOption } as Record<Side, string>),
           value: taken.filter((one) => one === side),
           disabled: !this.editable,
@@ -321,27 +318,29 @@ export class LimbContext extends PartElement<Context> {
   #adding(): TemplateResult {
     const { context: words } = this.words;
     const { arteries } = this.mapWords.anatomy;
-    const sides = this.artery ? sidesOf(ARTERIES[this.artery].occurs) : (['right', 'left'] as const);
-    const side = sides.includes(this.side) ? this.side : sides[0]!;
+    const { artery, kind, route, side: wanted } = this.repair;
+    const sides = artery ? sidesOf(ARTERIES[artery].occurs) : (['right', 'left'] as const);
+    const side = sides.includes(wanted) ? wanted : sides[0]!;
     const list = this.value?.revascularisations ?? [];
-    const there = list.some((one) => one.artery === this.artery && one.side === side);
+    const there = list.some((one) => one.artery === artery && one.side === side);
+    const change = (fields: Partial<Repair>): void => void (this.repair = { ...this.repair, ...fields });
     return html`<div class="adding">
       ${selectField<Revascularisation>({
         label: words.repairKind,
         options: optionsOf(words.repairs),
-        value: this.kind,
+        value: kind,
         disabled: false,
-        set: (kind) => kind && (this.kind = kind),
+        set: (picked) => picked && change({ kind: picked }),
       })}
       ${
-        this.kind === 'bypass'
+        kind === 'bypass'
           ? selectField<GraftRoute>({
               label: words.repairRoute,
               options: Object.entries(words.routes) as [GraftRoute, string][],
-              value: this.route,
+              value: route,
               empty: words.ownCourse,
               disabled: false,
-              set: (route) => (this.route = route),
+              set: (picked) => change({ route: picked }),
             })
           : nothing
       }
@@ -350,36 +349,25 @@ export class LimbContext extends PartElement<Context> {
         options: sides.map((one) => [one, words.sides[one]] as const),
         value: side,
         disabled: sides.length === 1,
-        set: (one) => one && (this.side = one),
+        set: (picked) => picked && change({ side: picked }),
       })}
       ${selectField<ArteryId>({
         label: words.repairArtery,
-        options: ARTERY_IDS.map((artery) => [artery, arteries[artery]] as const),
-        value: this.artery,
+        options: ARTERY_IDS.map((one) => [one, arteries[one]] as const),
+        value: artery,
         empty: words.choose,
         disabled: false,
-        set: (artery) => (this.artery = artery),
+        set: (picked) => change({ artery: picked }),
       })}
       <button
         type="button"
         class="button"
-        ?disabled=${!this.artery || there}
+        ?disabled=${!artery || there}
         @click=${() => {
-          if (!this.artery) return;
-          this.edit(
-            ['revascularisations'],
-            [
-              ...list,
-              {
-                artery: this.artery,
-                side,
-                kind: this.kind,
-                ...(this.kind === 'bypass' && this.route && { route: this.route }),
-              },
-            ],
-          );
-          this.artery = undefined;
-          this.route = undefined;
+          if (!artery) return;
+          const added = { artery, side, kind, ...(kind === 'bypass' && route && { route }) };
+          this.edit(['revascularisations'], [...list, added]);
+          change({ artery: undefined, route: undefined });
         }}
       >
         ${words.add}

@@ -3,6 +3,7 @@ import type { Side } from '../../anatomy/index.js';
 import type { Context } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { PartMessages } from '../../locale/parts.js';
+import type { LimbKind } from '../common/sided-part.js';
 import type { Refusal, Typing } from '../common/typing.js';
 
 /** The form as its groups of rows see it. */
@@ -16,8 +17,5 @@ export interface ContextForm {
   edit(path: readonly string[], field: unknown): boolean;
   replace(context: Context): boolean;
   known(path: readonly string[], label: string, control: () => TemplateResult): TemplateResult;
-}
-
-export function limbLabel(form: ContextForm, what: string, limb: 'leg' | 'arm', side: Side): string {
-  return `${what}, ${form.mapWords.anatomy.limbs[`${side} ${limb}`]}`;
+  limbLabel(what: string, kind: LimbKind, side: Side): string;
 }

@@ -2,7 +2,7 @@ import type { TemplateResult } from 'lit';
 import type { DialysisAccess, PlacedDevice } from '../../examination/index.js';
 import { choices, large, optionsOf, toggles } from '../common/choices.js';
 import type { SidedRow } from '../common/sided-rows.js';
-import { type ContextForm, limbLabel } from './form.js';
+import type { ContextForm } from './form.js';
 import {
   accessOf,
   aneurysmsAt,
@@ -67,7 +67,7 @@ export function devices(form: ContextForm, limb: PlacedDevice['limb']): SidedRow
   return {
     label: words.devices,
     cell: (side) => {
-      const label = limbLabel(form, words.devices, limb, side);
+      const label = form.limbLabel(words.devices, limb, side);
       return form.known(['devices'], label, () =>
         toggles<PlacedDevice['kind']>({
           label,
@@ -89,7 +89,7 @@ export function access(form: ContextForm): SidedRow[] {
     {
       label: words.access,
       cell: (side) => {
-        const label = limbLabel(form, words.access, 'arm', side);
+        const label = form.limbLabel(words.access, 'arm', side);
         const own = accessOf(list, side);
         return form.known(['access'], label, () =>
           choices<DialysisAccess['kind']>({
@@ -106,7 +106,7 @@ export function access(form: ContextForm): SidedRow[] {
       label: words.accessSigns,
       cell: (side) => {
         const own = accessOf(list, side);
-        const label = limbLabel(form, words.accessSigns, 'arm', side);
+        const label = form.limbLabel(words.accessSigns, 'arm', side);
         return form.known(['access'], label, () =>
           toggles({
             label,

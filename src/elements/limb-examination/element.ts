@@ -12,14 +12,9 @@ import {
 import type { PartId } from '../../locale/whole.js';
 import { partMessagesFor, type PartMessages } from '../../locale/parts.js';
 import type { FlagSettings, Pathway } from '../../triage/index.js';
-import type { BedsideTest } from '../bedside-test/element.js';
 import type { LetterEdits } from '../limb-letter/edits.js';
-import type { LimbContext } from '../limb-context/element.js';
-import type { LimbHistoryElement } from '../limb-history/element.js';
-import type { LimbInspectionElement } from '../limb-inspection/element.js';
-import type { LimbPressures } from '../limb-pressures/element.js';
-import type { LimbStaging } from '../limb-staging/element.js';
 import { ICONS } from '../common/icons.js';
+import { LabelClickController } from '../common/label-click.js';
 import { Later } from '../common/later.js';
 import { partStyles } from '../common/part-styles.js';
 import { checked, OBJECT, property, RECORD } from '../common/property.js';
@@ -51,7 +46,7 @@ import { showSide, worstSide } from './side-in-sight.js';
 import { renderNote } from './note.js';
 import { renderSummary } from './summary.js';
 import { renderTests } from './tests.js';
-import { handOut, opensFor, type UnfinishedParts, unfinishedIn } from './unfinished.js';
+import { forgetIn, handOut, opensFor, type UnfinishedParts, unfinishedIn } from './unfinished.js';
 
 /** The parts check what they edit, so that what reads a record is there from the start. */
 const READER: Later<RecordReader> = Later.ready({ parseExaminationText });
@@ -91,7 +86,10 @@ export class LimbExamination extends RecordElement {
   @property() subject = '';
   @property() details = '';
 
-  /** What a person wrote in the summary, as `letter-change` told it: a page that keeps drafts sets it again. */
+  /**
+   * What a person wrote in the summary, as `letter-change` told it: a page that keeps drafts sets it again. Another record comes without,
+   * unless the page gives it one.
+   */
   @property({ attribute: false, shape: OBJECT }) letter: LetterEdits = {};
 
   @state() private opened: ReadonlySet<PartId> = new Set(['history']);
@@ -102,11 +100,13 @@ export class LimbExamination extends RecordElement {
   readonly #current = new CurrentPart(this);
   readonly #report = new ReportController(this);
   #kept: UnfinishedParts | undefined;
+  /** Whether another record was taken since the last update. */
+  #isAnother = false;
 
   constructor() {
     super();
     this.addEventListener('keydown', this.#keydown);
-    this.addEventListener('click', this.#hostClick);
+    new LabelClickController(this);
   }
 
   /**
@@ -127,7 +127,7 @@ export class LimbExamination extends RecordElement {
    */
   @checked(OBJECT)
   get unfinished(): UnfinishedParts | undefined {
-    const drawn = this.renderRoot && unfinishedIn(this.renderRoot);
+    const drawn = unfinishedIn(this.renderRoot);
     return drawn || this.#kept ? { ...this.#kept, ...drawn } : undefined;
   }
 
@@ -153,15 +153,20 @@ export class LimbExamination extends RecordElement {
 
   override formResetCallback(): void {
     super.formResetCallback();
-    this.#clearWatches();
+    this.taken();
   }
 
   protected override taken(): void {
-    this.#clearWatches();
+    this.#kept = undefined;
+    this.#isAnother = true;
+    forgetIn(this.renderRoot);
+    this.requestUpdate();
   }
 
-  #clearWatches(): void {
-    for (const test of this.renderRoot?.querySelectorAll('bedside-test') ?? []) test.clearWatches?.();
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    if (this.#isAnother && !changed.has('letter')) this.letter = {};
+    this.#isAnother = false;
   }
 
   protected override get reader(): Later<RecordReader> {
@@ -274,7 +279,7 @@ export class LimbExamination extends RecordElement {
             ?disabled=${barred}
             .examinedAt=${examination.examinedAt}
             .value=${this.#history.of(examination)}
-            ${this.#entered<LimbHistoryElement>(({ recorded: { onset, history, context, circulation } = {} }) => ({ onset, history, context, circulation }))}
+            ${this.#entered<'limb-history'>(({ recorded: { onset, history, context, circulation } = {} }) => ({ onset, history, context, circulation }))}
           ></limb-history>
           <details
             class="fold"
@@ -288,7 +293,7 @@ export class LimbExamination extends RecordElement {
               .readOnly=${readOnly}
               ?disabled=${barred}
               .value=${withUnknown(examination.context, examination, 'context')}
-              ${this.#entered<LimbContext>(({ recorded }) => ({ context: recorded }))}
+              ${this.#entered<'limb-context'>(({ recorded }) => ({ context: recorded }))}
             ></limb-context>
           </details>`;
       case 'inspection':
@@ -299,7 +304,7 @@ export class LimbExamination extends RecordElement {
           ?disabled=${barred}
           .age=${examination.context?.ageBand}
           .value=${withUnknown(examination.inspection, examination, 'inspection')}
-          ${this.#entered<LimbInspectionElement>(({ recorded }) => ({ inspection: recorded }))}
+          ${this.#entered<'limb-inspection'>(({ recorded }) => ({ inspection: recorded }))}
         ></limb-inspection>`;
       case 'pulses':
         return html`${renderNote({ store: this.store, words: this.parts, lang, register: this.register, editable: this.editable, kept: !!this.#kept?.['limb-note'] })}
@@ -334,7 +339,7 @@ export class LimbExamination extends RecordElement {
           .earlier=${this.earlier?.pressures}
           .examination=${examination}
           .value=${pressuresPart(examination)}
-          ${this.#entered<LimbPressures>(({ recorded }) => ofPressuresPart(recorded))}
+          ${this.#entered<'limb-pressures'>(({ recorded }) => ofPressuresPart(recorded))}
         ></limb-pressures>`;
       case 'staging':
         return html`<limb-staging
@@ -345,7 +350,7 @@ export class LimbExamination extends RecordElement {
           .pathway=${this.pathway}
           .examination=${examination}
           .value=${withUnknown(examination.staging, examination, 'staging')}
-          ${this.#entered<LimbStaging>(({ recorded }) => ({ staging: recorded }))}
+          ${this.#entered<'limb-staging'>(({ recorded }) => ({ staging: recorded }))}
         ></limb-staging>`;
       case 'summary':
         return renderSummary(this);
@@ -363,17 +368,20 @@ export class LimbExamination extends RecordElement {
       .keep=${this.keep}
       .watchesCleared=${'around'}
       .value=${withUnknown<object>(this.examination.bedside?.[id], this.examination, 'bedside', id)}
-      ${this.#entered<BedsideTest>(({ recorded }) => ({ bedside: patchAt(this.examination.bedside, [id], recorded) }))}
+      ${this.#entered<'bedside-test'>(({ recorded }) => ({ bedside: patchAt(this.examination.bedside, [id], recorded) }))}
     ></bedside-test>`;
   }
 
   /** Applies a part's edits: each `input` at once, all up to the next `change` as one undo step. */
-  #entered<Part extends HTMLElement>(
-    fields: (part: Part) => Partial<Record<keyof Examination, unknown>>,
+  #entered<Tag extends keyof HTMLElementTagNameMap>(
+    fields: (part: HTMLElementTagNameMap[Tag]) => Partial<Record<keyof Examination, unknown>>,
   ): unknown {
     return partEvents({
       input: (part) =>
-        this.edit(setFields(this.examination, fields(part as Part) as Partial<Examination>), part),
+        this.edit(
+          setFields(this.examination, fields(part as HTMLElementTagNameMap[Tag]) as Partial<Examination>),
+          part,
+        ),
       change: () => this.store.settle(),
     });
   }
@@ -384,10 +392,6 @@ export class LimbExamination extends RecordElement {
       undo: () => this.undo(),
       redo: () => this.redo(),
     });
-  };
-
-  readonly #hostClick = (event: Event): void => {
-    if (event.composedPath()[0] === this) this.focus();
   };
 }
 

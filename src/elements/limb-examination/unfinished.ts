@@ -6,6 +6,7 @@ export type UnfinishedParts = Readonly<Record<string, Unfinished>>;
 
 interface Part extends HTMLElement {
   unfinished: Unfinished | undefined;
+  clearWatches?(): void;
 }
 
 const IN: Readonly<Record<string, PartId>> = {
@@ -20,10 +21,13 @@ const IN: Readonly<Record<string, PartId>> = {
 
 const keyOf = (part: Element): string =>
   [part.localName, part.getAttribute('test')].filter(Boolean).join(' ');
-const partsIn = (root: ParentNode): Part[] => [...root.querySelectorAll<Part>(Object.keys(IN).join(', '))];
+/** The parts that were opened; none before there is a root to look in. */
+const partsIn = (root: ParentNode | undefined): Part[] => [
+  ...(root?.querySelectorAll<Part>(Object.keys(IN).join(', ')) ?? []),
+];
 
 /** What stands unfinished in the parts that were opened; `undefined` where nothing does. */
-export function unfinishedIn(root: ParentNode): UnfinishedParts | undefined {
+export function unfinishedIn(root: ParentNode | undefined): UnfinishedParts | undefined {
   const all = partsIn(root).flatMap((part) =>
     part.unfinished ? [[keyOf(part), part.unfinished] as const] : [],
   );
@@ -40,6 +44,14 @@ export function opensFor(unfinished: UnfinishedParts): {
     parts: keys.flatMap(([part = '']) => (Object.hasOwn(IN, part) ? [IN[part] as PartId] : [])),
     tests: keys.flatMap(([, test]) => (test ? [test] : [])),
   };
+}
+
+/** Another record is there: what was typed, timed or raised for the one before stays in no part. */
+export function forgetIn(root: ParentNode | undefined): void {
+  for (const part of partsIn(root)) {
+    part.unfinished = undefined;
+    part.clearWatches?.();
+  }
 }
 
 /**

@@ -123,6 +123,18 @@ export class LimbLetter extends FormControl {
     return this.value === '';
   }
 
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    // What was said of one text must not stand beside another.
+    if (this.said && this.#saidOf !== this.value) this.said = '';
+  }
+
+  #say(said: string, of = this.value): void {
+    this.said = said;
+    this.#saidOf = of;
+  }
+  #saidOf = '';
+
   protected override updated(changed: PropertyValues): void {
     super.updated(changed);
     this.internals.setFormValue(this.value || null);
@@ -259,7 +271,7 @@ export class LimbLetter extends FormControl {
     const behind = this.#edits.behind(this.#length, sentences);
     if (behind && !behind.missing.length && !behind.outdated.length)
       this.#edits.keep(this.#length, sentences);
-    this.said = this.words.letter.element[said];
+    this.#say(this.words.letter.element[said]);
     this.#tell('input', 'change');
     void this.updateComplete.then(() => {
       this.field?.focus();
@@ -305,14 +317,14 @@ export class LimbLetter extends FormControl {
 
   readonly #renew = (): void => {
     this.#edits.renew(this.#length);
-    this.said = this.words.letter.element.renewed;
+    this.#say(this.words.letter.element.renewed);
     this.#tell('input', 'change');
     this.field?.focus();
   };
 
   #keep(sentences: readonly string[]): void {
     this.#edits.keep(this.#length, sentences);
-    this.said = this.words.letter.element.kept;
+    this.#say(this.words.letter.element.kept);
     this.#tell();
     this.field?.focus();
   }
@@ -353,7 +365,7 @@ export class LimbLetter extends FormControl {
       : summaryHtml(summary);
     const done = await copyBoth(text, asHtml);
     const own = this.words.letter.element;
-    this.said = done ? own.copied : own.notCopied;
+    this.#say(done ? own.copied : own.notCopied, text);
     if (!done) this.field?.select();
   }
 
@@ -361,7 +373,8 @@ export class LimbLetter extends FormControl {
     const { tag: language, register } = this.language;
     const table = (format: 'text' | 'html'): string => sitesTable(record, { format, language, register });
     const own = this.words.letter.element;
-    this.said = (await copyBoth(table('text'), table('html'))) ? own.tableCopied : own.notCopied;
+    const { value } = this;
+    this.#say((await copyBoth(table('text'), table('html'))) ? own.tableCopied : own.notCopied, value);
   }
 }
 

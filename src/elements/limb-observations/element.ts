@@ -160,8 +160,13 @@ export class LimbObservations extends LitElement {
   protected override willUpdate(changed: PropertyValues): void {
     if (!changed.has('chart') || this.chart === this.#own) return;
     const given: unknown = this.chart;
-    this.#held = parseChart(textGiven(given) ?? '');
+    const chart = parseChart(textGiven(given) ?? '');
+    // A page may hand the very same chart back as another object.
+    if (chart && JSON.stringify(chart) === JSON.stringify(this.#held)) return;
+    this.#held = chart;
     this.#past = [];
+    this.draft = {};
+    this.said = '';
   }
 
   protected override render(): TemplateResult {

@@ -224,6 +224,9 @@ export class PulseMap extends RecordElement {
   protected override taken(): void {
     // The reading of the record before must not stand beside the new one, not even for a frame.
     this.#reading.value = this.examination;
+    // Nor may what was typed for that one stand in a field, to be recorded with the next key.
+    this.#chooser.noteDone();
+    this.#skin.forget();
     this.#session.change({ said: undefined });
   }
 

@@ -20,7 +20,6 @@ const trade: ContextTable = {
     '80-over': '80 und älter',
   },
   diabetes: 'Diabetes',
-  diabetesOptions: yesNo('ja', 'nein'),
   smoked: 'Rauchen',
   smoking: { never: 'nie', past: 'früher', current: 'jetzt' },
   mechanism: 'Ursache, soweit bekannt',

@@ -18,7 +18,6 @@ const trade: ContextTable = {
     '80-over': '80 and over',
   },
   diabetes: 'Diabetes',
-  diabetesOptions: yesNo('yes', 'no'),
   smoked: 'Smoking',
   smoking: { never: 'never', past: 'in the past', current: 'now' },
   mechanism: 'Cause, where it is known',

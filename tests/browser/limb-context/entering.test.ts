@@ -100,6 +100,20 @@ describe('<limb-context>', () => {
     expect(control.value).to.equal(undefined);
   });
 
+  it('leaves a bypass that was begun for one record out of the next', async () => {
+    const control = await open('', { ageBand: '60-79' });
+    const begun = () =>
+      ['Kind', 'Artery', 'Side'].map((label) => field<HTMLSelectElement>(control, label).selectedIndex);
+    const before = begun();
+    await choose(field<HTMLSelectElement>(control, 'Kind'), 'stent');
+    await choose(field<HTMLSelectElement>(control, 'Side'), 'left');
+    await choose(field<HTMLSelectElement>(control, 'Artery'), 'popliteal');
+    expect(begun()).to.not.deep.equal(before);
+    control.value = { ageBand: '20-39' };
+    await drawn(control);
+    expect(begun()).to.deep.equal(before);
+  });
+
   it('offers no side for an artery of the midline', async () => {
     const control = await open();
     await choose(field<HTMLSelectElement>(control, 'Artery'), 'infrarenal-aorta');

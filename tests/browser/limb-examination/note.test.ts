@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map/elements/limb-examination/define';
 import type { LimbExamination } from 'pulse-map/elements/limb-examination';
 import { click, press, type } from '../../tools/real-input.js';
-import { drawn } from '../tools/limbs.js';
+import { drawn, field } from '../tools/limbs.js';
 import { byRole } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
 
@@ -44,6 +44,53 @@ describe('a note in the examination', () => {
     other.unfinished = unfinished;
     await drawn(other);
     expect(byRole<HTMLTextAreaElement>(other, 'textbox', 'Note on pulses and bruits').value).to.equal(
+      'left fem',
+    );
+  });
+
+  it('does not stay for another record, nor does what else was typed, written or timed for the one before', async () => {
+    const control = await open();
+    const femoral = (grade: string): string =>
+      JSON.stringify({ format: 'pulse-map/1', scale: '0-3', pulses: { femoral: { left: { grade } } } });
+    control.value = femoral('normal');
+    await click(summary(control));
+    byRole(control, 'textbox', 'Note on pulses and bruits').focus();
+    await type('left popliteal absent');
+    await control.openPart('pressures');
+    await drawn(control);
+    const toe = field(control, 'Great toe, left');
+    toe.focus();
+    await type('12x');
+    await press('Tab');
+    await control.openPart('summary');
+    await drawn(control);
+    const letter = () =>
+      control.shadowRoot!.querySelector('limb-letter')!.shadowRoot!.querySelector('textarea')!;
+    await until(() => letter(), 'the letter');
+    letter().focus();
+    await type('Mine. ');
+    await drawn(control);
+    expect(letter().value).to.include('Mine.');
+    expect(Object.keys(control.unfinished ?? {})).to.have.members(['limb-note', 'limb-pressures']);
+    control.value = femoral('absent');
+    await drawn(control);
+    expect(control.unfinished).to.equal(undefined);
+    expect(toe.value).to.equal('');
+    expect(byRole<HTMLTextAreaElement>(control, 'textbox', 'Note on pulses and bruits').value).to.equal('');
+    expect(letter().value).to.not.include('Mine.');
+    expect(control.letter).to.deep.equal({});
+  });
+
+  it('keeps what the page gives with another record', async () => {
+    const control = await open();
+    const letter = { short: { text: 'Written before.', from: [] } };
+    const unfinished = { 'limb-note': { note: { typed: 'left fem', sentence: '' } } };
+    control.letter = letter;
+    control.value = '{"format":"pulse-map/1","scale":"0-3","pulses":{"femoral":{"left":{"grade":"absent"}}}}';
+    control.unfinished = unfinished;
+    await drawn(control);
+    expect(control.letter).to.equal(letter);
+    expect(byRole<HTMLTextAreaElement>(control, 'textbox', 'Note on pulses and bruits').value).to.equal(
       'left fem',
     );
   });

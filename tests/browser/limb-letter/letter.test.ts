@@ -187,6 +187,37 @@ describe('<limb-letter>', () => {
     expect(element.shadowRoot!.textContent).to.contain('Table copied.');
   });
 
+  it('says of no other text that it was copied', async () => {
+    const element = await show(record('absent'));
+    const { clipboard } = navigator;
+    const write = clipboard.write.bind(clipboard);
+    let copied: () => void = () => undefined;
+    clipboard.write = () => new Promise((done) => (copied = done));
+    const said = (): string => element.shadowRoot!.querySelector('p[role=status]')!.textContent!.trim();
+    try {
+      for (const other of [
+        () => void (element.examination = record('reduced')),
+        () => click(byRole(element, 'button', 'Letter')),
+        () => void (element.lang = 'de'),
+      ]) {
+        await click(byRole(element, 'button', /^(Copy text|Text kopieren)$/));
+        copied();
+        await element.updateComplete;
+        await until(() => said() !== '', 'the text was copied');
+        await other();
+        await element.updateComplete;
+        expect(said()).to.equal('');
+      }
+      await click(byRole(element, 'button', 'Text kopieren'));
+      element.examination = record('absent');
+      copied();
+      await element.updateComplete;
+      expect(said(), 'another text came while it was copied').to.equal('');
+    } finally {
+      clipboard.write = write;
+    }
+  });
+
   it('speaks German, and is accessible in every length', async () => {
     const element = await show(record('absent'), 'de');
     for (const name of ['Eine Zeile', 'Kurzfassung', 'Arztbrief', 'Übergabe']) {

@@ -96,6 +96,29 @@ describe('<limb-observations>', () => {
     expect(root(element).querySelectorAll('tbody tr').length).to.equal(0);
   });
 
+  it('takes nothing of a round that was begun for one limb over to the chart of another', async () => {
+    const element = await show();
+    choose(element, /Doppler/, 'triphasic');
+    await element.updateComplete;
+    await click(button(element, 'Record this round'));
+    await until(() => text(element, 'p[role=status]') !== '', 'word of the round');
+    choose(element, /Doppler/, 'absent');
+    const own = element.chart as ObservationChart;
+    element.chart = JSON.stringify(own);
+    await element.updateComplete;
+    expect((field(element, /Doppler/) as HTMLSelectElement).value, 'the page hands the same back').to.equal(
+      'absent',
+    );
+    expect(Boolean(button(element, 'Undo')), 'and it can still be taken back').to.equal(true);
+    element.chart = emptyChart({ kind: 'arm', side: 'right' });
+    await element.updateComplete;
+    expect((field(element, /Doppler/) as HTMLSelectElement).value).to.equal('');
+    expect(text(element, 'p[role=status]')).to.equal('');
+    await click(button(element, 'Record this round'));
+    await element.updateComplete;
+    expect((element.chart as ObservationChart).observations).to.deep.equal([]);
+  });
+
   it('works by keys alone, and records nothing where nothing is entered', async () => {
     const element = await show();
     field(element, /Pain/).focus();

@@ -16,7 +16,13 @@ async function pick(control: Element, label: string | RegExp, value: string): Pr
 }
 
 const LISTS = [
-  ['limb-context', 'Site of trauma or surgery, right', 'groin', 'knee', (one: string) => ({ injury: { right: one } })],
+  [
+    'limb-context',
+    'Site of trauma or surgery, right',
+    'groin',
+    'knee',
+    (one: string) => ({ injury: { right: one } }),
+  ],
   [
     'limb-pressures',
     /^No number for .*dorsalis pedis.*right.*: why$/,

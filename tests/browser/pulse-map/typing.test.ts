@@ -56,6 +56,20 @@ describe('a note being typed in the chooser', () => {
     expect(noteOf(map)).to.equal('Cold hand');
   });
 
+  it('stays with its record: of another one the field shows and records its own note', async () => {
+    const { map } = await inForm();
+    await openSite(map, 'left radial');
+    await choose(map, 'button', 'Add a note');
+    await type('Art line');
+    await settled(map);
+    map.value = JSON.stringify(examined({ 'left radial': { grade: 'absent', note: 'cold' } }));
+    await settled(map);
+    expect(allByRole<HTMLTextAreaElement>(map, 'textbox')[0]?.value).to.equal('cold');
+    await press('End');
+    await type('!');
+    expect(noteOf(map)).to.equal('cold!');
+  });
+
   it('is sent by a submit in the middle of it, and survives removal from the page', async () => {
     const { form, map } = await inForm();
     let got: unknown;

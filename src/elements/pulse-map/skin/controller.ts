@@ -47,6 +47,11 @@ export class SkinController implements FigureSkin {
     this.#tools?.editor.leave();
   }
 
+  /** Another record is there: what was selected and typed was of the one before. */
+  forget(): void {
+    this.#tools?.editor.forget();
+  }
+
   layer(layout: Layout): SVGTemplateResult | typeof nothing {
     return this.#tools?.layer(layout) ?? nothing;
   }

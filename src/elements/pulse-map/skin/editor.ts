@@ -89,6 +89,13 @@ export class SkinEditor {
     this.session.change({ mode: 'sites' });
   }
 
+  /** Lets go of the mark that is selected, and of what was typed about it. */
+  forget(): void {
+    this.typed = undefined;
+    this.selected = undefined;
+    this.changed();
+  }
+
   takeFocus(): void {
     const selector = this.#focus;
     this.#focus = undefined;
