@@ -1,6 +1,7 @@
 import { LitElement, type PropertyValues } from 'lit';
 import { state } from 'lit/decorators.js';
 import type { Fault } from '../../examination/index.js';
+import { adoptProperties } from './adopt-properties.js';
 import { FormNotes } from './form-notes.js';
 import { LANG, LanguageController } from './language.js';
 import { ownRoot } from './own-root.js';
@@ -13,13 +14,13 @@ export type From<E extends Event, T> = E & { readonly target: T; readonly curren
 /** Words for `:state(…)` in a host's style sheet. */
 type StateName = 'invalid' | 'user-invalid' | 'readonly' | 'empty' | 'drawing';
 
-/* eslint-disable @typescript-eslint/no-unsafe-declaration-merging -- types alone: whose event it is */
-export interface FormControl {
+/* eslint-disable @typescript-eslint/no-unsafe-declaration-merging, @typescript-eslint/no-unused-vars -- types alone: whose event it is */
+export interface FormControl<Told extends Event = Event> {
   addEventListener<K extends keyof HTMLElementEventMap>(
     type: K,
     listener: (
       this: this,
-      event: K extends 'input' | 'change' ? From<Event, this> : HTMLElementEventMap[K],
+      event: K extends 'input' | 'change' ? From<Told, this> : HTMLElementEventMap[K],
     ) => unknown,
     options?: boolean | AddEventListenerOptions,
   ): void;
@@ -31,8 +32,8 @@ export interface FormControl {
 }
 
 /**
- * Base of every form control: what it shares with an `<input>` (name, states, form, validity). Subclasses define the
- * value and how it is parsed and reset.
+ * Base of every form control: what it shares with an `<input>` (name, states, form, validity, reset). Subclasses define the value and
+ * how it is parsed. `Told` is what `input` and `change` are.
  *
  * @slot hint - A sentence of the page on what to enter, above the control.
  * @slot error - A sentence of the page on what is wrong, such as a server's answer; it stands in place of the control's own.
@@ -42,7 +43,7 @@ export interface FormControl {
  * @cssState readonly - The value is shown and cannot be changed.
  * @cssState empty - Nothing is recorded.
  */
-export abstract class FormControl extends LitElement {
+export abstract class FormControl<Told extends Event = Event> extends LitElement {
   static readonly formAssociated = true;
 
   /** Name under which the form submits the value. */
@@ -64,6 +65,8 @@ export abstract class FormControl extends LitElement {
   #custom = '';
   /** Whether a form, or code, has asked for the value and was refused since it was valid last. */
   #refused = false;
+  /** Whether hand or code gave another value since the last reset: the `value` attribute then says only what a reset returns to. */
+  protected dirty = false;
   protected readonly language = new LanguageController(this);
 
   constructor() {
@@ -124,9 +127,42 @@ export abstract class FormControl extends LitElement {
     this.checkEntry();
   }
 
+  /** Takes a value from code, and what is no value as one that cannot be read; the very same one changes nothing. */
+  protected abstract take(value: unknown): void;
+
+  /** Called when another value was taken from code, so that nothing of the one before stays on the screen; and by a reset. */
+  protected taken(): void {
+    // A subclass may have nothing to forget.
+  }
+
+  override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
+    super.attributeChangedCallback(name, old, now);
+    if (name === 'value' && !this.dirty) this.take(now);
+  }
+
+  override connectedCallback(): void {
+    adoptProperties(this);
+    super.connectedCallback();
+  }
+
+  formResetCallback(): void {
+    this.dirty = false;
+    this.take(this.defaultValue);
+    // What was begun and is in no value yet goes with a reset that leaves the value as it is, too.
+    if (this.hasUpdated) this.taken();
+  }
+
+  formStateRestoreCallback(saved: string | File | FormData | null): void {
+    if (saved === null || saved instanceof File) return;
+    this.dirty = true;
+    this.take(typeof saved === 'string' ? saved : String(saved.get(this.name) ?? ''));
+  }
+
   formDisabledCallback(disabled: boolean): void {
     // The attribute is never written here, or a fieldset enabled again would leave the control disabled.
     this.formDisabled = disabled;
+    // Reflecting the attribute calls this amid an update, in which a change would be lost.
+    if (this.isUpdatePending) void this.updateComplete.then(() => this.requestUpdate());
   }
 
   /** Whether a person may change the value. */

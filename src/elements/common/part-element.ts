@@ -60,7 +60,6 @@ export abstract class PartElement<T extends object> extends FormControl {
   @state() protected refusals: ReadonlyMap<string, Refusal> = new Map();
   @state() private visit: Visit<T> | undefined;
   #held: Held<T | undefined> = readable(undefined);
-  #dirty = false;
   readonly #unread = new UnreadNotice(this, {
     editable: () => super.editable,
     start: () => this.#startNew(),
@@ -79,8 +78,8 @@ export abstract class PartElement<T extends object> extends FormControl {
   }
 
   set value(value: T | string | null | undefined) {
-    this.#dirty = true;
-    this.#take(value);
+    this.dirty = true;
+    this.take(value);
   }
 
   /**
@@ -129,19 +128,9 @@ export abstract class PartElement<T extends object> extends FormControl {
     return this.#unread.template(this.#held, this.mapWords.form);
   }
 
-  override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
-    super.attributeChangedCallback(name, old, now);
-    if (name === 'value' && !this.#dirty) this.#take(now);
-  }
-
-  formResetCallback(): void {
-    this.#dirty = false;
-    this.#take(this.defaultValue);
-  }
-
-  formStateRestoreCallback(saved: string | File | FormData | null): void {
-    if (typeof saved === 'string') this.value = saved;
-    else if (saved instanceof FormData) this.value = String(saved.get(this.name) ?? '');
+  override formResetCallback(): void {
+    super.formResetCallback();
+    this.unfinished = undefined;
   }
 
   /** Moves the focus to the first control inside. */
@@ -160,11 +149,6 @@ export abstract class PartElement<T extends object> extends FormControl {
   /** The words shared with the map. */
   protected get mapWords(): Messages {
     return messagesFor(this.language.tag, this.language.register);
-  }
-
-  /** Called when another value was taken from code. */
-  protected taken(): void {
-    // Most parts hold nothing beside their value.
   }
 
   /** Drops what no longer belongs after an edit, such as the place of an ulcer that is not there. */
@@ -300,14 +284,9 @@ export abstract class PartElement<T extends object> extends FormControl {
     this.dispatchEvent(new UnfinishedChangeEvent());
   }
 
-  /** What was set before the element was known lies on it as a plain property, which would hide the real one. */
   override connectedCallback(): void {
     super.connectedCallback();
     this.#sync();
-    if (!Object.hasOwn(this, 'value')) return;
-    const given = Object.getOwnPropertyDescriptor(this, 'value')?.value as T | undefined;
-    Reflect.deleteProperty(this, 'value');
-    this.value = given;
   }
 
   override disconnectedCallback(): void {
@@ -337,7 +316,7 @@ export abstract class PartElement<T extends object> extends FormControl {
     return parsed.ok ? { ok: true, value: frozen(input as T) } : parsed;
   };
 
-  #take(value: unknown): void {
+  protected override take(value: unknown): void {
     const next = hold<T | undefined>(value, undefined, this.#reader);
     // The very same value changes nothing, and must not take away what was typed and refused.
     if (sameHeld(next, this.#held)) return;
@@ -352,7 +331,7 @@ export abstract class PartElement<T extends object> extends FormControl {
   }
 
   #startNew(): void {
-    this.#dirty = true;
+    this.dirty = true;
     this.#put(undefined, ['input', 'change']);
     void this.updateComplete.then(() => this.focus());
   }
@@ -361,7 +340,7 @@ export abstract class PartElement<T extends object> extends FormControl {
   #put(value: T | undefined, tells: readonly ('input' | 'change')[]): void {
     const next = readable(value && frozen(value));
     if (sameHeld(next, this.#held)) return;
-    this.#dirty = true;
+    this.dirty = true;
     this.#set(next);
     if (tells.includes('input')) this.dispatchEvent(new Event('input', { bubbles: true, composed: true }));
     if (tells.includes('change')) this.dispatchEvent(new Event('change', { bubbles: true }));

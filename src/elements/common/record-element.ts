@@ -10,7 +10,7 @@ import {
   unstatedPlaces,
 } from '../../examination/index.js';
 import { shownMessagesFor, type ShownMessages } from '../../locale/shown.js';
-import { FormControl, type From } from './form-control.js';
+import { FormControl } from './form-control.js';
 import type { Later } from './later.js';
 import { memoizeLast } from './memoize-last.js';
 import { property } from './property.js';
@@ -27,23 +27,6 @@ import { UnreadNotice } from './unread-notice.js';
  */
 export type RecordState = 'empty' | 'readable' | 'waiting' | 'sealed';
 
-/* eslint-disable @typescript-eslint/no-unsafe-declaration-merging -- types alone: what its events say */
-export interface RecordElement {
-  addEventListener<K extends keyof HTMLElementEventMap>(
-    type: K,
-    listener: (
-      this: this,
-      event: K extends 'input' | 'change' ? From<RecordEvent, this> : HTMLElementEventMap[K],
-    ) => unknown,
-    options?: boolean | AddEventListenerOptions,
-  ): void;
-  addEventListener(
-    type: string,
-    listener: EventListenerOrEventListenerObject,
-    options?: boolean | AddEventListenerOptions,
-  ): void;
-}
-
 /**
  * A form control whose value is an examination as JSON, with the habits of an `<input>`. What it shows is up to the
  * subclass; this class owns value, validity, reset, restore, undo.
@@ -57,7 +40,7 @@ export interface RecordElement {
  * @fires {RecordEvent} change - A person changed the record by one act; `differences` says what.
  * @fires {ReadingChangeEvent} reading-change - What is shown of where the arteries are occluded has changed; `event.sentences` are its headlines.
  */
-export abstract class RecordElement extends FormControl {
+export abstract class RecordElement extends FormControl<RecordEvent> {
   /** At least one finding must be recorded before the form can be submitted. */
   @property({ type: Boolean, reflect: true }) required = false;
   /**
@@ -71,7 +54,6 @@ export abstract class RecordElement extends FormControl {
 
   readonly #own = new RecordStore(emptyExamination());
   #store = this.#own;
-  #dirty = false;
   #anchored: HTMLElement | undefined;
   readonly #unread = new UnreadNotice(this, {
     editable: () => super.editable,
@@ -89,7 +71,6 @@ export abstract class RecordElement extends FormControl {
     super();
     this.#store.addEventListener('record-change', this.#onRecord);
     new RovingToolbar(this);
-    this.#adopt();
   }
 
   /** The record with its undo. Elements given the same store edit the same record; given none, one of its own. */
@@ -140,13 +121,8 @@ export abstract class RecordElement extends FormControl {
   }
 
   set value(value: string | Examination | null | undefined) {
-    this.#dirty = true;
-    this.#take(value);
-  }
-
-  override attributeChangedCallback(name: string, old: string | null, now: string | null): void {
-    super.attributeChangedCallback(name, old, now);
-    if (name === 'value' && !this.#dirty) this.#take(now);
+    this.dirty = true;
+    this.take(value);
   }
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
@@ -165,18 +141,6 @@ export abstract class RecordElement extends FormControl {
   override formDisabledCallback(disabled: boolean): void {
     super.formDisabledCallback(disabled);
     this.#syncForm();
-    // Reflecting the attribute calls this amid an update, in which a change would be lost.
-    if (this.isUpdatePending) void this.updateComplete.then(() => this.requestUpdate());
-  }
-
-  formResetCallback(): void {
-    this.#dirty = false;
-    this.#take(this.defaultValue);
-  }
-
-  formStateRestoreCallback(saved: string | File | FormData | null): void {
-    if (typeof saved === 'string') this.value = saved;
-    else if (saved instanceof FormData) this.value = String(saved.get(this.name) ?? '');
   }
 
   /** What reads a record; without its `part` a value waits. */
@@ -210,11 +174,6 @@ export abstract class RecordElement extends FormControl {
       warnOfAttribute(this, 'require', PULSE_SITE_IDS, 'only the sites among them are asked for');
     return known;
   });
-
-  /** Called when another record was taken from code, so that nothing of the one before stays on the screen. */
-  protected taken(): void {
-    // A subclass may have nothing to forget.
-  }
 
   /** Takes one step back. */
   undo(): void {
@@ -280,17 +239,7 @@ export abstract class RecordElement extends FormControl {
     return anchor;
   }
 
-  /** What was set before the element was known lies on it as plain properties, which would hide the real ones. */
-  #adopt(): void {
-    for (const name of ['store', 'examination', 'value', 'defaultValue'] as const) {
-      if (!Object.hasOwn(this, name)) continue;
-      const given = Object.getOwnPropertyDescriptor(this, name)?.value as never;
-      Reflect.deleteProperty(this, name);
-      this[name] = given;
-    }
-  }
-
-  #take(value: unknown): void {
+  protected override take(value: unknown): void {
     const { examination } = this.#store;
     const next = hold(value, emptyExamination(examination.scale), this.reader.part?.parseExaminationText);
     // The very same value changes nothing, and loses no undo.
@@ -318,7 +267,7 @@ export abstract class RecordElement extends FormControl {
   #recordChanged(event?: RecordChangeEvent): void {
     const { examination } = this;
     const tells = event?.tells ?? [];
-    if (tells.length) this.#dirty = true;
+    if (tells.length) this.dirty = true;
     else {
       this.#told = { input: examination, change: examination };
       // A value set before the element was known comes while its class is still being made.

@@ -151,11 +151,6 @@ export class LimbExamination extends RecordElement {
     return root;
   }
 
-  override formResetCallback(): void {
-    super.formResetCallback();
-    this.taken();
-  }
-
   protected override taken(): void {
     this.#kept = undefined;
     this.#isAnother = true;

@@ -110,7 +110,11 @@ export class LimbLetter extends FormControl {
     this.field?.focus(options);
   }
 
-  formResetCallback(): void {
+  protected override take(): void {
+    // The text follows from the record.
+  }
+
+  override formResetCallback(): void {
     this.#edits.all = {};
     this.requestUpdate();
   }

@@ -17,6 +17,7 @@ import { messagesFor } from '../../locale/index.js';
 import type { LessonEditorWords } from '../../locale/lesson-editor.js';
 import { LANGUAGES } from '../../locale/list.js';
 import { type PartMessages, partMessagesFor } from '../../locale/parts.js';
+import { adoptProperties } from '../common/adopt-properties.js';
 import { handOver } from '../common/hand-over.js';
 import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
@@ -76,6 +77,11 @@ export class PulseLessonEditor extends LitElement {
   get lesson(): Lesson | undefined {
     const { reading } = this;
     return reading.ok ? reading.lesson : undefined;
+  }
+
+  override connectedCallback(): void {
+    adoptProperties(this);
+    super.connectedCallback();
   }
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {

@@ -147,6 +147,10 @@ describe('leg raise', () => {
     const control = await openTest('elevation');
     const page = control.parentElement as HTMLElement;
     const original = globalThis.matchMedia;
+    const silence = (event: Event): void => {
+      if (event.isTrusted) event.stopImmediatePropagation();
+    };
+    addEventListener('deviceorientation', silence, true);
     globalThis.matchMedia = (query) =>
       query === '(pointer: coarse)'
         ? ({ matches: true } as MediaQueryList)
@@ -168,6 +172,7 @@ describe('leg raise', () => {
       expect(angle(control)).to.equal(0);
       expect(readableText(control)).to.include('Set by the phone on the shin');
     } finally {
+      removeEventListener('deviceorientation', silence, true);
       delete asking.requestPermission;
       globalThis.matchMedia = original;
     }
