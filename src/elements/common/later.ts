@@ -27,6 +27,15 @@ export class Later<T> {
   }
 }
 
+/** Puts a first update off until what it would show is there, so that nothing moves afterwards; every other one follows at once. */
+export function updateAfter(
+  { hasUpdated }: LitElement,
+  missing: Promise<unknown> | undefined,
+  update: () => void | Promise<unknown>,
+): void | Promise<unknown> {
+  return missing && !hasUpdated ? missing.then(update) : update();
+}
+
 /**
  * Loads an element's deferred module right after its first paint, or before it if the module has something to show, to avoid
  * layout shift. A failed load is retried when the module is next needed.

@@ -5,7 +5,7 @@ import { partMessagesFor } from '../../locale/parts.js';
 import type { Pathway } from '../../triage/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
-import { LaterController } from '../common/later.js';
+import { LaterController, updateAfter } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
 import { ownRoot } from '../common/own-root.js';
 import { pathwayOf } from '../common/pathway.js';
@@ -51,10 +51,8 @@ export class LimbReport extends LitElement {
   readonly #later = new LaterController(this, reportSheet, () => true);
 
   /** The first paint shows the whole report. */
-  protected override scheduleUpdate(): void | Promise<void> {
-    const { missing } = this.#later;
-    if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
-    return missing.then(() => super.scheduleUpdate() as void);
+  protected override scheduleUpdate(): void | Promise<unknown> {
+    return updateAfter(this, this.#later.missing, () => super.scheduleUpdate());
   }
 
   protected override createRenderRoot(): HTMLElement | DocumentFragment {

@@ -9,7 +9,7 @@ import type { Pathway } from '../../triage/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { glyphStyles } from '../common/glyph.js';
 import { LabelClickController } from '../common/label-click.js';
-import { type Later as Fetched, LaterController } from '../common/later.js';
+import { type Later as Fetched, LaterController, updateAfter } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
 import { OBJECT, property, RECORD, TEXTS } from '../common/property.js';
 import { RecordElement } from '../common/record-element.js';
@@ -224,7 +224,7 @@ export class PulseMap extends RecordElement {
   protected override taken(): void {
     // The reading of the record before must not stand beside the new one, not even for a frame.
     this.#reading.value = this.examination;
-    // Nor may what was typed for that one stand in a field, to be recorded with the next key.
+    // Nor what was typed for that one, which the next key would record.
     this.#chooser.noteDone();
     this.#skin.forget();
     this.#session.change({ said: undefined });
@@ -236,10 +236,8 @@ export class PulseMap extends RecordElement {
   }
 
   /** Waits for the later chunk before the first paint where it has something to show, so that nothing moves afterwards. */
-  protected override scheduleUpdate(): void | Promise<void> {
-    const missing = this.#missing;
-    if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
-    return missing.then(() => super.scheduleUpdate() as void);
+  protected override scheduleUpdate(): void | Promise<unknown> {
+    return updateAfter(this, this.#missing, () => super.scheduleUpdate());
   }
 
   protected override async getUpdateComplete(): Promise<boolean> {

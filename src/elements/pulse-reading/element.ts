@@ -6,7 +6,7 @@ import { messagesFor, type Messages } from '../../locale/index.js';
 import { ruleLeads } from '../../statements/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { LANG, LanguageController } from '../common/language.js';
-import { LaterController } from '../common/later.js';
+import { LaterController, updateAfter } from '../common/later.js';
 import { addStyles } from '../common/more-styles.js';
 import { ReadingChangeEvent } from './events.js';
 import { openButton } from './open-button.js';
@@ -83,10 +83,8 @@ export class PulseReading extends LitElement {
   }
 
   /** If there is something to read, the first paint shows the whole reading. */
-  protected override scheduleUpdate(): void | Promise<void> {
-    const { missing } = this.#later;
-    if (this.hasUpdated || !missing) return super.scheduleUpdate() as void;
-    return missing.then(() => super.scheduleUpdate() as void);
+  protected override scheduleUpdate(): void | Promise<unknown> {
+    return updateAfter(this, this.#later.missing, () => super.scheduleUpdate());
   }
 
   protected override async getUpdateComplete(): Promise<boolean> {

@@ -146,35 +146,34 @@ describe('leg raise', () => {
   it('leaves the sensor alone when it was allowed only after the test had left the page', async () => {
     const control = await openTest('elevation');
     const page = control.parentElement as HTMLElement;
-    const original = globalThis.matchMedia;
     const silence = (event: Event): void => {
       if (event.isTrusted) event.stopImmediatePropagation();
     };
     addEventListener('deviceorientation', silence, true);
-    globalThis.matchMedia = (query) =>
-      query === '(pointer: coarse)'
-        ? ({ matches: true } as MediaQueryList)
-        : original.call(globalThis, query);
-    const asking = DeviceOrientationEvent as unknown as { requestPermission?: () => Promise<string> };
-    let allow: (answer: string) => void = () => undefined;
-    asking.requestPermission = () => new Promise((answer) => (allow = answer));
     try {
-      control.requestUpdate();
-      await drawn(control);
-      await tap(control, 'Set by the phone on the shin');
-      control.remove();
-      allow('granted');
-      await drawn(control);
-      page.append(control);
-      await drawn(control);
-      dispatchEvent(new DeviceOrientationEvent('deviceorientation', { beta: 40 }));
-      await drawn(control);
-      expect(angle(control)).to.equal(0);
-      expect(readableText(control)).to.include('Set by the phone on the shin');
+      await onPhone(async (Sensor) => {
+        const asking = Sensor as unknown as { requestPermission?: () => Promise<string> };
+        let allow: (answer: string) => void = () => undefined;
+        asking.requestPermission = () => new Promise((answer) => (allow = answer));
+        try {
+          control.requestUpdate();
+          await drawn(control);
+          await tap(control, 'Set by the phone on the shin');
+          control.remove();
+          allow('granted');
+          await drawn(control);
+          page.append(control);
+          await drawn(control);
+          dispatchEvent(new Sensor('deviceorientation', { beta: 40 }));
+          await drawn(control);
+          expect(angle(control)).to.equal(0);
+          expect(readableText(control)).to.include('Set by the phone on the shin');
+        } finally {
+          delete asking.requestPermission;
+        }
+      });
     } finally {
       removeEventListener('deviceorientation', silence, true);
-      delete asking.requestPermission;
-      globalThis.matchMedia = original;
     }
   });
 
