@@ -95,26 +95,33 @@ function compared(
   words: ShownMessages,
 ): SiteView {
   const { place } = view;
-  const felt = isPulseSite(place.site);
   const pulse = pulseAt(earlier, place);
   const bruit = bruitAt(earlier, place);
   const known = isStated(pulse) || bruit?.bruit !== undefined;
-  const changed =
-    known &&
-    !now.unknown &&
-    !isUnknownAt(earlier, place) &&
-    (now.pulse?.grade !== pulse?.grade ||
-      now.pulse?.couldNotExamine !== pulse?.couldNotExamine ||
-      (bruit?.bruit !== undefined && now.bruit?.bruit !== bruit.bruit));
+  const felt = isStated(now.pulse);
+  // Like is held against like: what was not felt or not heard then has not changed.
+  const pulseDiffers =
+    isStated(pulse) &&
+    (now.pulse?.grade !== pulse?.grade || now.pulse?.couldNotExamine !== pulse?.couldNotExamine);
+  // Where the pulse alone was felt today nobody says that a bruit has gone.
+  const bruitDiffers =
+    bruit?.bruit !== undefined && now.bruit?.bruit !== bruit.bruit && (now.bruit !== undefined || !felt);
+  const changed = !now.unknown && !isUnknownAt(earlier, place) && (pulseDiffers || bruitDiffers);
   const before = wordsAt(earlier, place, words, pulse);
   return {
     ...view,
-    earlier: known ? shownFor(pulse, bruit, scale, !felt) : undefined,
+    earlier: known ? shownFor(pulse, bruit, scale, !isPulseSite(place.site)) : undefined,
     changed,
     ...(before && { name: words.map.siteLabel(place, `${now.said}; ${words.map.earlierFinding(before)}`) }),
     ...(changed && {
       weight: 'loud' as const,
-      finding: words.map.changed(view.finding, now.pulse?.grade, pulse, bruit, scale),
+      finding: words.map.changed(
+        view.finding,
+        now.pulse?.grade,
+        pulseDiffers ? pulse : undefined,
+        bruitDiffers ? bruit : undefined,
+        scale,
+      ),
     }),
   };
 }
