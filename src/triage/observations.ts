@@ -1,3 +1,4 @@
+import { VESSELS } from '../anatomy/index.js';
 import {
   DOPPLER_SIGNALS,
   type DopplerSignal,
@@ -6,6 +7,7 @@ import {
   type Movement,
   MOVEMENTS,
   type RevascularisedArtery,
+  REVASCULARISATIONS,
   type Sensation,
   SENSATIONS,
   SKIN_COLOURS,
@@ -77,19 +79,38 @@ const isTaken = (field: Observed, value: unknown): boolean => {
   return typeof value === 'number' && value >= least && value <= most;
 };
 
+const ZONED = /(?:Z|[+-]\d\d:\d\d)$/;
+
+function checked(row: LimbObservation): LimbObservation {
+  // Without its zone a time is another one on every machine.
+  if (!ZONED.test(row.at) || Number.isNaN(Date.parse(row.at)))
+    throw new RangeError(`at: found ${JSON.stringify(row.at)}, expected a point of time with Z or an offset`);
+  for (const field of OBSERVED)
+    if (row[field] !== undefined && !isTaken(field, row[field]))
+      throw new RangeError(`${field}: found ${JSON.stringify(row[field])}, expected what a chart takes`);
+  return row;
+}
+
+/** Rows in the order of their times; of two of the same time the later given. */
+function inOrder(rows: readonly LimbObservation[]): readonly LimbObservation[] {
+  const byTime = new Map(rows.map((row) => [Date.parse(row.at), row]));
+  return [...byTime].sort(([a], [b]) => a - b).map(([, row]) => row);
+}
+
 /**
  * The chart with one more row, or with the row of the same time replaced.
  * @throws RangeError for a time that is none, and for a word or number that a chart does not take
  */
 export function observe(chart: ObservationChart, row: LimbObservation): ObservationChart {
-  if (Number.isNaN(Date.parse(row.at)))
-    throw new RangeError(`at: found ${JSON.stringify(row.at)}, expected a point of time`);
-  for (const field of OBSERVED)
-    if (row[field] !== undefined && !isTaken(field, row[field]))
-      throw new RangeError(`${field}: found ${JSON.stringify(row[field])}, expected what a chart takes`);
-  const others = chart.observations.filter(({ at }) => Date.parse(at) !== Date.parse(row.at));
-  const observations = [...others, row].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
-  return { ...chart, observations };
+  return { ...chart, observations: inOrder([...chart.observations, checked(row)]) };
+}
+
+function isGraft({ artery, side, kind, infectionSigns = [] }: RevascularisedArtery): boolean {
+  return (
+    VESSELS.some((vessel) => vessel.artery === artery && vessel.side === side) &&
+    REVASCULARISATIONS.includes(kind) &&
+    Array.isArray(infectionSigns)
+  );
 }
 
 /** The chart of a text; `undefined` where it is none. Never throws. */
@@ -98,10 +119,12 @@ export function parseChart(text: string): ObservationChart | undefined {
     const { format, limb, every, observations, graft } = JSON.parse(text) as ObservationChart;
     const known = ['leg', 'arm'].includes(limb.kind) && ['right', 'left'].includes(limb.side);
     if (format !== CHART_FORMAT || !known || !(every > 0) || !Array.isArray(observations)) return undefined;
-    return observations.reduce<ObservationChart>((chart, row: LimbObservation) => observe(chart, row), {
+    if (graft && !isGraft(graft)) return undefined;
+    return {
       ...emptyChart(limb, every),
       ...(graft && { graft }),
-    });
+      observations: inOrder((observations as readonly LimbObservation[]).map(checked)),
+    };
   } catch {
     return undefined;
   }
@@ -109,7 +132,10 @@ export function parseChart(text: string): ObservationChart | undefined {
 
 /** What stands of each field: the last word on it. A lost signal stands until it is heard again. */
 export function standing({ observations }: ObservationChart): Partial<LimbObservation> {
-  return Object.assign({}, ...observations.map(({ note: _, ...row }) => row)) as Partial<LimbObservation>;
+  const stated = observations.flatMap(({ note: _, ...row }) =>
+    Object.entries(row).filter(([, value]) => value !== undefined),
+  );
+  return Object.fromEntries(stated) as Partial<LimbObservation>;
 }
 
 /** Whether a value says that something is wrong. Two phases of a signal do not; numbers say nothing by themselves. */

@@ -114,6 +114,20 @@ describe('a limb watched by the hour', () => {
     expect(steps).toBeGreaterThan(500);
   });
 
+  it('what was found stands where a later round says nothing of it', () => {
+    fc.assert(
+      fc.property(fc.array(row, { minLength: 1, maxLength: 6 }), (rows) => {
+        const chart = chartOf(rows);
+        const saved = parseChart(JSON.stringify(chart))!;
+        expect(JSON.stringify(standing(chart))).toBe(JSON.stringify(standing(saved)));
+        expect(chartFlags(chart)).toEqual(chartFlags(saved));
+      }),
+    );
+    expect(standing(chartOf([{ sensation: 'lost' }, { sensation: undefined }]))).toMatchObject({
+      sensation: 'lost',
+    });
+  });
+
   it('what was lost stands until it is found again, however many rounds leave it out', () => {
     fc.assert(
       fc.property(fc.array(row, { minLength: 1, maxLength: 6 }), (rows) => {
@@ -165,6 +179,28 @@ describe('a chart', () => {
     expect(() => observe(chart, { at: at(0), pain: 11 })).toThrow(RangeError);
     expect(() => observe(chart, { at: at(0), signal: 'loud' as never })).toThrow(RangeError);
     fc.assert(fc.property(fc.oneof(fc.string(), fc.json()), (text) => parseChart(text) === undefined));
+    // A time without a zone is another one on every machine.
+    expect(() => observe(chart, { at: '2026-05-01T10:30' })).toThrow('with Z or an offset');
+  });
+
+  it('is no chart with a graft that is none', () => {
+    const chart = chartOf([{ signal: 'absent' }]);
+    expect(parseChart(JSON.stringify({ ...chart, graft }))).toEqual({ ...chart, graft });
+    for (const wrong of [
+      1,
+      {},
+      { ...graft, kind: 'x' },
+      { ...graft, side: 'midline' },
+      { ...graft, infectionSigns: 5 },
+    ])
+      expect(parseChart(JSON.stringify({ ...chart, graft: wrong })), JSON.stringify(wrong)).toBeUndefined();
+  });
+
+  it('is read whole however its rows stand, of two of one time the later given', () => {
+    const rows = [3, 1, 2, 1].map((hour, i): LimbObservation => ({ at: at(60 * hour), pain: i }));
+    const text = JSON.stringify({ ...emptyChart(LIMBS[0]), observations: rows });
+    expect(parseChart(text)?.observations.map(({ pain }) => pain)).toEqual([3, 2, 0]);
+    expect(parseChart(text)).toEqual(rows.reduce(observe, emptyChart(LIMBS[0])));
   });
 
   it('has its next round due an interval after the last, whoever is late', () => {
