@@ -1,7 +1,7 @@
 import { type Circulation, OPEN } from '../mean/circulation.js';
 import { type Pulsation, solveSteady, type Steady } from '../mean/steady.js';
 import type { Inflow } from './heart.js';
-import { basisOf } from './basis.js';
+import { addWave, basisOf } from './basis.js';
 import { solveWaves, specialsOf, type Tubes, type Waves } from './waves.js';
 
 /** A circulation's mean and pulse, and how the search for them went. */
@@ -44,7 +44,8 @@ export function beat(c: Circulation, tubes: Tubes, inflow: Inflow, start?: Float
       square: new Float64Array(c.state.length),
       mean: new Float64Array(c.state.length),
     };
-    const { samples, cos, sin } = basisOf(tubes.harmonics);
+    const basis = basisOf(tubes.harmonics);
+    const { samples } = basis;
     const trace = new Float64Array(samples);
     const last: [used: number, found: number][] = [];
     do {
@@ -54,10 +55,8 @@ export function beat(c: Circulation, tubes: Tubes, inflow: Inflow, start?: Float
         const mean = steady.sectionFlow[section]!;
         trace.fill(mean);
         for (let k = 0; k < tubes.harmonics; k++) {
-          const a = waves.throatRe[at * tubes.harmonics + k]!;
-          const b = waves.throatIm[at * tubes.harmonics + k]!;
-          const row = k * samples;
-          for (let i = 0; i < samples; i++) trace[i]! += a * cos[row + i]! - b * sin[row + i]!;
+          const i = at * tubes.harmonics + k;
+          addWave(trace, basis, k, waves.throatRe[i]!, waves.throatIm[i]!);
         }
         let absolute = 0;
         let square = 0;

@@ -25,3 +25,15 @@ export function basisOf(harmonics: number): Basis {
   }
   return basis;
 }
+
+/** Adds the wave of a harmonic, the first being 0, to a trace: the real part of (re + i im) e^(i angle). */
+export function addWave(
+  trace: Float64Array,
+  { samples, cos, sin }: Basis,
+  harmonic: number,
+  re: number,
+  im: number,
+): void {
+  const row = harmonic * samples;
+  for (let i = 0; i < samples; i++) trace[i]! += re * cos[row + i]! - im * sin[row + i]!;
+}

@@ -1,21 +1,17 @@
 import type { Circulation } from '../mean/circulation.js';
 import { OPEN, STOPPED } from '../mean/circulation.js';
-import { basisOf } from './basis.js';
+import { addWave, basisOf } from './basis.js';
 import type { Beating } from './balance.js';
 
 /** One period of pressure, in mmHg, at evenly spaced times. */
-export function pressureTrace(beating: Beating, node: number, out?: Float64Array): Float64Array {
+export function pressureTrace(beating: Beating, node: number): Float64Array {
   const { waves, steady } = beating;
   const { harmonics } = waves.tubes;
   const nNodes = steady.pressure.length;
-  const { samples, cos, sin } = basisOf(harmonics);
-  const trace = out ?? new Float64Array(samples);
-  trace.fill(steady.pressure[node]!);
+  const basis = basisOf(harmonics);
+  const trace = new Float64Array(basis.samples).fill(steady.pressure[node]!);
   for (let k = 0; k < harmonics; k++) {
-    const a = waves.re[k * nNodes + node]!;
-    const b = waves.im[k * nNodes + node]!;
-    const row = k * samples;
-    for (let i = 0; i < samples; i++) trace[i]! += a * cos[row + i]! - b * sin[row + i]!;
+    addWave(trace, basis, k, waves.re[k * nNodes + node]!, waves.im[k * nNodes + node]!);
   }
   return trace;
 }
@@ -26,16 +22,14 @@ export function flowTrace(
   beating: Beating,
   section: number,
   end: 'proximal' | 'distal',
-  out?: Float64Array,
 ): Float64Array {
   const { waves, steady } = beating;
   const { harmonics, y11re, y11im, y12re, y12im } = waves.tubes;
   const { from, to } = c.network;
   const nNodes = steady.pressure.length;
   const nSections = c.state.length;
-  const { samples, cos, sin } = basisOf(harmonics);
-  const trace = out ?? new Float64Array(samples);
-  trace.fill(steady.sectionFlow[section]!);
+  const basis = basisOf(harmonics);
+  const trace = new Float64Array(basis.samples).fill(steady.sectionFlow[section]!);
   const state = c.state[section];
   if (state !== OPEN && state !== STOPPED) return trace;
   const own = end === 'proximal' ? from[section]! : to[section]!;
@@ -55,8 +49,7 @@ export function flowTrace(
     const si = waves.im[k * nNodes + other]!;
     const qr = sign * (ar * pr - ai * pi + br * sr - bi * si);
     const qi = sign * (ar * pi + ai * pr + br * si + bi * sr);
-    const row = k * samples;
-    for (let i = 0; i < samples; i++) trace[i]! += qr * cos[row + i]! - qi * sin[row + i]!;
+    addWave(trace, basis, k, qr, qi);
   }
   return trace;
 }
@@ -67,13 +60,11 @@ export function throatTrace(beating: Beating, section: number): Float64Array | u
   const special = waves.specialOf[section]! - 1;
   if (special < 0) return undefined;
   const { harmonics } = waves.tubes;
-  const { samples, cos, sin } = basisOf(harmonics);
-  const trace = new Float64Array(samples).fill(steady.sectionFlow[section]!);
+  const basis = basisOf(harmonics);
+  const trace = new Float64Array(basis.samples).fill(steady.sectionFlow[section]!);
   for (let k = 0; k < harmonics; k++) {
-    const a = waves.throatRe[special * harmonics + k]!;
-    const b = waves.throatIm[special * harmonics + k]!;
-    const row = k * samples;
-    for (let i = 0; i < samples; i++) trace[i]! += a * cos[row + i]! - b * sin[row + i]!;
+    const at = special * harmonics + k;
+    addWave(trace, basis, k, waves.throatRe[at]!, waves.throatIm[at]!);
   }
   return trace;
 }
