@@ -1,13 +1,6 @@
+import type { Box } from './box.js';
 import { type Place, type PlaceKey, placeKey } from '../anatomy/index.js';
 import type { PlacedLabel, PlacedSite } from './labels.js';
-
-/** A rectangle in px of the drawing. */
-interface Box {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
-}
 
 /** Distance of the lines, from the name to the first and from each to the next, in px. */
 export const FINDING_STEP = 16;

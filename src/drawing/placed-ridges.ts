@@ -1,4 +1,5 @@
 import type { Chart } from './chart.js';
+import { type Box, meet } from './box.js';
 import type { LesionMark } from './flow.js';
 import type { Point } from './geometry.js';
 import { GLYPH_SIZE } from './glyphs.js';
@@ -33,13 +34,6 @@ const AWAY = { most: 60, step: 11 };
 /** Room that a number takes, in px. */
 const NUMBER = { width: 36, height: 18 };
 
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
 function boxOf({ x, y, anchor }: NumberSpot): Box {
   const left = anchor === 'start' ? x : x - NUMBER.width;
   return { left, right: left + NUMBER.width, top: y - NUMBER.height / 2, bottom: y + NUMBER.height / 2 };
@@ -57,9 +51,6 @@ function labelBoxes({ labels, naming }: Layout, text: (place: Place) => LabelTex
 function distance({ left, right, top, bottom }: Box, x: number, y: number): number {
   return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
 }
-
-const overlap = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 const number = (value: number): number => Math.round(value * 10) / 10;
 
@@ -169,7 +160,7 @@ export function placeRidges(
       box.top >= 0 &&
       box.bottom <= height &&
       layout.sites.every(({ x, y }) => distance(box, x, y) > disc) &&
-      !taken.some((other) => overlap(box, other)) &&
+      !taken.some((other) => meet(box, other)) &&
       outlines.every((paths) => paths.every((path) => path.every(([x, y]) => distance(box, x, y) > 0)))
     );
   };

@@ -1,11 +1,4 @@
-import {
-  type Laterality,
-  type Place,
-  PLACES,
-  type Side,
-  type SiteId,
-  siteDefinition,
-} from '../anatomy/index.js';
+import { type Laterality, type Place, PLACES, type Side, siteDefinition } from '../anatomy/index.js';
 import { AXIS } from './figure.js';
 import type { LesionMark } from './flow.js';
 import { isPlateView, plateOf, PLATE_VIEWS, type PlateView, SITES_ON } from './plates/plate.js';
@@ -83,8 +76,6 @@ export function showsArms(view: View): boolean {
   return view === 'whole' || view.includes('arm');
 }
 
-const LEG_ONLY: readonly SiteId[] = ['iliac', 'renal'];
-
 /** The part of the figure that holds what a plate shows: shown until the plate has been fetched. */
 export function aroundPlate(view: PlateView): BodyView {
   const { name, side } = plateOf(view);
@@ -110,7 +101,7 @@ export function placesIn(view: View): readonly Place[] {
   return PLACES.filter((place) => {
     const { region } = siteDefinition(place.site);
     const ofArms = region === 'head' || region === 'arm';
-    if (ofArms !== arms || (LEG_ONLY.includes(place.site) && arms)) return false;
+    if (ofArms !== arms) return false;
     if (side && place.side !== side && place.side !== 'midline') return false;
     const { x, y } = positionOf(place);
     return x > crop.x && x < crop.x + crop.width && y > crop.y && y < crop.y + crop.height;

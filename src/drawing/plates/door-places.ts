@@ -1,4 +1,5 @@
 import { PLATE_VIEWS, type PlateName, plateOf, type PlateView } from '../../anatomy/index.js';
+import type { Box } from '../box.js';
 import { AXIS } from '../figure.js';
 
 /** Height of a button, and what its edges take beside the words, in px. */
@@ -38,14 +39,6 @@ export function doorAt(
   const [x, y] = AT[name];
   const reach = Math.min((x - AXIS) * scale, width / 2 - halfOf(name) - EDGE);
   return [AXIS * scale + offsetX + (side === 'right' ? -reach : reach), y * scale + offsetY];
-}
-
-/** A rectangle in px. */
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
 }
 
 /** The room that is kept for the buttons beside a whole figure, in px. */

@@ -1,4 +1,5 @@
 import type { Place } from '../../anatomy/index.js';
+import { type Box, meet } from '../box.js';
 import { FINDING_STEP } from '../finding-lines.js';
 import { GLYPH_SIZE } from '../glyphs.js';
 import { type LabelText, type Layout, textWidth } from '../layout.js';
@@ -12,16 +13,6 @@ export interface Door {
   readonly x: number;
   readonly y: number;
 }
-
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-const meet = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /** Lines of a finding for which room is kept below a name. */
 const LINES = 2;
