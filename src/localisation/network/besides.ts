@@ -2,7 +2,7 @@ import { type Limb, limbKey, LIMBS, type LimbKey } from '../../anatomy/index.js'
 import { type Examination, pulseAt } from '../../examination/index.js';
 import { PULSE_PLACES } from '../../anatomy/index.js';
 import { limbsAt } from './finding.js';
-import { circulationOf, hasAccess, knownAneurysms } from './newer.js';
+import { circulationOf, hasAccess, knownAneurysms } from './known.js';
 
 /**
  * What an open main artery does not exclude in a limb: emboli or disease of the smallest arteries, harm by an injury whose

@@ -13,7 +13,7 @@ import {
 } from './finding.js';
 import { bruit, byStrength, bySound, palpation, tempered } from './likelihoods.js';
 import { lostPieces } from './model.js';
-import { hasAccess, hasRadialLine } from './newer.js';
+import { hasAccess, hasRadialLine } from './known.js';
 import { delays, graftPulses, handArch, pains, seen, steals } from './told-and-seen.js';
 import type { Tables } from './types.js';
 

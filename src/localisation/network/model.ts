@@ -9,7 +9,7 @@ import {
 } from '../../anatomy/index.js';
 import { type Context, type Examination, pulseAt } from '../../examination/index.js';
 import { graftedPieces } from './grafts.js';
-import { circulationOf, knownAneurysms } from './newer.js';
+import { circulationOf, knownAneurysms } from './known.js';
 import { acuteShare } from './onset.js';
 import type { Model } from './columns.js';
 import { CHILDREN, PARENT, piecesOfStretch } from './tree.js';
@@ -63,7 +63,7 @@ function lowFlowFactor(examination: Examination, { lowFlow }: Tables): number {
 function aneurysmsOf(examination: Examination): { felt: boolean; pieces: number[] }[] {
   const known = knownAneurysms(examination).map(({ artery, side }) => ({
     felt: false,
-    pieces: artery in ARTERIES && !AORTIC.has(artery) ? [...piecesOfStretch(artery, side)] : [],
+    pieces: artery && !AORTIC.has(artery) ? [...piecesOfStretch(artery, side)] : [],
   }));
   const felt = PULSE_PLACES.flatMap((place) => {
     const { side } = place;

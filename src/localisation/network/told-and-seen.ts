@@ -3,7 +3,7 @@ import type { Examination, LimbInspection } from '../../examination/index.js';
 import { acrossEnd, type Finding, type Muscle, type SkinLevel, stretchPiece } from './finding.js';
 import { landingOf } from './grafts.js';
 import { byStrength, coldSkin, tempered } from './likelihoods.js';
-import { drawsOnArm } from './newer.js';
+import { drawsOnArm } from './known.js';
 import { indexOf, piecesOfStretch } from './tree.js';
 import type { ByStrength, Pain, Tables } from './types.js';
 
