@@ -1,7 +1,7 @@
 // What publint and attw don't ask of the built package: that every module loads in plain Node, that the core carries no
 // element code, that declarations lean on dependencies only, and that the tarball holds what it should and no more.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, readdirSync } from 'node:fs';
+import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
@@ -80,15 +80,12 @@ for (const path of modules) {
     faults.push(`${path}: two bindings are glued into one attribute: ${place}`);
 }
 
-for (const entry of [
-  'core.js',
-  'core-tables.js',
-  'fhir.js',
-  'flow.js',
-  'notes.js',
-  'picture.js',
-  'report.js',
-].filter((name) => existsSync(join(dist, name)))) {
+/** What is published for programs without a page: every entry of the top folder but that of the elements and the single files. */
+const withoutPage = Object.values(pkg.exports).flatMap(({ default: path }) => {
+  const name = /^\.\/dist\/([\w-]+\.js)$/.exec(path ?? '')?.[1];
+  return name && name !== 'index.js' ? [name] : [];
+});
+for (const entry of withoutPage) {
   const { metafile } = await build({
     entryPoints: [join(dist, entry)],
     absWorkingDir: root,

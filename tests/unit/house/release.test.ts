@@ -1,4 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -11,7 +15,8 @@ import {
 } from '../../../.tools/release-plan.mjs';
 
 const NOTHING = { removed: [], added: [] };
-const read = (path: string) => readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8');
+const root = (path: string) => fileURLToPath(new URL(`../../../${path}`, import.meta.url));
+const read = (path: string) => readFileSync(root(path), 'utf8');
 const lock = JSON.parse(read('package-lock.json')) as Parameters<typeof licenceFaults>[0];
 
 describe('the next version', () => {
@@ -57,6 +62,36 @@ describe('the changelog of a release', () => {
       'found nothing under "Unreleased"',
     );
     expect(() => datedChangelog('# Changelog', '0.2.0', '2026-11-26')).toThrow('found no');
+  });
+});
+
+describe('a release that comes too early', () => {
+  it('is refused before anything is built, and leaves the tree as it was', () => {
+    const home = mkdtempSync(join(tmpdir(), 'pulse-map-early-'));
+    try {
+      cpSync(root('.tools'), join(home, '.tools'), { recursive: true });
+      symlinkSync(root('node_modules'), join(home, 'node_modules'), 'junction');
+      const files = {
+        'package.json': JSON.stringify({ version: '0.1.0', scripts: { build: 'node -e "process.exit(3)"' } }),
+        'package-lock.json': '{ "packages": {} }',
+        'CHANGELOG.md': '# Changelog\n\n## [Unreleased]\n\n## [0.1.0]\n\n- a\n',
+        'api-report.txt': '',
+      };
+      for (const [name, text] of Object.entries(files)) writeFileSync(join(home, name), text);
+      const { status, stdout, stderr } = spawnSync(process.execPath, ['.tools/release.mjs', '--try'], {
+        cwd: home,
+        encoding: 'utf8',
+      });
+      expect([status, stdout, stderr.trim()]).toEqual([
+        1,
+        '',
+        'CHANGELOG.md: found nothing under "Unreleased" to release',
+      ]);
+      for (const [name, text] of Object.entries(files))
+        expect(readFileSync(join(home, name), 'utf8')).toBe(text);
+    } finally {
+      rmSync(home, { recursive: true, force: true });
+    }
   });
 });
 
