@@ -9,6 +9,7 @@ import {
   type LegStation,
   type PressureSettings,
 } from '../pressures/index.js';
+import { lettersApart } from './letters-apart.js';
 
 /** A station of the plot from the arm outward. */
 export type PlotStation = 'arm' | LegStation;
@@ -91,17 +92,6 @@ export function pressurePlot(pressures: Pressures, settings: PressureSettings): 
     height: HEIGHT,
     stations: stations.map((station) => ({ station, x: x(station) })),
     levels: Array.from({ length: highest / STEP + 1 }, (_, i) => ({ mmHg: i * STEP, y: y(i * STEP) })),
-    lines: apart(lines),
+    lines: lettersApart(lines, LETTER_GAP),
   };
-}
-
-/** Moves two letters that would lie on each other apart. */
-function apart(lines: readonly PlotLine[]): PlotLine[] {
-  const [a, b] = lines;
-  if (!a || !b || a.letter.x !== b.letter.x) return [...lines];
-  const overlap = LETTER_GAP - Math.abs(a.letter.y - b.letter.y);
-  if (overlap <= 0) return [...lines];
-  const sign = a.letter.y <= b.letter.y ? -1 : 1;
-  const move = (l: PlotLine, by: number): PlotLine => ({ ...l, letter: { ...l.letter, y: l.letter.y + by } });
-  return [move(a, (sign * overlap) / 2), move(b, (-sign * overlap) / 2)];
 }

@@ -1,6 +1,7 @@
 import { scaleLinear, scaleUtc } from 'd3-scale';
 import { line } from 'd3-shape';
 import { SIDES, type Side } from '../anatomy/index.js';
+import { lettersApart } from './letters-apart.js';
 
 /** One value at one visit. */
 export interface TrendPoint {
@@ -202,21 +203,7 @@ export function trendPlot(
     return { side, x, y: y(to), width: Math.max(2, right - x), height: Math.max(1, y(from) - y(to)) };
   });
   const levels = scale.ticks(4).map((value) => ({ value, y: y(value) }));
-  return { width, height, frame, levels, lines: apart(lines), bands, y };
-}
-
-/** Moves the letters of two lines apart that end at the same height. */
-function apart(lines: readonly TrendLine[]): readonly TrendLine[] {
-  const [a, b] = lines;
-  if (!a?.letter || !b?.letter || Math.abs(a.letter.x - b.letter.x) > LETTER_GAP) return lines;
-  const overlap = LETTER_GAP - Math.abs(a.letter.y - b.letter.y);
-  if (overlap <= 0) return lines;
-  const sign = a.letter.y <= b.letter.y ? -1 : 1;
-  const moved = (one: TrendLine, by: number): TrendLine => ({
-    ...one,
-    letter: { x: one.letter!.x, y: one.letter!.y + by },
-  });
-  return [moved(a, (sign * overlap) / 2), moved(b, (-sign * overlap) / 2)];
+  return { width, height, frame, levels, lines: lettersApart(lines, LETTER_GAP), bands, y };
 }
 
 /** The visit nearest to a point of time, by halving; visits stand in their order, those without a time before all others. */
