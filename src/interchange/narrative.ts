@@ -1,17 +1,10 @@
 import type { Json } from '../examination/index.js';
+import { escapedHtml } from './letter/render.js';
 import { legible } from './resource.js';
-
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
 
 /** Text as XHTML shows it. No markup of a record is ever taken for markup. */
 function xhtml(text: string): string {
-  return legible(text).replace(/[&<>"']/g, (char) => ENTITIES[char] ?? char);
+  return escapedHtml(legible(text));
 }
 
 /** A narrative of some lines. */

@@ -1,3 +1,4 @@
+import { csvOf } from '../interchange/csv.js';
 import { PRACTICE_CAUSES, type PracticeCause } from './causes.js';
 import type { HiddenPatient } from './hidden.js';
 import { type MarkedPart, MARKED_PARTS, markRound } from './marks.js';
@@ -97,12 +98,6 @@ export function readResults(value: unknown): readonly Result[] {
 
 const COLUMNS = ['patient', 'points', 'of', 'flagsMissed', 'cautions', 'acts', 'seconds', 'at'] as const;
 
-/** A cell by RFC 4180, with a text that a spreadsheet would take for a formula put in as text. */
-function cell(value: string | number): string {
-  const text = typeof value === 'string' && /^[=+\-@\t\r]/.test(value) ? `'${value}` : String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
 /** Results as CSV (RFC 4180), a row each, with a heading row; the names of the columns are English and do not change. */
 export function resultsCSV(results: readonly Result[]): string {
   const heading = [
@@ -119,7 +114,7 @@ export function resultsCSV(results: readonly Result[]): string {
     result.causeNamed ?? '',
     (result.causes ?? []).join('; '),
   ]);
-  return [heading, ...rows].map((row) => `${row.map(cell).join(',')}\r\n`).join('');
+  return csvOf([heading, ...rows]);
 }
 
 /** What a learner's results come to, part by part. */

@@ -14,6 +14,7 @@ import type { SiteColumn } from '../../locale/letter-table.js';
 import { partMessagesFor } from '../../locale/parts.js';
 import { sentence } from '../../locale/phrases.js';
 import type { Register } from '../../locale/terms.js';
+import { csvOf } from '../csv.js';
 import { escapedHtml } from './render.js';
 
 export const TABLE_FORMATS = ['text', 'csv', 'html'] as const;
@@ -101,19 +102,6 @@ function asText(head: readonly string[], rows: readonly (readonly string[])[]): 
     .join('\n');
 }
 
-/** What a spreadsheet would take for a formula begins with one of these; source: OWASP, "CSV Injection". */
-const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/u;
-
-/** A field of RFC 4180; one that a spreadsheet would run gets an apostrophe before it. */
-function csvField(text: string): string {
-  const safe = FORMULA.test(text.trimStart()) || FORMULA.test(text) ? `'${text}` : text;
-  return /[",\r\n;]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
-}
-
-function asCsv(head: readonly string[], rows: readonly (readonly string[])[]): string {
-  return [head, ...rows].map((row) => `${row.map(csvField).join(',')}\r\n`).join('');
-}
-
 function asHtml(
   language: string,
   caption: string,
@@ -150,7 +138,7 @@ export function sitesTable(examination: Examination, options: SitesTableOptions 
     case 'text':
       return `${words.title}. ${scale}\n\n${asText(head, rows)}\n`;
     case 'csv':
-      return asCsv(head, rows);
+      return csvOf([head, ...rows]);
     case 'html':
       return asHtml(language, `${words.title}. ${scale}`, head, rows);
   }

@@ -38,6 +38,9 @@ describe('results', () => {
     expect(rows[0]).toMatch(/^patient,points,of,flagsMissed,cautions,acts,seconds,at,side,side of,/);
     expect(rows[1]).toMatch(/^clear-5,/);
     expect(rows[2]).toMatch(/^"'=1\+""2"",3",/);
+    // A spreadsheet leaves out the space before a formula, and takes the wide signs of East Asia for the narrow.
+    for (const patient of [' =1', '＝1'])
+      expect(resultsCSV([{ ...result, patient }]).split('\r\n')[1]).toMatch(new RegExp(`^'${patient},`, 'u'));
   });
 
   it('come to a tally, part by part', () => {
