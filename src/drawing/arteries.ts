@@ -1,10 +1,10 @@
-import { type ArteryId, levelOf, type Vessel, VESSELS } from '../anatomy/index.js';
-import { type Course, COURSES, type Depth, FORKS } from './figure.js';
-import { filletsOf, type WideCourse } from './fillets.js';
+import { type ArteryId, levelOf, type Vessel, vesselKey } from '../anatomy/index.js';
+import { type Course, COURSES, type Depth } from './figure.js';
 import { type DrawnFlow, type Flow, REDUCED_WIDTH } from './flow.js';
 import { type PathUnit, PathWriter } from './path-writer.js';
 import { drawRibbon } from './ribbon.js';
 import { courseOf, radiusAt } from './vessels.js';
+import { WEBS } from './webs.js';
 
 /** Path data of the arteries in tenths of a figure unit, one path per tone; empty if the tone is unused. */
 export type ArteryPaths = Readonly<Record<Depth | 'hollow' | 'thinning', string>>;
@@ -106,23 +106,6 @@ function ribbonOf(stretch: Stretch, share: readonly [number, number], unit: Path
   return d;
 }
 
-function wide(vessel: Vessel): WideCourse {
-  return { spline: courseOf(vessel), radius: (t) => radiusAt(vessel.artery, t) };
-}
-
-/** The webs that round the fork at the origin of a vessel. */
-function forkOf(vessel: Vessel, unit: PathUnit): string {
-  const stems = FORKS[vessel.artery];
-  if (!stems) return '';
-  return filletsOf(wide(vessel), unit, () =>
-    VESSELS.filter(
-      ({ artery, side }) =>
-        stems.includes(artery) &&
-        (side === vessel.side || side === 'midline' || artery === 'brachiocephalic'),
-    ).map(wide),
-  );
-}
-
 const WIDTHS: Record<Flow, readonly [number, number]> = {
   full: [1, 1],
   reduced: [REDUCED_WIDTH, REDUCED_WIDTH],
@@ -145,14 +128,14 @@ export interface ArteryPart {
 export function arteryParts(
   flow: readonly DrawnFlow[],
   arms: boolean,
-  unit: PathUnit = 'tenth',
+  unit: Exclude<PathUnit, 'unit'> = 'tenth',
 ): ArteryPart[] {
   const drawn = flow.filter(({ piece }) => arms || !ofArm(piece.artery)).flatMap(stretchesOf);
   return joined(drawn).flatMap((stretch): ArteryPart[] => {
     const { flow, width, depth, vessel } = stretch;
     // Webs are finer than what whole units show.
     const forks = unit !== 'whole' && stretch.from === 0 && flow !== 'reduced';
-    const web = forks ? forkOf(vessel, unit) : '';
+    const web = (forks && WEBS[vesselKey(vessel)]) || '';
     if (flow !== 'none')
       return [{ vessel, tone: depth, d: web + ribbonOf(stretch, width ?? WIDTHS[flow], unit) }];
     const hollow: ArteryPart = { vessel, tone: 'hollow', d: web + ribbonOf(stretch, WIDTHS.none, unit) };

@@ -88,18 +88,3 @@ export const LEANS: Partial<Record<ArteryId, true>> = {
   ulnar: true,
   'internal-carotid': true,
 };
-
-/** The arteries against which the fork of a branch is rounded. */
-export const FORKS: Partial<Record<ArteryId, readonly ArteryId[]>> = {
-  brachiocephalic: ['ascending-aorta', 'aortic-arch'],
-  'common-carotid': ['ascending-aorta', 'aortic-arch', 'brachiocephalic', 'subclavian'],
-  subclavian: ['aortic-arch', 'thoracic-aorta', 'brachiocephalic'],
-  'internal-carotid': ['common-carotid', 'external-carotid'],
-  radial: ['brachial', 'ulnar'],
-  renal: ['suprarenal-aorta', 'infrarenal-aorta'],
-  'common-iliac': ['infrarenal-aorta'],
-  'internal-iliac': ['common-iliac', 'external-iliac'],
-  'deep-femoral': ['common-femoral', 'superficial-femoral'],
-  'anterior-tibial': ['popliteal', 'tibioperoneal-trunk'],
-  peroneal: ['tibioperoneal-trunk', 'posterior-tibial'],
-};

@@ -6,7 +6,6 @@ export * from './collaterals.js';
 export * from './drawn-record.js';
 export * from './earlier-spots.js';
 export * from './figure.js';
-export * from './fillets.js';
 export * from './finding-lines.js';
 export * from './flow.js';
 export * from './geometry.js';

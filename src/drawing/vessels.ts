@@ -13,10 +13,20 @@ import { drawnRadius, RADII_MM } from './calibre.js';
 import { AXIS, CONTINUES, COURSES, LEANS } from './figure.js';
 import { mirrored, type Point, pointsFrom, sampleAt, type Spline, splineThrough } from './geometry.js';
 
-function pointsOf({ artery, side }: Vessel): readonly Point[] {
-  const { points, right } = COURSES[artery];
-  if (side !== 'right' || artery === 'brachiocephalic') return pointsFrom(points);
-  return right === undefined ? mirrored(pointsFrom(points), AXIS) : pointsFrom(right);
+const POINTS = new Map<string, readonly Point[]>();
+
+/** Read once: a course takes those of its neighbours, too. */
+function pointsOf(vessel: Vessel): readonly Point[] {
+  const { artery, side } = vessel;
+  const key = vesselKey(vessel);
+  let read = POINTS.get(key);
+  if (!read) {
+    const { points, right } = COURSES[artery];
+    const own = side !== 'right' || artery === 'brachiocephalic' || right !== undefined;
+    read = own ? pointsFrom((side === 'right' && right) || points) : mirrored(pointsFrom(points), AXIS);
+    POINTS.set(key, read);
+  }
+  return read;
 }
 
 /** The one artery that goes on from this one, if any does. */
