@@ -1,5 +1,6 @@
 import { type PlaceKey, placeKey } from '../anatomy/index.js';
 import { GLYPH_SIZE } from './glyphs.js';
+import { NAME_LINE } from './labels.js';
 import type { Layout } from './layout.js';
 
 /** Half the width of a site's glyph, and of the smaller one of an earlier record beside it, in px at the usual size. */
@@ -13,8 +14,8 @@ const FARTHER = 3;
 const known = new WeakMap<Layout, Map<PlaceKey, string>>();
 
 /**
- * Where the glyph of an earlier record stands beside each site, as an SVG transform about the site’s middle: clear of the other sites and
- * of their earlier glyphs. It follows from the layout alone, so that nothing moves while one records.
+ * Where the glyph of an earlier record stands beside each site, as an SVG transform about the site’s middle: clear of the other sites, of
+ * their earlier glyphs and of every name. It follows from the layout alone, so that nothing moves while one records.
  */
 export function earlierSpots(layout: Layout): ReadonlyMap<PlaceKey, string> {
   const spots = known.get(layout) ?? new Map<PlaceKey, string>();
@@ -23,6 +24,15 @@ export function earlierSpots(layout: Layout): ReadonlyMap<PlaceKey, string> {
   // Everything is compared at the usual size of a glyph.
   const middles = layout.sites.map(({ x, y }) => [x / layout.glyphScale, y / layout.glyphScale, SITE]);
   const taken = [...middles];
+  const names = layout.labels.map(({ x, y, width, anchor }) => {
+    const left = anchor === 'start' ? x : x - width;
+    return [left, y - NAME_LINE / 2, left + width, y + NAME_LINE / 2].map((px) => px / layout.glyphScale);
+  });
+  const onName = (x: number, y: number): boolean =>
+    names.some(
+      ([left, top, right, bottom]) =>
+        Math.hypot(Math.max(left! - x, 0, x - right!), Math.max(top! - y, 0, y - bottom!)) < EARLIER + 1,
+    );
   layout.sites.forEach(({ place }, site) => {
     const [x, y] = middles[site] as [number, number];
     for (let i = 0; i < 9 * TURNS; i++) {
@@ -30,6 +40,7 @@ export function earlierSpots(layout: Layout): ReadonlyMap<PlaceKey, string> {
       const distance = USUAL[1] + FARTHER * Math.floor(i / TURNS);
       const [dx, dy] = [distance * Math.cos(angle), distance * Math.sin(angle)];
       if (taken.some(([a, b, r]) => Math.hypot(x + dx - a!, y + dy - b!) < r! + EARLIER + 1)) continue;
+      if (onName(x + dx, y + dy)) continue;
       taken.push([x + dx, y + dy, EARLIER]);
       spots.set(
         placeKey(place),

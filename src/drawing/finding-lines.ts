@@ -8,90 +8,138 @@ const MOST_LINES = 4;
 /** Half the box that a glyph with its marks may take, in px. */
 const GLYPH = 20;
 const AIR = 3;
+/** Room between a name and a finding on its line, in px. */
+const ASIDE = 8;
+/** What stands for phrases left out, and what is between phrases. */
 const CUT = '…';
+const BETWEEN = ', ';
+
+/** One line of what was found: the edge of its text nearest to the site, and its middle, in px. */
+export interface FindingLine {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What was found at a site, as far as there is room. */
+export interface PlacedFinding {
+  readonly lines: readonly FindingLine[];
+  /** Whether nothing of it is left out. */
+  readonly full: boolean;
+}
 
 export interface FindingFrame {
   readonly width: number;
   readonly height: number;
-  /** Width of a text in px. */
-  textWidth(text: string): number;
-  nameOf(place: Place): string;
+  /** Width of what was found in px, in its own type. */
+  findingWidth(text: string): number;
   findingOf(place: Place): string;
   /** What else no line may cover, such as buttons. */
   readonly kept?: readonly Box[];
 }
 
-function lineBox({ x, y, anchor }: PlacedLabel, row: number, width: number): Box {
-  const middle = y + row * FINDING_STEP;
+function lineBox({ x, y, anchor }: Pick<PlacedLabel, 'x' | 'y' | 'anchor'>, width: number): Box {
   const [left, right] = anchor === 'start' ? [x, x + width] : [x - width, x];
-  return { left, right, top: middle - FINDING_STEP / 2, bottom: middle + FINDING_STEP / 2 };
+  return { left, right, top: y - FINDING_STEP / 2, bottom: y + FINDING_STEP / 2 };
 }
 
-/** Maximum length of a line of a label before it meets something or the edge of the frame, in px. */
-function room(label: PlacedLabel, row: number, taken: readonly Box[], frame: FindingFrame): number {
-  const { top, bottom } = lineBox(label, row, 0);
+/** The line of a label at a row: on that of the name, row 0, beyond the name. */
+function lineAt({ x, y, anchor, width }: PlacedLabel, row: number) {
+  const past = row ? 0 : width + ASIDE;
+  return { x: anchor === 'start' ? x + past : x - past, y: y + row * FINDING_STEP, anchor };
+}
+
+/** Maximum length of a line before it meets something or the edge of the frame, in px. */
+function room(line: ReturnType<typeof lineAt>, taken: readonly Box[], frame: FindingFrame): number {
+  const { top, bottom } = lineBox(line, 0);
   if (bottom > frame.height - AIR) return 0;
-  const start = label.anchor === 'start';
-  let free = (start ? frame.width - label.x : label.x) - AIR;
+  const start = line.anchor === 'start';
+  let free = (start ? frame.width - line.x : line.x) - AIR;
   for (const box of taken) {
     if (box.top >= bottom || box.bottom <= top) continue;
     const [near, far] = start
-      ? [box.left - label.x, box.right - label.x]
-      : [label.x - box.right, label.x - box.left];
+      ? [box.left - line.x, box.right - line.x]
+      : [line.x - box.right, line.x - box.left];
     if (far > 0) free = Math.min(free, near - AIR);
   }
   return free;
 }
 
-/** Breaks a text into lines; an ellipsis marks what does not fit. */
+/** Breaks a text into lines from a row on; nothing where it does not fit. */
 function fill(
   label: PlacedLabel,
-  words: readonly string[],
+  text: string,
+  from: number,
   taken: readonly Box[],
   frame: FindingFrame,
-): string[] {
-  const lines: string[] = [];
-  let at = 0;
-  while (at < words.length && lines.length < MOST_LINES) {
-    const free = room(label, lines.length + 1, taken, frame);
-    let line = '';
-    while (at < words.length && frame.textWidth(`${line} ${words[at]}`.trim()) <= free) {
-      line = `${line} ${words[at]}`.trim();
-      at++;
-    }
-    if (!line) break;
-    lines.push(line);
+): FindingLine[] | undefined {
+  const words = text.split(' ');
+  const lines: FindingLine[] = [];
+  for (let at = 0, row = from; at < words.length; row++) {
+    if (row >= from + MOST_LINES) return undefined;
+    const line = lineAt(label, row);
+    const free = room(line, taken, frame);
+    let said = '';
+    while (at < words.length && frame.findingWidth(`${said} ${words[at]}`.trim()) <= free)
+      said = `${said} ${words[at++]}`.trim();
+    if (!said) return undefined;
+    lines.push({ text: said, x: line.x, y: line.y });
   }
-  const last = lines.pop();
-  if (last === undefined) return [];
-  if (at >= words.length) return [...lines, last];
-  const free = room(label, lines.length + 1, taken, frame);
-  let cut = last;
-  while (cut && frame.textWidth(cut + CUT) > free) cut = cut.slice(0, -1);
-  return [...lines, cut.replace(/[ ,]+$/, '') + CUT];
+  return lines;
+}
+
+/** As many phrases of a finding as fit: below the name, else from its line on. */
+function placed(
+  label: PlacedLabel,
+  finding: string,
+  taken: readonly Box[],
+  frame: FindingFrame,
+): PlacedFinding {
+  const phrases = finding.split(BETWEEN);
+  for (let count = phrases.length; count >= 0; count--) {
+    const full = count === phrases.length;
+    const text = phrases.slice(0, count).join(BETWEEN) + (full ? '' : CUT);
+    const lines = fill(label, text, 1, taken, frame) ?? fill(label, text, 0, taken, frame);
+    if (lines) return { lines, full };
+  }
+  return { lines: [], full: false };
+}
+
+/** The sites at which something found has no room, so that it is to be said elsewhere. */
+export const untoldIn = (findings: ReadonlyMap<PlaceKey, PlacedFinding>): PlaceKey[] =>
+  [...findings].flatMap(([key, { full }]) => (full ? [] : [key]));
+
+/** A leader that stands upright at its site, as a thin box. */
+function uprightBoxes({ leader }: PlacedLabel): Box[] {
+  const [from, to] = leader;
+  if (!from || !to || from[0] !== to[0]) return [];
+  const [left, right] = [from[0] - AIR, from[0] + AIR];
+  return [{ left, right, top: Math.min(from[1], to[1]), bottom: Math.max(from[1], to[1]) }];
 }
 
 /**
- * Breaks what was found at each site into lines below its name, in the space that names and sites leave. Text that does not
- * fit is truncated; nothing else moves.
+ * Breaks what was found at each site into lines below its name, or beyond it, in the space that names and sites leave. Phrases that
+ * do not fit are left out, and it is said that they are; nothing else moves.
  */
 export function findingLines(
   labels: readonly PlacedLabel[],
   sites: readonly PlacedSite[],
   frame: FindingFrame,
-): ReadonlyMap<PlaceKey, readonly string[]> {
+): ReadonlyMap<PlaceKey, PlacedFinding> {
   const taken: Box[] = [
     ...(frame.kept ?? []),
     ...sites.map(({ x, y }) => ({ left: x - GLYPH, right: x + GLYPH, top: y - GLYPH, bottom: y + GLYPH })),
-    ...labels.map((label) => lineBox(label, 0, frame.textWidth(frame.nameOf(label.place)))),
+    ...labels.map((label) => lineBox(label, label.width)),
+    ...labels.flatMap(uprightBoxes),
   ];
-  const result = new Map<PlaceKey, readonly string[]>();
+  const result = new Map<PlaceKey, PlacedFinding>();
   for (const label of labels) {
     const finding = frame.findingOf(label.place);
     if (!finding) continue;
-    const lines = fill(label, finding.split(' '), taken, frame);
-    lines.forEach((line, i) => taken.push(lineBox(label, i + 1, frame.textWidth(line))));
-    result.set(placeKey(label.place), lines);
+    const found = placed(label, finding, taken, frame);
+    for (const { text, x, y } of found.lines)
+      taken.push(lineBox({ x, y, anchor: label.anchor }, frame.findingWidth(text)));
+    result.set(placeKey(label.place), found);
   }
   return result;
 }

@@ -31,6 +31,8 @@ export interface PlacedLabel {
   readonly x: number;
   readonly y: number;
   readonly anchor: 'start' | 'end';
+  /** Room that the name takes, in px. */
+  readonly width: number;
   readonly leader: readonly Point[];
 }
 
@@ -54,7 +56,7 @@ function wholeHint(site: SiteId): Hint {
 /** Vertical limits of each group on the whole figure, in figure units, so that no label covers a hand. */
 const WHOLE_BOUNDS: Readonly<Record<Group, readonly [top: number, bottom: number]>> = {
   upper: [0, 528],
-  inner: [400, 830],
+  inner: [508, 830],
   lower: [730, 1500],
 };
 
@@ -134,6 +136,7 @@ export function spread(
 interface Wanted extends PlacedSite {
   readonly wantedY: number;
   readonly labelX: number;
+  readonly width: number;
   readonly anchor: 'start' | 'end';
   /** Whether its leader is vertical. */
   readonly upright: boolean;
@@ -161,8 +164,10 @@ export function placeLabels(
     const side = sideOf(place, frame.only);
     const sign = side === 'left' ? 1 : -1;
     const { group, lane, rise = 0 } = whole ? wholeHint(place.site) : { group: 'edge', lane: 0 };
+    const { width } = sizeOf(place);
     const wanted: Wanted = {
       ...site,
+      width,
       wantedY: y - rise * frame.scale,
       labelX:
         typeof lane === 'string'
@@ -170,8 +175,8 @@ export function placeLabels(
           : whole
             ? middle + sign * (lane - AXIS) * frame.scale
             : sign > 0
-              ? frame.width - CLEAR - sizeOf(place).width
-              : CLEAR + sizeOf(place).width,
+              ? frame.width - CLEAR - width
+              : CLEAR + width,
       anchor: sign > 0 ? 'start' : 'end',
       upright: typeof lane === 'string',
     };
@@ -205,7 +210,7 @@ function lineUp(
   );
   // At the edge of a crop all names are aligned with the longest.
   const outer = (sorted[0]?.anchor === 'start' ? Math.min : Math.max)(...sorted.map(({ labelX }) => labelX));
-  const stand = ({ place, x, y, labelX, anchor, upright }: Wanted, i: number): PlacedLabel => {
+  const stand = ({ place, x, y, labelX, width, anchor, upright }: Wanted, i: number): PlacedLabel => {
     const ly = (ys[i] as number) - below / 2;
     const lx = frame.lanes === 'body' ? labelX : outer;
     const sign = anchor === 'start' ? 1 : -1;
@@ -215,7 +220,7 @@ function lineUp(
           [x, ly < y ? ly + CLEAR + 4 : ly - CLEAR - 4],
         ]
       : leader(x, y, lx - sign * CLEAR, ly);
-    return { key: placeKey(place), place, x: lx, y: ly, anchor, leader: line };
+    return { key: placeKey(place), place, x: lx, y: ly, anchor, width, leader: line };
   };
   // Two labels whose leaders cross swap places; a few rounds resolve all crossings.
   let placed = sorted.map(stand);

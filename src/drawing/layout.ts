@@ -1,6 +1,6 @@
 import { type Place, type PlaceKey, placeKey, type Side, SIDES } from '../anatomy/index.js';
 import { AXIS } from './figure.js';
-import { findingLines } from './finding-lines.js';
+import { findingLines, type PlacedFinding } from './finding-lines.js';
 import {
   type LabelSize,
   leastHeight,
@@ -38,8 +38,8 @@ export interface Layout {
   readonly naming: 'names' | 'codes';
   readonly sites: readonly PlacedSite[];
   readonly labels: readonly PlacedLabel[];
-  /** What was found, in the lines that stand below a site's name. */
-  readonly findings: ReadonlyMap<PlaceKey, readonly string[]>;
+  /** What was found, in the lines that stand below a site's name or beyond it. */
+  readonly findings: ReadonlyMap<PlaceKey, PlacedFinding>;
   readonly letters: readonly { readonly side: Side; readonly x: number; readonly y: number }[];
   /** The plate that is shown instead of a part of the whole figure. */
   readonly plate?: PreparedPlate;
@@ -77,6 +77,11 @@ const LEAST_APART = 25;
 
 export function textWidth(text: string): number {
   return text.length * LABEL_TYPE.perLetter;
+}
+
+/** Width of what was found, in smaller type. */
+export function findingWidth(text: string): number {
+  return (textWidth(text) * LABEL_TYPE.finding) / LABEL_TYPE.size;
 }
 
 /** Room that a label's name takes, in px. */
@@ -199,8 +204,7 @@ export function layOut(
   const findings = findingLines(labels, sites, {
     width,
     height,
-    textWidth,
-    nameOf: (place) => labelOf(place).name,
+    findingWidth,
     findingOf: (place) => (naming === 'names' ? (labelOf(place).finding ?? '') : ''),
     kept: whole && naming === 'names' ? doorRooms({ scale, offsetX, offsetY, width }) : [],
   });

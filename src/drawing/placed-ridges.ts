@@ -3,8 +3,8 @@ import { type Box, meet } from './box.js';
 import type { LesionMark } from './flow.js';
 import type { Point } from './geometry.js';
 import { GLYPH_SIZE } from './glyphs.js';
-import type { Place } from '../anatomy/index.js';
-import { labelSize, type LabelText, type Layout } from './layout.js';
+import { NAME_LINE } from './labels.js';
+import { type Layout, findingWidth } from './layout.js';
 import { PathWriter } from './path-writer.js';
 import { FIGURE_CHART, type Ridge, ridgesOf } from './ridge.js';
 import { simplify } from './skin-marks.js';
@@ -39,13 +39,22 @@ function boxOf({ x, y, anchor }: NumberSpot): Box {
   return { left, right: left + NUMBER.width, top: y - NUMBER.height / 2, bottom: y + NUMBER.height / 2 };
 }
 
-/** Where the names of sites stand. */
-function labelBoxes({ labels, naming }: Layout, text: (place: Place) => LabelText): Box[] {
-  return labels.map(({ place, x, y, anchor }) => {
-    const { width, height } = labelSize(text(place), naming);
-    const left = anchor === 'start' ? x : x - width;
-    return { left, right: left + width, top: y - height / 2, bottom: y + height / 2 };
-  });
+/** Where the names of sites stand, and what was found there. */
+function labelBoxes({ labels, findings }: Layout): Box[] {
+  return labels.flatMap(({ key, x, y, anchor, width }) =>
+    [
+      { x, y, width },
+      ...(findings.get(key)?.lines ?? []).map((line) => ({ ...line, width: findingWidth(line.text) })),
+    ].map((line) => {
+      const left = anchor === 'start' ? line.x : line.x - line.width;
+      return {
+        left,
+        right: left + line.width,
+        top: line.y - NAME_LINE / 2,
+        bottom: line.y + NAME_LINE / 2,
+      };
+    }),
+  );
 }
 
 function distance({ left, right, top, bottom }: Box, x: number, y: number): number {
@@ -135,14 +144,9 @@ export function smallRidges(marks: readonly LesionMark[], layout: Layout, bare =
 }
 
 /**
- * Ridges of all marks of a view, each with a place for its number that hides neither a site, nor a name, nor another mark.
- * @param text what stands at the sites
+ * Ridges of all marks of a view, each with a place for its number that hides neither a site, nor a name or finding, nor another mark.
  */
-export function placeRidges(
-  marks: readonly LesionMark[],
-  layout: Layout,
-  text?: (place: Place) => LabelText,
-): PlacedRidges[] {
+export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
   const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
   const all = drawnOnce(marks).map((mark) => ({
@@ -150,7 +154,7 @@ export function placeRidges(
     ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, layout.plate),
   }));
   const outlines = all.map(({ ridges }) => ridges.map(({ outline }) => outline.map(px)));
-  const taken = text ? labelBoxes(layout, text) : [];
+  const taken = labelBoxes(layout);
   const disc = (GLYPH_SIZE.map / 2) * glyphScale;
   const free = (spot: NumberSpot): boolean => {
     const box = boxOf(spot);

@@ -7,17 +7,22 @@ export const DOOR = { height: 44, beside: 40 } as const;
 /** Half the width that is kept clear for a button, in px: as wide as the words of the languages that ship. */
 const halfOf = (name: PlateName): number => (name === 'hand' ? 38 : 43);
 
-/**
- * Where the buttons stand on the whole figure, of the patient's left, in figure units: beside hand, knee and foot; that of the hand
- * beyond what stands below the name of the ulnar pulse.
- */
+/** Where the buttons stand on the whole figure, of the patient's left, in figure units: beside hand, knee and foot. */
 const AT: Readonly<Record<PlateName, readonly [x: number, y: number]>> = {
-  hand: [1222, 818],
-  knee: [990, 1126],
-  foot: [990, 1262],
-  sole: [1124, 1262],
+  hand: [1222, 556],
+  knee: [990, 1132],
+  foot: [990, 1250],
+  sole: [1124, 1250],
   'legs-behind': [AXIS, 1240],
 };
+/**
+ * Farthest finger: the button of the hand stands beyond it where there is room, else above the thumb. Below the hand stands what was
+ * found at the ulnar pulse.
+ */
+const FINGERS = 1152;
+const BESIDE_HAND = 740;
+/** Distance of the buttons of foot and sole, in px. */
+const APART = 82;
 
 /** Room between a button and the edge of the drawing, in px. */
 const EDGE = 3;
@@ -36,8 +41,12 @@ export function doorAt(
   { scale, offsetX, offsetY, width }: Frame,
 ): readonly [number, number] {
   const { name, side } = plateOf(view);
-  const [x, y] = AT[name];
-  const reach = Math.min((x - AXIS) * scale, width / 2 - halfOf(name) - EDGE);
+  const [half, most] = [halfOf(name), width / 2 - halfOf(name) - EDGE];
+  const beyond = (FINGERS - AXIS) * scale + half + EDGE;
+  const [x, y] = name === 'hand' && beyond <= most ? [beyond / scale + AXIS, BESIDE_HAND] : AT[name];
+  const wanted = (x - AXIS) * scale;
+  const past = name === 'sole' ? (AT.foot[0] - AXIS) * scale + APART : 0;
+  const reach = Math.min(Math.max(wanted, past), most);
   return [AXIS * scale + offsetX + (side === 'right' ? -reach : reach), y * scale + offsetY];
 }
 

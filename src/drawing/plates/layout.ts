@@ -2,7 +2,15 @@ import { type Place, placeKey, type Side, SIDES } from '../../anatomy/index.js';
 import { findingLines } from '../finding-lines.js';
 import { type Point, sampleAt, type Spline } from '../geometry.js';
 import { NAME_LINE, type PlacedLabel, type PlacedSite } from '../labels.js';
-import { LABEL_TYPE, type LabelText, LARGEST_GLYPH, type Layout, OVER_HEIGHT, textWidth } from '../layout.js';
+import {
+  findingWidth,
+  LABEL_TYPE,
+  type LabelText,
+  LARGEST_GLYPH,
+  type Layout,
+  OVER_HEIGHT,
+  textWidth,
+} from '../layout.js';
 import { type Crop, placesIn } from '../views.js';
 import { placeDigits } from './digits.js';
 import type { PreparedPlate } from './prepared.js';
@@ -178,6 +186,7 @@ export function layOutPlate(
       x: lx + out,
       y,
       anchor: side === 'right' ? 'start' : 'end',
+      width: wide(place, naming),
       leader: [
         [x, y],
         [lx + out * 0.7, y],
@@ -199,8 +208,7 @@ export function layOutPlate(
     findings: findingLines(labels, sites, {
       width,
       height,
-      textWidth,
-      nameOf: (place) => labelOf(place).name,
+      findingWidth,
       findingOf: (place) => (naming === 'names' ? (labelOf(place).finding ?? '') : ''),
     }),
     letters: lettersOf(plate, width),

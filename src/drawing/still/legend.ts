@@ -1,6 +1,7 @@
 import { MARK_KINDS, type MarkKind as SkinKind, SCALES, type ScaleId } from '../../examination/index.js';
 import type { Messages } from '../../locale/index.js';
 import type { Collateral } from '../collaterals.js';
+import { untoldIn } from '../finding-lines.js';
 import type { DrawnFlow } from '../flow.js';
 import { GLYPH_SIZE, type MarkKind } from '../glyphs.js';
 import { LABEL_TYPE, type Layout } from '../layout.js';
@@ -83,6 +84,20 @@ function digitItems({ digits = [] }: Explained): LegendItem[] {
   });
 }
 
+/** What was found at sites where it has no room beside the name, in pieces no longer than a row. */
+function untoldItems({ layout, sites }: Explained): LegendItem[] {
+  const most = (layout.width - 2 * MARGIN) / LABEL_TYPE.perLetter;
+  return untoldIn(layout.findings).flatMap((key) => {
+    const rows: string[] = [];
+    for (const phrase of sites.get(key)?.name.split('; ') ?? []) {
+      const row = [...rows.slice(-1), phrase].join('; ');
+      if (rows.length && row.length <= most) rows[rows.length - 1] = row;
+      else rows.push(phrase);
+    }
+    return rows.map((text) => ({ text }));
+  });
+}
+
 /** The scale, and every other sign used in the picture. */
 function items(view: Explained, scale: ScaleId): LegendItem[] {
   const { examination, map, marks } = view.words;
@@ -108,6 +123,7 @@ function items(view: Explained, scale: ScaleId): LegendItem[] {
       text: marks.kindWord(kind),
     })),
     ...digitItems(view),
+    ...untoldItems(view),
   ];
 }
 

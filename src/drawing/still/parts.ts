@@ -4,7 +4,6 @@ import type { Messages } from '../../locale/index.js';
 import { sentence } from '../../locale/phrases.js';
 import { earlierSpots } from '../earlier-spots.js';
 import type { LesionMark } from '../flow.js';
-import { FINDING_STEP } from '../finding-lines.js';
 import type { Point } from '../geometry.js';
 import { MARK_BOXES, MARKS, RIDGE_SIGN } from '../glyphs.js';
 import { LABEL_TYPE, type Layout } from '../layout.js';
@@ -92,14 +91,19 @@ const labelPaint = (ink: Ink): Painted => painted(ink, [FIGURE_PAINT['.labels']]
 export function labelsText(layout: Layout, sites: SiteViews, ink: Ink, words: Messages): string {
   const name = ({ site }: Place): string =>
     layout.naming === 'codes' ? words.anatomy.codes[site] : words.map.siteShort(site);
-  const texts = layout.labels.flatMap(({ key, place, anchor, x, y }) => {
+  const texts = layout.labels.flatMap((label) => {
+    const { key, place, anchor } = label;
     const weight = sites.get(key)?.weight;
-    const line = (said: string, down: number, size?: number): string =>
+    const line = (
+      said: string,
+      { x, y }: { readonly x: number; readonly y: number },
+      size?: number,
+    ): string =>
       tag(
         'text',
         {
           x: tenth(x),
-          y: tenth(y + down),
+          y: tenth(y + 5),
           'text-anchor': anchor === 'start' ? undefined : anchor,
           'font-size': size,
           'font-weight': weight === 'loud' ? 600 : undefined,
@@ -107,11 +111,8 @@ export function labelsText(layout: Layout, sites: SiteViews, ink: Ink, words: Me
         },
         xmlText(said),
       );
-    const found = layout.findings.get(key) ?? [];
-    return [
-      line(name(place), 5),
-      ...found.map((said, i) => line(said, 5 + FINDING_STEP * (i + 1), LABEL_TYPE.finding)),
-    ];
+    const found = layout.findings.get(key)?.lines ?? [];
+    return [line(name(place), label), ...found.map((one) => line(one.text, one, LABEL_TYPE.finding))];
   });
   return group(labelPaint(ink), texts.join(''));
 }

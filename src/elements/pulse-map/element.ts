@@ -294,7 +294,7 @@ export class PulseMap extends RecordElement {
         @open-place=${this.#openFromReading}
       >
         <div>
-          ${this.display === 'table' ? this.#table() : this.#plates.around(view.layout, renderSurface(view, now, this.#hand, this.#keys))}
+          ${this.display === 'table' ? this.#table() : this.#plates.around(view, renderSurface(view, now, this.#hand, this.#keys))}
           ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
           ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}

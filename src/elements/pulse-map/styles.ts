@@ -109,9 +109,10 @@ export const mapStyles = css`
   }
   .doors .button {
     position: absolute;
-    padding-inline: 10px;
+    min-block-size: calc(44px * var(--_large));
+    padding-inline: calc(10px * var(--_large));
     transform: translate(-50%, -50%);
-    font-size: 14px;
+    font-size: calc(14px * var(--_large));
     white-space: nowrap;
   }
   .doors b,

@@ -2,7 +2,6 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { PlaceKey } from '../../anatomy/index.js';
 import {
   drawnFlow,
-  labelsOf,
   landmarksFor,
   landmarksOf,
   marksIn,
@@ -64,7 +63,7 @@ export function surfaceOf(figures: FigureViews, of: SurfaceView): FigureView {
   return {
     ...drawn,
     flow: drawnFlow(record, marks),
-    ridges: placeRidges(marksIn(view, marks), drawn.layout, labelsOf(drawn.sites, words)),
+    ridges: placeRidges(marksIn(view, marks), drawn.layout),
   };
 }
 

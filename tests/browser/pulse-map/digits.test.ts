@@ -169,6 +169,12 @@ describe('fingers and toes on their plates', () => {
         'Left fingers: thumb gangrene; others not examined',
       );
       expect(map.toSVG()).to.include('<title>Left thumb: gangrene</title>');
+      map.examination = emptyExamination();
+      await settled(map);
+      const none = map.shadowRoot?.querySelector('.sheet') as Element;
+      expect(none.querySelector('.digit') === null, 'none was looked at').to.equal(true);
+      expect(none.textContent).to.not.include('fingers');
+      expect(map.toSVG()).to.not.include('Left thumb');
     } finally {
       await emulate({});
       await painted();

@@ -1,7 +1,9 @@
 import { expect } from '@open-wc/testing';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
-import { LISTENING_PLACES, PLACES, PULSE_PLACES, setBruit, setPulse } from 'pulse-map/core';
+import { LISTENING_PLACES, placeKey, PLACES, PULSE_PLACES, setBruit, setPulse } from 'pulse-map/core';
+import { sitesIn, VIEWS } from '../../../src/drawing/index.js';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
+import { en } from '../../../src/locale/index.js';
 import { click, press, setViewport } from '../../tools/real-input.js';
 import { leastDistance, type NamedBox } from '../tools/boxes.js';
 import { badLabels, drawn, impossible, longest, RECORDS, viewsAt, WIDTHS } from '../tools/drawn.js';
@@ -35,6 +37,54 @@ describe('labels', () => {
       expect(await badLabels(map, width)).to.deep.equal([]);
     });
   }
+});
+
+describe('what was found, and what was found before', () => {
+  for (const width of [640, 768, 1180, 1920])
+    it(`at ${width} px is said in full beside its site or below the figure, in any view with names`, async () => {
+      const [now, before] = [impossible(), longest()];
+      const map = await openMap({ width, examination: now });
+      map.compare = before;
+      for (const view of viewsAt(width)) {
+        map.view = view;
+        await settled(map);
+        const root = map.shadowRoot as ShadowRoot;
+        if (!root.querySelector('.figure .finding')) continue;
+        const below = [...root.querySelectorAll('.untold span')].map((one) => one.textContent);
+        for (const [key, { place, finding, name }] of sitesIn(view, now, before, undefined, undefined, en)) {
+          const lines = [...root.querySelectorAll(`.figure .finding[data-place="${key}"]`)];
+          const said = lines.map((line) => line.textContent).join(' ');
+          expect([said, ...below], `${view}: ${placeKey(place)}`).to.include(
+            said.includes('…') || !said ? (finding ? name : '') : finding,
+          );
+        }
+      }
+    });
+});
+
+describe('type and lines', () => {
+  it('grow by a fifth and more from a laptop to a projector, in every view', async () => {
+    const measure = async (size: { width: number; height: number }): Promise<Map<string, number[]>> => {
+      const map = await openMap(size);
+      const sizes = new Map<string, number[]>();
+      for (const view of VIEWS) {
+        map.view = view;
+        await settled(map);
+        const figure = figureOf(map) as SVGSVGElement;
+        const enlarged = figure.getBoundingClientRect().width / figure.viewBox.baseVal.width;
+        const typeOf = (text: Element | null | undefined): number =>
+          text ? Number.parseFloat(getComputedStyle(text).fontSize) : 0;
+        const door = typeOf(map.shadowRoot?.querySelector('.doors button'));
+        sizes.set(view, [enlarged * typeOf(figure.querySelector('.label, .title')), ...(door ? [door] : [])]);
+      }
+      return sizes;
+    };
+    const laptop = await measure({ width: 1424, height: 900 });
+    const projector = await measure({ width: 1904, height: 1080 });
+    for (const [view, sizes] of projector)
+      sizes.forEach((size, i) => expect(size / laptop.get(view)![i]!, `${view} ${i}`).to.be.at.least(1.2));
+    expect(projector.get('whole')).to.have.length(2);
+  });
 });
 
 describe('a map on a wall', () => {

@@ -4,6 +4,7 @@ import {
   contains,
   type Place,
   placeKey,
+  type PlaceKey,
   VESSELS,
   vesselKey,
 } from '../../../src/anatomy/index.js';
@@ -20,6 +21,7 @@ import {
   landmarksFor,
   LANDMARKS,
   landmarksOf,
+  type Layout,
   layOut,
   PLATE_VIEWS,
   type Point,
@@ -181,14 +183,24 @@ describe('leaders', () => {
   });
 });
 
+/** What stands at a site of what was found. */
+const saidAt = (layout: Layout, key: PlaceKey): string =>
+  (layout.findings.get(key)?.lines ?? []).map(({ text }) => text).join(' ');
+
 describe('doorsOf', () => {
-  it.each([766, 818, 1051, 1531])('stands beside the limbs at %i px, over no site, name or skin', (width) => {
+  it.each([
+    [766, 872],
+    [818, 872],
+    [1051, 872],
+    [1250, 780],
+    [1531, 872],
+  ])('stands beside the limbs at %i by %i px, over no site, name or skin', (width, height) => {
     for (const words of [en, german]) {
       const labelOf = (place: Place) => ({
         name: words.map.siteShort(place.site),
         code: words.anatomy.codes[place.site],
       });
-      const layout = layOut('whole', width, 872, labelOf);
+      const layout = layOut('whole', width, height, labelOf);
       const doors = doorsOf(layout, labelOf, (name) => words.map.plates.short[name]);
       expect(doors.map(({ view }) => view)).toEqual([...PLATE_VIEWS]);
       const skin = contours(silhouetteOf(true).body, TENTH)[0]?.map(([x, y]): Point => [
@@ -204,16 +216,20 @@ describe('doorsOf', () => {
     }
   });
 
-  it.each([818, 1051, 1531])('leaves room at %i px for what was found before, in full', (width) => {
+  it.each([
+    [766, 872],
+    [818, 872],
+    [1051, 872],
+    [1262, 790],
+    [1531, 872],
+  ])('leaves room at %i by %i px for what was found before, in full', (width, height) => {
     for (const words of [en, german]) {
       const [now, before] = [emptyExamination('0-3'), restNormal(emptyExamination('0-3'))];
       const labelOf = labelsOf(sitesIn('whole', now, before, undefined, undefined, words), words);
-      const layout = layOut('whole', width, 872, labelOf);
-      for (const [key, lines] of layout.findings) expect(lines.join(' '), key).not.toContain('…');
+      const layout = layOut('whole', width, height, labelOf);
+      for (const [key, { full }] of layout.findings) expect(full, key).toBe(true);
       for (const side of ['left', 'right'] as const)
-        expect(layout.findings.get(`${side} ulnar`)?.join(' ')).toBe(
-          labelOf({ site: 'ulnar', side }).finding ?? 'nothing',
-        );
+        expect(saidAt(layout, `${side} ulnar`)).toBe(labelOf({ site: 'ulnar', side }).finding ?? 'nothing');
     }
   });
 

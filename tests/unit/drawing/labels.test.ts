@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { findingLines, type PlacedLabel, type PlacedSite, spread } from '../../../src/drawing/index.js';
+import {
+  FINDING_STEP,
+  findingLines,
+  type PlacedFinding,
+  type PlacedLabel,
+  type PlacedSite,
+  spread,
+} from '../../../src/drawing/index.js';
 import { place } from '../../tools/examinations.js';
 
 /** Gap that is kept between two labels, in px. */
@@ -69,45 +76,71 @@ describe('spread', () => {
 describe('findingLines', () => {
   const label = (key: string, x: number, y: number, anchor: 'start' | 'end' = 'start'): PlacedLabel => {
     const at = place(key);
-    return { key: `${at.side} ${at.site}`, place: at, x, y, anchor, leader: [] };
+    return { key: `${at.side} ${at.site}`, place: at, x, y, anchor, width: 4 * 7, leader: [] };
   };
   const frame = (findings: Record<string, string>) => ({
     width: 400,
     height: 300,
-    textWidth: (text: string) => text.length * 7,
-    nameOf: () => 'Name',
+    findingWidth: (text: string) => text.length * 7,
     findingOf: ({ side, site }: { side: string; site: string }) => findings[`${side} ${site}`] ?? '',
   });
   const NO_SITES: readonly PlacedSite[] = [];
+  /** The lines at a site, each with the row that it stands on: 0 is that of the name. */
+  const said = (found: PlacedFinding | undefined, label: PlacedLabel): [row: number, text: string][] =>
+    (found?.lines ?? []).map(({ text, y }) => [(y - label.y) / FINDING_STEP, text]);
 
-  it('puts a short finding on one line', () => {
-    const lines = findingLines(
-      [label('left femoral', 200, 100)],
-      NO_SITES,
-      frame({ 'left femoral': 'absent, bruit' }),
-    );
-    expect(lines.get('left femoral')).toEqual(['absent, bruit']);
+  const one = (x: number, text: string, next?: number) => {
+    const label1 = label('left femoral', x, 100);
+    const labels = next === undefined ? [label1] : [label1, label('left popliteal', x, next)];
+    const found = findingLines(labels, NO_SITES, frame({ 'left femoral': text })).get('left femoral');
+    return { lines: said(found, label1), full: found?.full, x: found?.lines.map((line) => line.x) };
+  };
+
+  it('puts a short finding on one line below the name', () => {
+    expect(one(200, 'absent, bruit')).toEqual({ lines: [[1, 'absent, bruit']], full: true, x: [200] });
   });
 
   it('breaks a long one between words at the edge of the drawing', () => {
-    const text = 'increased, bruit, thrill, expansile';
-    const lines = findingLines([label('left femoral', 260, 100)], NO_SITES, frame({ 'left femoral': text }));
-    expect(lines.get('left femoral')).toEqual(['increased, bruit,', 'thrill, expansile']);
+    expect(one(260, 'increased, bruit, thrill, expansile').lines).toEqual([
+      [1, 'increased, bruit,'],
+      [2, 'thrill, expansile'],
+    ]);
   });
 
-  it('stops before the next name and says that there is more', () => {
-    const text = 'increased, bruit, thrill, expansile';
-    const labels = [label('left femoral', 260, 100), label('left popliteal', 260, 142)];
-    const [line, ...more] =
-      findingLines(labels, NO_SITES, frame({ 'left femoral': text })).get('left femoral') ?? [];
-    expect(line).toBe('increased, bruit…');
-    expect(more).toEqual([]);
+  it('stands beyond the name where there is no room below it', () => {
+    expect(one(260, 'absent', 114)).toEqual({ lines: [[0, 'absent']], full: true, x: [260 + 4 * 7 + 8] });
   });
 
-  it('leaves a finding out where not even one word has room', () => {
-    const labels = [label('left femoral', 260, 100), label('left popliteal', 260, 114)];
-    expect(findingLines(labels, NO_SITES, frame({ 'left femoral': 'absent' })).get('left femoral')).toEqual(
-      [],
+  it('leaves out whole phrases where the next name stands in the way, and says that there is more', () => {
+    expect(one(260, 'increased, bruit, thrill, expansile', 142)).toMatchObject({
+      lines: [
+        [0, 'increased,'],
+        [1, 'bruit, thrill…'],
+      ],
+      full: false,
+    });
+    expect(one(340, 'was systolic bruit', 142)).toMatchObject({ lines: [[1, '…']], full: false });
+  });
+
+  it('says nothing where not even that has room, and that it is not in full', () => {
+    expect(one(365, 'absent', 114)).toEqual({ lines: [], full: false, x: [] });
+  });
+
+  it('never cuts a phrase', () => {
+    const phrases = fc.array(fc.constantFrom('absent', 'line in place', 'thrill', 'was systolic bruit'), {
+      minLength: 1,
+      maxLength: 4,
+    });
+    const at = fc.integer({ min: 200, max: 380 });
+    const below = fc.option(fc.integer({ min: 114, max: 190 }), { nil: undefined });
+    fc.assert(
+      fc.property(phrases, at, below, (texts, x, next) => {
+        const { lines, full } = one(x, texts.join(', '), next);
+        const text = lines.map(([, line]) => line).join(' ');
+        const shown = text.replace(/…$/, '').split(', ').filter(Boolean);
+        expect(shown).toEqual(texts.slice(0, shown.length));
+        expect(full).toBe(shown.length === texts.length);
+      }),
     );
   });
 
@@ -119,17 +152,15 @@ describe('findingLines', () => {
       maxLength: 9,
     });
     fc.assert(
-      fc.property(anchors, spot, spot, words, (anchor, at, other, said) => {
+      fc.property(anchors, spot, spot, words, (anchor, at, other, found) => {
         // A name does not lie over a site to begin with; placing names sees to that.
         fc.pre(Math.abs(at.y - other.y) > 30 || Math.abs(at.x - other.x) > 60);
         const site: PlacedSite = { place: place('left radial'), ...other };
-        const one = label('left femoral', at.x, at.y, anchor);
-        const lines =
-          findingLines([one], [site], frame({ 'left femoral': said.join(' ') })).get('left femoral') ?? [];
-        lines.forEach((line, i) => {
+        const own = label('left femoral', at.x, at.y, anchor);
+        const placed = findingLines([own], [site], frame({ 'left femoral': found.join(' ') }));
+        placed.get('left femoral')?.lines.forEach(({ text: line, x, y: middle }) => {
           const width = line.length * 7;
-          const middle = at.y + 16 * (i + 1);
-          const [left, right] = anchor === 'start' ? [at.x, at.x + width] : [at.x - width, at.x];
+          const [left, right] = anchor === 'start' ? [x, x + width] : [x - width, x];
           const clear = right <= other.x - 15 || left >= other.x + 15 || Math.abs(middle - other.y) >= 15 + 8;
           expect(clear, `${line} at ${left}..${right}, ${middle}`).toBe(true);
           expect(left).toBeGreaterThanOrEqual(0);

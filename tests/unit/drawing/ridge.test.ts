@@ -197,7 +197,7 @@ describe('the number of a mark', () => {
       fc.property(anyStretch, anyStretch, fc.integer({ min: 390, max: 1440 }), (one, other, width) => {
         fc.pre(one.mark.limb !== other.mark.limb);
         const layout = layOut('whole', width, 1100, names);
-        const boxes = placeRidges([one.mark, other.mark], layout, names).flatMap(({ number }) =>
+        const boxes = placeRidges([one.mark, other.mark], layout).flatMap(({ number }) =>
           number ? [boxOf(number)] : [],
         );
         const labels = layout.labels.map(({ place, x, y, anchor }): Box => {

@@ -40,14 +40,14 @@ function tallest(around: number, view: View, above: number): number {
 
 /**
  * From this size, in px, a drawing is scaled up, names and glyphs included, to be read from a distance: on a projector of 1920 by 1080, and
- * more so on a wall. The whole figure has more names for its height than its parts and the plates.
+ * more so on a wall. The whole figure has more names for its size than its parts and the plates.
  */
-const LARGE = { width: 1250, whole: 872, part: 660 } as const;
+const LARGE = { whole: { width: 1250, height: 780 }, part: { width: 1150, height: 660 } } as const;
 const MOST_ENLARGED = 2.5;
 
 function enlargement(view: View, width: number, height: number): number {
-  const down = height / (view === 'whole' ? LARGE.whole : LARGE.part);
-  return Math.min(MOST_ENLARGED, Math.max(1, Math.min(width / LARGE.width, down)));
+  const from = LARGE[view === 'whole' ? 'whole' : 'part'];
+  return Math.min(MOST_ENLARGED, Math.max(1, Math.min(width / from.width, height / from.height)));
 }
 
 /** What decides how the figure looks besides what the hand does on it just now. */
@@ -83,9 +83,10 @@ export interface Frame {
   readonly view?: View;
 }
 
-/** The figure without any trace of interaction, as on paper. */
+/** The figure without any trace of interaction, as on paper: fingers and toes only where any was looked at, as in other pictures. */
 export function untouched(view: FigureView): FigureView {
-  return { ...view, open: undefined, preview: undefined, drag: [] };
+  const digits = view.digits?.seen() && view.digits;
+  return { ...view, open: undefined, preview: undefined, drag: [], digits };
 }
 
 /** What is drawn before the engine has arrived: flow as felt, no block. */
@@ -108,11 +109,8 @@ function layoutOf(view: View, width: number, height: number, sites: SiteViews, w
 export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
   readonly #layout = memoizeLast(layoutOf);
-  readonly #ridges = memoizeLast(
-    (marks: readonly LesionMark[], layout: Layout, sites: SiteViews, words: ShownMessages) =>
-      marks.length && reader.part
-        ? reader.part.placeRidges(marksIn(layout.view, marks), layout, labelsOf(sites, words))
-        : [],
+  readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout) =>
+    marks.length && reader.part ? reader.part.placeRidges(marksIn(layout.view, marks), layout) : [],
   );
   /**
    * Computed once per width and view: a phone's toolbars change the height of the window, and a red flag may be raised; the figure must
@@ -148,9 +146,10 @@ export class FigureViews {
     return {
       ...hand,
       layout,
+      enlarged: by,
       collaterals: this.#collaterals(collaterals, sites, layout),
       flow,
-      ridges: this.#ridges(marks, layout, sites, words),
+      ridges: this.#ridges(marks, layout),
       sites,
       words,
       allWords,

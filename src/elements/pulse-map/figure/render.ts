@@ -7,7 +7,6 @@ import {
   type Collateral,
   type DrawnFlow,
   earlierSpots,
-  FINDING_STEP,
   groundParts,
   isPlateView,
   type Landmarks,
@@ -93,6 +92,8 @@ export interface FigureSkin {
 
 export interface FigureView {
   readonly layout: Layout;
+  /** How many times larger than laid out it is shown. */
+  readonly enlarged: number;
   readonly flow: readonly DrawnFlow[];
   /** Stretches on which lesions lie, as far as they belong to the view. */
   readonly ridges: readonly PlacedRidges[];
@@ -126,18 +127,16 @@ export interface FigureView {
 function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
   const codes = layout.naming === 'codes';
   const text = (
-    { key, anchor, x, y }: PlacedLabel,
+    { key, anchor }: PlacedLabel,
+    { x, y }: { readonly x: number; readonly y: number },
     said: string,
     kind: string,
-    down: number,
   ): SVGTemplateResult =>
-    svg`<text class="label ${sites.get(key)?.weight ?? ''}${kind}" data-place=${key} text-anchor=${anchor} x=${number(x)} y=${number(y + down)} .textContent=${said}></text>`;
+    svg`<text class="label ${sites.get(key)?.weight ?? ''}${kind}" data-place=${key} text-anchor=${anchor} x=${number(x)} y=${number(y + 5)} .textContent=${said}></text>`;
   const name = ({ site }: Place): string => (codes ? words.anatomy.codes[site] : words.map.siteShort(site));
-  return svg`<g class="labels" part="labels" aria-hidden="true">${layout.labels.map((label) => text(label, name(label.place), '', 5))}${layout.labels.flatMap(
+  return svg`<g class="labels" part="labels" aria-hidden="true">${layout.labels.map((label) => text(label, label, name(label.place), ''))}${layout.labels.flatMap(
     (label) =>
-      (layout.findings.get(label.key) ?? []).map((line, i) =>
-        text(label, line, ' finding', 5 + FINDING_STEP * (i + 1)),
-      ),
+      layout.findings.get(label.key)?.lines.map((line) => text(label, line, line.text, ' finding')) ?? [],
   )}</g>`;
 }
 

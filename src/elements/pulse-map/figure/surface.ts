@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { untoldIn } from '../../../drawing/index.js';
 import type { Hand } from '../hand/press.js';
 import type { SiteKeys } from '../hand/site-keys.js';
 import type { HandState } from '../session.js';
@@ -29,7 +30,17 @@ export function renderSurface(view: FigureView, now: HandState, hand: Hand, keys
     >
       ${renderFigure(view)}
     </div>
-    ${view.layout.naming === 'codes' ? renderCodeLegend(view.layout, view.words) : nothing}`;
+    ${view.layout.naming === 'codes' ? renderCodeLegend(view.layout, view.words) : renderUntold(view)}`;
+}
+
+/** What was found at sites where it does not fit beside the name, in full. Their buttons are named so, too. */
+function renderUntold({ layout, sites }: FigureView): TemplateResult | typeof nothing {
+  const untold = untoldIn(layout.findings);
+  return untold.length
+    ? html`<p class="legend untold" aria-hidden="true">
+        ${untold.map((key) => html`<span>${sites.get(key)?.name}</span>`)}
+      </p>`
+    : nothing;
 }
 
 function preventDefault(event: Event): void {

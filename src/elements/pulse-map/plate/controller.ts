@@ -14,6 +14,7 @@ import { ICONS } from '../../common/icons.js';
 import { addStyles } from '../../common/more-styles.js';
 import { styled } from '../../common/styled.js';
 import type { Chooser } from '../chooser/chooser.js';
+import type { FigureView } from '../figure/render.js';
 import type { Recorder } from '../recorder.js';
 import type { Session } from '../session.js';
 import { MapDigits } from './digit-host.js';
@@ -89,13 +90,16 @@ export class PlateController implements ReactiveController {
    * The figure, with the way back from a plate above it, or the ways to plates beside its limbs, else below it. One template
    * for all of them: a figure drawn anew would drop the focus and a press under way.
    */
-  around(layout: Layout, figure: TemplateResult): TemplateResult {
+  around(
+    { layout, enlarged }: Pick<FigureView, 'layout' | 'enlarged'>,
+    figure: TemplateResult,
+  ): TemplateResult {
     const onPlate = isPlateView(layout.view);
     const doors = onPlate ? [] : this.#doors(layout);
     return html`${onPlate ? this.#row() : nothing}
       <div class="stage">
         ${figure}
-        ${doors.length ? html`<div class="doors" role="group" aria-label=${this.session.words.map.plates.others}>${doors}</div>` : nothing}
+        ${doors.length ? html`<div class="doors" role="group" aria-label=${this.session.words.map.plates.others} ${styled({ '--_large': enlarged.toFixed(3) })}>${doors}</div>` : nothing}
       </div>
       ${onPlate ? (this.digits?.template() ?? nothing) : doors.length ? nothing : this.#row()}`;
   }

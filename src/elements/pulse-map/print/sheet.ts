@@ -1,6 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { type Place, PLACES, type Side, SIDES, SITE_IDS, type SiteId } from '../../../anatomy/index.js';
-import { wordsAt } from '../../../drawing/index.js';
+import { untoldIn, wordsAt } from '../../../drawing/index.js';
 import { digitsSaid, digitViews, isAnySeen } from '../../../drawing/plates/digits.js';
 import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
@@ -62,8 +62,8 @@ function digitLines(examination: Examination, words: Messages): string[] {
   );
 }
 
-/** Onset and delays, where stated; fingers and toes, where looked at. */
-function facts({ examination, words }: SheetView): TemplateResult {
+/** Onset and delays, where stated; fingers and toes, where looked at; what has no room on the figure. */
+function facts({ examination, figure, words }: SheetView): TemplateResult {
   const { onset, delays } = examination;
   const { map, anatomy } = words;
   const lines = [
@@ -74,7 +74,8 @@ function facts({ examination, words }: SheetView): TemplateResult {
       return delay ? [`${map.radioFemoral(anatomy.sides[side])}: ${map.radioFemoralOptions[delay]}`] : [];
     }),
   ];
-  return html`${[...lines, ...digitLines(examination, words)].map((line) => html`<p>${line}</p>`)}`;
+  const untold = untoldIn(figure.layout.findings).map((key) => figure.sites.get(key)?.name);
+  return html`${[...lines, ...digitLines(examination, words), ...untold].map((line) => html`<p>${line}</p>`)}`;
 }
 
 /** One page: flags, figure, table of findings, reading. */
