@@ -1,6 +1,6 @@
 import type { Atom, AtomOf } from './atoms.js';
 import type { Cell } from './columns.js';
-import { CLOSENESS, type Group, type Item, type Span } from './groups.js';
+import { CLOSENESS, type Group, type Item, spanOf } from './groups.js';
 import type { StrengthRead } from './strength.js';
 
 type SiteOrSide = AtomOf<'site'> | AtomOf<'side'>;
@@ -11,7 +11,6 @@ interface Chunk {
   readonly strength?: AtomOf<'strength'>;
 }
 
-const span = ({ start, end }: Span): Span => ({ start, end });
 const isSite = (atom: Atom | undefined): atom is AtomOf<'site'> => atom?.is === 'site';
 const isSide = (atom: Atom | undefined): atom is AtomOf<'side'> => atom?.is === 'side';
 const sameRead = (a: StrengthRead, b: StrengthRead): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -60,7 +59,7 @@ function trailed(group: Group, around: readonly SiteOrSide[]): boolean {
     around.length === 2 * sides.length && around.every((atom, at) => (at % 2 ? isSide(atom) : isSite(atom)));
   if (!paired || sides.length < 2 || sides.some(({ loose }) => loose)) return false;
   around.forEach((atom, at) => {
-    group.spans.push(span(atom));
+    group.spans.push(spanOf(atom));
     const side = around[at + 1];
     if (isSite(atom) && isSide(side)) group.items.push({ ...atom.item, side: side.side });
   });
@@ -73,7 +72,7 @@ function sided(group: Group, around: readonly SiteOrSide[]): void {
   let ahead: AtomOf<'side'> | undefined;
   const lastSite = around.findLastIndex(isSite);
   around.forEach((atom, at) => {
-    group.spans.push(span(atom));
+    group.spans.push(spanOf(atom));
     if (isSite(atom)) {
       group.items.push({ ...atom.item, ...(ahead && { side: ahead.side, loose: ahead.loose }) });
       return;
@@ -109,7 +108,7 @@ function sided(group: Group, around: readonly SiteOrSide[]): void {
 
 /** A second strength for the same sites: an exact one beside a vague one is it, two exact ones leave it open. */
 function strengthened(group: Group, more: AtomOf<'strength'>, bare: boolean): void {
-  group.spans.push(span(more));
+  group.spans.push(spanOf(more));
   if (group.says?.what !== 'pulse') return;
   // Two figures behind one site are of two sides, and nobody knows which.
   if (!more.felt && !more.bare) {
@@ -127,12 +126,12 @@ function strengthened(group: Group, more: AtomOf<'strength'>, bare: boolean): vo
 function listed({ list }: AtomOf<'list'>, ahead: AtomOf<'side'> | undefined): Group[] {
   const item = (cell: Cell): Item => {
     const side = cell.side ?? ahead?.side;
-    return { ...span(cell), sites: [cell.site], closeness: CLOSENESS.own, ...(side && { side }) };
+    return { ...spanOf(cell), sites: [cell.site], closeness: CLOSENESS.own, ...(side && { side }) };
   };
   const pulse = (cell: Cell): Group => ({
     items: [item(cell)],
     says: { what: 'pulse', read: cell.read },
-    spans: [span(cell)],
+    spans: [spanOf(cell)],
     listed: true,
     ...(cell.side && { inTable: true }),
   });
@@ -165,7 +164,7 @@ function groupsOfRow(atoms: readonly Atom[]): Group[] {
     const group: Group = { items: [], says: undefined, spans: [] };
     if (strength) {
       group.says = { what: 'pulse', read: strength.read };
-      group.spans.push(span(strength));
+      group.spans.push(spanOf(strength));
       group.opens = !sitesFirst;
       bare = strength.bare;
     }

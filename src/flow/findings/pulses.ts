@@ -42,13 +42,12 @@ export function sitesOf(network: Network): ReadonlyMap<string, Around> {
     map = new Map(
       PULSE_PLACES.map((place) => {
         const key = placeKey(place);
-        const is = (onlyIn: unknown): boolean => onlyIn === undefined;
         return [
           key,
           {
             node: nodeOf.get(key)!,
-            entering: sections.findIndex(({ to, onlyIn }) => to === key && is(onlyIn)),
-            leaving: sections.findIndex(({ from, onlyIn }) => from === key && is(onlyIn)),
+            entering: sections.findIndex(({ to, onlyIn }) => to === key && !onlyIn),
+            leaving: sections.findIndex(({ from, onlyIn }) => from === key && !onlyIn),
           },
         ];
       }),
