@@ -26,7 +26,7 @@ export type SegmentFinding = SegmentCommon &
     | { readonly code: 'side-difference'; readonly mmHg: number }
   );
 
-/** The pressure at each measured station of a leg, in mmHg. The ankle is the higher of its two arteries. */
+/** The pressure at each measured station of a leg, in mmHg. The ankle is that of its arteries which the settings choose. */
 export function legProfile(
   pressures: Pressures,
   side: Side,

@@ -115,7 +115,6 @@ function fieldsUsed(pressures: Pressures, reading: PressureReading): MethodField
 
 /**
  * Some of the methods in force, each with what was chosen for it or the default.
- * @param doubt from when on both arms are doubted; the defaults where not given
  * @param chosen what the record and the page chose; the rest of `settings` are defaults
  */
 export function usedMethods(

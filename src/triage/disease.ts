@@ -23,7 +23,7 @@ export interface Disease {
   readonly because: readonly Ground[];
 }
 
-/** The highest ankle pressure that a cuff could close, its index, and whether any ankle artery cannot be closed. */
+/** The ankle pressure that counts by the settings, of those that a cuff could close, and whether any ankle artery cannot be closed. */
 export function ankleOf(
   { pressures = {} }: Pick<Examination, 'pressures'>,
   side: Side,

@@ -45,7 +45,11 @@ export const RULES = {
   absentPulse: thumb(12, 'mmHg', 'pulse absent below this pulse pressure, whatever the sound one'),
   reducedShare: calibrated(0.7, '', 'pulse reduced below this share of the sound pulse pressure', BY_INDEX),
   reducedPulse: thumb(22, 'mmHg', 'pulse reduced below this pulse pressure'),
-  deepFactor: thumb(1.25, '', 'limits of the popliteal pulse, which lies deep, are higher by this factor'),
+  deepFactor: thumb(
+    1.25,
+    '',
+    'the popliteal pulse, which lies deep, is absent below limits higher by this factor',
+  ),
   boundingShare: thumb(1.5, '', 'pulse bounding above this share of the sound pulse pressure'),
   thrillJet: thumb(2.5, 'm/s', 'a jet this fast under the finger is felt as a thrill'),
   bruitJet: calibrated(
