@@ -60,21 +60,25 @@ export class LanguageController implements ReactiveController {
   #ended: (() => void) | undefined;
   /** In what the host was rendered last. */
   #rendered: string | undefined;
+  /** What holds for the update in progress: one asks for words many times, and each answer would search all of the page around. */
+  #held: { readonly tag: string; readonly register: Register } | undefined;
 
   constructor(private readonly host: ReactiveControllerHost & HTMLElement) {
     host.addController(this);
   }
 
   get tag(): string {
-    return languageAt(this.host);
+    return this.#held?.tag ?? languageAt(this.host);
   }
 
   get register(): Register {
+    if (this.#held) return this.#held.register;
     const { register } = this.host as { register?: string };
     return register ? (register === 'plain' ? 'plain' : 'trade') : registerAt(this.host);
   }
 
   hostConnected(): void {
+    this.#held = undefined;
     this.#ended = onLanguage(() => this.host.requestUpdate());
     follow(this.host);
     // The page may have changed its language while the host was out of it, or the host its page.
@@ -86,7 +90,15 @@ export class LanguageController implements ReactiveController {
     unfollow(this.host);
   }
 
+  hostUpdate(): void {
+    // An update that failed leaves what it held.
+    this.#held = undefined;
+    const { tag, register } = this;
+    this.#held = { tag, register };
+  }
+
   hostUpdated(): void {
+    this.#held = undefined;
     this.#rendered = this.#spoken;
   }
 

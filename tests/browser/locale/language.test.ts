@@ -36,6 +36,26 @@ describe('the language of an element', () => {
     expect(lead(map)).to.equal('Kein Puls erfasst');
   });
 
+  it('is looked for in the page a few times an update, however many words are shown', async () => {
+    const around = await fixture<HTMLElement>(html`<div><pulse-map></pulse-map></div>`);
+    const map = around.querySelector('pulse-map') as PulseMap;
+    await settled(map);
+    const read = Element.prototype.getAttribute;
+    let asked = 0;
+    around.getAttribute = function (name) {
+      asked += Number(name === 'lang');
+      return read.call(this, name);
+    };
+    map.requestUpdate();
+    await map.updateComplete;
+    // For what is done before and after the drawing; the words of the drawing itself are dozens.
+    expect(asked).to.be.within(1, 6);
+    around.lang = 'de';
+    map.requestUpdate();
+    await map.updateComplete;
+    expect(byRole(map, 'button', 'Rückgängig')).to.exist;
+  });
+
   it('is its own where it has one, and follows a change of it, and of its absence', async () => {
     page.lang = 'de';
     const map = await fixture<PulseMap>(html`<pulse-map lang="en"></pulse-map>`);
