@@ -24,9 +24,10 @@ const LIMBS = [
 export class PatientChart extends LitElement {
   @property({ attribute: false }) store: ClinicStore | undefined;
   @property({ attribute: false }) patientId = '';
-  @state() private chart: ObservationChart | string | undefined;
+  /** Undefined until the store has answered, null where it keeps none. */
+  @state() private chart: ObservationChart | string | null | undefined;
   @state() private error = '';
-  #loaded = '';
+  #asked = '';
 
   constructor() {
     super();
@@ -38,18 +39,35 @@ export class PatientChart extends LitElement {
   }
 
   protected override willUpdate(): void {
-    if (!this.store || this.#loaded === this.patientId) return;
-    this.#loaded = this.patientId;
+    if (!this.store || this.#asked === this.patientId) return;
+    void this.#load(this.store);
+  }
+
+  async #load(store: ClinicStore): Promise<void> {
+    const asked = (this.#asked = this.patientId);
     this.chart = undefined;
-    void this.store.draft(keyOf(this.patientId)).then(
-      (kept) => (this.chart = kept?.fields[FIELD]),
-      (error: unknown) => (this.error = cause(error)),
-    );
+    this.error = '';
+    try {
+      const kept = await store.draft(keyOf(asked));
+      // Another patient may be shown by now.
+      if (asked === this.#asked) this.chart = kept?.fields[FIELD] ?? null;
+    } catch (error) {
+      if (asked === this.#asked) this.error = `The chart cannot be read: ${cause(error)}`;
+    }
   }
 
   protected override render(): TemplateResult {
-    return html`${this.chart === undefined ? this.#begin() : this.#shown(this.chart)}
-      <p role="alert">${this.error ? `The chart cannot be kept: ${this.error}` : nothing}</p>`;
+    return html`${this.#content()}
+      <p role="alert">${this.error || nothing}</p>`;
+  }
+
+  /** Until it is known whether a chart is kept, none can be begun: the new one would take its place. */
+  #content(): TemplateResult {
+    if (this.chart === null) return this.#begin();
+    if (this.chart !== undefined) return this.#shown(this.chart);
+    if (!this.error || !this.store) return html`<p role="status">Loading…</p>`;
+    const { store } = this;
+    return html`<button type="button" class="button" @click=${() => this.#load(store)}>Try again</button>`;
   }
 
   #begin(): TemplateResult {
@@ -86,7 +104,7 @@ export class PatientChart extends LitElement {
         fields: { [FIELD]: JSON.stringify(chart) },
         keptAt: new Date().toISOString(),
       })
-      .catch((error: unknown) => (this.error = cause(error)));
+      .catch((error: unknown) => (this.error = `The chart cannot be kept: ${cause(error)}`));
   };
 }
 

@@ -2,10 +2,13 @@
 import { expect } from '@open-wc/testing';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
+import type { ClinicStore } from '../../../demo/clinic/database.js';
+import type { Draft } from '../../../demo/clinic/types.js';
+import { emptyChart } from 'pulse-map/elements/limb-observations';
 import { clock } from '../../../src/elements/common/clock.js';
-import { press, setViewport } from '../../tools/real-input.js';
+import { click, press, setViewport } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
-import { byRole } from '../tools/perceive.js';
+import { allByRole, byRole, readableText } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
 
 const DATABASE = 'chart test';
@@ -73,4 +76,55 @@ it('raises the flag of a lost signal on the patient’s page, and takes it back 
   await press('Enter');
   await until(() => rows().length === 1, 'one round less');
   await until(() => !flagged(), 'no flag');
+});
+
+describe('a chart that is still being read', () => {
+  const BEGIN = 'Left leg';
+  let answers: Map<string, { resolve: (draft: Draft | undefined) => void; reject: (error: Error) => void }>;
+  let element: HTMLElementTagNameMap['patient-chart'];
+  const kept = (limb: 'left' | 'right') =>
+    ({ fields: { chart: JSON.stringify(emptyChart({ kind: 'leg', side: limb })) } }) as unknown as Draft;
+  const store = {
+    draft: (key: string) =>
+      new Promise<Draft | undefined>((resolve, reject) => answers.set(key, { resolve, reject })),
+  } as unknown as ClinicStore;
+  const begins = () => allByRole(element, 'button', BEGIN).length > 0;
+  const shown = () => element.querySelector('limb-observations');
+
+  beforeEach(async () => {
+    answers = new Map();
+    element = document.createElement('patient-chart');
+    Object.assign(element, { store, patientId: 'one' });
+    document.body.append(element);
+    await element.updateComplete;
+  });
+  afterEach(() => element.remove());
+
+  it('offers none to begin, which would take its place', async () => {
+    expect(begins()).to.equal(false);
+    expect(readableText(element)).to.match(/Loading/);
+    answers.get('chart one')!.resolve(undefined);
+    await until(begins, 'the limbs to begin with');
+  });
+
+  it('of another patient is never shown', async () => {
+    element.patientId = 'two';
+    await element.updateComplete;
+    answers.get('chart two')!.resolve(kept('right'));
+    await until(shown, 'the chart of the second');
+    answers.get('chart one')!.resolve(kept('left'));
+    await new Promise((done) => setTimeout(done));
+    await element.updateComplete;
+    expect(shown()!.chart).to.include('right');
+  });
+
+  it('and cannot be is said, and read again', async () => {
+    answers.get('chart one')!.reject(new Error('the disk is full'));
+    await until(() => /cannot be read/.test(readableText(element)), 'the sentence');
+    expect(begins()).to.equal(false);
+    await click(byRole(element, 'button', 'Try again'));
+    answers.get('chart one')!.resolve(kept('left'));
+    await until(shown, 'the chart');
+    expect(readableText(element)).not.to.match(/cannot be read/);
+  });
 });
