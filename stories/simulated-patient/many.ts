@@ -54,6 +54,13 @@ export class ManyPatientsPage extends LitElement {
       font: inherit;
       padding-inline: 0.75rem;
     }
+    /* WebKit keeps the grey of its own button under the white letters of a dark page. */
+    button {
+      color: CanvasText;
+      background: Canvas;
+      border: 1px solid;
+      border-radius: 0.25rem;
+    }
     progress {
       inline-size: 100%;
     }

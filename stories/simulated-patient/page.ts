@@ -91,6 +91,13 @@ export class SimulatedPatientPage extends LitElement {
       min-block-size: 2.75rem;
       font: inherit;
     }
+    /* WebKit keeps the grey of its own button under the white letters of a dark page. */
+    button {
+      color: CanvasText;
+      background: Canvas;
+      border: 1px solid;
+      border-radius: 0.25rem;
+    }
     output {
       font-variant-numeric: tabular-nums;
       font-weight: 600;
