@@ -217,6 +217,12 @@ export const tableStyles = css`
       min-inline-size: 30px;
     }
   }
+  @container table (max-width: 399.98px) {
+    /* The letters of some browsers are wider: a long reason would be cut off. */
+    .cell select {
+      font-size: calc(13 * var(--_text));
+    }
+  }
   @container table (max-width: 359.98px) {
     /* Pulse and bruit of a side beside each other would cut their words off. */
     .table tr {
