@@ -1,4 +1,4 @@
-import { expect, fixture, fixtureCleanup, html } from '@open-wc/testing';
+import { expect, fixture, html } from '@open-wc/testing';
 import type { TemplateResult } from 'lit';
 import * as languages from '../../../stories/languages.stories.js';
 import * as changes from '../../../stories/limb-changes.stories.js';
@@ -14,8 +14,8 @@ import * as map from '../../../stories/pulse-map.stories.js';
 import * as practice from '../../../stories/pulse-practice.stories.js';
 import * as reading from '../../../stories/pulse-reading.stories.js';
 import * as simulated from '../../../stories/simulated-patient.stories.js';
-import { emulate } from '../../tools/real-input.js';
 import { drawn } from '../tools/limbs.js';
+import { LOOKS, put, putBack } from '../tools/looks.js';
 import { readableText } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
 
@@ -47,24 +47,19 @@ interface Stories {
   readonly default: Story;
 }
 
-afterEach(async () => {
-  document.documentElement.removeAttribute('style');
-  await emulate({});
-});
+afterEach(putBack);
 
 for (const [area, module] of Object.entries(ALL)) {
   const { default: meta, ...stories } = module as unknown as Stories & Record<string, Story>;
   describe(`the stories of ${area}`, () => {
     for (const [name, story] of Object.entries(stories)) {
-      it(`${name}: axe finds nothing, light, dark and in forced colours`, async () => {
-        const loaded: object = Object.assign(
-          {},
-          ...(await Promise.all((story.loaders ?? []).map((load) => load()))),
-        );
-        for (const look of ['light', 'dark', 'forced'] as const) {
-          fixtureCleanup();
-          await emulate({ forcedColors: look === 'forced' ? 'active' : 'none' });
-          document.documentElement.style.cssText = `color-scheme: ${look === 'dark' ? 'dark' : 'light'}; background: Canvas; color: CanvasText`;
+      for (const look of LOOKS) {
+        it(`${name}: axe finds nothing, ${look}`, async () => {
+          await put(look);
+          const loaded: object = Object.assign(
+            {},
+            ...(await Promise.all((story.loaders ?? []).map((load) => load()))),
+          );
           const render = (story.render ?? meta.render) as Render;
           const page = await fixture<HTMLElement>(
             html`<main lang="en">
@@ -77,8 +72,8 @@ for (const [area, module] of Object.entries(ALL)) {
           if (`${area} ${name}` !== 'changes None')
             await until(() => readableText(page).length > name.length + 20, `${name} is drawn`);
           await expect(page).to.be.accessible();
-        }
-      });
+        });
+      }
     }
   });
 }

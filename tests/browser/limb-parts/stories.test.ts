@@ -1,4 +1,4 @@
-import { expect, fixture, fixtureCleanup } from '@open-wc/testing';
+import { expect, fixture } from '@open-wc/testing';
 import { until } from '../tools/until.js';
 import { html, type TemplateResult } from 'lit';
 import * as bedside from '../../../stories/bedside-test.stories.js';
@@ -11,7 +11,7 @@ import * as pressures from '../../../stories/limb-pressures.stories.js';
 import * as staging from '../../../stories/limb-staging.stories.js';
 import * as stopwatch from '../../../stories/limb-stopwatch.stories.js';
 import { drawn } from '../tools/limbs.js';
-import { emulate } from '../../tools/real-input.js';
+import { LOOKS, put, putBack } from '../tools/looks.js';
 import { readableText } from '../tools/perceive.js';
 
 interface Story {
@@ -140,10 +140,7 @@ async function show(stories: Stories, name: string): Promise<HTMLElement> {
   return page;
 }
 
-afterEach(async () => {
-  document.documentElement.removeAttribute('style');
-  await emulate({});
-});
+afterEach(putBack);
 
 for (const [area, stories, shows] of SHOWS) {
   describe(`the stories of ${area}`, () => {
@@ -153,21 +150,17 @@ for (const [area, stories, shows] of SHOWS) {
     });
 
     for (const [name, text] of Object.entries(shows)) {
-      it(`${name} shows what it is named for, and axe finds nothing in it, light, dark and in forced colours`, async function () {
-        // axe walks a whole examination three times.
-        this.timeout(120_000);
-        for (const colorScheme of ['light', 'dark', 'forced'] as const) {
-          fixtureCleanup();
-          if (colorScheme === 'forced') await emulate({ forcedColors: 'active' });
-          document.documentElement.style.cssText = `color-scheme: ${colorScheme === 'dark' ? 'dark' : 'light'}; background: Canvas; color: CanvasText`;
+      for (const look of LOOKS) {
+        it(`${name} shows what it is named for, and axe finds nothing in it, ${look}`, async () => {
+          await put(look);
           const page = await show(stories, name);
           await until(
             () => text.test(readableText(page)),
             `${String(text)} in ${name}: ${readableText(page).slice(0, 400)}`,
           );
           await expect(page).to.be.accessible();
-        }
-      });
+        });
+      }
     }
   });
 }
