@@ -1,4 +1,4 @@
-import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { query, state } from 'lit/decorators.js';
 import { live } from 'lit/directives/live.js';
 import type { Examination } from '../../examination/index.js';
@@ -100,11 +100,6 @@ export class LimbNote extends RecordElement {
 
   protected get noteWords(): NoteWords {
     return partMessagesFor(this.language.tag, this.language.register).note;
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    super.willUpdate(changed);
-    if (this.text && !notes.part) void notes.load().then(() => this.requestUpdate());
   }
 
   protected override taken(): void {

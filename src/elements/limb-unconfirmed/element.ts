@@ -3,11 +3,12 @@ import { state } from 'lit/decorators.js';
 import { limbKey, LIMBS } from '../../anatomy/index.js';
 import type { Examination } from '../../examination/index.js';
 import { partMessagesFor } from '../../locale/parts.js';
+import { sentence } from '../../locale/phrases.js';
 import type { UnconfirmedWords } from '../../locale/unconfirmed.js';
 import { type BodyPart, confirmed, type Unconfirmed, unconfirmed } from '../../report/index.js';
 import { GivenRecord } from '../common/given-record.js';
 import { intrinsicSize } from '../common/intrinsic-size.js';
-import type { Later } from '../common/later.js';
+import { type Later, LaterController } from '../common/later.js';
 import { JoinedRecord } from '../common/joined-record.js';
 import { property, RECORD } from '../common/property.js';
 import { RecordElement } from '../common/record-element.js';
@@ -111,11 +112,12 @@ export class LimbUnconfirmed extends RecordElement {
   @property({ attribute: false, shape: RECORD }) earlier: Examination | null = null;
   @state() private last: Last | undefined;
   @state() private takenBack = false;
-  readonly #given = new GivenRecord(reader as Later<RecordReader>);
+  readonly #given = new GivenRecord(reader);
 
   constructor() {
     super();
     new JoinedRecord(this, () => this.htmlFor);
+    new LaterController(this, reader, () => this.earlier !== null);
   }
 
   protected override get reader(): Later<RecordReader> {
@@ -132,10 +134,7 @@ export class LimbUnconfirmed extends RecordElement {
     const { tag, register } = this.language;
     const words = partMessagesFor(tag, register).unconfirmed;
     const held = this.#given.held(this.earlier);
-    if (held.state === 'waiting') {
-      void reader.load().then(() => this.requestUpdate());
-      return nothing;
-    }
+    if (held.state === 'waiting') return nothing;
     if (held.state !== 'readable') return html`<p role="status">${words.table.unread}</p>`;
     const earlier = held.value;
     const open = unconfirmed(earlier, this.examination);
@@ -177,7 +176,7 @@ export class LimbUnconfirmed extends RecordElement {
   ): TemplateResult {
     const name = words.part(at);
     return html`<section class="limb" part="limb" aria-label=${name}>
-      <h3>${name.charAt(0).toUpperCase() + name.slice(1)}</h3>
+      <h3>${sentence(name)}</h3>
       <ul>
         ${entries.map(
           (entry) =>
