@@ -44,6 +44,7 @@ import { methodFields, methodLine, type MethodView } from './method.js';
 import { plotStyles, renderPlot } from './plot.js';
 import { ARMS, EXERCISE, MAIN, type Row, SEGMENTS } from './rows.js';
 import { pressureStyles } from './styles.js';
+import { isUsed } from './used.js';
 
 /** The part checks what it edits, so that what reads a record is there from the start. */
 const READER = Later.ready({ parseExaminationText });
@@ -157,15 +158,6 @@ export class LimbPressures extends PartElement<PressuresPart> {
     return (part as Partial<Record<string, Partial<Record<Side, Pressure>>>> | undefined)?.[site]?.[side];
   }
 
-  #isUsed({ site, after }: Row, side: Side, reading: PressureReading): boolean {
-    if (after) return false;
-    return reading.indices.some(({ value, numerator, denominator }) => {
-      if (value === undefined) return false;
-      const all = [...(numerator ? [numerator] : []), ...(denominator?.from ?? [])];
-      return all.some((used) => used.site === site && used.side === side);
-    });
-  }
-
   #name({ site, after }: Row): string {
     const { pressures: words } = this.words;
     const place = site === 'tcpo2' ? words.tcpo2 : words.sites[site];
@@ -205,7 +197,7 @@ export class LimbPressures extends PartElement<PressuresPart> {
       side,
       value: this.#at(row, side),
       unit: this.#unit,
-      used: this.#isUsed(row, side, reading),
+      used: !row.after && isUsed(reading.indices, row.site, side),
       disabled: !this.editable,
       refusal: this.refusals.get(id),
       words: this.words,

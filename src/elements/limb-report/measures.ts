@@ -1,22 +1,17 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { type Side, SIDES } from '../../anatomy/index.js';
+import { SIDES } from '../../anatomy/index.js';
 import { PRESSURE_SITES } from '../../examination/index.js';
 import { sentence } from '../../locale/phrases.js';
 import { sayNote, sayVerdict } from '../../locale/pressure-notes.js';
 import { firstUses } from '../../locale/first-use.js';
 import type { PressureReport, StageReport } from '../../report/index.js';
+import { isUsed } from '../limb-pressures/used.js';
 import type { ReportView } from './view.js';
 
 /** Pressures that stand in the table, at rest; the rest is told in lines. */
 function table({ reading, unit }: PressureReport, { examination, words, parts }: ReportView): TemplateResult {
   const { pressures = {} } = examination;
   const said = parts.pressures;
-  const used = (site: string, side: Side): boolean =>
-    reading.indices.some((index) =>
-      [index.numerator, ...(index.denominator ? [index.denominator] : [])].some(
-        (one) => one !== undefined && 'site' in one && one.site === site && one.side === side,
-      ),
-    );
   const rows = PRESSURE_SITES.filter((site) => SIDES.some((side) => pressures[site]?.[side] !== undefined));
   const kinds = [...new Set(reading.indices.map(({ kind }) => kind))];
   return html`<table>
@@ -33,7 +28,7 @@ function table({ reading, unit }: PressureReport, { examination, words, parts }:
             <th scope="row">${said.sites[site]}</th>
             ${SIDES.map((side) => {
               const value = pressures[site]?.[side];
-              return html`<td class=${used(site, side) ? 'used' : nothing}>
+              return html`<td class=${isUsed(reading.indices, site, side) ? 'used' : nothing}>
                 ${value === undefined ? '–' : said.pressure(value, unit)}
               </td>`;
             })}

@@ -116,6 +116,8 @@ export class PulseLesson extends LitElement {
   });
   /** A person of this window has asked for the map: it takes the focus once it is there. */
   #enters = false;
+  /** The lesson that was fetched, not given by the page. */
+  #fetched: Lesson | null = null;
   #timer: ReturnType<typeof setInterval> | undefined;
 
   /** Id of the step on the screen; missing on the title. */
@@ -159,7 +161,10 @@ export class PulseLesson extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('shipped') && this.shipped && !this.lesson) void this.#fetch(this.shipped);
+    if (changed.has('shipped')) {
+      this.failed = false;
+      if (this.shipped && (!this.lesson || this.lesson === this.#fetched)) void this.#fetch(this.shipped);
+    }
     if (changed.has('lesson')) this.#stage.setLesson(changed.get('lesson') as Lesson | null | undefined);
     this.#stage.join();
     if (this.#show.marking) void this.#fetchMap();
@@ -188,8 +193,10 @@ export class PulseLesson extends LitElement {
     try {
       if (!SHIPPED_LESSON_IDS.includes(id as ShippedLessonId)) throw new RangeError(`no lesson "${id}"`);
       const lesson = await shippedLesson(id as ShippedLessonId);
-      if (this.shipped === id) this.lesson = lesson;
+      if (this.shipped === id) this.lesson = this.#fetched = lesson;
     } catch {
+      if (this.shipped !== id) return;
+      if (this.lesson === this.#fetched) this.lesson = null;
       this.failed = true;
     }
   }

@@ -17,7 +17,6 @@ import {
   perform,
   type PracticeActId,
   type PracticeAnswer,
-  type Presentation,
   presentationOf,
   recordKnown,
   resultOf,
@@ -42,7 +41,14 @@ import { figureStyles } from '../pulse-map/figure/styles.js';
 import { renderAnswering } from './answering.js';
 import { PracticeChangeEvent } from './events.js';
 import { actFor, foundList, renderExamining, type Tool } from './examining.js';
-import { NO_VOTE, renderExaminer, renderPresentation, renderVote, type Vote } from './extras.js';
+import {
+  type CheckedPresentation,
+  NO_VOTE,
+  renderExaminer,
+  renderPresentation,
+  renderVote,
+  type Vote,
+} from './extras.js';
 import { type MapView, mapKey, placeOf, renderTools } from './hand.js';
 import { KeptResults } from './kept.js';
 import { progressStyles, renderProgress } from './progress.js';
@@ -106,7 +112,8 @@ export class PulsePractice extends LitElement {
   @state() private setup: Setup = setupOf();
   @state() private vote: Vote = NO_VOTE;
   @state() private told = '';
-  @state() private read: Presentation | undefined;
+  /** A presentation that was checked, with its text as it was then. */
+  @state() private read: CheckedPresentation | undefined;
   readonly #kept = new KeptResults(this);
   readonly #language = new LanguageController(this);
   readonly #width = new WidthController(this, BESIDE);
@@ -170,8 +177,8 @@ export class PulsePractice extends LitElement {
     if (!this.round || this.answered) return;
     this.round = perform(this.round, id);
     this.last = id;
-    this.open =
-      place ?? (placeFromKey(id.replace(/^\S+ /, '')) ? (id.replace(/^\S+ /, '') as PlaceKey) : undefined);
+    const at = place ?? id.replace(/^\S+ /, '');
+    this.open = placeFromKey(at) && (at as PlaceKey);
     this.#tell();
   }
 
@@ -364,7 +371,7 @@ export class PulsePractice extends LitElement {
         check: () => {
           const base = speech.tag.toLowerCase().split('-')[0];
           const language = LANGUAGES.find(({ tag }) => tag === base)?.tag ?? 'en';
-          this.read = presentationOf(patient, round, this.told, language);
+          this.read = { of: this.told, ...presentationOf(patient, round, this.told, language) };
         },
       })}
       ${renderVote(this.vote, sheet, speech, (next) => (this.vote = next))} ${this.#progress(speech)}`;

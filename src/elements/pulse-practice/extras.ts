@@ -24,10 +24,15 @@ function valueSaid(value: PresentedFinding['said'], part: 'pulses' | 'bruits', {
   return part === 'pulses' ? grades[value as keyof typeof grades] : bruits[value as keyof typeof bruits];
 }
 
+/** What was made of a presentation, with the text that it was made of: spans of it lie elsewhere in any other. */
+export interface CheckedPresentation extends Presentation {
+  readonly of: string;
+}
+
 /** The field for a presentation, and what was made of it. */
 export function renderPresentation(
   text: string,
-  read: Presentation | undefined,
+  read: CheckedPresentation | undefined,
   speech: Speech,
   on: { readonly type: (text: string) => void; readonly check: () => void },
 ): TemplateResult {
@@ -75,7 +80,7 @@ export function renderPresentation(
               ${
                 read.reading.unread.length
                   ? html`<p class="hint">
-                      ${words.unread}: ${quotesOf(text, read.reading.unread).join(', ')}
+                      ${words.unread}: ${quotesOf(read.of, read.reading.unread).join(', ')}
                     </p>`
                   : nothing
               }`

@@ -122,6 +122,14 @@ describe('<limb-report>', () => {
       expect(text(element)).to.not.match(/undefined|\[object/);
     });
 
+  it('underlines every pressure an index was worked out from, that of the arm too', async () => {
+    const element = await show(chronic);
+    const used = [...element.shadowRoot!.querySelectorAll('td.used')].map((cell) =>
+      squeezed(cell.closest('tr')!.querySelector('th')),
+    );
+    expect(used).to.deep.equal(['Arm', 'Dorsalis pedis', 'Great toe', 'Great toe']);
+  });
+
   it('passes axe', async function () {
     // Two whole reports.
     this.timeout(120_000);

@@ -113,6 +113,22 @@ describe('a lesson', () => {
     expect(screen.shadowRoot!.textContent).not.to.include('Let the room say it first');
   });
 
+  it('shows another shipped lesson when asked for it, also after one that does not exist', async () => {
+    const element = await fixture<PulseLesson>(html`<pulse-lesson shipped="embolus-groin"></pulse-lesson>`);
+    const shows = (id: string | undefined) => until(() => element.lesson?.id === id, `the lesson ${id}`);
+    await shows('embolus-groin');
+    element.shipped = 'subclavian-steal';
+    await shows('subclavian-steal');
+    element.shipped = 'no-such-lesson';
+    await shows(undefined);
+    const refused = () => element.shadowRoot!.textContent!.includes('could not be fetched');
+    await until(refused, 'the refusal');
+    element.shipped = 'embolus-groin';
+    await shows('embolus-groin');
+    await element.updateComplete;
+    expect(refused()).to.equal(false);
+  });
+
   it('jumps to a step by its name', async () => {
     const { screen } = await room(await shippedLesson('superficial-femoral'));
     await press('o');

@@ -225,6 +225,24 @@ describe('a patient to practise on', () => {
     expect(verdicts).to.deep.equal(['right', 'claimed']);
   }).timeout(120_000);
 
+  it('goes on quoting what it did not understand while the presentation is changed', async () => {
+    const element = await met();
+    await answered(element);
+    const field = find<HTMLTextAreaElement>(element, 'textarea');
+    field.focus();
+    await type('qwertz');
+    await touched(element, find(element, '[data-do="check"]'));
+    const quoted = () =>
+      [...element.shadowRoot!.querySelectorAll('[role=status] .hint')].at(-1)?.textContent.trim();
+    const before = quoted();
+    expect(before).to.include('qwertz');
+    field.focus();
+    field.setSelectionRange(0, 0);
+    await type('and ');
+    await element.updateComplete;
+    expect(quoted()).to.equal(before);
+  }).timeout(120_000);
+
   it('counts the hands of a room from one line, and marks the right choice after the answer only', async () => {
     const element = await met();
     const vote = find<HTMLDetailsElement>(element, '.vote');
