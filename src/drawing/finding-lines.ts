@@ -88,18 +88,26 @@ function fill(
   return lines;
 }
 
-/** As many phrases of a finding as fit: below the name, else from its line on. */
+/** As many phrases of a finding as fit: below the name, else from its line on, else below it across the label's own leader. */
 function placed(
   label: PlacedLabel,
   finding: string,
   taken: readonly Box[],
+  leaders: readonly (Box | undefined)[],
+  own: number,
   frame: FindingFrame,
 ): PlacedFinding {
   const phrases = finding.split(BETWEEN);
+  const across = [...taken, ...leaders.filter((box, i): box is Box => box !== undefined && i !== own)];
+  const leader = leaders[own];
+  const clear = leader ? [...across, leader] : across;
   for (let count = phrases.length; count >= 0; count--) {
     const full = count === phrases.length;
     const text = phrases.slice(0, count).join(BETWEEN) + (full ? '' : CUT);
-    const lines = fill(label, text, 1, taken, frame) ?? fill(label, text, 0, taken, frame);
+    const lines =
+      fill(label, text, 1, clear, frame) ??
+      fill(label, text, 0, clear, frame) ??
+      (leader && fill(label, text, 1, across, frame));
     if (lines) return { lines, full };
   }
   return { lines: [], full: false };
@@ -110,11 +118,10 @@ export const untoldIn = (findings: ReadonlyMap<PlaceKey, PlacedFinding>): PlaceK
   [...findings].flatMap(([key, { full }]) => (full ? [] : [key]));
 
 /** A leader that stands upright at its site, as a thin box. */
-function uprightBoxes({ leader }: PlacedLabel): Box[] {
-  const [from, to] = leader;
-  if (!from || !to || from[0] !== to[0]) return [];
+function uprightBox({ leader: [from, to] }: PlacedLabel): Box | undefined {
+  if (!from || !to || from[0] !== to[0]) return undefined;
   const [left, right] = [from[0] - AIR, from[0] + AIR];
-  return [{ left, right, top: Math.min(from[1], to[1]), bottom: Math.max(from[1], to[1]) }];
+  return { left, right, top: Math.min(from[1], to[1]), bottom: Math.max(from[1], to[1]) };
 }
 
 /**
@@ -130,13 +137,13 @@ export function findingLines(
     ...(frame.kept ?? []),
     ...sites.map(({ x, y }) => ({ left: x - GLYPH, right: x + GLYPH, top: y - GLYPH, bottom: y + GLYPH })),
     ...labels.map((label) => lineBox(label, label.width)),
-    ...labels.flatMap(uprightBoxes),
   ];
+  const leaders = labels.map(uprightBox);
   const result = new Map<PlaceKey, PlacedFinding>();
-  for (const label of labels) {
+  for (const [own, label] of labels.entries()) {
     const finding = frame.findingOf(label.place);
     if (!finding) continue;
-    const found = placed(label, finding, taken, frame);
+    const found = placed(label, finding, taken, leaders, own, frame);
     for (const { text, x, y } of found.lines)
       taken.push(lineBox({ x, y, anchor: label.anchor }, frame.findingWidth(text)));
     result.set(placeKey(label.place), found);

@@ -184,7 +184,7 @@ export const mapStyles = css`
     rotate: calc(var(--_way) * 45deg);
   }
   .view-choice {
-    max-inline-size: 190px;
+    max-inline-size: max(190px, 30cqi - 300px);
     text-overflow: ellipsis;
   }
   .also .fields {

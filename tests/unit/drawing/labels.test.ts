@@ -122,6 +122,23 @@ describe('findingLines', () => {
     expect(one(340, 'was systolic bruit', 142)).toMatchObject({ lines: [[1, '…']], full: false });
   });
 
+  it('runs across the leader of its own label only where nothing else is left', () => {
+    const upright = (x: number): PlacedLabel => ({
+      ...label('left femoral', x, 100),
+      leader: [
+        [x + 20, 160],
+        [x + 20, 112],
+      ],
+    });
+    const rows = (x: number, text: string) =>
+      said(
+        findingLines([upright(x)], NO_SITES, frame({ 'left femoral': text })).get('left femoral'),
+        upright(x),
+      );
+    expect(rows(200, 'absent')).toEqual([[0, 'absent']]);
+    expect(rows(330, 'absent')).toEqual([[1, 'absent']]);
+  });
+
   it('says nothing where not even that has room, and that it is not in full', () => {
     expect(one(365, 'absent', 114)).toEqual({ lines: [], full: false, x: [] });
   });
