@@ -16,11 +16,6 @@ export const stagingStyles = css`
   h3 {
     margin-block-end: 8px;
   }
-  .verdict {
-    font-size: calc(16 * var(--_text));
-    line-height: calc(22 * var(--_text));
-    font-weight: 600;
-  }
   .stage {
     display: flex;
     flex-wrap: wrap;

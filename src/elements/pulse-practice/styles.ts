@@ -331,9 +331,6 @@ export const practiceStyles = css`
     justify-items: start;
     padding-block-end: 12px;
   }
-  .wait {
-    padding: 20px;
-  }
   .examiner {
     padding: 20px;
   }

@@ -2,7 +2,7 @@
 
 const BEYOND = 'cannot be driven here: ';
 
-/** By engine: what tests ask for, and what is missing for it. The documentation page of browsers shows this table. */
+/** By engine: what tests ask for, and what is missing for it. DEVELOPERS.md shows this table. */
 export const LIMITS = {
   firefox: {
     'swipe that scrolls': 'touches of input.performActions reach the page alone, not what scrolls it',
