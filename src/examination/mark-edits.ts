@@ -8,30 +8,14 @@ import {
   plateOf,
   plateRegionsOf,
   type PlateView,
-  regionsOf,
-  type SkinName,
   type SurfacePoint,
 } from '../anatomy/index.js';
 import { checkedText, checkedWord, compact, withFields } from './finish.js';
+import { figureRegions, once } from './mark-names.js';
 import { skinMarks } from './queries.js';
 import type { Patch } from './types/common.js';
 import { fewestPoints, type Mark, MARK_FORMS, MARK_KINDS, MOST_MARKS, MOST_POINTS } from './types/marks.js';
 import type { Examination } from './types/record.js';
-
-type Placed = Readonly<Pick<Mark, 'kind' | 'points' | 'on'>>;
-
-/** The same derivation of a mark, made once for each: a mark is replaced, never changed. */
-function once(derive: (mark: Placed) => readonly SkinName[]): typeof derive {
-  const known = new WeakMap<object, readonly SkinName[]>();
-  return (mark) => {
-    const names = known.get(mark) ?? derive(mark);
-    known.set(mark, names);
-    return names;
-  };
-}
-
-/** What a mark covers on the whole figure, wherever it was drawn, largest share first; empty when it lies off the skin. */
-export const figureRegions = once(({ kind, points }) => regionsOf(points, MARK_FORMS[kind]));
 
 /** What a mark covers, largest share first; empty when it lies off the skin. One drawn on a plate is named by the areas of the plate. */
 export const markRegions = once((mark) =>
