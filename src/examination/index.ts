@@ -10,7 +10,7 @@ export * from './inspection-edits.js';
 export { copyJson, DEEPEST, MOST_VALUES } from './json.js';
 export { unknownIn } from './known-fields.js';
 export * from './mark-edits.js';
-export { figureRegions } from './mark-names.js';
+export * from './mark-names.js';
 export * from './parse.js';
 export * from './patch.js';
 export * from './normals.js';

@@ -11,14 +11,15 @@ import {
   type SurfacePoint,
 } from '../anatomy/index.js';
 import { checkedText, checkedWord, compact, withFields } from './finish.js';
-import { figureRegions, once } from './mark-names.js';
+import { figureRegions } from './mark-names.js';
+import { once } from './once.js';
 import { skinMarks } from './queries.js';
 import type { Patch } from './types/common.js';
 import { fewestPoints, type Mark, MARK_FORMS, MARK_KINDS, MOST_MARKS, MOST_POINTS } from './types/marks.js';
 import type { Examination } from './types/record.js';
 
 /** What a mark covers, largest share first; empty when it lies off the skin. One drawn on a plate is named by the areas of the plate. */
-export const markRegions = once((mark) =>
+export const markRegions = once((mark: Readonly<Pick<Mark, 'kind' | 'points' | 'on'>>) =>
   mark.on ? plateRegionsOf(mark.on.plate, mark.on.points, MARK_FORMS[mark.kind]) : figureRegions(mark),
 );
 
