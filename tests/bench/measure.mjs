@@ -60,7 +60,7 @@ export async function taps({ tab }, name) {
     if (key) keys.push(key);
     if (key) await tab.keyboard.press(key);
     else await tab.mouse.click(...point);
-    const ms = await tab.evaluate(() => bench.latency());
+    const ms = await tab.evaluate((was) => bench.latency(() => bench.state() === was), before);
     const after = await tab.evaluate(() => bench.state());
     must(after !== before, `${name}, ${kind} ${i}`);
     before = after;

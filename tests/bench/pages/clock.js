@@ -16,15 +16,24 @@ export function painted() {
 }
 
 let awaited;
+let happened;
 
 /** Starts to wait for one event; `latency` then tells the ms from its hardware time to the painted frame. */
 export function arm(type) {
   awaited = new Promise((done) => {
-    const listener = (event) => void painted().then((at) => done(at - event.timeStamp));
+    const listener = (event) => {
+      happened = event.timeStamp;
+      void painted().then((at) => done(at - event.timeStamp));
+    };
     addEventListener(type, listener, { capture: true, once: true });
   });
 }
 
-export function latency() {
-  return awaited;
+/**
+ * @param undone whether the effect is still missing: an act that comes before its code is done once that is there, and counts until then
+ */
+export async function latency(undone = () => false) {
+  let ms = await awaited;
+  for (let frame = 0; frame < 100 && undone(); frame++) ms = (await painted()) - happened;
+  return ms;
 }
