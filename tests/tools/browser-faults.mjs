@@ -168,7 +168,8 @@ const FAULTS = {
     }
     closeSync(file);
     // The database writes into room it has already, until that is used up.
-    for (let told = false, more = 0; !told && more < 500; more += 1) {
+    const end = Date.now() + WAIT.timeout;
+    for (let told = false, more = 0; !told && Date.now() < end; more += 1) {
       await page.$eval(
         '#field-story',
         (story, text) => {
