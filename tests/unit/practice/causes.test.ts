@@ -148,9 +148,10 @@ describe('an answer', () => {
     expect(result.causeNamed).toBe('thrombosis');
     expect(result.causes).toEqual(rightAnswer(truthOf(patient)).causes);
     expect(result.open).toEqual(expect.arrayContaining(['level', 'stage', 'urgency', 'first']));
+    // No field of this one holds a comma or a quotation mark.
     const [heading, row] = resultsCSV([result])
       .split('\r\n')
-      .map((line) => line.split(','));
+      .map((line) => line.split(',').map((field) => field.replace(/^"(.*)"$/, '$1')));
     const at = (name: string): string | undefined => row![heading!.indexOf(name)];
     expect(at('cause named')).toBe('thrombosis');
     expect(at('causes that fit')).toBe(result.causes!.join('; '));
