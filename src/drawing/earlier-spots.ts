@@ -1,4 +1,5 @@
 import { type PlaceKey, placeKey } from '../anatomy/index.js';
+import { boxOfLine } from './box.js';
 import { GLYPH_SIZE } from './glyphs.js';
 import { NAME_LINE } from './labels.js';
 import type { Layout } from './layout.js';
@@ -24,9 +25,9 @@ export function earlierSpots(layout: Layout): ReadonlyMap<PlaceKey, string> {
   // Everything is compared at the usual size of a glyph.
   const middles = layout.sites.map(({ x, y }) => [x / layout.glyphScale, y / layout.glyphScale, SITE]);
   const taken = [...middles];
-  const names = layout.labels.map(({ x, y, width, anchor }) => {
-    const left = anchor === 'start' ? x : x - width;
-    return [left, y - NAME_LINE / 2, left + width, y + NAME_LINE / 2].map((px) => px / layout.glyphScale);
+  const names = layout.labels.map((label) => {
+    const { left, top, right, bottom } = boxOfLine(label, label.width, NAME_LINE);
+    return [left, top, right, bottom].map((px) => px / layout.glyphScale);
   });
   const onName = (x: number, y: number): boolean =>
     names.some(

@@ -1,4 +1,4 @@
-import type { Box } from './box.js';
+import { type Box, boxOfLine } from './box.js';
 import { type Place, type PlaceKey, placeKey } from '../anatomy/index.js';
 import type { PlacedLabel, PlacedSite } from './labels.js';
 
@@ -38,10 +38,8 @@ export interface FindingFrame {
   readonly kept?: readonly Box[];
 }
 
-function lineBox({ x, y, anchor }: Pick<PlacedLabel, 'x' | 'y' | 'anchor'>, width: number): Box {
-  const [left, right] = anchor === 'start' ? [x, x + width] : [x - width, x];
-  return { left, right, top: y - FINDING_STEP / 2, bottom: y + FINDING_STEP / 2 };
-}
+const lineBox = (line: Pick<PlacedLabel, 'x' | 'y' | 'anchor'>, width: number): Box =>
+  boxOfLine(line, width, FINDING_STEP);
 
 /** The line of a label at a row: on that of the name, row 0, beyond the name. */
 function lineAt({ x, y, anchor, width }: PlacedLabel, row: number) {

@@ -1,5 +1,5 @@
 import type { Chart } from './chart.js';
-import { type Box, meet } from './box.js';
+import { type Box, boxOfLine, meet } from './box.js';
 import type { LesionMark } from './flow.js';
 import type { Point } from './geometry.js';
 import { GLYPH_SIZE } from './glyphs.js';
@@ -34,27 +34,14 @@ const AWAY = { most: 60, step: 11 };
 /** Room that a number takes, in px. */
 const NUMBER = { width: 36, height: 18 };
 
-function boxOf({ x, y, anchor }: NumberSpot): Box {
-  const left = anchor === 'start' ? x : x - NUMBER.width;
-  return { left, right: left + NUMBER.width, top: y - NUMBER.height / 2, bottom: y + NUMBER.height / 2 };
-}
-
 /** Where the names of sites stand, and what was found there. */
 function labelBoxes({ labels, findings }: Layout): Box[] {
-  return labels.flatMap(({ key, x, y, anchor, width }) =>
-    [
-      { x, y, width },
-      ...(findings.get(key)?.lines ?? []).map((line) => ({ ...line, width: findingWidth(line.text) })),
-    ].map((line) => {
-      const left = anchor === 'start' ? line.x : line.x - line.width;
-      return {
-        left,
-        right: left + line.width,
-        top: line.y - NAME_LINE / 2,
-        bottom: line.y + NAME_LINE / 2,
-      };
-    }),
-  );
+  return labels.flatMap((label) => [
+    boxOfLine(label, label.width, NAME_LINE),
+    ...(findings.get(label.key)?.lines ?? []).map((line) =>
+      boxOfLine({ ...line, anchor: label.anchor }, findingWidth(line.text), NAME_LINE),
+    ),
+  ]);
 }
 
 function distance({ left, right, top, bottom }: Box, x: number, y: number): number {
@@ -157,7 +144,7 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
   const taken = labelBoxes(layout);
   const disc = (GLYPH_SIZE.map / 2) * glyphScale;
   const free = (spot: NumberSpot): boolean => {
-    const box = boxOf(spot);
+    const box = boxOfLine(spot, NUMBER.width, NUMBER.height);
     return (
       box.left >= 0 &&
       box.right <= width &&
@@ -188,7 +175,7 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
   return all.map(({ mark, ridges }, i) => {
     const paths = outlines[i] as Point[][];
     const spot = mark.strength === undefined ? undefined : freeSpot(ridges);
-    if (spot) taken.push(boxOf(spot));
+    if (spot) taken.push(boxOfLine(spot, NUMBER.width, NUMBER.height));
     return {
       mark,
       outline: paths.map((path) => `M${line(path)}Z`).join(''),
