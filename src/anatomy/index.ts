@@ -3,6 +3,7 @@ export * from './figure-box.js';
 export * from './levels.js';
 export * from './limbs.js';
 export * from './named-pieces.js';
+export type { MarkForm } from './naming.js';
 export * from './pieces.js';
 export * from './plate-regions.js';
 export * from './plate-surface.js';

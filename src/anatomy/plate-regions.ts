@@ -1,24 +1,16 @@
-import { givenPoint, onward, sheetAt } from './plate-surface.js';
+import { COVERED, type MarkForm, namedTogether, ONE_THIRD, SHAPE, SHARE, tenth, THIRDS } from './naming.js';
+import { fromGiven, givenPoint, onward, sheetAt } from './plate-surface.js';
 import { SHEETS, type Zone } from './plate-zones.js';
 import { PLATE_BOXES, plateOf, type PlateView } from './plates.js';
-import { alongLine, areaOf, contains, fromStretch, type MarkForm, withinArea } from './regions.js';
+import { alongLine, areaOf, contains, fromStretch, withinArea } from './regions.js';
 import { type Side, SIDES } from './sides.js';
 import type { SkinName } from './skin-name.js';
 import type { SurfacePoint } from './surface.js';
 
 /** How far off every named area a point still belongs to the nearest, in units of a plate. */
 const NEAR_SKIN = 60;
-/** As on the figure: the share of a mark that names an area, and the share of an area that a mark covers. */
-const SHARE = 0.2;
-const COVERED = 0.5;
-/** A mark that covers more of a long area than this is not assigned to a third. */
-const ONE_THIRD = 0.6;
 /** Units between samples of a line, at most. */
 const STEP = 12;
-/** From this many of a row on, they are named together. */
-const TOGETHER = 3;
-/** The share of an area that the mark covers which is made from a list. */
-const SHAPE = 0.62;
 
 const AREAS = new WeakMap<Zone, number>();
 
@@ -47,6 +39,8 @@ interface Tally {
   readonly zone: Zone;
   readonly side: Side;
   readonly name: SkinName['region'];
+  /** Its area in square units. */
+  readonly size: number;
   count: number;
   readonly heights: number[];
 }
@@ -58,14 +52,12 @@ function tally(view: PlateView, samples: readonly SurfacePoint[]): Tally[] {
     const zone = zoneAt(view, at);
     if (!zone) continue;
     let one = found.find((other) => other.zone === zone && other.side === side);
-    if (!one) found.push((one = { zone, side, name: zone.name, count: 0, heights: [] }));
+    if (!one) found.push((one = { zone, side, name: zone.name, size: sizeOf(zone), count: 0, heights: [] }));
     one.count++;
     one.heights.push(at[1]);
   }
   return found;
 }
-
-const THIRDS = ['upper', 'mid', 'lower'] as const;
 
 function thirdOf({ zone: { long, shape, third }, heights }: Tally): SkinName['third'] {
   if (!long) return third;
@@ -82,14 +74,15 @@ function named(one: Tally): SkinName {
   return { region: name, side, ...(third && { third }), ...(zone.face && { face: zone.face }) };
 }
 
-/** Merges three or more toes, fingers or heads of metatarsal bones. */
+/** Merges toes, fingers or heads of metatarsal bones that are named together. */
 function together(all: readonly Tally[]): Tally[] {
   return all.flatMap((one) => {
     const { row } = one.zone;
     const same = all.filter(({ zone, side }) => row && zone.row === row && side === one.side);
-    if (!row || same.length < TOGETHER) return [one];
+    if (!row || !namedTogether(same)) return [one];
     if (same[0] !== one) return [];
-    return [{ ...one, name: row, count: same.reduce((sum, { count }) => sum + count, 0) }];
+    const sum = (of: (tally: Tally) => number): number => same.reduce((total, other) => total + of(other), 0);
+    return [{ ...one, name: row, count: sum(({ count }) => count), size: sum(({ size }) => size) }];
   });
 }
 
@@ -101,12 +94,11 @@ function together(all: readonly Tally[]): Tally[] {
 export function plateRegionsOf(view: PlateView, points: readonly SurfacePoint[], form: MarkForm): SkinName[] {
   const { samples, each } =
     form === 'area' ? withinArea(points) : { samples: alongLine(points, STEP), each: 0 };
-  const all = tally(view, samples);
+  const all = together(tally(view, samples));
   const total = all.reduce((sum, { count }) => sum + count, 0);
-  const kept = all
-    .filter(({ zone, count }) => count >= SHARE * total || count * each >= COVERED * sizeOf(zone))
-    .sort((a, b) => b.count - a.count);
-  return together(kept)
+  return all
+    .filter(({ size, count }) => count >= SHARE * total || count * each >= COVERED * size)
+    .sort((a, b) => b.count - a.count)
     .filter((one, i, list) => form !== 'across' || list.findIndex(({ side }) => side === one.side) === i)
     .map(named);
 }
@@ -122,18 +114,17 @@ export interface PlatePlace {
 /** The named areas of a plate, of each limb it shows. */
 export function platePlaces(view: PlateView): PlatePlace[] {
   const { name, side: only } = plateOf(view);
-  const [width, height] = PLATE_BOXES[name];
+  const [, height] = PLATE_BOXES[name];
   return (only === 'midline' ? SIDES : [only]).flatMap((side) =>
     SHEETS[name].flatMap(({ zones }) =>
       zones.map((zone): PlatePlace => {
-        const given = (name === 'legs-behind') === (side === 'right');
         const { name: region, face, third } = zone;
         return {
           view,
           name: { region, side, ...(third && { third }), ...(face && { face }) },
           shape: zone.shape.map(([x, y]) => {
             const within = Math.min(height, Math.max(0, y));
-            return given ? [x, within] : [width - x, within];
+            return fromGiven(name, side, [x, within]);
           }),
         };
       }),
@@ -158,8 +149,6 @@ function chord(
   });
   return [Math.max(...cuts.filter((t) => t <= 0)), Math.min(...cuts.filter((t) => t >= 0))];
 }
-
-const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** The default mark for an area chosen from a list: most of it, a line across its middle, or one along it. In units of the plate. */
 export function platePlaceShape({ view, shape }: PlatePlace, form: MarkForm): SurfacePoint[] {

@@ -15,19 +15,16 @@ export interface GivenPoint {
   readonly at: SurfacePoint;
 }
 
-/** The side of the body whose points stand in the tables as they are. */
-function isGiven(name: PlateName, side: Side): boolean {
-  return (name === 'legs-behind') === (side === 'right');
-}
-
-function flip(name: PlateName, side: Side, [x, y]: SurfacePoint): SurfacePoint {
-  return isGiven(name, side) ? [x, y] : [PLATE_BOXES[name][0] - x, y];
+/** A given point as it lies on a side of a plate, and the other way round: the tables hold one side of the body. */
+export function fromGiven(name: PlateName, side: Side, [x, y]: SurfacePoint): SurfacePoint {
+  const asGiven = (name === 'legs-behind') === (side === 'right');
+  return asGiven ? [x, y] : [PLATE_BOXES[name][0] - x, y];
 }
 
 export function givenPoint(view: PlateView, point: SurfacePoint): GivenPoint {
   const { name, side } = plateOf(view);
   const of = side !== 'midline' ? side : point[0] < PLATE_BOXES[name][0] / 2 ? 'left' : 'right';
-  return { side: of, at: flip(name, of, point) };
+  return { side: of, at: fromGiven(name, of, point) };
 }
 
 /** The drawing of a plate that a given point lies on. */
@@ -92,7 +89,11 @@ function faceOf(view: PlateView | undefined): 'front' | 'back' | 'sole' {
 
 function toPlate(view: PlateView, sheet: Sheet, point: SurfacePoint): SurfacePoint {
   const side = sideOfPoint(point);
-  return flip(plateOf(view).name, side, moved(sheet, side === 'left' ? point : mirrorPoint(point), true));
+  return fromGiven(
+    plateOf(view).name,
+    side,
+    moved(sheet, side === 'left' ? point : mirrorPoint(point), true),
+  );
 }
 
 /**

@@ -1,4 +1,5 @@
 import { AXIS } from './figure-box.js';
+import { COVERED, type MarkForm, namedTogether, ONE_THIRD, SHAPE, SHARE, tenth, THIRDS } from './naming.js';
 import type { Laterality } from './sides.js';
 import type { SkinName } from './skin-name.js';
 import {
@@ -12,20 +13,12 @@ import {
   type SurfacePoint,
 } from './surface.js';
 
-/** How a mark lies on the skin: over an area, along a line, or across a limb at one level. */
-export type MarkForm = 'area' | 'along' | 'across';
-
 /** Maximum distance of a point from the skin, in figure units. */
 const NEAR_SKIN = 24;
-/** A region is named when it holds at least SHARE of the mark, or the mark covers at least COVERED of it. */
-const SHARE = 0.2;
-const COVERED = 0.5;
 /** Above this number the regions of one limb are named by the first and the last. */
 const MOST_NAMES = 3;
 /** Points with a mean distance below this are in the midline, in figure units. */
 const MIDLINE = 20;
-/** A mark that covers more of a long region than this is not assigned to a third. */
-const ONE_THIRD = 0.6;
 /** Samples along the longer edge of an area, and figure units between samples of a line, at most. */
 const GRID = 16;
 const STEP = 4;
@@ -223,7 +216,7 @@ function tally(samples: readonly SurfacePoint[], form: MarkForm): Tally[] {
   return all;
 }
 
-/** Merges three or more toes into "toes", and fingers likewise. */
+/** Merges toes that are named together into "toes", and fingers likewise. */
 function mergeDigits(all: readonly Tally[]): Tally[] {
   const rows = new Map<string, Tally[]>();
   for (const one of all) {
@@ -232,12 +225,10 @@ function mergeDigits(all: readonly Tally[]): Tally[] {
   }
   return [...rows.values()].flatMap((digits) => {
     const region = SKIN_REGIONS[digits[0]?.region as SkinRegionId].row;
-    if (!region || digits.length < 3) return digits;
+    if (!region || !namedTogether(digits)) return digits;
     return [digits.reduce((a, b) => ({ ...a, region, count: a.count + b.count, size: a.size + b.size }))];
   });
 }
-
-const THIRDS = ['upper', 'mid', 'lower'] as const;
 
 function named({ region, side, along }: Tally): SkinName {
   const long = region in SKIN_REGIONS && SKIN_REGIONS[region as SkinRegionId].long;
@@ -283,8 +274,6 @@ export function regionsOf(points: readonly SurfacePoint[], form: MarkForm): Skin
   });
 }
 
-const SHAPE = 0.62;
-
 /**
  * The default mark for a region chosen from a list: most of the region, a line across its middle, or one along it.
  * @returns points in figure units
@@ -298,7 +287,7 @@ export function regionShape(place: SkinPlace, form: MarkForm): SurfacePoint[] {
       : strip;
   const on = ([x, y]: SurfacePoint): SurfacePoint => {
     const [px, py] = place.side === 'right' ? mirrorPoint([x, y]) : [x, y];
-    return [Math.round(px * 10) / 10, Math.round(py * 10) / 10];
+    return [tenth(px), tenth(py)];
   };
   if (form === 'along') {
     const [a, b] = regionAxis({ ...place, side: place.side === 'midline' ? place.side : 'left' });

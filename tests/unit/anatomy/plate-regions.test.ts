@@ -117,6 +117,42 @@ describe('the named areas of the plates', () => {
     });
   });
 
+  it.each([
+    ['left-foot', '160 718 238 717 277 700 312 672 360 636'],
+    ['left-sole', '345 130 480 120 543 149 598 193 675 262'],
+  ] as const)('call a line across all toes of the %s "toes", as the whole figure does', (view, text) => {
+    const numbers = text.split(' ').map(Number);
+    const line = Array.from({ length: 5 }, (_, i) =>
+      numbers.slice(2 * i, 2 * i + 2),
+    ) as unknown as SurfacePoint[];
+    for (const form of ['across', 'along'] as const) {
+      expect(plateRegionsOf(view, line, form)).toMatchObject([{ region: 'toes', side: 'left' }]);
+      expect(regionsOf(onFigure(view, line), form)).toMatchObject([{ region: 'toes', side: 'left' }]);
+    }
+  });
+
+  it('call the heads of all metatarsal bones the forefoot', () => {
+    const heads = platePlaces('left-sole').filter(({ name }) => name.region.startsWith('met-head'));
+    const line = heads.map(({ shape }) => shape[0] as SurfacePoint);
+    expect(plateRegionsOf('left-sole', line, 'across')).toMatchObject([{ region: 'forefoot' }]);
+  });
+
+  it('name the one toe of a sore that only touches its neighbours', () => {
+    const sore: SurfacePoint[] = [
+      [442, 120],
+      [460, 80],
+      [500, 80],
+      [516, 140],
+      [500, 165],
+      [460, 165],
+    ];
+    for (const names of [
+      plateRegionsOf('left-sole', sore, 'area'),
+      regionsOf(onFigure('left-sole', sore), 'area'),
+    ])
+      expect(names).toMatchObject([{ region: 'second-toe' }]);
+  });
+
   it('give a line across a limb one name', () => {
     expect(
       plateRegionsOf(
