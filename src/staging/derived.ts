@@ -48,6 +48,7 @@ export const NOTE_CODES = [
   'both-arms',
   'not-atherosclerotic',
   'diabetes-ankle',
+  'diabetes-unasked',
   'worse-counts',
   'at-70',
   'one-sign-only',

@@ -200,6 +200,8 @@ export function ischaemiaGrade(
         'both-arms' as const,
       ),
       ...given(diabetic && !incompressible, 'diabetes-ankle' as const),
+      // Unanswered is not "no": the grade stands, and it is said what it rests on.
+      ...given(context?.diabetes === undefined && !incompressible && worse < 3, 'diabetes-unasked' as const),
     ],
   });
 }

@@ -71,6 +71,8 @@ export const plainStaging: Otherwise<StagingTable> = {
       'Beide Armarterien können verengt sein: Der Vergleich kann zu hoch ausfallen, die Stufe schlechter sein.',
     'diabetes-ankle':
       'Bei Diabetes kann der Druck am Knöchel zu hoch ausfallen: Die Stufe kann schlechter sein.',
+    'diabetes-unasked':
+      'Ob ein Diabetes besteht, ist nicht festgehalten: Dann kann die Stufe schlechter sein und muss der Druck an der Zehe gemessen werden.',
     'not-atherosclerotic':
       'Die Gefahr für Arm oder Bein ist für verkalkte Schlagadern festgelegt; als Ursache ist eine andere Krankheit erfasst.',
     'worse-counts':

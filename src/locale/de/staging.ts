@@ -77,6 +77,8 @@ const trade: StagingTable = {
     'one-incompressible': 'Eine Knöchelarterie ist nicht komprimierbar: Der Grad kann schlechter sein.',
     'diabetes-ankle':
       'Bei Diabetes kann der Knöchelarteriendruck zu hoch ausfallen: Der Grad kann schlechter sein.',
+    'diabetes-unasked':
+      'Diabetes nicht dokumentiert: Bei Diabetes kann der Grad schlechter sein; dann ist ein Zehendruck nötig.',
     'worse-counts': 'ABI und Knöchelarteriendruck ergeben verschiedene Grade; der schlechtere zählt.',
     'at-70': '70 mmHg ist in zwei Graden gedruckt; die eigene Konvention wählen.',
     'one-sign-only': 'Ein einzelnes Zeichen ist nach diesem Schema noch keine Infektion.',

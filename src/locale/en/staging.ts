@@ -72,6 +72,8 @@ const trade: StagingTable = {
     incompressible: 'Ankle arteries incompressible: grade by toe pressure or TcPO₂.',
     'one-incompressible': 'One ankle artery is incompressible: the grade may be worse.',
     'diabetes-ankle': 'In diabetes the ankle pressure may read too high: the grade may be worse.',
+    'diabetes-unasked':
+      'Diabetes not recorded: with diabetes the grade may be worse and a toe pressure is needed.',
     'worse-counts': 'ABPI and ankle pressure give different grades; the worse counts.',
     'at-70': '70 mmHg is printed in two grades; set the convention you use.',
     'one-sign-only': 'One sign alone does not make an infection by this scheme.',

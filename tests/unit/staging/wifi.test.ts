@@ -192,7 +192,8 @@ describe('ischaemiaGrade, each bound at, just under and just over', () => {
 
   it('the worse of index and ankle pressure counts when they differ', () => {
     const found = grade({ brachial: { right: 90 }, 'dorsalis-pedis': { left: 68 } });
-    expect(found).toMatchObject({ stage: 2, notes: ['worse-counts'] });
+    expect(found.stage).toBe(2);
+    expect(found.notes).toContain('worse-counts');
   });
 
   // Index above 1.3: toe or oxygen pressure instead (from memory).
@@ -250,6 +251,32 @@ describe('infectionGrade', () => {
     [{ deepInfection: true }, [2, 3], ['systemic']],
   ])('%j leaves %j open: what was not stated is not no', (inspection, candidates, missing) => {
     expect(infectionGrade(leg(inspection))).toMatchObject({ candidates, missing });
+  });
+});
+
+describe('ischaemia by the ankle where diabetes was not asked for', () => {
+  const graded = (diabetes: boolean | undefined, index: number): ReturnType<typeof ischaemiaGrade> =>
+    ischaemiaGrade(
+      leg(
+        {},
+        {
+          ...(diabetes !== undefined && { context: { diabetes } }),
+          pressures: { brachial: { left: 120, right: 120 }, 'posterior-tibial': { left: 120 * index } },
+        },
+      ),
+    );
+
+  // The unanswered question is never "no": what the grade rests on is said. Common practice, no source.
+  it.each([0.95, 0.7, 0.5])('the grade of an index of %d stands, and what it rests on is said', (index) => {
+    expect(graded(undefined, index).stage).toBe(graded(false, index).stage);
+    expect(graded(undefined, index).notes).toContain('diabetes-unasked');
+    expect(graded(false, index).notes).not.toContain('diabetes-unasked');
+    expect(graded(true, index).notes).toContain('diabetes-ankle');
+    expect(graded(true, index).notes).not.toContain('diabetes-unasked');
+  });
+
+  it('the worst grade can be no worse, so nothing is said', () => {
+    expect(graded(undefined, 0.3)).toMatchObject({ stage: 3, notes: [] });
   });
 });
 
