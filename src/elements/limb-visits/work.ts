@@ -10,7 +10,8 @@ export type Done = 'seen' | 'more' | 'done';
 
 /** Work in small portions between two paints, so that neither scrolling nor typing waits for it. */
 export class Work {
-  #running = false;
+  /** The run that goes on; one that was stopped is another and ends. */
+  #run: symbol | undefined;
 
   /**
    * @param step does the next thing
@@ -23,28 +24,29 @@ export class Work {
 
   /** Goes on until nothing is left or `stop` is called. */
   async run(): Promise<void> {
-    if (this.#running) return;
-    this.#running = true;
+    if (this.#run) return;
+    const run = (this.#run = Symbol());
+    const on = (): boolean => this.#run === run;
     let told = 0;
     let state: Done = 'more';
     let seen = false;
-    while (this.#running && state !== 'done') {
+    while (on() && state !== 'done') {
       await afterPaint();
       const end = performance.now() + SLICE;
       do {
-        state = this.#running ? this.step() : 'done';
+        state = on() ? this.step() : 'done';
         seen ||= state === 'seen';
       } while (state !== 'done' && performance.now() < end);
       const now = performance.now();
       if (!seen && state !== 'done' && now - told < TOLD) continue;
       told = now;
       seen = false;
-      if (this.#running) this.show();
+      if (on()) this.show();
     }
-    this.#running = false;
+    if (on()) this.#run = undefined;
   }
 
   stop(): void {
-    this.#running = false;
+    this.#run = undefined;
   }
 }
