@@ -7,34 +7,25 @@ import {
   stationsOf,
 } from '../../anatomy/index.js';
 import { type Examination, pulseAt } from '../../examination/index.js';
-import { type ActKind, actsLeft } from './acts.js';
-import {
-  ANSWER_KEYS,
-  type AnswerKey,
-  answerProbabilities,
-  indexOfLargest,
-  levelProbabilities,
-  sortDown,
-} from './answers.js';
+import type { ActKind } from './acts.js';
+import { ANSWER_KEYS, type AnswerKey, answerProbabilities, sortDown } from './answers.js';
 import { notExcluded, settlingQuestion } from './besides.js';
-import { conflictsOf, type Removable, removable, without } from './conflicts.js';
+import { removable, without } from './conflicts.js';
 import { findingsOf } from './evidence.js';
 import { feetOf } from './feet.js';
-import type { Finding, PressureEvidence } from './finding.js';
-import { type Firmness, firmnessOf } from './firmness.js';
+import type { PressureEvidence } from './finding.js';
 import { lazily } from './lazily.js';
 import { marginals } from './marginals.js';
 import { modelOf } from './model.js';
 import { acuteShare } from './onset.js';
-import { onsetGain } from './onset-act.js';
-import { Propagation } from './propagate.js';
-import { propagate, ROOMS } from './propagated.js';
-import { rankActs, withAct } from './rank.js';
+import type { Propagation } from './propagate.js';
+import { propagate } from './propagated.js';
 import type { Answer, Further, LimbDetail, LimbReading, NetworkReading, Story } from './reading-types.js';
 import { mostProbableStory } from './story.js';
 import { occludedOf } from './stretch.js';
 import { TABLES } from './tables.js';
 import { indexOf, isAbove } from './tree.js';
+import { LEFT_OUT, type Tried, tryOut } from './tried.js';
 import { type Cause, CAUSES, type State, STATES, type Tables } from './types.js';
 
 export type * from './reading-types.js';
@@ -51,24 +42,9 @@ export interface NetworkOptions {
   readonly earlier?: Examination;
 }
 
-/** Causes with less of the belief than this are left out where assumptions are tried and acts are ranked. */
-const LEAST_BELIEF = 0.01;
-/** Lighter findings are left out of the evidence. */
-const LIGHTEST = 0.02;
-/** A limb is in question from this probability on that its pulse is weak. */
-const IN_QUESTION = 0.25;
-/** More than what the columns hold that are left out where a stretch is looked for. */
-const LEFT_OUT = 0.02;
 /** A lesion beside the first is told from this probability on. */
 const LEAST_FURTHER = 0.4;
 const MOST_FURTHER = 2;
-/** What an answer needs to be called firm, and fairly firm: fitted so that the cases bear out nine and seven in ten. */
-const FIRM = { probability: 0.8, least: 0.6, flips: 0.3 };
-const FAIRLY = { probability: 0.6, held: 4 };
-
-/** A limb on which hardly anything speaks for a lesion: no assumption was tried on it. */
-const NOT_IN_QUESTION: Firmness = { overturned: [], held: 0, tried: 0, least: 1 };
-
 type Pieces = (NetworkReading & { status: 'read' })['pieces'];
 
 function limbReading(
@@ -118,43 +94,6 @@ function weakEnds(examination: Examination, side: Side, kind: LimbKind): boolean
       return grade === 'absent' || grade === 'reduced';
     })
   );
-}
-
-const logOdds = (p: number): number => Math.log(Math.max(p, 1e-300) / Math.max(1 - p, 1e-300));
-
-const isWeakPulse = ({ id }: Finding): boolean =>
-  id.kind === 'pulse' && (id.grade === 'absent' || id.grade === 'reduced');
-
-/** What each finding says of the first level of each limb; and how likely all others are without it. */
-function evidenceFor(
-  net: Propagation,
-  findings: readonly Removable[],
-  keys: readonly AnswerKey[],
-  firsts: readonly number[],
-): { weights: LimbDetail['evidence'][]; totals: number[] } {
-  const out: { finding: Finding['id']; weight: number }[][] = keys.map(() => []);
-  const scratch = keys.map((key) => new Float64Array(key.levels.length + 1));
-  const oddsOf = (i: number): number => logOdds(levelProbabilities(net, keys[i]!, scratch[i])[firsts[i]!]!);
-  const now = keys.map((_, i) => oddsOf(i));
-  let finding = findings[0]!.finding;
-  const look = (): number => {
-    for (let i = 0; i < keys.length; i++) {
-      const weight = now[i]! - oddsOf(i);
-      if (!(Math.abs(weight) >= LIGHTEST)) continue;
-      const { limb, levels } = keys[i]!;
-      // A weak pulse of the limb that draws belief to another level of its way speaks for a lesion there, not against disease.
-      const elsewhere =
-        weight < 0 && firsts[i]! < levels.length && isWeakPulse(finding) && finding.limbs.includes(limb);
-      if (!elsewhere) out[i]!.push({ finding: finding.id, weight });
-    }
-    return net.total();
-  };
-  const totals = findings.map((one) => {
-    finding = one.finding;
-    return without(net, findings, [one], look);
-  });
-  for (const list of out) list.sort((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
-  return { weights: out, totals };
 }
 
 /** The most probable story with a lesion where each first answer says one begins. */
@@ -227,16 +166,6 @@ function ill(pieces: Pieces, key: PieceKey): number {
   return pieces[key].narrowed + pieces[key].blocked;
 }
 
-function gradeOf(
-  probability: number,
-  { held, tried, least }: Firmness,
-  flips: number,
-): LimbDetail['firm']['grade'] {
-  if (probability >= FIRM.probability && held === tried && least >= FIRM.least && flips < FIRM.flips)
-    return 'firm';
-  return probability >= FAIRLY.probability && held >= FAIRLY.held ? 'fairly-firm' : 'not-firm';
-}
-
 /**
  * Reads an examination by the belief network: exact inference on the tree of arteries, summed over the causes common to the
  * whole patient. Nothing is claimed where nothing was examined.
@@ -280,58 +209,31 @@ export function localise(examination: Examination, options: NetworkOptions = {})
   const reading = lazily(withPieces, 'story', () => storyOf(current(), examined, limbs, withPieces.pieces));
   if (options.detail === 'posterior') return Object.assign(reading, { detail: {}, conflicts: [], next: [] });
 
-  const known = reading.pieces;
-  const told = reading.story;
-  const keys = ANSWER_KEYS.filter((key) => examined.has(key.limb));
-  const asked = keys.filter(
-    ({ limb }) =>
-      // With every artery open the pulses are normal.
-      1 - limbs[limb].nothing + LEFT_OUT > IN_QUESTION && 1 - limbs[limb].occluded.open > IN_QUESTION,
-  );
-  net.focus(LEAST_BELIEF);
-  const levels = keys.map((key) => levelProbabilities(net, key));
-  const firsts = levels.map(indexOfLargest);
-  const askedFirsts = asked.map((key) => firsts[keys.indexOf(key)]!);
-  const each = findings.map(removable);
-  const { weights, totals } = evidenceFor(net, each, asked, askedFirsts);
-  const conflicts = conflictsOf(net, each, totals);
-  const firm = firmnessOf(net, findings, asked, askedFirsts);
-  const wanted = new Set(asked.map(({ limb }) => limb));
-  const { acts, flips } = rankActs(
-    net,
-    actsLeft(examination, findings, tables, feet, wanted),
-    asked,
-    options.can,
-  );
-  net.focus(0);
-  const asksOnset = !examination.onset && asked.length > 0 && (options.can?.includes('onset') ?? true);
-  const factors = asksOnset ? findings.flatMap((finding) => finding.factors) : [];
-  const ifKnown = (onset: 'acute' | 'chronic'): Propagation =>
-    new Propagation(modelOf({ ...examination, onset }, tables), factors, 0, ROOMS[1]);
-  const next = asksOnset ? withAct(acts, { kind: 'onset' }, onsetGain(plain.acute, ifKnown, asked)) : acts;
-  const detail = Object.fromEntries(
-    keys.map((key, i): [LimbKey, LimbDetail] => {
-      const at = asked.indexOf(key);
-      const flip = flips[at] ?? 0;
-      const tested = firm[at] ?? NOT_IN_QUESTION;
-      const { overturned, held, tried } = tested;
-      return [
-        key.limb,
-        {
-          evidence: weights[at] ?? [],
-          further: furtherOf(limbs[key.limb], known),
-          firm: {
-            grade: gradeOf(levels[i]![firsts[i]!]!, tested, flip),
-            overturned: overturned.map(({ assumption, factor }) => ({ assumption, factor })),
-            held,
-            tried,
-            flips: flip,
-          },
-        },
-      ];
-    }),
-  ) as Partial<Record<LimbKey, LimbDetail>>;
-  return { ...plain, pieces: known, story: told, detail, conflicts, next };
+  // What was tried is asked of few readings: a picture needs none of it.
+  let made: Tried | undefined;
+  const tried = (): Tried =>
+    (made ??= tryOut(current(), {
+      examination,
+      tables,
+      feet,
+      findings,
+      limbs,
+      acute: plain.acute,
+      keys: ANSWER_KEYS.filter((key) => examined.has(key.limb)),
+      can: options.can,
+    }));
+  const detailed = lazily(reading, 'detail', () => {
+    const detail: Partial<Record<LimbKey, LimbDetail>> = {};
+    for (const { limb } of ANSWER_KEYS) {
+      if (!examined.has(limb)) continue;
+      const own = { further: furtherOf(limbs[limb], withPieces.pieces) };
+      const weighed = lazily(own, 'evidence', () => tried().limbs[limb]!.evidence);
+      detail[limb] = lazily(weighed, 'firm', () => tried().limbs[limb]!.firm);
+    }
+    return detail;
+  });
+  const contradicted = lazily(detailed, 'conflicts', () => tried().conflicts);
+  return lazily(contradicted, 'next', () => tried().next);
 }
 
 function piecesOf(net: Propagation): Pieces {
