@@ -177,7 +177,11 @@ export function layOut(
   const free = width - drawn;
   // Of one side, limb and names together stand in the middle.
   const past = hugs ? Math.max(0, LANE * scale + longestIn('names') - outward * scale) : free;
-  const beside = hugs ? Math.max(0, free - past) / 2 : Math.min(PAD * 4, free / 2);
+  // At the edge names keep off the toes and the hand.
+  const names = longestIn(naming) + LANE_GAP + PAD;
+  const beside = hugs
+    ? Math.max(0, free - past) / 2
+    : Math.min(PAD * 4, free / 2, Math.max(PAD, free - names));
   const left = only ? (only === 'left' ? beside : free - beside) : free / 2;
   const offsetX = left - crop.x * scale;
   const offsetY = (height - crop.height * scale) / 2 - crop.y * scale;

@@ -13,6 +13,7 @@ import {
   type BodyView,
   courseOf,
   doorsOf,
+  FINDING_STEP,
   FINDS,
   groundParts,
   drawnFlow,
@@ -23,6 +24,7 @@ import {
   landmarksOf,
   type Layout,
   layOut,
+  NAME_LINE,
   PLATE_VIEWS,
   type Point,
   pointsFrom,
@@ -32,6 +34,7 @@ import {
   silhouetteOf,
   VIEWS,
 } from '../../../src/drawing/index.js';
+import { boxOfLine } from '../../../src/drawing/box.js';
 import { emptyExamination, restNormal } from '../../../src/examination/index.js';
 import { en } from '../../../src/locale/index.js';
 import { de as german } from '../../../src/locale/de/index.js';
@@ -181,6 +184,34 @@ describe('leaders', () => {
     }
     expect([...new Set(faults)]).toEqual([]);
   });
+});
+
+describe('names', () => {
+  it.each(BODY.filter((view) => view.includes('leg')))(
+    'of %s lie over no skin, foot and toes included, from a phone on',
+    (view) => {
+      const faults: string[] = [];
+      for (const width of [278, 318, 358, 372, 412, 520, 638, 766, 818, 1051, 1531])
+        for (const words of [en, german]) {
+          const layout = layOut(view, width, 872, (place) => ({
+            name: words.map.siteShort(place.site),
+            code: words.anatomy.codes[place.site],
+          }));
+          const skin = contours(silhouetteOf(false).body, TENTH)[0]?.map(([x, y]): Point => [
+            x * layout.scale + layout.offsetX,
+            y * layout.scale + layout.offsetY,
+          ]) as Point[];
+          for (const label of layout.labels) {
+            // The name and the line of what was found below it.
+            const { left, right, top } = boxOfLine(label, label.width, NAME_LINE);
+            for (const y of [top, label.y, label.y + FINDING_STEP, label.y + FINDING_STEP * 1.5])
+              for (let x = left; x <= right; x += 4)
+                if (contains(skin, [x, y])) faults.push(`${label.key} at ${width} px`);
+          }
+        }
+      expect([...new Set(faults)]).toEqual([]);
+    },
+  );
 });
 
 /** What stands at a site of what was found. */
