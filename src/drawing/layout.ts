@@ -72,8 +72,13 @@ const LEAST_SHARE = 0.7;
 
 /** Room between the labels at the edge of a crop and what is drawn, in px. */
 const LANE_GAP = 24;
-/** Least distance of two sites in px: that of two targets of the least size, 24 px, that don't overlap. */
+/**
+ * Least distance of two sites in px: that of two targets of the least size, 24 px, that don't overlap; of full size, 44 px, where few are
+ * nearer and by so little that none leaves its artery.
+ */
 const LEAST_APART = 25;
+const FULLY_APART = 44.1;
+const FULL_SCALE = 0.51;
 
 export function textWidth(text: string): number {
   return text.length * LABEL_TYPE.perLetter;
@@ -94,7 +99,7 @@ export function labelSize(text: LabelText, naming: Layout['naming']): LabelSize 
  * Separates sites that are too close together for a fingertip on a small drawing, each moved as little as possible; at the
  * usual size nothing moves.
  */
-function apart(sites: readonly PlacedSite[]): PlacedSite[] {
+function apart(sites: readonly PlacedSite[], least: number): PlacedSite[] {
   const spots = sites.map(({ place, x, y }) => ({ place, x, y }));
   for (let round = 0; round < 60; round++) {
     const moves = spots.map(() => ({ x: 0, y: 0 }));
@@ -103,9 +108,9 @@ function apart(sites: readonly PlacedSite[]): PlacedSite[] {
       for (let k = i + 1; k < spots.length; k++) {
         const b = spots[k] as PlacedSite;
         const distance = Math.hypot(b.x - a.x, b.y - a.y) || 1;
-        if (distance >= LEAST_APART - 0.01) continue;
+        if (distance >= least - 0.01) continue;
         still = false;
-        const share = (LEAST_APART - distance) / 2 / distance;
+        const share = (least - distance) / 2 / distance;
         for (const [n, sign] of [
           [i, -1],
           [k, 1],
@@ -190,6 +195,7 @@ export function layOut(
       const { x, y } = positionOf(place);
       return { place, x: x * scale + offsetX, y: y * scale + offsetY };
     }),
+    scale < FULL_SCALE ? LEAST_APART : FULLY_APART,
   );
   const labels = placeLabels(
     sites,

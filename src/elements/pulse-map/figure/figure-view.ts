@@ -26,23 +26,25 @@ import { plateFor, plateKit } from '../plate/fetched.js';
 import type { FigureView } from './render.js';
 
 /**
- * Lower bound of the figure's maximum height in px: high enough for a target of 44 px at every site. A plate has few, and the row of
- * buttons above it.
+ * The figure is as high as the window allows, so that whole limbs are seen while one records, but no lower than this, in px: from here on
+ * there is room for a target of 44 px at every site, every name, and the buttons of the plates. A part of the body has fewer sites for its
+ * size. A plate has few, and the row of buttons above it.
  */
-const TALL = { figure: 872, plate: 520 } as const;
-const PLATE_ROW = 64;
-/** Maximum height of the figure in px; it grows with a tall screen, such as one on a wall. */
+const LEAST = { whole: 766, part: 600, plate: 520 } as const;
+/** With that row, how much more stands around a figure. */
+const WITH_PLATES = 1.5;
+/** Maximum height of the figure in px. */
 function tallest(around: number, view: View, above: number): number {
   return isPlateView(view)
-    ? Math.max(TALL.plate, windowHeight() - around - PLATE_ROW - above)
-    : Math.max(TALL.figure, windowHeight() - around);
+    ? Math.max(LEAST.plate, windowHeight() - around * WITH_PLATES - above)
+    : Math.max(LEAST[view === 'whole' ? 'whole' : 'part'], windowHeight() - around);
 }
 
 /**
  * From this size, in px, a drawing is scaled up, names and glyphs included, to be read from a distance: on a projector of 1920 by 1080, and
  * more so on a wall. The whole figure has more names for its size than its parts and the plates.
  */
-const LARGE = { whole: { width: 1250, height: 780 }, part: { width: 1150, height: 660 } } as const;
+const LARGE = { whole: { width: 1190, height: 765 }, part: { width: 1150, height: 660 } } as const;
 const MOST_ENLARGED = 2.5;
 
 function enlargement(view: View, width: number, height: number): number {
