@@ -11,13 +11,14 @@ export const NARROW = 640;
 const BOTH_ARMS = 560;
 
 /**
- * From these widths of the element, in px, the reading is beside the figure; on very large screens it is scaled up with the
- * figure and the tools.
+ * From these widths of the element, in px, the reading is beside the figure; on a projector and on larger screens it is
+ * scaled up with the figure and the tools.
  */
 export const COLUMNS = [
   { from: 1180, high: 0, grow: 1 },
-  { from: 2400, high: 1300, grow: 1.3 },
-  { from: 3200, high: 1900, grow: 1.8 },
+  { from: 1800, high: 1000, grow: 1.2 },
+  { from: 2400, high: 1300, grow: 1.5 },
+  { from: 3200, high: 1900, grow: 2.1 },
 ] as const;
 /** Height of the window in px; 0 on a server, which has none. */
 export const windowHeight = (): number => globalThis.innerHeight ?? 0;

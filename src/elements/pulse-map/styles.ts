@@ -4,7 +4,7 @@ import { COLUMNS, READING_WIDTH } from './crops.js';
 
 const columns = COLUMNS.map(
   ({ from, high, grow }) =>
-    `@media (min-height:${high}px){@container (min-width:${from}px){.main.beside{grid-template-columns:minmax(0,1fr) ${READING_WIDTH * grow}px}.toolbar,.beside .reading,.beside .status,.beside .also,.chooser{zoom:${grow}}}}`,
+    `@media (min-height:${high}px){@container (min-width:${from}px){.main.beside{grid-template-columns:minmax(0,1fr) ${READING_WIDTH * grow}px}limb-flags,.toolbar,.brush-row,.beside .reading,.beside :is(.status,.also,.legend,.plates-row),.chooser{zoom:${grow}}limb-flags~*{--_flag:${60 * grow}px}}}`,
 ).join('');
 
 export const mapStyles = css`
@@ -42,17 +42,17 @@ export const mapStyles = css`
   }
   limb-flags[raised] ~ :is(.toolbar, .normals, .palette),
   limb-flags[raised] ~ .main .table {
-    --_sticky: 60px;
+    --_sticky: var(--_flag, 60px);
   }
   limb-flags[raised] ~ .main .site {
-    scroll-margin-block-start: 60px;
+    scroll-margin-block-start: var(--_flag, 60px);
   }
   limb-flags[raised][unchecked] ~ :is(.toolbar, .normals, .palette),
   limb-flags[raised][unchecked] ~ .main .table {
-    --_sticky: 120px;
+    --_sticky: calc(2 * var(--_flag, 60px));
   }
   limb-flags[raised][unchecked] ~ .main .site {
-    scroll-margin-block-start: 120px;
+    scroll-margin-block-start: calc(2 * var(--_flag, 60px));
   }
   /* Separate layers, so that changes over or beside the figure do not repaint it. */
   .toolbar,
@@ -184,7 +184,7 @@ export const mapStyles = css`
     rotate: calc(var(--_way) * 45deg);
   }
   .view-choice {
-    max-inline-size: max(190px, 30cqi - 300px);
+    min-inline-size: 0;
     text-overflow: ellipsis;
   }
   .also .fields {
@@ -244,10 +244,13 @@ export const mapStyles = css`
     font-weight: 600;
   }
 
-  @container (max-width: 1179.98px) {
+  /* Where every word beside the buttons would cost a second row. */
+  @container (max-width: 1419.98px) {
     .caption {
       display: none;
     }
+  }
+  @container (max-width: 1179.98px) {
     .toolbar {
       gap: 6px;
       padding-inline: 10px;
@@ -288,10 +291,10 @@ export const mapStyles = css`
       align-self: start;
     }
     limb-flags[raised] ~ .beside > div:first-child {
-      inset-block-start: 60px;
+      inset-block-start: var(--_flag, 60px);
     }
     limb-flags[raised][unchecked] ~ .beside > div:first-child {
-      inset-block-start: 120px;
+      inset-block-start: calc(2 * var(--_flag, 60px));
     }
     .beside .reading {
       border-block-start: 0;

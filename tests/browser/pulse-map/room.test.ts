@@ -1,7 +1,14 @@
 import { expect } from '@open-wc/testing';
+import { setFields, setPulse } from 'pulse-map/core';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { BODY_VIEWS, type View } from '../../../src/drawing/index.js';
+import { emptyExamination, restNormal } from '../../../src/examination/index.js';
+import { LANGUAGES } from '../../../src/locale/list.js';
+import '../../../src/locale/de/register.js';
+import { boxOf, overlaps } from '../tools/boxes.js';
+import { longest } from '../tools/drawn.js';
 import { openMap, settled } from '../tools/map.js';
+import { byRole } from '../tools/perceive.js';
 import { figureOf } from '../tools/skin.js';
 
 const toolbarOf = (map: PulseMap): DOMRect =>
@@ -35,4 +42,81 @@ describe('the height of the window', () => {
     expect(figure.height).to.be.at.least(766);
     expect(map.shadowRoot!.querySelectorAll('.doors button')).to.have.length(9);
   });
+});
+
+describe('the choice of view', () => {
+  for (const language of LANGUAGES.map(({ tag }) => tag))
+    for (const width of [1182, 1300, 1424, 1500, 1904])
+      it(`has room for the longest name at ${width} px (${language})`, async () => {
+        const map = await openMap({ width });
+        map.lang = language;
+        await settled(map);
+        const select = map.shadowRoot!.querySelector('select.view-choice') as HTMLSelectElement;
+        const free = select.cloneNode(true) as HTMLSelectElement;
+        free.style.cssText = 'position: absolute; inline-size: max-content; max-inline-size: none';
+        select.after(free);
+        const wanted = free.getBoundingClientRect().width;
+        free.remove();
+        expect(select.getBoundingClientRect().width).to.be.at.least(wanted - 0.5);
+      });
+});
+
+describe('from a laptop to a projector', () => {
+  it('tools, red flags, status and reading grow as the names on the figure do', async () => {
+    const record = setPulse(
+      restNormal(emptyExamination('0-3')),
+      { site: 'popliteal', side: 'left' },
+      { grade: 'absent' },
+    );
+    const lost = setFields(record, { inspection: { leg: { left: { digits: { first: 'gangrene' } } } } });
+    const heights = async (size: { width: number; height: number }): Promise<Record<string, number>> => {
+      const map = await openMap({ ...size, examination: lost });
+      const high = (element: Element): number => element.getBoundingClientRect().height;
+      const root = map.shadowRoot!;
+      return {
+        name: high(figureOf(map).querySelector('.label') as Element),
+        tools: high(byRole(map, 'button', 'Table')),
+        flags: high(root.querySelector('limb-flags') as Element),
+        status: high(root.querySelector('.status') as Element),
+        reading: high(root.querySelector('pulse-reading')!.shadowRoot!.querySelector('h2, h3') as Element),
+      };
+    };
+    const laptop = await heights({ width: 1424, height: 900 });
+    const projector = await heights({ width: 1904, height: 1080 });
+    for (const [part, high] of Object.entries(projector))
+      expect(high / laptop[part]!, part).to.be.within(1.15, 1.3);
+  });
+});
+
+describe('percents on the figure', () => {
+  for (const width of [374, 804, 1424, 1904])
+    it(`stand clear of each other, of names and of what was found, at ${width} px`, async () => {
+      // A bruit and a thrill at every site, and pulses lost in each limb, so that as much as possible stands beside as much as possible.
+      const sick = (['popliteal', 'posterior-tibial', 'dorsalis-pedis', 'radial', 'ulnar'] as const).reduce(
+        (record, site) =>
+          setPulse(
+            setPulse(record, { site, side: 'left' }, { grade: 'absent' }),
+            { site, side: 'right' },
+            { grade: 'reduced' },
+          ),
+        setPulse(longest(), { site: 'femoral', side: 'right' }, { grade: 'reduced' }),
+      );
+      const map = await openMap({ width, examination: sick });
+      const views: readonly View[] =
+        width < 640 ? ['legs', 'right-leg', 'left-leg', 'right-arm'] : BODY_VIEWS;
+      let percents = 0;
+      for (const view of views) {
+        await showing(map, view);
+        const root = map.shadowRoot!;
+        const numbers = [...root.querySelectorAll('.percent')].map((text) =>
+          boxOf(text, `${text.textContent}`, 1.5),
+        );
+        const words = [...root.querySelectorAll('.label')].map((text) =>
+          boxOf(text, `"${text.textContent?.trim()}"`, 1.5),
+        );
+        percents += numbers.length;
+        expect(overlaps(numbers, words), view).to.deep.equal([]);
+      }
+      expect(percents).to.be.above(0);
+    });
 });
