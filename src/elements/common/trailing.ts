@@ -13,46 +13,86 @@ const PAUSE = 100;
 /** The longest a value stays behind while changes keep coming, in ms. */
 const LONGEST = 1000;
 
-/** Calls back when the browser has nothing better to do. */
-export function whenIdle(act: () => void): void {
-  if (typeof requestIdleCallback === 'function') requestIdleCallback(act);
-  else setTimeout(act, PAUSE);
+/** Resolves when the browser has nothing better to do; soon all the same where it never rests or does not tell. */
+function idle(): Promise<void> {
+  return new Promise((resolve) => {
+    if (typeof requestIdleCallback === 'function') requestIdleCallback(() => resolve(), { timeout: PAUSE });
+    else setTimeout(resolve);
+  });
+}
+
+/**
+ * Does work part by part, each when the browser has nothing better to do: a hand waits for the end of one part at most.
+ * @param wanted asked before each part
+ * @returns whether all was done
+ */
+export async function inParts(work: Iterable<unknown>, wanted: () => boolean = () => true): Promise<boolean> {
+  const parts = work[Symbol.iterator]();
+  do {
+    await idle();
+    if (!wanted()) return false;
+  } while (!parts.next().done);
+  return true;
 }
 
 /**
  * A value that follows another once that has been painted and rests, so that expensive work delays neither a paint nor the next act.
+ * It comes in two steps, a frame apart, since drawing and telling it at once would take longer than a frame.
  */
 export class TrailingController<T> implements ReactiveController {
-  value: T;
+  /** What is drawn. */
+  drawn: T;
+  /** What is told in words; that of `drawn`, or the one before. */
+  told: T;
   /** Set while the value is behind; done once the host is about to show it. */
   settled: Promise<void> | undefined;
+  /** Another one each time that the value has caught up meanwhile. */
+  #turn = 0;
 
-  /** @param current what is followed; the very same value is no change */
+  /**
+   * @param current what is followed; the very same value is no change
+   * @param prepare works out in parts what showing a value will need
+   */
   constructor(
     private readonly host: LitElement,
     private readonly current: () => T,
+    private readonly prepare: (value: T) => Iterable<unknown> = () => [],
   ) {
-    this.value = current();
+    this.drawn = this.told = current();
     host.addController(this);
+  }
+
+  /** Follows at once, where the value before must not stand a frame longer. */
+  catchUp(): void {
+    this.#turn++;
+    this.drawn = this.told = this.current();
   }
 
   hostUpdate(): void {
     // What is painted first is whole.
-    if (!this.host.hasUpdated) this.value = this.current();
-    else if (this.value !== this.current()) this.settled ??= this.#follow();
+    if (!this.host.hasUpdated) this.catchUp();
+    else if (this.drawn !== this.current()) this.settled ??= this.#follow();
   }
 
   async #follow(): Promise<void> {
     let seen: T;
+    let turn: number;
     let waited = 0;
+    const standing = (): boolean => turn === this.#turn;
+    const wanted = (): boolean => standing() && (seen === this.current() || waited >= LONGEST);
     do {
       seen = this.current();
+      turn = this.#turn;
       await afterPaint();
       await new Promise((resolve) => setTimeout(resolve, PAUSE));
       waited += PAUSE;
-    } while (seen !== this.current() && waited < LONGEST);
+    } while (!wanted() || !(await inParts(this.prepare(seen), wanted)));
+    this.drawn = seen;
+    this.host.requestUpdate();
+    await afterPaint();
+    await idle();
+    if (standing()) this.told = seen;
     this.settled = undefined;
-    this.value = this.current();
     this.host.requestUpdate();
   }
 }

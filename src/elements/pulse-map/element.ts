@@ -15,7 +15,7 @@ import { OBJECT, property, RECORD, TEXTS } from '../common/property.js';
 import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
-import { TrailingController, whenIdle } from '../common/trailing.js';
+import { inParts } from '../common/trailing.js';
 import { unknownNote } from '../common/unknown-note.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
@@ -38,7 +38,7 @@ import type * as Later from './later.js';
 import type { PictureOptions, PNGOptions } from './picture/export.js';
 import { PlateController } from './plate/controller.js';
 import { SheetController } from './print/controller.js';
-import { RECORDED, renderReading } from './reading-panel.js';
+import { followed, RECORDED, renderReading } from './reading-panel.js';
 import { Recorder } from './recorder.js';
 import { Session } from './session.js';
 import { SkinController } from './skin/controller.js';
@@ -127,7 +127,7 @@ export class PulseMap extends RecordElement {
 
   readonly #compared = new GivenRecord(later);
   readonly #sheet = new SheetController(this);
-  readonly #reading = new TrailingController(this, () => this.examination);
+  readonly #reading = followed(this, () => this.#earlier);
   readonly #later = new LaterController(
     this,
     later,
@@ -223,7 +223,7 @@ export class PulseMap extends RecordElement {
 
   protected override taken(): void {
     // The reading of the record before must not stand beside the new one, not even for a frame.
-    this.#reading.value = this.examination;
+    this.#reading.catchUp();
     // Nor what was typed for that one, which the next key would record.
     this.#chooser.noteDone();
     this.#skin.forget();
@@ -265,7 +265,7 @@ export class PulseMap extends RecordElement {
     }
     if (!later.part) return;
     addStyles(this.renderRoot, later.part.laterStyles);
-    if (!reader.part) whenIdle(later.part.limbs.warm);
+    if (!reader.part) void inParts(later.part.limbs.warm());
     reader.part ??= later.part.limbs;
     (this.constructor as typeof PulseMap).defineLater(later.part);
   }
@@ -305,7 +305,7 @@ export class PulseMap extends RecordElement {
             ? nothing
             : renderReading(
                 {
-                  read: this.#reading.value,
+                  read: this.#reading.told,
                   earlier: this.#earlier,
                   can: this.editable ? (this.can ?? RECORDED) : [],
                   recorded: this.recordState !== 'empty',
@@ -336,7 +336,7 @@ export class PulseMap extends RecordElement {
         height: frame?.height,
         around: aroundFigure(width),
         examination,
-        read: this.#reading.value,
+        read: this.#reading.drawn,
         earlier: this.#earlier,
         painting: brush && { keys: painted, step: brush },
         words,
@@ -352,7 +352,7 @@ export class PulseMap extends RecordElement {
     const { chosenView } = this.#session;
     const view = chosenView === 'auto' ? 'whole' : chosenView;
     return this.#sheet.template((frame) => {
-      this.#reading.value = examination;
+      this.#reading.catchUp();
       return {
         figure: untouched(this.#figureView({ ...frame, view })),
         examination,

@@ -1,12 +1,26 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import type { Examination } from '../../examination/index.js';
 import type { ActKind } from '../../localisation/index.js';
 import type { Register } from '../../locale/terms.js';
 import type { ShownMessages } from '../../locale/shown.js';
+import { TrailingController } from '../common/trailing.js';
+import { reader } from '../pulse-reading/reader.js';
 import { later } from './fetched.js';
 
 /** What the map records itself. */
 export const RECORDED: readonly ActKind[] = ['feel', 'listen', 'delay', 'onset'];
+
+/** The record that is read: a moment behind the one that is recorded, and prepared for in parts. */
+export function followed(
+  host: LitElement & { readonly examination: Examination },
+  earlier: () => Examination | undefined,
+): TrailingController<Examination> {
+  return new TrailingController(
+    host,
+    () => host.examination,
+    (one) => reader.part?.readInParts(one, earlier()) ?? [],
+  );
+}
 
 interface ReadingPanel {
   /** The record that is read. */

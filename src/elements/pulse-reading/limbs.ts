@@ -54,9 +54,17 @@ export {
   readExamination,
 };
 
+/** Reads a record part by part. What each works out is kept until the record is drawn and told, which comes in a part of its own. */
+export function* readInParts(examination: Examination, earlier?: Examination): Generator<void> {
+  readExamination(examination, earlier);
+  yield;
+  drawnRecord(examination, earlier);
+  yield;
+}
+
 /** Reads a small record, so that the first reading of a real one finds code and tables ready. */
-export function warm(): void {
-  drawnRecord(setPulse(emptyExamination(), { site: 'femoral', side: 'left' }, { grade: 'absent' }));
+export function warm(): Generator<void> {
+  return readInParts(setPulse(emptyExamination(), { site: 'femoral', side: 'left' }, { grade: 'absent' }));
 }
 
 export const limbStyles = [glyphStyles, limbLineStyles];

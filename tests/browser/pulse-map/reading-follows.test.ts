@@ -2,6 +2,8 @@ import { expect } from '@open-wc/testing';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { examined } from '../../tools/examinations.js';
 import { openMap, saidAt, settled, site } from '../tools/map.js';
+import { painted } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 const blocks = (map: PulseMap): number => map.shadowRoot?.querySelectorAll('[data-lesion]').length ?? 0;
 
@@ -58,6 +60,83 @@ describe('the reading of an edit', () => {
     await settled(map);
     expect(readings, 'after it').to.equal(1);
     expect(blocks(map)).to.be.greaterThan(0);
+  });
+
+  it('is worked out, drawn and told one after another, and a hand gets in between', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
+    const told = (): string => map.reading.sentences.join(' ');
+    const before = told();
+    const { requestIdleCallback } = window;
+    /** What waits for an idle moment; each is given by hand. */
+    const waiting: IdleRequestCallback[] = [];
+    const next = async (): Promise<void> => {
+      await until(() => waiting.length === 1, 'a part waits');
+      waiting.shift()?.({ didTimeout: false, timeRemaining: () => 10 });
+      await painted();
+    };
+    window.requestIdleCallback = (act) => waiting.push(act);
+    try {
+      await keyed(map, 'left popliteal', '0');
+      await next();
+      await next();
+      expect(blocks(map), 'not drawn in the moment in which it is worked out').to.equal(0);
+      await next();
+      expect(blocks(map), 'drawn').to.equal(1);
+      expect(told(), 'not told in the moment in which it is drawn').to.equal(before);
+      await next();
+      await map.updateComplete;
+      expect(told()).to.not.equal(before);
+    } finally {
+      window.requestIdleCallback = requestIdleCallback;
+    }
+  });
+
+  it('begins anew where an act comes between its parts', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
+    const { requestIdleCallback } = window;
+    let came = false;
+    window.requestIdleCallback = (act, options) => {
+      if (!came) void keyed(map, 'left popliteal', '2');
+      came = true;
+      return requestIdleCallback.call(window, act, options);
+    };
+    try {
+      await keyed(map, 'left popliteal', '0');
+      await until(() => came, 'the act between');
+      await map.updateComplete;
+      expect(saidAt(map, 'left popliteal')).to.equal('2, normal');
+      expect(blocks(map)).to.equal(0);
+    } finally {
+      window.requestIdleCallback = requestIdleCallback;
+    }
+  });
+
+  it('of another record stands beside it at once, though one of the record before is being worked out', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
+    const { requestIdleCallback } = window;
+    let waiting: IdleRequestCallback | undefined;
+    window.requestIdleCallback = (act) => {
+      waiting = act;
+      return 1;
+    };
+    try {
+      await keyed(map, 'left popliteal', '0');
+      await until(() => waiting !== undefined, 'a part waits');
+      map.value = examined({ 'right femoral': 'normal', 'right popliteal': 'normal' });
+      window.requestIdleCallback = requestIdleCallback;
+      waiting?.({ didTimeout: false, timeRemaining: () => 10 });
+      const seen = new Set<number>();
+      for (let frame = 0; frame < 20; frame++) {
+        await painted();
+        seen.add(blocks(map));
+      }
+      await settled(map);
+      seen.add(blocks(map));
+      expect([...seen]).to.deep.equal([0]);
+      expect(map.reading.sentences.join(' ')).to.not.match(/left/i);
+    } finally {
+      window.requestIdleCallback = requestIdleCallback;
+    }
   });
 
   it('stands there without an animation, which would cost frames', async () => {
