@@ -52,11 +52,18 @@ export function piecesOf(vessel: Vessel): readonly Piece[] {
   return BY_VESSEL.get(vesselKey(vessel)) ?? [];
 }
 
-/** The piece that feeds this one; `undefined` at the root. */
-export function feedingPiece(piece: Piece): Piece | undefined {
+function feeding(piece: Piece): Piece | undefined {
   const own = piecesOf(piece);
   const before = own[own.indexOf(piece) - 1];
   if (before) return before;
   const parent = parentVessel(piece);
   return parent && piecesOf(parent).find(({ to }) => to >= leavesAt(piece));
+}
+
+const FEEDING = new Map<Piece, Piece | undefined>();
+
+/** The piece that feeds this one; `undefined` at the root. */
+export function feedingPiece(piece: Piece): Piece | undefined {
+  if (!FEEDING.has(piece)) FEEDING.set(piece, feeding(piece));
+  return FEEDING.get(piece);
 }

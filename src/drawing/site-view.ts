@@ -37,7 +37,28 @@ export interface Painting {
   readonly step: ScaleStep;
 }
 
+/** Sites at which nothing is recorded, as most are in most records: by language, then by scale and place. */
+const BLANK = new WeakMap<ShownMessages, Map<string, SiteView>>();
+
 export function siteView(
+  place: Place,
+  examination: Examination,
+  words: ShownMessages,
+  painting: Painting | undefined,
+  earlier?: Examination,
+): SiteView {
+  const viewed = (): SiteView => viewOf(place, examination, words, painting, earlier);
+  if (painting || earlier || pulseAt(examination, place) || bruitAt(examination, place)) return viewed();
+  if (isUnknownAt(examination, place)) return viewed();
+  let known = BLANK.get(words);
+  if (!known) BLANK.set(words, (known = new Map()));
+  const key = `${examination.scale} ${placeKey(place)}`;
+  let view = known.get(key);
+  if (!view) known.set(key, (view = viewed()));
+  return view;
+}
+
+function viewOf(
   place: Place,
   examination: Examination,
   words: ShownMessages,

@@ -89,8 +89,11 @@ function weightOf(network: Read, limb: LimbKey): (piece: Piece) => number {
  * Undefined where nothing was found on the limb or its pulses are more likely normal.
  */
 export function whereaboutsOf(network: Read, limb: LimbKey): Whereabouts | undefined {
-  const { examined, headline, occluded } = network.limbs[limb];
-  if (!examined || !headline) return undefined;
+  const own = network.limbs[limb];
+  // What lies behind a headline is worked out when it is asked for.
+  const headline = own.examined ? own.headline : undefined;
+  if (!headline) return undefined;
+  const { occluded } = own;
   const inside = occluded.stretch.pieces.flatMap(({ piece }) => pieceFromKey(piece) ?? []);
   const [top] = inside;
   if (!top) return undefined;

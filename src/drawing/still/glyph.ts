@@ -1,7 +1,7 @@
 import { GLYPHS, MARKS, NUMERALS, NUMERAL_SHIFT } from '../glyphs.js';
 import { GLYPH_PAINT, type Paint } from '../paint.js';
 import type { Shown } from '../shown.js';
-import { type Ink, painted, type Painted } from './ink.js';
+import { type Ink, keptPaint, painted, type Painted } from './ink.js';
 import { pathOf } from './xml.js';
 
 const TABLE: Readonly<Record<string, Paint>> = GLYPH_PAINT;
@@ -9,7 +9,9 @@ const TABLE: Readonly<Record<string, Paint>> = GLYPH_PAINT;
 /** The paint of a part of a glyph. */
 export function glyphPaint(ink: Ink, part: string, kind?: string): Painted {
   const own = kind && TABLE[`.g-${kind} .${part}`];
-  return painted(ink, [GLYPH_PAINT['.glyph path'], TABLE[`.glyph .${part}`] ?? {}, own || {}]);
+  return keptPaint(ink, `glyph ${kind} ${part}`, () =>
+    painted(ink, [GLYPH_PAINT['.glyph path'], TABLE[`.glyph .${part}`] ?? {}, own || {}]),
+  );
 }
 
 /** The parts of a glyph in its 24-unit box, with a halo where it lies on the figure. */

@@ -1,10 +1,10 @@
-import { levelOf, PIECES, type Vessel } from '../../anatomy/index.js';
+import { levelOf, type Piece, PIECES, type Vessel } from '../../anatomy/index.js';
 import { arteryParts, type ArteryPart } from '../arteries.js';
 import type { DrawnFlow } from '../flow.js';
 import { landmarksOf } from '../landmarks.js';
 import { GROUND_PAINT, type Paint } from '../paint.js';
 import { silhouetteOf } from '../silhouette.js';
-import { type Ink, painted, type Painted } from './ink.js';
+import { type Ink, keptPaint, painted, type Painted } from './ink.js';
 import { group, pathOf, tag } from './xml.js';
 
 /*
@@ -94,6 +94,10 @@ function sharedTree(arms: boolean): Shared {
 
 /** The paint of a layer, in the units of its path data. */
 function paintOf(ink: Ink, layer: Layer, px: number): Painted {
+  return keptPaint(ink, `${layer} ${px}`, () => layerPaint(ink, layer, px));
+}
+
+function layerPaint(ink: Ink, layer: Layer, px: number): Painted {
   const table: Readonly<Record<string, Paint>> = GROUND_PAINT;
   if (isLandmark(layer))
     return painted(ink, [table[layer === 'over' ? '.hints' : `.${layer}`] ?? {}], px / BODY_UNIT);
@@ -119,22 +123,63 @@ export function sharedGround(prefix: string, arms: boolean, ink: Ink, px: number
 
 const use = (id: string): string => `<use href="#${id}"/>`;
 
-/** Arteries of one tone, by reference where the healthy tree has them. */
-function referred(parts: readonly ArteryPart[], prefix: string, arms: boolean): string {
+/** Arteries of one tone that share a fate: by reference where the healthy tree has them. */
+interface Referred {
+  readonly tone: Tone;
+  /** Place in the tree of the first of their pieces. */
+  readonly first: number;
+  readonly references: string;
+  /** Path data of the rest. */
+  readonly own: string;
+}
+
+/** Arteries of one region. */
+function referredIn(flow: readonly DrawnFlow[], prefix: string, arms: boolean): Referred[] {
   const { ids } = sharedTree(arms);
-  let own = '';
-  let text = '';
-  for (const some of inGroups(parts).values()) {
+  return [...inGroups(arteryParts(flow, arms, 'whole')).values()].map((some): Referred => {
+    const [{ tone, vessel }] = some as [ArteryPart];
+    const first = PIECES.indexOf(vessel as Piece);
     const whole = ids.get(joined(some));
-    if (whole) text += use(prefix + whole);
-    else
-      for (const { d } of some) {
-        const id = ids.get(d);
-        if (id) text += use(prefix + id);
-        else own += d;
-      }
+    if (whole) return { tone, first, references: use(prefix + whole), own: '' };
+    let [references, own] = ['', ''];
+    for (const { d } of some) {
+      const id = ids.get(d);
+      if (id) references += use(prefix + id);
+      else own += d;
+    }
+    return { tone, first, references, own };
+  });
+}
+
+const REFERRED = new Map<string, readonly Referred[]>();
+/** Most regions of most records have one of few patterns of flow. */
+const MOST_KEPT = 400;
+
+const REGIONS = new Map<Piece, string>(PIECES.map((piece) => [piece, regionOf(piece)]));
+
+/** All arteries in the order in which they are drawn; those of a region are worked out once for each pattern of flow. */
+function referred(flow: readonly DrawnFlow[], prefix: string, arms: boolean): Referred[] {
+  const regions = new Map<string, { flow: DrawnFlow[]; pattern: string; thins: boolean }>();
+  for (const one of flow) {
+    const name = REGIONS.get(one.piece)!;
+    let region = regions.get(name);
+    if (!region) regions.set(name, (region = { flow: [], pattern: '', thins: false }));
+    region.flow.push(one);
+    region.pattern += one.flow[0];
+    region.thins ||= one.width !== undefined;
   }
-  return text + pathOf(own);
+  return [...regions]
+    .flatMap(([name, region]) => {
+      if (region.thins) return referredIn(region.flow, prefix, arms);
+      const key = `${prefix} ${name} ${region.pattern}`;
+      let found = REFERRED.get(key);
+      if (!found) {
+        if (REFERRED.size >= MOST_KEPT) REFERRED.clear();
+        REFERRED.set(key, (found = referredIn(region.flow, prefix, arms)));
+      }
+      return found;
+    })
+    .sort((a, b) => a.first - b.first);
 }
 
 /** How the ground of a picture is drawn. */
@@ -155,13 +200,25 @@ export interface Ground {
 /** Body and arteries in figure units. */
 export function groundText({ flow, arms, ink, px, coarse, shared, bare }: Ground): string {
   if (bare) return shared === undefined ? landmark('body', arms, ink, px) : use(`${shared}body`);
-  const exact = !coarse && shared === undefined;
+  if (shared !== undefined) {
+    const arteries = referred(flow, shared, arms);
+    return LAYERS.map((layer) => {
+      if (isLandmark(layer)) return use(shared + layer);
+      const own = arteries.filter(({ tone }) => tone === layer);
+      const text =
+        own.map(({ references }) => references).join('') + pathOf(own.map((one) => one.own).join(''));
+      return group(paintOf(ink, layer, px), text);
+    }).join('');
+  }
+  const exact = !coarse;
   const parts = arteryParts(flow, arms, exact ? 'tenth' : 'whole');
   const scale = exact ? BODY_UNIT : 1;
   return LAYERS.map((layer) => {
-    if (isLandmark(layer)) return shared === undefined ? landmark(layer, arms, ink, px) : use(shared + layer);
-    const own = parts.filter(({ tone }) => tone === layer);
-    const text = shared === undefined ? pathOf(joined(own)) : referred(own, shared, arms);
-    return group({ ...paintOf(ink, layer, px / scale), transform: exact ? inBodyUnits : undefined }, text);
+    if (isLandmark(layer)) return landmark(layer, arms, ink, px);
+    const d = joined(parts.filter(({ tone }) => tone === layer));
+    return group(
+      { ...paintOf(ink, layer, px / scale), transform: exact ? inBodyUnits : undefined },
+      pathOf(d),
+    );
   }).join('');
 }

@@ -12,11 +12,17 @@ export interface Ink {
 /** Surroundings that a picture is painted for: light, dark, or whatever the page has that it is placed into. */
 export type Scheme = 'light' | 'dark' | 'page';
 
-export function inkOf(
-  scheme: Scheme,
-  colours: Partial<Readonly<Record<Token, string>>> = {},
-  lines = 1,
-): Ink {
+const USUAL = new Map<Scheme, Ink>();
+
+/** The ink of a look; one and the same for the usual colours and lines, so that what is painted with it can be kept. */
+export function inkOf(scheme: Scheme, colours?: Partial<Readonly<Record<Token, string>>>, lines = 1): Ink {
+  if (colours || lines !== 1) return mixed(scheme, colours, lines);
+  let ink = USUAL.get(scheme);
+  if (!ink) USUAL.set(scheme, (ink = mixed(scheme)));
+  return ink;
+}
+
+function mixed(scheme: Scheme, colours: Partial<Readonly<Record<Token, string>>> = {}, lines = 1): Ink {
   const usual = (token: Token): string => {
     const { light, dark } = PALETTE[token];
     return scheme === 'page' ? `light-dark(${light},${dark})` : PALETTE[token][scheme];
@@ -52,4 +58,20 @@ export function painted(ink: Ink, paints: readonly Paint[], unit = 1, lines = in
     }),
     ...(paint.type && { 'font-weight': paint.type[0], 'font-size': paint.type[1] }),
   };
+}
+
+const KEPT = new WeakMap<Ink, Map<string, Painted>>();
+/** Units of a shape are as many as there are widths of pictures. */
+const MOST_KEPT = 500;
+
+/** The same of one ink, worked out once. A name stands for one paint in one unit. */
+export function keptPaint(ink: Ink, name: string, make: () => Painted): Painted {
+  let known = KEPT.get(ink);
+  if (!known) KEPT.set(ink, (known = new Map()));
+  let found = known.get(name);
+  if (!found) {
+    if (known.size >= MOST_KEPT) known.clear();
+    known.set(name, (found = make()));
+  }
+  return found;
 }

@@ -60,6 +60,7 @@ export function numbersText(ridges: readonly PlacedRidges[], ink: Ink, { reading
 }
 
 export function leadersText({ labels }: Layout, ink: Ink): string {
+  if (labels.length === 0) return '';
   return pathOf(
     labels.map(({ leader }) => polyline(leader)).join(''),
     painted(ink, [FIGURE_PAINT['.leaders path']]),

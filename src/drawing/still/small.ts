@@ -20,8 +20,22 @@ const READABLE = 0.6;
 /** Least size of the letters of the sides, in px. */
 const LEAST_LETTER = 9;
 
-/** A view without names, as large as its width allows. */
+const LAYOUTS = new Map<string, SmallLayout>();
+/** Pictures of a page are mostly of one view and width. */
+const MOST_KEPT = 24;
+
+/** A view without names, as large as its width allows; the latest are kept. */
 export function smallLayout(view: BodyView, width: number): SmallLayout {
+  const key = `${view} ${width}`;
+  let layout = LAYOUTS.get(key);
+  if (!layout) {
+    if (LAYOUTS.size >= MOST_KEPT) LAYOUTS.clear();
+    LAYOUTS.set(key, (layout = laidOut(view, width)));
+  }
+  return layout;
+}
+
+function laidOut(view: BodyView, width: number): SmallLayout {
   const sides = SIDES.filter((side) => !view.includes('-') || view.startsWith(side));
   const corners = sides.map((side): Corner => ({ side, right: side === 'left' }));
   const at = (place: Place): Point => {

@@ -1,7 +1,7 @@
 import { PULSE_PLACES } from '../../anatomy/index.js';
 import { type Examination, type Mark, unstatedPlaces } from '../../examination/index.js';
 import type { Messages, Register } from '../../locale/index.js';
-import { readByRule } from '../../localisation/index.js';
+import { readExamination } from '../../localisation/index.js';
 import { ruleLeads } from '../../statements/index.js';
 import { drawnRecord } from '../drawn-record.js';
 import type { Layout } from '../layout.js';
@@ -133,6 +133,7 @@ function described(
     digits,
     names,
     words,
+    earlier,
   }: {
     sites: SiteViews;
     skin: readonly Mark[];
@@ -140,9 +141,11 @@ function described(
     digits: string | undefined;
     names: boolean;
     words: Messages;
+    /** The record that the reading takes into account; the rule does not. */
+    earlier: Examination | undefined;
   },
 ): string {
-  const leads = ruleLeads(readByRule(examination)).map(words.rule.lead);
+  const leads = ruleLeads(readExamination(examination, earlier).rule).map(words.rule.lead);
   const marked = skin.map((mark) => markName(mark, words));
   const tips = digits === undefined ? [] : [digits];
   if (names) return [...leads, ...marked, ...tips].join('\n');
@@ -236,7 +239,7 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
     },
     [
       `<title>${xmlText(title)}</title>`,
-      `<desc>${xmlText(described(examination, { sites, skin, digits: digits?.said, names, words }))}</desc>`,
+      `<desc>${xmlText(described(examination, { sites, skin, digits: digits?.said, names, words, earlier }))}</desc>`,
       names ? paperText(width, height, ink) : '',
       clip ? tag('clipPath', { id: `${id}-limb` }, tag('path', { d: clip })) : '',
       tag('g', { transform: shift, 'clip-path': clip && `url(#${id}-limb)` }, ground),
