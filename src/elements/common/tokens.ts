@@ -81,6 +81,10 @@ export const controlStyles = css`
   ol {
     list-style: none;
   }
+  /* WebKit lets what is chosen, unseen, stand out to the side where it is longer, and the page with it. */
+  select {
+    contain: paint;
+  }
   /* Words run as their own letters do, also where the page runs the other way; they stand on the page's side. */
   h2,
   h3,
