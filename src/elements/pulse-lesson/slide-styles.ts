@@ -68,7 +68,8 @@ export const slideStyles = css`
     position: relative;
     box-sizing: border-box;
     inline-size: 100%;
-    aspect-ratio: 16 / 9;
+    /* Of a height that comes from aspect-ratio, WebKit gives what is within no percentage. */
+    block-size: calc(1080 * var(--u));
     overflow: hidden;
     padding: calc(48 * var(--u)) calc(64 * var(--u));
     background: var(--_paper);
@@ -292,7 +293,7 @@ export const slideStyles = css`
   }
   /* A map is as high as it needs, and keeps the palette of the slide. */
   .slide.mapped {
-    aspect-ratio: auto;
+    block-size: auto;
     overflow: visible;
     padding: 0;
   }

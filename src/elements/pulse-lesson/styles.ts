@@ -92,7 +92,7 @@ export const lessonStyles = css`
   @container (max-width: 899px) {
     .slide:not(.desk *) {
       --u: 0.52px;
-      aspect-ratio: auto;
+      block-size: auto;
       min-block-size: 400px;
       padding: 16px;
     }
