@@ -15,11 +15,27 @@ interface PointerOptions {
 
 const frame = () => new Promise(requestAnimationFrame);
 
+/** The CSS zoom under which an element stands. */
+function zoomOf(element: Node | null): number {
+  if (!(element instanceof Element)) return 1;
+  const parent = element.assignedSlot ?? element.parentNode;
+  const above = parent instanceof ShadowRoot ? parent.host : parent;
+  return Number(getComputedStyle(element).zoom) * zoomOf(above);
+}
+
+/** Where an element is seen. WebKit, which has no `currentCSSZoom`, tells the box of what is zoomed as if it were not. */
+export function seenBox(element: Element): DOMRect {
+  const box = element.getBoundingClientRect();
+  if ('currentCSSZoom' in element) return box;
+  const zoom = zoomOf(element);
+  return new DOMRect(box.x * zoom, box.y * zoom, box.width * zoom, box.height * zoom);
+}
+
 /** Middle of an element in CSS px of the viewport, scrolled into view first; a point is taken as it is. */
 async function pointOf(target: Target): Promise<Point> {
   if (!(target instanceof Element)) return target;
   const middle = (): Point => {
-    const box = target.getBoundingClientRect();
+    const box = seenBox(target);
     if (box.width === 0 && box.height === 0)
       throw new Error(`<${target.localName}> has no size, so no hand can reach it`);
     return [box.x + box.width / 2, box.y + box.height / 2];
@@ -28,7 +44,7 @@ async function pointOf(target: Target): Promise<Point> {
   for (let before = String(middle()), tries = 0; tries < 20; tries++) {
     target.scrollIntoView({ block: 'nearest', inline: 'nearest', behavior: 'instant' });
     // Firefox stops as soon as some of an element of SVG is in sight.
-    const { top, bottom } = target.getBoundingClientRect();
+    const { top, bottom } = seenBox(target);
     if (target instanceof SVGElement && bottom - top < innerHeight)
       scrollBy({ top: Math.max(0, bottom - innerHeight) + Math.min(0, top), behavior: 'instant' });
     const now = String(middle());

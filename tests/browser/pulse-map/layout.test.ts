@@ -4,7 +4,7 @@ import { LISTENING_PLACES, placeKey, PLACES, PULSE_PLACES, setBruit, setPulse } 
 import { sitesIn, VIEWS } from '../../../src/drawing/index.js';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
 import { en } from '../../../src/locale/index.js';
-import { click, press, setViewport } from '../../tools/real-input.js';
+import { click, press, seenBox, setViewport } from '../../tools/real-input.js';
 import { leastDistance, type NamedBox } from '../tools/boxes.js';
 import { badLabels, drawn, impossible, longest, RECORDS, viewsAt, WIDTHS } from '../tools/drawn.js';
 import { chooser, openMap, saidAll, settled, site } from '../tools/map.js';
@@ -99,9 +99,7 @@ describe('a map on a wall', () => {
         byRole(map, 'button', 'Table'),
         byRole(map, 'button', 'Go to site: right femoral'),
       ];
-      return parts.map(
-        (part) => part.getBoundingClientRect().height / figureOf(map).getBoundingClientRect().height,
-      );
+      return parts.map((part) => seenBox(part).height / seenBox(figureOf(map)).height);
     };
     const usual = await measure({ width: 1880, height: 1080 });
     (await measure(WALL)).forEach((share, i) =>
@@ -114,17 +112,17 @@ describe('a map on a wall', () => {
     expect(await badLabels(map, WALL.width)).to.deep.equal([]);
     map.view = 'auto';
     await settled(map);
-    const { top } = byRole(map, 'toolbar', 'Pulse map tools').getBoundingClientRect();
-    const { bottom } = allByRole(map, 'status')[0]!.getBoundingClientRect();
+    const { top } = seenBox(byRole(map, 'toolbar', 'Pulse map tools'));
+    const { bottom } = seenBox(allByRole(map, 'status')[0]!);
     expect(bottom - top, 'tools, figure and status strip').to.be.at.most(window.innerHeight);
     for (const name of ['right dorsalis pedis', 'left superficial temporal']) {
       await click(site(map, name));
       await settled(map);
-      const box = chooser(map)!.getBoundingClientRect();
+      const box = seenBox(chooser(map)!);
       expect(box.width, 'larger, too').to.be.above(500);
       expect(box.top).to.be.at.least(0);
       expect(box.bottom).to.be.at.most(window.innerHeight);
-      const own = site(map, name).getBoundingClientRect();
+      const own = seenBox(site(map, name));
       expect(box.right <= own.left || box.left >= own.right, name).to.equal(true);
     }
   });

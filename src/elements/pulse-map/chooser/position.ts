@@ -77,8 +77,8 @@ export function hangPanel(
     style.removeProperty('top');
     return;
   }
-  // offsetWidth and offsetHeight are those before CSS zoom on large screens.
-  const zoom = panel.currentCSSZoom ?? 1;
+  // offsetWidth and offsetHeight are those before CSS zoom on large screens, which WebKit tells by the style alone.
+  const zoom = panel.currentCSSZoom ?? Number(getComputedStyle(panel).zoom);
   const { left, top } = placeBeside(
     own.getBoundingClientRect(),
     [...others].filter((other) => other !== own).map((other) => other.getBoundingClientRect()),
