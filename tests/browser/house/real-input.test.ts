@@ -77,6 +77,23 @@ describe('the hands of the browser tests', () => {
     expect(matchMedia('print').matches).to.equal(false);
   });
 
+  it('shows it to the style sheets of what is open, too', async () => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('p { color: red } @media (prefers-reduced-motion: reduce) { p { color: green } }');
+    const box = await fixture<HTMLElement>(html`<div></div>`);
+    const root = box.attachShadow({ mode: 'open' });
+    root.adoptedStyleSheets = [sheet];
+    const text = root.appendChild(document.createElement('p'));
+    for (const [reducedMotion, color] of [
+      ['no-preference', 'rgb(255, 0, 0)'],
+      ['reduce', 'rgb(0, 128, 0)'],
+      ['no-preference', 'rgb(255, 0, 0)'],
+    ] as const) {
+      await emulate({ reducedMotion });
+      expect(getComputedStyle(text).color, reducedMotion).to.equal(color);
+    }
+  });
+
   it('hears what is written to the console on purpose', async () => {
     expect(await consoleOf(() => console.warn('expected'))).to.deep.equal(['expected']);
   });

@@ -132,6 +132,8 @@ class WebKitLauncher {
   concurrency = 1;
   #driver;
   #sessions = new Map();
+  /** Whether less motion was asked for last. */
+  #still = false;
 
   async initialize() {
     this.#driver = new Driver();
@@ -205,6 +207,13 @@ class WebKitLauncher {
 
   /** The settings of a reader, by what the desktop tells every program. */
   async settings(id, { dark, still }) {
+    // An open page takes up less motion where it is asked, but in its style sheets only with a change of colours.
+    if (still !== this.#still) await this.#settle(id, { dark: !dark, still });
+    await this.#settle(id, { dark, still });
+    this.#still = still;
+  }
+
+  async #settle(id, { dark, still }) {
     this.#driver.set({ dark, still });
     const script = `return [matchMedia('(prefers-color-scheme: dark)').matches, matchMedia('(prefers-reduced-motion: reduce)').matches]`;
     const [darkNow, stillNow] = await this.#until(
