@@ -3,6 +3,7 @@ import { html, type TemplateResult } from 'lit';
 import 'pulse-map';
 import { emptyExamination, type Examination } from 'pulse-map/core';
 import { chronic, laterRecord, laterWords, threatened } from './limb-records.js';
+import { PAGE_BUTTON } from './page-button.js';
 
 interface Args {
   examination: Examination;
@@ -64,7 +65,9 @@ export const InAForm: Story = {
       }}
     >
       <limb-examination name="examination"></limb-examination>
-      <p><button>Submit</button> <button type="reset">Reset</button></p>
+      <p>
+        <button style=${PAGE_BUTTON}>Submit</button> <button type="reset" style=${PAGE_BUTTON}>Reset</button>
+      </p>
       <output></output>
     </form>`,
 };

@@ -2,6 +2,7 @@ import type { Meta, StoryObj } from '@storybook/web-components-vite';
 import { html, nothing, type TemplateResult } from 'lit';
 import { type View, VIEWS } from 'pulse-map';
 import type { Examination } from 'pulse-map/core';
+import { PAGE_BUTTON } from './page-button.js';
 import {
   aneurysm,
   aortoIliac,
@@ -185,14 +186,12 @@ export const InAForm: Story = {
       const shown = form.querySelector('output');
       if (shown) shown.textContent = String(new FormData(form).get('pulses') ?? '');
     };
-    // WebKit keeps the grey of its own button under the white letters of a dark page.
-    const look =
-      'color: CanvasText; background: Canvas; border: 1px solid; min-block-size: 44px; font: inherit';
     return html`<form @submit=${handleSubmit} style="display: grid; gap: 12px; font: 15px/21px system-ui">
       <label>Examiner <input name="examiner" autocomplete="off" /></label>
       ${map(args)}
       <div>
-        <button type="submit" style=${look}>Submit</button> <button type="reset" style=${look}>Reset</button>
+        <button type="submit" style=${PAGE_BUTTON}>Submit</button>
+        <button type="reset" style=${PAGE_BUTTON}>Reset</button>
       </div>
       <output style="overflow-wrap: anywhere"></output>
     </form>`;
