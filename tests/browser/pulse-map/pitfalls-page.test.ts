@@ -88,6 +88,10 @@ describe('pitfall 9: listeners on the whole page', () => {
   });
 });
 
+/** WebKit knows it by this name alone, the others by this one, too. */
+const selects = (element: Element): string =>
+  getComputedStyle(element).getPropertyValue('-webkit-user-select');
+
 describe('pitfall 10: selection and the magnifier on a quick second tap', () => {
   it('have nothing to take hold of on the drawing; a note can be selected', async () => {
     const map = await openMap();
@@ -95,13 +99,13 @@ describe('pitfall 10: selection and the magnifier on a quick second tap', () => 
     for (const element of everything(figure)) {
       // Firefox says `auto` of what takes it from around it. Source: https://www.w3.org/TR/css-ui-4/#content-selection.
       let at: Element | null = element;
-      while (at && getComputedStyle(at).userSelect === 'auto') at = at === figure ? null : at.parentElement;
-      expect(at && getComputedStyle(at).userSelect, element.localName).to.equal('none');
+      while (at && selects(at) === 'auto') at = at === figure ? null : at.parentElement;
+      expect(at && selects(at), element.localName).to.equal('none');
     }
     await openSite(map, 'left femoral');
     await click(byRole(chooser(map) as HTMLElement, 'button', 'Add a note'));
     await settled(map);
-    expect(getComputedStyle(byRole(map, 'textbox', 'Note')).userSelect).to.not.equal('none');
+    expect(selects(byRole(map, 'textbox', 'Note'))).to.not.equal('none');
   });
 });
 

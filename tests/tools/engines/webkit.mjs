@@ -247,6 +247,7 @@ const KEYS = {
   Delete: '\uE017',
   F1: '\uE031',
   F2: '\uE032',
+  F5: '\uE035',
   Meta: '\uE03D',
 };
 
