@@ -118,13 +118,14 @@ describe("the project's own configuration", () => {
     }
   });
 
+  // Without the rules that ask for types: they would have the whole project read for four lines, and none of them is asked for here.
   async function rulesBroken(path: string, code: string): Promise<(string | null)[]> {
-    const eslint = new ESLint();
+    const eslint = new ESLint({ overrideConfig: tseslint.configs.disableTypeChecked as Linter.Config });
     const [result] = await eslint.lintText(code, { filePath: path });
     return (result?.messages ?? []).map((message) => message.ruleId);
   }
 
-  it('holds the rules of the house over src', { timeout: 30_000 }, async () => {
+  it('holds the rules of the house over src', async () => {
     const code = [
       "import { z } from 'zod';",
       "import { html } from 'lit';",
