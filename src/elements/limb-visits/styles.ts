@@ -129,8 +129,7 @@ export const visitsStyles = css`
     min-block-size: 190px;
     direction: ltr;
   }
-  .struck .picture,
-  .struck dl {
+  .struck .picture {
     opacity: 0.45;
   }
   .struck dd,
