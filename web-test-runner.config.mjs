@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { ownNamePlugin } from './.tools/own-name.mjs';
-import { bundleTestsPlugin } from './tests/tools/wtr-bundle.mjs';
+import { bundledTests } from './tests/tools/wtr-bundle.mjs';
 import { countReporter } from './tests/tools/wtr-count-reporter.mjs';
 import { realInputPlugin } from './tests/tools/wtr-real-input.mjs';
 
@@ -28,6 +28,7 @@ export default {
   testsFinishTimeout: 600_000 * trial.runs,
   // Guards against hanging, never limits of speed.
   testFramework: { config: { ui: 'bdd', timeout: 60_000 } },
+  middleware: [bundledTests()],
   plugins: [
     ownNamePlugin,
     esbuildPlugin({
@@ -35,7 +36,6 @@ export default {
       target: 'es2022',
       tsconfig: fileURLToPath(new URL('tsconfig.json', import.meta.url)),
     }),
-    bundleTestsPlugin(),
     realInputPlugin(commands),
   ],
   browsers: [launcher()],

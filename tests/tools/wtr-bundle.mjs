@@ -50,24 +50,25 @@ async function bundled() {
 }
 
 /**
- * For the browser test runner. What cannot be bundled is served module by module, so that a fault shows in the file that has it;
- * so is everything in watch mode.
+ * For the browser test runner, ahead of its plugins: they would parse and rewrite each file anew for each page. What cannot be bundled is
+ * served module by module, so that a fault shows in the file that has it; so is everything in watch mode.
  */
-export function bundleTestsPlugin() {
+export function bundledTests() {
   let files;
   const watching = process.argv.includes('--watch');
-  return {
-    name: 'bundle-tests',
-    async serve({ path }) {
-      const entry = ENTRY.exec(path)?.[1];
-      if (watching || !(entry || path.startsWith(`/${CHUNKS}/`) || path.endsWith('.test.js.map')))
-        return undefined;
-      files ??= bundled().catch((error) => {
-        console.error(`The tests are served module by module, which is slow: ${error.message}`);
-        return new Map();
-      });
-      const body = (await files).get(entry ? `/${entry}.js` : path);
-      return body === undefined ? undefined : { body, type: path.endsWith('.map') ? 'json' : 'js' };
-    },
+  return async (context, next) => {
+    const { path } = context;
+    const entry = ENTRY.exec(path)?.[1];
+    if (watching || !(entry || path.startsWith(`/${CHUNKS}/`) || path.endsWith('.test.js.map')))
+      return next();
+    files ??= bundled().catch((error) => {
+      console.error(`The tests are served module by module, which is slow: ${error.message}`);
+      return new Map();
+    });
+    const body = (await files).get(entry ? `/${entry}.js` : path);
+    if (body === undefined) return next();
+    context.type = path.endsWith('.map') ? 'json' : 'js';
+    context.body = body;
+    return undefined;
   };
 }
