@@ -1,6 +1,3 @@
-import { expect, fixture } from '@open-wc/testing';
-import { until } from '../tools/until.js';
-import { html, type TemplateResult } from 'lit';
 import * as bedside from '../../../stories/bedside-test.stories.js';
 import * as whole from '../../../stories/limb-examination.stories.js';
 import * as context from '../../../stories/limb-context.stories.js';
@@ -10,24 +7,13 @@ import * as inspection from '../../../stories/limb-inspection.stories.js';
 import * as pressures from '../../../stories/limb-pressures.stories.js';
 import * as staging from '../../../stories/limb-staging.stories.js';
 import * as stopwatch from '../../../stories/limb-stopwatch.stories.js';
-import { drawn } from '../tools/limbs.js';
-import { LOOKS, put, putBack } from '../tools/looks.js';
-import { readableText } from '../tools/perceive.js';
-
-interface Story {
-  readonly args?: object;
-  readonly render?: unknown;
-}
-interface Stories {
-  readonly default: { readonly args?: object; readonly render?: unknown };
-  readonly [name: string]: Story;
-}
+import { walkStories } from '../tools/stories.js';
 
 /** What a reader finds in each story, so that none shows something else than its name says. */
-const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp>>])[] = [
+const SHOWS: readonly (readonly [string, object, Readonly<Record<string, RegExp>>])[] = [
   [
     'history',
-    history as never,
+    history,
     {
       Empty: /Onset/,
       AcuteLeg: /Hours since/,
@@ -37,7 +23,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   ],
   [
     'clinical background',
-    context as never,
+    context,
     {
       Empty: /None recorded/,
       MuchKnown: /Stent in left common iliac/,
@@ -47,7 +33,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   ],
   [
     'inspection',
-    inspection as never,
+    inspection,
     {
       Empty: /Colour/,
       AcuteLeg: /Level of change/,
@@ -59,7 +45,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   ],
   [
     'pressures',
-    pressures as never,
+    pressures,
     {
       Empty: /Ankle-brachial pressure index/,
       TwoLegs: /incompressible/,
@@ -72,7 +58,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   ],
   [
     'stages',
-    staging as never,
+    staging,
     {
       Empty: /Not graded: not enough recorded/,
       AcuteClass: /IIb immediately threatened/,
@@ -82,7 +68,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   ],
   [
     'red flags',
-    flags as never,
+    flags,
     {
       None: /^None$/,
       Threatened: /limb may be threatened \(Rutherford IIb\): left leg/,
@@ -92,10 +78,10 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
       Question: /Left leg: when did it begin/,
     },
   ],
-  ['stopwatch', stopwatch as never, { CountsUp: /0:00/, CountsDown: /3:00/, Plain: /Start/ }],
+  ['stopwatch', stopwatch, { CountsUp: /0:00/, CountsDown: /3:00/, Plain: /Start/ }],
   [
     'bedside test',
-    bedside as never,
+    bedside,
     {
       Empty: /Leg elevation Buerger/,
       LegRaise: /Pale at 25° after 34 s/,
@@ -113,7 +99,7 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   ],
   [
     'whole examination',
-    whole as never,
+    whole,
     {
       Empty: /History/,
       Threatened: /limb may be threatened \(Rutherford IIb\): left leg/,
@@ -126,41 +112,4 @@ const SHOWS: readonly (readonly [string, Stories, Readonly<Record<string, RegExp
   ],
 ];
 
-async function show(stories: Stories, name: string): Promise<HTMLElement> {
-  const meta = stories.default;
-  const story = stories[name] as Story;
-  const render = (story.render ?? meta.render) as (args: object, context: object) => TemplateResult;
-  const page = await fixture<HTMLElement>(
-    html`<main lang="en">
-      <h2>${name}</h2>
-      ${render({ ...meta.args, ...story.args }, {})}
-    </main>`,
-  );
-  await drawn(page);
-  return page;
-}
-
-afterEach(putBack);
-
-for (const [area, stories, shows] of SHOWS) {
-  describe(`the stories of ${area}`, () => {
-    it('are those listed here', () => {
-      const names = Object.keys(stories).filter((name) => name !== 'default');
-      expect(names.sort()).to.deep.equal(Object.keys(shows).sort());
-    });
-
-    for (const [name, text] of Object.entries(shows)) {
-      for (const look of LOOKS) {
-        it(`${name} shows what it is named for, and axe finds nothing in it, ${look}`, async () => {
-          await put(look);
-          const page = await show(stories, name);
-          await until(
-            () => text.test(readableText(page)),
-            `${String(text)} in ${name}: ${readableText(page).slice(0, 400)}`,
-          );
-          await expect(page).to.be.accessible();
-        });
-      }
-    }
-  });
-}
+for (const story of SHOWS) walkStories(...story);

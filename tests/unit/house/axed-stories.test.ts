@@ -4,7 +4,9 @@ import { expect, it } from 'vitest';
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 
 it('every story is walked by axe in light, dark and forced colours', () => {
-  const walkers = ['browser/house/axe-stories.test.ts', 'browser/limb-parts/stories.test.ts'];
+  const walkers = ['stories', 'house/axe-stories', 'limb-parts/stories', 'locale/stories'].map(
+    (name) => `browser/${name}.test.ts`,
+  );
   const text = walkers.map(read).join('\n');
   const files = readdirSync(new URL('../../../stories', import.meta.url)).filter((name) =>
     name.endsWith('.stories.ts'),
