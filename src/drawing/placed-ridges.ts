@@ -44,6 +44,24 @@ function labelBoxes({ labels, findings }: Layout): Box[] {
   ]);
 }
 
+/** The stretches of leaders that run level or upright, each as a thin box; a number would cut them. */
+function leaderBoxes({ labels }: Layout): Box[] {
+  return labels.flatMap(({ leader }) =>
+    leader.slice(1).flatMap(([bx, by], i): Box[] => {
+      const [ax, ay] = leader[i] as Point;
+      if (ax !== bx && ay !== by) return [];
+      return [
+        {
+          left: Math.min(ax, bx) - 1,
+          right: Math.max(ax, bx) + 1,
+          top: Math.min(ay, by) - 1,
+          bottom: Math.max(ay, by) + 1,
+        },
+      ];
+    }),
+  );
+}
+
 function distance({ left, right, top, bottom }: Box, x: number, y: number): number {
   return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
 }
@@ -131,7 +149,8 @@ export function smallRidges(marks: readonly LesionMark[], layout: Layout, bare =
 }
 
 /**
- * Ridges of all marks of a view, each with a place for its number that hides neither a site, nor a name or finding, nor another mark.
+ * Ridges of all marks of a view, each with a place for its number that hides neither a site, nor a name or finding, nor another mark,
+ * and where it can no leader.
  */
 export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
   const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
@@ -142,6 +161,7 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
   }));
   const outlines = all.map(({ ridges }) => ridges.map(({ outline }) => outline.map(px)));
   const taken = labelBoxes(layout);
+  const leaders = leaderBoxes(layout);
   const disc = (GLYPH_SIZE.map / 2) * glyphScale;
   const free = (spot: NumberSpot): boolean => {
     const box = boxOfLine(spot, NUMBER.width, NUMBER.height);
@@ -166,11 +186,17 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
       }),
     );
   const freeSpot = (ridges: readonly Ridge[]): NumberSpot | undefined => {
+    let second: NumberSpot | undefined;
     for (let away = 0; away <= AWAY.most; away += AWAY.step) {
-      const found = spots(ridges, away).find(free);
-      if (found) return found;
+      const found = spots(ridges, away).filter(free);
+      second ??= found[0];
+      const best = found.find((spot) => {
+        const box = boxOfLine(spot, NUMBER.width, NUMBER.height);
+        return !leaders.some((other) => meet(box, other));
+      });
+      if (best) return best;
     }
-    return spots(ridges).find(inside(width, height));
+    return second ?? spots(ridges).find(inside(width, height));
   };
   return all.map(({ mark, ridges }, i) => {
     const paths = outlines[i] as Point[][];

@@ -12,7 +12,13 @@ import {
   SIDES,
   stationsOf,
 } from '../../../src/anatomy/index.js';
-import { emptyExamination, type Examination, setPulse } from '../../../src/examination/index.js';
+import {
+  emptyExamination,
+  type Examination,
+  restNormal,
+  setBruit,
+  setPulse,
+} from '../../../src/examination/index.js';
 import {
   AXIS,
   drawnRecord,
@@ -27,6 +33,8 @@ import {
   type Ridge,
   ridgesOf,
 } from '../../../src/drawing/index.js';
+import { boxOfLine } from '../../../src/drawing/box.js';
+import { en } from '../../../src/locale/index.js';
 
 function areaOf(outline: readonly Point[]): number {
   return (
@@ -281,5 +289,50 @@ describe('a lesion that takes the pulses of two limbs', () => {
     const { marks } = drawnRecord(absent('popliteal'));
     const both = marks.filter(({ further }) => !further);
     expect(placeRidges(both, layOut('legs', 700, 900, names))).toHaveLength(2);
+  });
+});
+
+describe('numbers of marks', () => {
+  it('cut no leader where there is another place for them', () => {
+    const felt = (
+      [
+        ['left popliteal', 'absent'],
+        ['left posterior-tibial', 'absent'],
+        ['left dorsalis-pedis', 'absent'],
+        ['left ulnar', 'absent'],
+        ['left radial', 'reduced'],
+        ['right femoral', 'reduced'],
+        ['right popliteal', 'reduced'],
+      ] as const
+    ).reduce(
+      (record, [key, grade]) => {
+        const [side, site] = key.split(' ') as ['left' | 'right', PulseSiteId];
+        return setPulse(record, { site, side } as Place<PulseSiteId>, { grade });
+      },
+      restNormal(emptyExamination('0-3')),
+    );
+    const sick = setBruit(felt, { site: 'iliac', side: 'right' }, { bruit: 'systolic' });
+    const { marks } = drawnRecord(sick, undefined);
+    for (const [width, height] of [
+      [1033, 770],
+      [1190, 770],
+      [818, 872],
+    ] as const) {
+      const layout = layOut('whole', width, height, ({ site }) => ({
+        name: en.map.siteShort(site),
+        code: en.anatomy.codes[site],
+      }));
+      const spots = placeRidges(marks, layout).flatMap(({ number }) => number ?? []);
+      expect(spots.length).toBeGreaterThan(1);
+      for (const spot of spots) {
+        const { left, right, top, bottom } = boxOfLine(spot, 36, 18);
+        for (const { key, leader } of layout.labels) {
+          const [[ax, ay], [bx, by]] = leader.slice(-2) as [Point, Point];
+          const cut =
+            ay === by && ay > top && ay < bottom && Math.min(ax, bx) < right && Math.max(ax, bx) > left;
+          expect(cut, `${key} at ${width} px`).toBe(false);
+        }
+      }
+    }
   });
 });
