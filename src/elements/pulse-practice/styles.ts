@@ -211,11 +211,17 @@ export const practiceStyles = css`
     inline-size: 18px;
     block-size: 18px;
   }
+  /* What to choose in one row where it fits. */
   .setup {
     display: grid;
-    gap: 12px;
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 250px), max-content));
+    gap: 12px 20px;
     padding: 20px;
     justify-items: start;
+    align-items: end;
+  }
+  .setup > :not(label) {
+    grid-column: 1 / -1;
   }
   .setup label,
   .vote label {

@@ -1,0 +1,56 @@
+import { expect } from '@open-wc/testing';
+import 'pulse-map';
+import '../../../demo/clinic/app.js';
+import { setViewport } from '../../tools/real-input.js';
+import { openClinic } from '../tools/clinic.js';
+import { settled } from '../tools/map.js';
+import { until } from '../tools/until.js';
+
+const DATABASE = 'projector test';
+const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
+
+before(async () => {
+  const loaded = new Promise((done) => style.addEventListener('load', done));
+  document.head.append(style);
+  await loaded;
+});
+
+after(async () => {
+  style.remove();
+  await new Promise((done) => {
+    const request = indexedDB.deleteDatabase(DATABASE);
+    request.onsuccess = request.onerror = request.onblocked = done;
+  });
+});
+
+async function opened(size: { width: number; height: number }) {
+  await setViewport(size);
+  const app = await openClinic('#/patients/lindqvist/visits/new', DATABASE);
+  const map = () => app.querySelector('pulse-map') as HTMLElementTagNameMap['pulse-map'] | null;
+  await until(() => map() !== null, 'the map');
+  await settled(map()!);
+  return { app, map: map()! };
+}
+
+describe('the clinic’s form', () => {
+  it('gives the map the screen of a projector, and the figure its height', async () => {
+    const { app, map } = await opened({ width: 1920, height: 1080 });
+    expect(map.getBoundingClientRect().width, 'nearly the whole screen').to.be.at.least(1840);
+    const [tools, figure] = ['.toolbar', '.figure'].map((part) =>
+      map.shadowRoot?.querySelector(part)?.getBoundingClientRect(),
+    );
+    expect(figure!.bottom - tools!.top).to.be.at.most(1080);
+    expect(document.documentElement.scrollWidth, 'nothing sticks out').to.be.at.most(1920);
+    app.remove();
+  });
+
+  it('takes no more than a fifth of a phone for the head of the page', async () => {
+    const { app } = await opened({ width: 390, height: 844 });
+    const head = app.querySelector('.top') as Element;
+    expect(head.getBoundingClientRect().height).to.be.at.most(844 / 5);
+    for (const control of head.querySelectorAll('a, select'))
+      expect(control.getBoundingClientRect().height, control.textContent).to.be.at.least(44);
+    expect(document.documentElement.scrollWidth, 'nothing sticks out').to.be.at.most(390);
+    app.remove();
+  });
+});
