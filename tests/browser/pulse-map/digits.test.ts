@@ -164,7 +164,10 @@ describe('fingers and toes on their plates', () => {
       const sheetOf = (): Element | null | undefined => map.shadowRoot?.querySelector('.sheet .facts');
       await until(sheetOf, 'the page hears that it is printed');
       const sheet = map.shadowRoot?.querySelector('.sheet') as Element;
+      const legend = (of: Element): string[] =>
+        [...of.querySelectorAll('.picture > svg > .labels text')].map((text) => text.textContent.trim());
       expect(sheet.querySelector('.digit .t-gangrene') === null).to.equal(false);
+      expect(legend(sheet)).to.include('Gangrene');
       expect(sheet.querySelector('.facts')?.textContent).to.include(
         'Left fingers: thumb gangrene; others not examined',
       );
@@ -174,6 +177,8 @@ describe('fingers and toes on their plates', () => {
       const none = map.shadowRoot?.querySelector('.sheet') as Element;
       expect(none.querySelector('.digit') === null, 'none was looked at').to.equal(true);
       expect(none.textContent).to.not.include('fingers');
+      expect(legend(none)).to.not.include('Gangrene');
+      expect(legend(none)[0]).to.match(/^Scale/);
       expect(map.toSVG()).to.not.include('Left thumb');
     } finally {
       await emulate({});

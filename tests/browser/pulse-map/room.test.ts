@@ -1,15 +1,18 @@
 import { expect } from '@open-wc/testing';
 import { setFields, setPulse } from 'pulse-map/core';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
-import { BODY_VIEWS, type View } from '../../../src/drawing/index.js';
+import { BODY_VIEWS, sitesIn, type View } from '../../../src/drawing/index.js';
 import { emptyExamination, restNormal } from '../../../src/examination/index.js';
+import { en } from '../../../src/locale/index.js';
 import { LANGUAGES } from '../../../src/locale/list.js';
 import '../../../src/locale/de/register.js';
+import { emulate } from '../../tools/real-input.js';
 import { boxOf, overlaps } from '../tools/boxes.js';
-import { longest } from '../tools/drawn.js';
+import { impossible, longest } from '../tools/drawn.js';
 import { openMap, settled } from '../tools/map.js';
-import { byRole } from '../tools/perceive.js';
+import { byRole, painted } from '../tools/perceive.js';
 import { figureOf } from '../tools/skin.js';
+import { until } from '../tools/until.js';
 
 const toolbarOf = (map: PulseMap): DOMRect =>
   map.shadowRoot!.querySelector('.toolbar')!.getBoundingClientRect();
@@ -119,4 +122,52 @@ describe('percents on the figure', () => {
       }
       expect(percents).to.be.above(0);
     });
+});
+
+describe('what has no room beside its site', () => {
+  // Everything that can be said at every site, and something else before, is more than fits.
+  const now = longest();
+  const before = impossible();
+  /** The sites at which a drawing cuts what was found, or leaves it out. */
+  const cutIn = (drawing: Element): string[] =>
+    [...sitesIn('whole', now, before, undefined, undefined, en)].flatMap(([key, { finding, name }]) => {
+      const lines = [...drawing.querySelectorAll(`.finding[data-place="${key}"]`)];
+      const said = lines.map((line) => line.textContent.trim()).join(' ');
+      return finding && said !== finding ? [name] : [];
+    });
+
+  it('is said in full on paper, beside the table', async () => {
+    const map = await openMap({ width: 703, examination: now });
+    map.compare = before;
+    await emulate({ media: 'print' });
+    try {
+      const facts = () => map.shadowRoot!.querySelector('.sheet .facts');
+      await until(() => facts() !== null, 'the page hears that it is printed');
+      await settled(map);
+      const cut = cutIn(map.shadowRoot!.querySelector('.sheet .picture .figure') as Element);
+      expect(cut).not.to.have.length(0);
+      const told = [...facts()!.querySelectorAll('p')].map((line) => line.textContent.trim());
+      for (const name of cut) expect(told).to.include(name);
+      expect(told.filter((line) => line.includes(': '))).to.have.length(cut.length);
+    } finally {
+      await emulate({});
+      await painted();
+    }
+  });
+
+  it('is said in full in the legend of a picture', async () => {
+    const map = await openMap({ width: 900, examination: now });
+    map.compare = before;
+    await settled(map);
+    const texts = [...new DOMParser().parseFromString(map.toSVG(), 'image/svg+xml').querySelectorAll('text')];
+    const all = texts.map((text) => text.textContent.trim());
+    const cut = all.filter((text) => text.endsWith('…')).length;
+    expect(cut).to.be.above(0);
+    // Long ones stand in several rows.
+    const legend = all.join('; ').toLowerCase();
+    const told = [...sitesIn('whole', now, before, undefined, undefined, en).values()].filter(({ name }) =>
+      legend.includes(name.toLowerCase()),
+    );
+    expect(told.length).to.be.at.least(cut);
+  });
 });
