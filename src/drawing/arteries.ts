@@ -23,7 +23,7 @@ interface Stretch {
 }
 
 /** Whether an artery lies in the arm and is hidden together with it. */
-function ofArm(artery: ArteryId): boolean {
+export function ofArm(artery: ArteryId): boolean {
   const level = levelOf(artery, 'leg');
   return level === 'axillo-brachial' || level === 'forearm-hand';
 }

@@ -1,7 +1,6 @@
-import { type Place, placeKey } from '../anatomy/index.js';
+import { AXIS, type Place, placeKey } from '../anatomy/index.js';
 import type { RuleReading } from '../localisation/index.js';
-import { AXIS } from './figure.js';
-import { positionOf } from './vessels.js';
+import { positionOf } from './healthy.js';
 
 /** A collateral path implied by the record: a pulse felt distal to a weaker one. */
 export interface Collateral {

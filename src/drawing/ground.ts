@@ -1,7 +1,6 @@
-import { arteryPaths } from './arteries.js';
-import type { DrawnFlow } from './flow.js';
+import type { ArteryPaths } from './arteries.js';
+import { silhouetteOf } from './healthy.js';
 import type { Landmarks } from './landmarks.js';
-import { silhouetteOf } from './silhouette.js';
 
 /** One path of the ground, in tenths of a figure unit: its classes, and its data. */
 export interface GroundPart {
@@ -23,12 +22,12 @@ function moved(d: string): string {
  * @param landmarks left out where they are not at hand
  */
 export function groundParts(
-  flow: readonly DrawnFlow[],
+  arteries: ArteryPaths,
   arms: boolean,
   landmarks?: Landmarks,
 ): readonly GroundPart[] {
   const { body, heart, kidneys, grooves } = silhouetteOf(arms);
-  const { behind, deep, trunk, near, hollow, thinning } = arteryPaths(flow, arms);
+  const { behind, deep, trunk, near, hollow, thinning } = arteries;
   const { form = '', named = '', over = '' } = landmarks ?? {};
   return [
     { name: 'rim', d: moved(body) },

@@ -11,6 +11,7 @@ export * from './flow.js';
 export * from './geometry.js';
 export * from './glyphs.js';
 export * from './ground.js';
+export * from './healthy.js';
 export * from './labels.js';
 export * from './landmarks.js';
 export * from './layout.js';

@@ -1,4 +1,5 @@
 import {
+  AXIS,
   type Place,
   type PlaceKey,
   placeKey,
@@ -9,7 +10,6 @@ import {
   type SiteLabel,
 } from '../anatomy/index.js';
 import { linesCross } from './crossing.js';
-import { AXIS } from './figure.js';
 import type { Point } from './geometry.js';
 
 /** The size of a label's text in px, as measured or estimated by who draws it. */

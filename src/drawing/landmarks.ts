@@ -1,5 +1,4 @@
-import { type Laterality, type SiteId } from '../anatomy/index.js';
-import { AXIS } from './figure.js';
+import { AXIS, type Laterality, type SiteId } from '../anatomy/index.js';
 import { closedPath, mirrored, openPath, type Point, pointsFrom } from './geometry.js';
 import { PathWriter } from './path-writer.js';
 

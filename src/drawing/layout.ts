@@ -1,5 +1,4 @@
-import { type Place, type PlaceKey, placeKey, type Side, SIDES } from '../anatomy/index.js';
-import { AXIS } from './figure.js';
+import { AXIS, type Place, type PlaceKey, placeKey, type Side, SIDES } from '../anatomy/index.js';
 import { findingLines, type PlacedFinding } from './finding-lines.js';
 import {
   type LabelSize,
@@ -14,7 +13,7 @@ import { doorRooms } from './plates/door-places.js';
 import type { PlacedDigits } from './plates/digits.js';
 import type { PlateCaption } from './plates/plate.js';
 import type { PreparedPlate } from './plates/prepared.js';
-import { positionOf } from './vessels.js';
+import { positionOf } from './healthy.js';
 import { type BodyView, cropOf, placesIn, type View } from './views.js';
 
 /** The texts of a label, by available space. */

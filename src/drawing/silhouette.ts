@@ -1,5 +1,5 @@
+import { AXIS } from '../anatomy/index.js';
 import { catmullRom } from './catmull-rom.js';
-import { AXIS } from './figure.js';
 import { closedPath, mirrored, openPath, type Point, pointsFrom } from './geometry.js';
 import { ORGANS, OUTLINE } from './outline.js';
 import { PathWriter } from './path-writer.js';
@@ -52,7 +52,7 @@ class Joined extends PathWriter {
 }
 
 /** A closed contour: smooth between corners, and across the point where it closes. */
-export function contourPath({ points, corners }: Contour, path: PathWriter = new Joined('tenth')): string {
+function contourPath({ points, corners }: Contour, path: PathWriter = new Joined('tenth')): string {
   const first = Math.max(0, corners.indexOf(true));
   const order = points.map((_, i) => (first + i) % points.length);
   let run: Point[] = [];
@@ -67,7 +67,8 @@ export function contourPath({ points, corners }: Contour, path: PathWriter = new
   return path.toString();
 }
 
-function silhouette(arms: boolean): Silhouette {
+/** Draws the body with or without arms from its outlines; `healthy.ts` has it ready. */
+export function drawSilhouette(arms: boolean): Silhouette {
   const half = [OUTLINE.head, OUTLINE.neck, ...(arms ? [OUTLINE.arm] : []), OUTLINE.trunkAndLeg].join(' ');
   const kidney = pointsFrom(ORGANS.kidney);
   const kidneys = new PathWriter('tenth');
@@ -81,13 +82,4 @@ function silhouette(arms: boolean): Silhouette {
     kidneys: kidneys.toString(),
     grooves: grooves.toString(),
   };
-}
-
-const SILHOUETTES = new Map<boolean, Silhouette>();
-
-/** The body with or without arms; computed once. */
-export function silhouetteOf(arms: boolean): Silhouette {
-  const known = SILHOUETTES.get(arms) ?? silhouette(arms);
-  SILHOUETTES.set(arms, known);
-  return known;
 }

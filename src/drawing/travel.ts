@@ -1,5 +1,5 @@
 import { type Place, placeKey, PLACES, placesUpstream, siteDefinition } from '../anatomy/index.js';
-import { positionOf } from './vessels.js';
+import { positionOf } from './healthy.js';
 
 export type Direction = 'up' | 'down' | 'left' | 'right' | 'next' | 'previous';
 

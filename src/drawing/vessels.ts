@@ -2,16 +2,13 @@ import {
   type ArteryId,
   parentVessel,
   type Piece,
-  type Place,
-  siteDefinition,
   type Vessel,
   vesselKey,
-  vesselOf,
   VESSELS,
 } from '../anatomy/index.js';
 import { drawnRadius, RADII_MM } from './calibre.js';
 import { AXIS, CONTINUES, COURSES, LEANS } from './figure.js';
-import { mirrored, type Point, pointsFrom, sampleAt, type Spline, splineThrough } from './geometry.js';
+import { mirrored, type Point, pointsFrom, type Spline, splineThrough } from './geometry.js';
 
 const POINTS = new Map<string, readonly Point[]>();
 
@@ -69,12 +66,6 @@ export function courseOf(vessel: Vessel): Spline {
 export function radiusAt(artery: ArteryId, t: number): number {
   const [origin, end] = RADII_MM[artery];
   return drawnRadius(origin + (end - origin) * t);
-}
-
-/** Where a place lies on the figure. */
-export function positionOf(place: Place): { x: number; y: number } {
-  const { x, y } = sampleAt(courseOf(vesselOf(place)), siteDefinition(place.site).at);
-  return { x, y };
 }
 
 /** Length of a piece on the figure, in figure units. */

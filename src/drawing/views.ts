@@ -1,8 +1,7 @@
-import { type Laterality, type Place, PLACES, type Side, siteDefinition } from '../anatomy/index.js';
-import { AXIS } from './figure.js';
+import { AXIS, type Laterality, type Place, PLACES, type Side, siteDefinition } from '../anatomy/index.js';
 import type { LesionMark } from './flow.js';
 import { isPlateView, plateOf, PLATE_VIEWS, type PlateView, SITES_ON } from './plates/plate.js';
-import { positionOf } from './vessels.js';
+import { positionOf } from './healthy.js';
 
 /** Views of the whole figure, or of a part of it, as against plates. */
 export const BODY_VIEWS = [

@@ -1,6 +1,5 @@
-import { PLATE_VIEWS, type PlateName, plateOf, type PlateView } from '../../anatomy/index.js';
+import { AXIS, PLATE_VIEWS, type PlateName, plateOf, type PlateView } from '../../anatomy/index.js';
 import type { Box } from '../box.js';
-import { AXIS } from '../figure.js';
 
 /** Height of a button, and what its edges take beside the words, in px. */
 export const DOOR = { height: 44, beside: 40 } as const;

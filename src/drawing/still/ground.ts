@@ -1,9 +1,9 @@
 import { levelOf, type Piece, PIECES, type Vessel } from '../../anatomy/index.js';
 import { arteryParts, type ArteryPart } from '../arteries.js';
 import type { DrawnFlow } from '../flow.js';
+import { silhouetteOf } from '../healthy.js';
 import { landmarksOf } from '../landmarks.js';
 import { GROUND_PAINT, type Paint } from '../paint.js';
-import { silhouetteOf } from '../silhouette.js';
 import { type Ink, keptPaint, painted, type Painted } from './ink.js';
 import { group, pathOf, tag } from './xml.js';
 

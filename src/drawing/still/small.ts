@@ -5,7 +5,7 @@ import type { Layout } from '../layout.js';
 import { GLYPH_PAINT } from '../paint.js';
 import type { SiteViews } from '../site-view.js';
 import { PathWriter } from '../path-writer.js';
-import { positionOf } from '../vessels.js';
+import { positionOf } from '../healthy.js';
 import { type BodyView, type Crop, cropOf, placesIn, type View } from '../views.js';
 import { glyphPaint, shifted } from './glyph.js';
 import { type Ink, painted, type Painted } from './ink.js';

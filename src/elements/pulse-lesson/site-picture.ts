@@ -4,6 +4,7 @@ import {
   type Crop,
   cropOf,
   drawnRecord,
+  arteryPaths,
   groundParts,
   landmarksFor,
   landmarksOf,
@@ -70,7 +71,7 @@ function fitted({ x, y, width, height }: Crop, tall: number): Crop {
 
 function figureFrame(box: Crop, arms: boolean, record: Examination, target: Place | undefined): Frame {
   const { flow } = drawnRecord(record);
-  const parts = groundParts(flow, arms, landmarksOf(arms));
+  const parts = groundParts(arteryPaths(flow, arms), arms, landmarksOf(arms));
   const helps = target && landmarksFor(target.site, target.side);
   return {
     box,

@@ -8,7 +8,14 @@ import {
   type Side,
   type SiteId,
 } from '../../anatomy/index.js';
-import { cropOf, drawnRecord, groundParts, landmarksOf, positionOf } from '../../drawing/index.js';
+import {
+  arteryPaths,
+  cropOf,
+  drawnRecord,
+  groundParts,
+  landmarksOf,
+  positionOf,
+} from '../../drawing/index.js';
 import { emptyExamination } from '../../examination/index.js';
 import type { WaveSite } from '../../flow/index.js';
 import { limbOfSite } from '../../lesson/steps.js';
@@ -69,7 +76,7 @@ const isHeard = ({ heard, wave }: WaveView, place: Place): boolean =>
 function figure(view: WaveView, spots: readonly Spot[]): TemplateResult {
   const { messages } = view.speech;
   const { x, y, width, height } = cropOf('whole');
-  const parts = groundParts(drawnRecord(open).flow, true, landmarksOf(true));
+  const parts = groundParts(arteryPaths(drawnRecord(open).flow, true), true, landmarksOf(true));
   return html`<div class="wave-figure">
     <svg class="picture" viewBox="${x} ${y} ${width} ${height}" role="img" aria-label=${messages.map.figure}>
       <g class="ground" transform="scale(.1)">

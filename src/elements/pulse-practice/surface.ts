@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { PlaceKey } from '../../anatomy/index.js';
 import {
+  arteryPaths,
   drawnFlow,
   landmarksFor,
   landmarksOf,
@@ -63,6 +64,7 @@ export function surfaceOf(figures: FigureViews, of: SurfaceView): FigureView {
   return {
     ...drawn,
     flow: drawnFlow(record, marks),
+    arteries: arteryPaths,
     ridges: placeRidges(marksIn(view, marks), drawn.layout),
   };
 }

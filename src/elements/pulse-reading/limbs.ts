@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
-import { drawnRecord, placeRidges } from '../../drawing/index.js';
+import { arteryPaths, drawnRecord, isHealthy, placeRidges } from '../../drawing/index.js';
 import {
   emptyExamination,
   type Examination,
@@ -45,6 +45,7 @@ import {
 } from './sections.js';
 
 export {
+  arteryPaths,
   drawnRecord,
   flagWordsFor,
   lesionSentences,
@@ -58,7 +59,10 @@ export {
 export function* readInParts(examination: Examination, earlier?: Examination): Generator<void> {
   readExamination(examination, earlier);
   yield;
-  drawnRecord(examination, earlier);
+  const { flow } = drawnRecord(examination, earlier);
+  yield;
+  // Healthy ones are there ready.
+  if (!isHealthy(flow)) arteryPaths(flow, true);
   yield;
 }
 

@@ -23,6 +23,10 @@ function mapOffline(): PulseMap {
   return map;
 }
 
+/** The arteries that are drawn as without flow. */
+const hollow = (map: PulseMap): string | null | undefined =>
+  map.shadowRoot?.querySelector('.ground .hollow')?.getAttribute('d');
+
 function online(): void {
   later.load = async () => {
     if (fetched) later.part = fetched;
@@ -78,10 +82,12 @@ describe('a map whose later parts cannot be had', () => {
     expect(text).to.include('Left popliteal 0, absent');
     expect(text).to.include('Recorded. The reading follows');
     expect(text, 'no claim').not.to.match(/occlusion|%/i);
+    expect(hollow(map), 'the arteries as in health').to.equal('');
     online();
     map.requestUpdate();
     await map.updateComplete;
     expect(readableText(map)).to.include('Occlusion somewhere between left femoral and left popliteal');
+    expect(hollow(map), 'the artery without a pulse').not.to.equal('');
   });
 
   it('says so where a hand asks for one, and gives it as soon as it can', async () => {

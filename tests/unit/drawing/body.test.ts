@@ -15,6 +15,7 @@ import {
   doorsOf,
   FINDING_STEP,
   FINDS,
+  arteryPaths,
   groundParts,
   drawnFlow,
   isPlateView,
@@ -138,7 +139,7 @@ describe('landmarks', () => {
     const flow = drawnFlow(emptyExamination(), []);
     const far = (arms: boolean): number =>
       Math.max(
-        ...groundParts(flow, arms, landmarksOf(arms))
+        ...groundParts(arteryPaths(flow, arms), arms, landmarksOf(arms))
           .filter(({ d }) => d)
           .flatMap(({ d }) =>
             contours(d, TENTH)

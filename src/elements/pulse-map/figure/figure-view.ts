@@ -2,7 +2,6 @@ import { placeKey } from '../../../anatomy/index.js';
 import {
   aroundPlate,
   type Collateral,
-  drawnFlow,
   type DrawnRecord,
   isPlateView,
   labelsOf,
@@ -16,7 +15,7 @@ import {
   type SiteViews,
   type View,
 } from '../../../drawing/index.js';
-import { type Examination, remembered } from '../../../examination/index.js';
+import type { Examination } from '../../../examination/index.js';
 import type { Messages } from '../../../locale/index.js';
 import type { ShownMessages } from '../../../locale/shown.js';
 import { memoizeLast } from '../../common/memoize-last.js';
@@ -91,12 +90,8 @@ export function untouched(view: FigureView): FigureView {
   return { ...view, open: undefined, preview: undefined, drag: [], digits };
 }
 
-/** What is drawn before the engine has arrived: flow as felt, no block. */
-const unread = remembered((examination: Examination): DrawnRecord => ({
-  marks: [],
-  flow: drawnFlow(examination, []),
-  collaterals: [],
-}));
+/** What is drawn before the engine has arrived: body and arteries as in health. */
+const UNREAD: DrawnRecord = { marks: [], flow: [], collaterals: [] };
 
 /** A plate once it has been fetched; until then the limb that it is part of. */
 function layoutOf(view: View, width: number, height: number, sites: SiteViews, words: ShownMessages): Layout {
@@ -131,9 +126,7 @@ export class FigureViews {
 
   view(source: FigureSource, hand: Handled): FigureView {
     const { view, examination, words, allWords, painting, earlier } = source;
-    const { marks, flow, collaterals } = reader.part
-      ? reader.part.drawnRecord(source.read, earlier)
-      : unread(source.read);
+    const { marks, flow, collaterals } = reader.part ? reader.part.drawnRecord(source.read, earlier) : UNREAD;
     const sites = this.#sites(view, examination, earlier, painting?.keys, painting?.step, words);
     const height = source.height ?? this.#tallest(source.width, source.around, view);
     // Laid out smaller, then scaled up by the viewBox.
@@ -151,6 +144,7 @@ export class FigureViews {
       enlarged: by,
       collaterals: this.#collaterals(collaterals, sites, layout),
       flow,
+      arteries: reader.part?.arteryPaths,
       ridges: this.#ridges(marks, layout),
       sites,
       words,

@@ -4,10 +4,13 @@ import { repeat } from 'lit/directives/repeat.js';
 import { isPulseSite, type Place, placeFromKey, type PlaceKey, placeKey } from '../../../anatomy/index.js';
 import {
   clipOf,
+  type ArteryPaths,
   type Collateral,
   type DrawnFlow,
   earlierSpots,
   groundParts,
+  healthyArteries,
+  isHealthy,
   isPlateView,
   type Landmarks,
   type Layout,
@@ -38,9 +41,10 @@ function polyline(points: readonly Point[]): string {
 }
 
 /** Body and arteries. */
-function bodyLayer({ flow, layout, landmarks }: FigureView): SVGTemplateResult {
+function bodyLayer({ flow, layout, landmarks, arteries }: FigureView): SVGTemplateResult {
   const arms = showsArms(layout.view);
-  return svg`<g transform="scale(.1)">${groundParts(flow, arms, landmarks?.landmarksOf(arms)).map(
+  const drawn = arteries && !isHealthy(flow) ? arteries(flow, arms) : healthyArteries(arms);
+  return svg`<g transform="scale(.1)">${groundParts(drawn, arms, landmarks?.landmarksOf(arms)).map(
     ({ name, d }) => {
       const part = name === 'body' ? 'body' : name.startsWith('artery') ? 'artery' : nothing;
       return svg`<path class=${name} part=${part} d=${d}></path>`;
@@ -94,7 +98,10 @@ export interface FigureView {
   readonly layout: Layout;
   /** How many times larger than laid out it is shown. */
   readonly enlarged: number;
+  /** Empty until it has been worked out: every artery is drawn as in health. */
   readonly flow: readonly DrawnFlow[];
+  /** Draws arteries that are not as in health; missing until it has been fetched. */
+  readonly arteries: ((flow: readonly DrawnFlow[], arms: boolean) => ArteryPaths) | undefined;
   /** Stretches on which lesions lie, as far as they belong to the view. */
   readonly ridges: readonly PlacedRidges[];
   /** Collaterals implied by the record. */

@@ -1,7 +1,8 @@
 import { nothing, svg, type SVGTemplateResult } from 'lit';
-import type { DrawnFlow, Layout } from '../../../drawing/index.js';
+import { drawnFlow, type DrawnFlow, type Layout } from '../../../drawing/index.js';
 import { DASH, INSIDE } from '../../../drawing/plates/paint.js';
 import { deepPath, type PlatePart, plateParts } from '../../../drawing/plates/parts.js';
+import { emptyExamination } from '../../../examination/index.js';
 import type { PreparedPlate } from '../../../drawing/plates/prepared.js';
 
 const ARTERIES: readonly PlatePart['kind'][] = ['near', 'deep', 'faint', 'thinning', 'behind'];
@@ -16,13 +17,16 @@ function partPath({ kind, d, width, opacity = 1 }: PlatePart): SVGTemplateResult
     : path(`p-${kind}`, 1);
 }
 
-/** Skin, landmarks and arteries of a plate, in tenths of its unit. */
+/**
+ * Skin, landmarks and arteries of a plate, in tenths of its unit.
+ * @param flow empty where it has not been worked out: all is drawn as in health
+ */
 export function renderPlate(
   plate: PreparedPlate,
   flow: readonly DrawnFlow[],
   { view, width, height }: Layout,
 ): SVGTemplateResult {
-  const parts = plateParts(plate, flow);
+  const parts = plateParts(plate, flow.length ? flow : drawnFlow(emptyExamination(), []));
   const skin = parts.find(({ kind }) => kind === 'body')?.d ?? '';
   const [across, down] = plate.size;
   // The drawing may be in the document twice, in another size for print; ids are private to the shadow tree.
