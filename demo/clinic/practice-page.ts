@@ -62,7 +62,7 @@ export class PracticeRoom extends LessonRoom {
           ({ story }, i) =>
             html`<li>
               <a class="row" href=${hashOf({ page: 'practice', code: `lesson-${i + 1}` })}>
-                <span class="second">${story[lang]}</span>
+                <span class="link">${story[lang]}</span>
               </a>
             </li>`,
         )}

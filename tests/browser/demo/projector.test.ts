@@ -44,6 +44,22 @@ describe('the clinic’s form', () => {
     app.remove();
   });
 
+  it('begins every head where its page does', async () => {
+    await setViewport({ width: 1920, height: 1080 });
+    for (const [hash, part] of [
+      ['#/lecture/superficial-femoral', 'pulse-lesson'],
+      ['#/practice', 'pulse-practice'],
+    ] as const) {
+      const app = await openClinic(hash, DATABASE);
+      await until(() => app.querySelector(part) !== null, part);
+      const [clinic, title] = ['.clinic', 'main h1'].map((one) =>
+        app.querySelector(one)!.getBoundingClientRect(),
+      );
+      expect(clinic!.left, hash).to.be.closeTo(title!.left, 1);
+      app.remove();
+    }
+  });
+
   it('takes no more than a fifth of a phone for the head of the page', async () => {
     const { app } = await opened({ width: 390, height: 844 });
     const head = app.querySelector('.top') as Element;
