@@ -70,9 +70,8 @@ describe('<limb-letter>', () => {
 
   it('says so of the sentence under the pointer, too', async () => {
     const element = await show(record('absent'));
-    const area = field(element);
-    const { left, top } = area.getBoundingClientRect();
     await click(byRole(element, 'button', 'Summary'));
+    const { left, top } = field(element).getBoundingClientRect();
     await hover([left + 40, top + 24]);
     await until(() => part(element, 'from').includes('This sentence comes from:'), 'its findings');
     expect(part(element, 'from')).to.match(/left (femoral|popliteal): /i);
