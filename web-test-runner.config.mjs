@@ -21,7 +21,8 @@ const countsTo = process.env.PULSE_MAP_COUNTS;
 export default {
   files: 'tests/browser/**/*.test.ts',
   nodeResolve: true,
-  concurrency: 2,
+  // Pages wait for frames and for the driver: two of them left more than a quarter of two cores idle.
+  concurrency: 3,
   // The first page of a run waits until the tests are bundled.
   browserStartTimeout: 120_000,
   testsStartTimeout: 120_000,

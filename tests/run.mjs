@@ -10,18 +10,29 @@ import { installMissing, quietEnv, root } from '../.tools/install.mjs';
 const STEP_MINUTES = 30;
 /** Steps that only run where they are asked for. */
 const EXTRA = ['firefox', 'webkit'];
-/** Steps that use one core at a time run beside each other; the others use all there are. */
-const BESIDE = [[['types', 'lint'], ['build']]];
+/**
+ * What runs after what, and what beside what: steps that use one core, or wait for a browser, share the cores in lanes; the others use
+ * all there are. WebKit shows one page at a time.
+ */
+const PLAN = [
+  [['package']],
+  [['types', 'lint'], ['build']],
+  [['unit']],
+  [['browser']],
+  [['hosts'], ['built', 'storybook']],
+  [['firefox'], ['webkit']],
+];
 const scratch = mkdtempSync(join(tmpdir(), 'pulse-map-'));
 const unitReport = join(scratch, 'unit.json');
 const browserReport = join(scratch, 'browser.json');
 const builtReport = join(scratch, 'built.json');
 const hostsReport = join(scratch, 'hosts.json');
 const asked = process.argv.slice(2);
-/** What is published is made once: by the step `build` where that runs, by this one where it runs alone. */
-const BUILD = ['.tools/build.mjs'];
 const all = asked.length === 0 || asked.includes('all');
+/** What is published is made once: by the step `build` where that runs, else by `package`, before what needs it. */
+const BUILD = ['.tools/build.mjs'];
 const buildRuns = all || asked.includes('build');
+const packageRuns = !buildRuns && ['package', 'built', 'hosts'].some((name) => asked.includes(name));
 const bin = (path) => join('node_modules', path);
 
 function readJson(path) {
@@ -62,6 +73,7 @@ function inEngine(name, title) {
 
 /** Each step: what it runs, in order; `counts` where its tests are counted one by one. */
 const STEPS = {
+  package: { title: 'package', commands: [BUILD] },
   types: { title: 'type check', commands: [[bin('typescript/bin/tsc'), '-p', 'tsconfig.json']] },
   lint: {
     title: 'lint',
@@ -115,17 +127,13 @@ const STEPS = {
   },
   built: {
     title: 'published package',
-    commands: [
-      ...(buildRuns ? [] : [BUILD]),
-      [bin('@web/test-runner/dist/bin.js'), '--config', 'tests/browser-built/wtr.config.mjs'],
-    ],
+    commands: [[bin('@web/test-runner/dist/bin.js'), '--config', 'tests/browser-built/wtr.config.mjs']],
     env: () => ({ CHROME_PATH: browserOrInstall(), PULSE_MAP_COUNTS: builtReport }),
     counts: () => readJson(builtReport),
   },
   hosts: {
     title: 'host applications',
     commands: [
-      ...(buildRuns ? [] : [BUILD]),
       [
         bin('vitest/vitest.mjs'),
         'run',
@@ -141,7 +149,7 @@ const STEPS = {
   storybook: {
     title: 'Storybook build',
     commands: [
-      ['.tools/build.mjs', 'manifest'],
+      ...(buildRuns || packageRuns ? [] : [[...BUILD, 'manifest']]),
       [bin('storybook/dist/bin/dispatcher.js'), 'build', '--quiet', '--disable-telemetry'],
     ],
   },
@@ -215,12 +223,11 @@ async function inTurn(names) {
 }
 
 installMissing();
-const steps = Object.keys(STEPS).filter((name) =>
-  EXTRA.includes(name) ? asked.includes(name) || asked.includes('all') : all || asked.includes(name),
-);
-for (const lanes of BESIDE)
-  await Promise.all(lanes.map((lane) => inTurn(lane.filter((name) => steps.includes(name)))));
-await inTurn(steps.filter((name) => !BESIDE.flat(2).includes(name)));
+function runs(name) {
+  if (name === 'package') return packageRuns;
+  return asked.includes(name) || (EXTRA.includes(name) ? asked.includes('all') : all);
+}
+for (const lanes of PLAN) await Promise.all(lanes.map((lane) => inTurn(lane.filter(runs))));
 rmSync(scratch, { recursive: true, force: true });
 console.log(`${total.passed} passed, ${total.failed} failed`);
 process.exitCode = total.failed > 0 ? 1 : 0;
