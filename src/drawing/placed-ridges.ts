@@ -148,6 +148,39 @@ export function smallRidges(marks: readonly LesionMark[], layout: Layout, bare =
   });
 }
 
+/** The ridges of a mark as they lie on the screen, without its number. */
+interface DrawnRidges {
+  readonly ridges: readonly Ridge[];
+  readonly paths: readonly (readonly Point[])[];
+  readonly outline: string;
+  readonly feet: string;
+}
+
+/** Of each mark its ridges as drawn last, and where. */
+const DRAWN = new WeakMap<
+  LesionMark,
+  { readonly plate: Layout['plate']; readonly at: string; readonly drawn: DrawnRidges }
+>();
+
+/** Every act lays out anew what was found, which moves no ridge: they are drawn once for where the drawing lies. */
+function drawnRidges(mark: LesionMark, layout: Layout): DrawnRidges {
+  const { scale, offsetX, offsetY, glyphScale, plate } = layout;
+  const at = [scale, offsetX, offsetY, glyphScale].join(' ');
+  const known = DRAWN.get(mark);
+  if (known?.at === at && known.plate === plate) return known.drawn;
+  const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
+  const ridges = ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, plate);
+  const paths = ridges.map(({ outline }) => outline.map(px));
+  const drawn = {
+    ridges,
+    paths,
+    outline: paths.map((path) => `M${line(path)}Z`).join(''),
+    feet: ridges.flatMap(({ feet }) => feet.map((foot) => `M${line(foot.map(px))}`)).join(''),
+  };
+  DRAWN.set(mark, { plate, at, drawn });
+  return drawn;
+}
+
 /**
  * Ridges of all marks of a view, each with a place for its number that hides neither a site, nor a name or finding, nor another mark,
  * and where it can no leader.
@@ -155,11 +188,7 @@ export function smallRidges(marks: readonly LesionMark[], layout: Layout, bare =
 export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
   const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
-  const all = drawnOnce(marks).map((mark) => ({
-    mark,
-    ridges: ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, layout.plate),
-  }));
-  const outlines = all.map(({ ridges }) => ridges.map(({ outline }) => outline.map(px)));
+  const all = drawnOnce(marks).map((mark) => ({ mark, ...drawnRidges(mark, layout) }));
   const taken = labelBoxes(layout);
   const leaders = leaderBoxes(layout);
   const disc = (GLYPH_SIZE.map / 2) * glyphScale;
@@ -172,7 +201,7 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
       box.bottom <= height &&
       layout.sites.every(({ x, y }) => distance(box, x, y) > disc) &&
       !taken.some((other) => meet(box, other)) &&
-      outlines.every((paths) => paths.every((path) => path.every(([x, y]) => distance(box, x, y) > 0)))
+      all.every(({ paths }) => paths.every((path) => path.every(([x, y]) => distance(box, x, y) > 0)))
     );
   };
   const spots = (ridges: readonly Ridge[], away = 0): NumberSpot[] =>
@@ -198,16 +227,10 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
     }
     return second ?? spots(ridges).find(inside(width, height));
   };
-  return all.map(({ mark, ridges }, i) => {
-    const paths = outlines[i] as Point[][];
+  return all.map(({ mark, ridges, outline, feet }) => {
     const spot = mark.strength === undefined ? undefined : freeSpot(ridges);
     if (spot) taken.push(boxOfLine(spot, NUMBER.width, NUMBER.height));
-    return {
-      mark,
-      outline: paths.map((path) => `M${line(path)}Z`).join(''),
-      feet: ridges.flatMap(({ feet }) => feet.map((foot) => `M${line(foot.map(px))}`)).join(''),
-      ...(spot && { number: spot }),
-    };
+    return { mark, outline, feet, ...(spot && { number: spot }) };
   });
 }
 

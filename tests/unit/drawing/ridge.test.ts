@@ -160,6 +160,34 @@ describe('a ridge', () => {
     );
   });
 
+  it('is worked out once for where the drawing lies, however often names and findings are laid out anew', () => {
+    const { marks } = drawnRecord(
+      setPulse(emptyExamination(), { site: 'popliteal', side: 'left' }, { grade: 'absent' }),
+    );
+    let asked = 0;
+    const mark: LesionMark = {
+      ...(marks[0] as LesionMark),
+      pieces: (marks[0] as LesionMark).pieces.map(({ piece, weight }) => ({
+        piece,
+        get weight() {
+          asked++;
+          return weight;
+        },
+      })),
+    };
+    const named = (name: string, width: number): ReturnType<typeof layOut> =>
+      layOut('whole', width, 1100, () => ({ name, code: name.slice(0, 2) }));
+    const [first] = placeRidges([mark], named('femoral', 800));
+    expect(asked).toBeGreaterThan(0);
+    asked = 0;
+    const [again] = placeRidges([mark], named('tibial', 800));
+    expect(asked).toBe(0);
+    expect([again?.outline, again?.feet]).toEqual([first?.outline, first?.feet]);
+    const [wider] = placeRidges([mark], named('tibial', 500));
+    expect(asked).toBeGreaterThan(0);
+    expect(wider?.outline).not.toBe(first?.outline);
+  });
+
   it('has its number in sight, under no glyph, and apart from the other', () => {
     fc.assert(
       fc.property(anyStretch, fc.integer({ min: 340, max: 1400 }), ({ mark }, width) => {
