@@ -265,7 +265,7 @@ export class PulseMap extends RecordElement {
     }
     if (!later.part) return;
     addStyles(this.renderRoot, later.part.laterStyles);
-    if (!reader.part) void inParts(later.part.limbs.warm());
+    if (!reader.part) void inParts(later.part.warm(this.#chooserPanel));
     reader.part ??= later.part.limbs;
     (this.constructor as typeof PulseMap).defineLater(later.part);
   }

@@ -1,4 +1,5 @@
-import { html, nothing, type ReactiveController, type TemplateResult } from 'lit';
+import { html, nothing, type ReactiveController, render, type TemplateResult } from 'lit';
+import { type Place, placeFromKey } from '../../../anatomy/index.js';
 import { bruitAt, pulseAt } from '../../../examination/index.js';
 import { later } from '../fetched.js';
 import { isUnknownAt } from '../../../drawing/index.js';
@@ -38,11 +39,22 @@ export class ChooserController implements ReactiveController {
     this.chooser.takeFocus();
   }
 
+  /** Renders a panel that nobody sees, so that the first to be opened finds its templates made. */
+  warm(): void {
+    const place = placeFromKey('right femoral');
+    if (place) render(this.#panelOf(place), document.createDocumentFragment());
+  }
+
   /** The panel of the open site. */
   template(): TemplateResult | typeof nothing {
+    const { place } = this.chooser;
+    return place ? this.#panelOf(place) : nothing;
+  }
+
+  #panelOf(place: Place): TemplateResult | typeof nothing {
     const { session, chooser } = this;
-    const { place, typed, unfolded, pinned } = chooser;
-    if (!place || !later.part) return nothing;
+    const { typed, unfolded, pinned } = chooser;
+    if (!later.part) return nothing;
     const { examination } = session;
     return html`<div @keydown=${chooser.keydown}>
       ${later.part.renderChooser(
