@@ -60,7 +60,6 @@ export function* readInParts(examination: Examination, earlier?: Examination): G
   readExamination(examination, earlier);
   yield;
   const { flow } = drawnRecord(examination, earlier);
-  yield;
   // Healthy ones are there ready.
   if (!isHealthy(flow)) arteryPaths(flow, true);
   yield;
