@@ -14,11 +14,12 @@ import { group, pathOf, tag } from './xml.js';
 
 type Tone = ArteryPart['tone'];
 
+/** What lies beneath every artery, so that pictures refer to it as one. */
+const BENEATH = ['body', 'form', 'hints'] as const;
+
 /** Body and arteries as they lie over each other. */
 const LAYERS = [
-  'body',
-  'form',
-  'hints',
+  ...BENEATH,
   'behind',
   'organ',
   'deep',
@@ -114,11 +115,11 @@ function landmark(layer: Landmark, arms: boolean, ink: Ink, px: number): string 
 /** What the pictures of a page refer to by the ids that begin with a prefix. */
 export function sharedGround(prefix: string, arms: boolean, ink: Ink, px: number): string {
   const { ids } = sharedTree(arms);
-  const landmarks = LAYERS.filter(isLandmark).map((layer) =>
-    tag('g', { id: prefix + layer }, landmark(layer, arms, ink, px)),
-  );
+  const [beneath, others] = [BENEATH, LAYERS.slice(BENEATH.length).filter(isLandmark)].map((layers) =>
+    layers.map((layer) => tag('g', { id: prefix + layer }, landmark(layer, arms, ink, px))).join(''),
+  ) as [string, string];
   const paths = [...ids].map(([d, id]) => pathOf(d, { id: prefix + id }));
-  return [...landmarks, ...paths].join('');
+  return [tag('g', { id: `${prefix}base` }, beneath), others, ...paths].join('');
 }
 
 const use = (id: string): string => `<use href="#${id}"/>`;
@@ -202,13 +203,14 @@ export function groundText({ flow, arms, ink, px, coarse, shared, bare }: Ground
   if (bare) return shared === undefined ? landmark('body', arms, ink, px) : use(`${shared}body`);
   if (shared !== undefined) {
     const arteries = referred(flow, shared, arms);
-    return LAYERS.map((layer) => {
+    const above = LAYERS.slice(BENEATH.length).map((layer) => {
       if (isLandmark(layer)) return use(shared + layer);
       const own = arteries.filter(({ tone }) => tone === layer);
       const text =
         own.map(({ references }) => references).join('') + pathOf(own.map((one) => one.own).join(''));
       return group(paintOf(ink, layer, px), text);
-    }).join('');
+    });
+    return use(`${shared}base`) + above.join('');
   }
   const exact = !coarse;
   const parts = arteryParts(flow, arms, exact ? 'tenth' : 'whole');

@@ -100,11 +100,11 @@ const SQUARE = 17;
  */
 export function smallGlyphs(layout: Layout, sites: SiteViews, ink: Ink): string {
   const { glyphScale: g } = layout;
-  const paths = new Map<string, { paint: Painted; d: string }>();
-  const add = (key: string, paint: Painted, d: string): void => {
+  const paths = new Map<string, { paint: Painted; d: string; x: number; y: number }>();
+  const add = (key: string, paint: Painted, d: string, x = 0, y = 0): void => {
     const found = paths.get(key);
-    if (found) found.d += d;
-    else paths.set(key, { paint, d });
+    if (found) Object.assign(found, { d: found.d + d, x, y });
+    else paths.set(key, { paint, d, x, y });
   };
   const over: (() => void)[] = [];
   const dot = (width: number, stroke: string, cap: 'round' | 'square' = 'round'): Painted => ({
@@ -116,27 +116,28 @@ export function smallGlyphs(layout: Layout, sites: SiteViews, ink: Ink): string 
     const site = sites.get(placeKey(place));
     if (!site) continue;
     const { kind, numeral, marks } = site.shown;
-    const [cx, cy] = [x / g, y / g];
-    const spot = `M${Math.round(cx)} ${Math.round(cy)}h0`;
-    const moved = (d: string): string => shifted(d, Math.round(cx) - 12, Math.round(cy) - 12);
+    const [cx, cy] = [Math.round(x / g), Math.round(y / g)];
+    /** A line without length; its way from the last one takes fewer bytes than its place. */
+    const addDot = (key: string, paint: Painted): void => {
+      const last = paths.get(key);
+      const [dx, dy] = [cx - (last?.x ?? 0), cy - (last?.y ?? 0)];
+      add(key, paint, `${last ? 'm' : 'M'}${dx}${dy < 0 ? '' : ' '}${dy}h0`, cx, cy);
+    };
+    const moved = (d: string): string => shifted(d, cx - 12, cy - 12);
     if (kind === 'not-examined') {
-      add('ring', dot(2 * DISC + 1.7, ink.colour('mute')), spot);
-      add('hole', dot(2 * DISC - 1.7, ink.colour('paper')), spot);
+      addDot('ring', dot(2 * DISC + 1.7, ink.colour('mute')));
+      addDot('hole', dot(2 * DISC - 1.7, ink.colour('paper')));
     } else if (kind !== 'listen') {
       const [shape, second] = GLYPHS[kind];
-      add('halo', dot(25.5, ink.colour('body')), spot);
+      addDot('halo', dot(25.5, ink.colour('body')));
       if (kind === 'absent' && g < READABLE)
-        over.push(() => add(kind, dot(SQUARE, ink.colour('gone'), 'square'), spot));
+        over.push(() => addDot(kind, dot(SQUARE, ink.colour('gone'), 'square')));
       else over.push(() => add(`${kind} ${shape.paint}`, glyphPaint(ink, shape.paint, kind), moved(shape.d)));
       if (second) over.push(() => add(`${kind} 2`, glyphPaint(ink, second.paint, kind), moved(second.d)));
       const digit = g >= READABLE && numeral !== null && NUMERALS[numeral];
       if (digit)
         over.push(() => {
-          const d = shifted(
-            digit,
-            Math.round(cx) - 12,
-            Math.round(cy) - 12 + (NUMERAL_SHIFT[kind as GlyphKind] ?? 0),
-          );
+          const d = shifted(digit, cx - 12, cy - 12 + (NUMERAL_SHIFT[kind as GlyphKind] ?? 0));
           add(`${kind} numeral`, glyphPaint(ink, 'numeral', kind), d);
         });
     }

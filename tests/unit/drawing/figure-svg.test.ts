@@ -9,7 +9,15 @@ import {
   plateOf,
   type PlateView,
 } from '../../../src/anatomy/index.js';
-import { addMark, emptyExamination, PLACES, restNormal, setPulse } from '../../../src/core.js';
+import {
+  addMark,
+  emptyExamination,
+  placeKey,
+  PLACES,
+  PULSE_PLACES,
+  restNormal,
+  setPulse,
+} from '../../../src/core.js';
 import { PALETTE } from '../../../src/drawing/palette.js';
 import { clipOf, placesIn } from '../../../src/drawing/index.js';
 import '../../../src/locale/de/register.js';
@@ -126,6 +134,21 @@ describe('figureSVG', () => {
     expect(size(figureSVG(one, { ...LOOK, shared: true }))).toBeLessThan(4_000);
     // Nearly every artery differs here, and each is cut where its depth changes.
     expect(size(figureSVG(SICK, { ...LOOK, shared: true }))).toBeLessThan(8_000);
+  });
+
+  it('takes 4 kB at most beside it, the mean of visits at which three pulses were graded', () => {
+    const grades = ['absent', 'reduced', 'normal', 'bounding'] as const;
+    const keys = PULSE_PLACES.map(placeKey);
+    const dated = { ...emptyExamination(), examinedAt: '2026-01-10T10:00:00Z' };
+    // The visits of the page of fifty that `npm run bench:browser` measures.
+    const sizes = Array.from({ length: 50 }, (_, i) => {
+      const found = [0, 1, 2].map((step): [string, (typeof grades)[number]] => [
+        keys[(100 + i + 2 * step) % keys.length]!,
+        grades[(100 + i + 3 * step) % 4]!,
+      ]);
+      return size(figureSVG(examined(Object.fromEntries(found), dated), { ...LOOK, shared: true }));
+    });
+    expect(sizes.reduce((sum, one) => sum + one, 0) / sizes.length).toBeLessThan(4_000);
   });
 
   it.each(PLATE_VIEWS)('takes little beside the shared body on the plate %s', (view) => {
