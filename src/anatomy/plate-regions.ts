@@ -1,6 +1,6 @@
 import { COVERED, type MarkForm, namedTogether, ONE_THIRD, SHAPE, SHARE, tenth, THIRDS } from './naming.js';
-import { fromGiven, givenPoint, onward, sheetAt } from './plate-surface.js';
-import { SHEETS, type Zone } from './plate-zones.js';
+import { givenPoint, onward, sheetAt } from './plate-surface.js';
+import { fromGiven, SHEETS, type Zone } from './plate-zones.js';
 import { PLATE_BOXES, plateOf, type PlateView } from './plates.js';
 import { alongLine, areaOf, contains, fromStretch, withinArea } from './regions.js';
 import { type Side, SIDES } from './sides.js';

@@ -1,6 +1,6 @@
 import { AXIS } from './figure-box.js';
-import { type Sheet, SHEETS } from './plate-zones.js';
-import { PLATE_BOXES, type PlateName, plateOf, type PlateView } from './plates.js';
+import { fromGiven, type Sheet, SHEETS } from './plate-zones.js';
+import { PLATE_BOXES, plateOf, type PlateView } from './plates.js';
 import { regionAt, regionAxis } from './regions.js';
 import type { Side } from './sides.js';
 import { mirrorPoint, SKIN_REGIONS, sideOfPoint, type SurfacePoint } from './surface.js';
@@ -13,12 +13,6 @@ import { mirrorPoint, SKIN_REGIONS, sideOfPoint, type SurfacePoint } from './sur
 export interface GivenPoint {
   readonly side: Side;
   readonly at: SurfacePoint;
-}
-
-/** A given point as it lies on a side of a plate, and the other way round: the tables hold one side of the body. */
-export function fromGiven(name: PlateName, side: Side, [x, y]: SurfacePoint): SurfacePoint {
-  const asGiven = (name === 'legs-behind') === (side === 'right');
-  return asGiven ? [x, y] : [PLATE_BOXES[name][0] - x, y];
 }
 
 export function givenPoint(view: PlateView, point: SurfacePoint): GivenPoint {

@@ -1,4 +1,5 @@
-import type { PlateName } from './plates.js';
+import { PLATE_BOXES, type PlateName } from './plates.js';
+import type { Side } from './sides.js';
 import type { SurfacePoint } from './surface.js';
 import type { SkinFace, SkinName } from './skin-name.js';
 
@@ -28,6 +29,12 @@ export interface Sheet {
   readonly facing?: true;
   /** Where it begins on the plate, from left to right. */
   readonly from: number;
+}
+
+/** A given point as it lies on a side of a plate, and the other way round: the tables hold one side of the body. */
+export function fromGiven(name: PlateName, side: Side, [x, y]: SurfacePoint): SurfacePoint {
+  const asGiven = (name === 'legs-behind') === (side === 'right');
+  return asGiven ? [x, y] : [PLATE_BOXES[name][0] - x, y];
 }
 
 function points(text: string): SurfacePoint[] {
