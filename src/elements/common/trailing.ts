@@ -13,10 +13,14 @@ const PAUSE = 100;
 /** The longest a value stays behind while changes keep coming, in ms. */
 const LONGEST = 1000;
 
-/** Resolves when the browser has nothing better to do; soon all the same where it never rests or does not tell. */
-function idle(): Promise<void> {
+/**
+ * Resolves when the browser has nothing better to do; soon where it does not tell.
+ * @param within at most so long after, in ms; however long where not given
+ */
+function idle(within?: number): Promise<void> {
   return new Promise((resolve) => {
-    if (typeof requestIdleCallback === 'function') requestIdleCallback(() => resolve(), { timeout: PAUSE });
+    if (typeof requestIdleCallback === 'function')
+      requestIdleCallback(() => resolve(), within === undefined ? {} : { timeout: within });
     else setTimeout(resolve);
   });
 }
@@ -24,12 +28,17 @@ function idle(): Promise<void> {
 /**
  * Does work part by part, each when the browser has nothing better to do: a hand waits for the end of one part at most.
  * @param wanted asked before each part
+ * @param within how long each part may be put off, in ms; what nobody waits for is put off as long as acts follow each other
  * @returns whether all was done
  */
-export async function inParts(work: Iterable<unknown>, wanted: () => boolean = () => true): Promise<boolean> {
+export async function inParts(
+  work: Iterable<unknown>,
+  wanted: () => boolean = () => true,
+  within?: number,
+): Promise<boolean> {
   const parts = work[Symbol.iterator]();
   do {
-    await idle();
+    await idle(within);
     if (!wanted()) return false;
   } while (!parts.next().done);
   return true;
@@ -86,11 +95,11 @@ export class TrailingController<T> implements ReactiveController {
       await afterPaint();
       await new Promise((resolve) => setTimeout(resolve, PAUSE));
       waited += PAUSE;
-    } while (!wanted() || !(await inParts(this.prepare(seen), wanted)));
+    } while (!wanted() || !(await inParts(this.prepare(seen), wanted, PAUSE)));
     this.drawn = seen;
     this.host.requestUpdate();
     await afterPaint();
-    await idle();
+    await idle(PAUSE);
     if (standing()) this.told = seen;
     this.settled = undefined;
     this.host.requestUpdate();

@@ -8,7 +8,7 @@ import { byRole, painted } from '../tools/perceive.js';
 async function rested(): Promise<void> {
   for (let moment = 0; moment < 8; moment++)
     await new Promise<unknown>((resolve) => {
-      if (typeof requestIdleCallback === 'function') requestIdleCallback(resolve, { timeout: 500 });
+      if (typeof requestIdleCallback === 'function') requestIdleCallback(resolve);
       else setTimeout(resolve);
     });
 }
