@@ -1,13 +1,15 @@
 // Writes path data as the texts that `src/drawing/healthy.ts` reads.
 import { DIGITS, type Segment, SEGMENTS } from '../../src/drawing/healthy.js';
 
-interface Cut {
+/** One segment of a contour. */
+export interface Cut {
   readonly kind: Segment;
   /** Steps from where it begins: controls and end of a curve, else the end. */
   readonly steps: readonly number[];
 }
 
-interface Contour {
+/** A closed line of whole steps. */
+export interface Contour {
   readonly x: number;
   readonly y: number;
   readonly cuts: readonly Cut[];

@@ -18,20 +18,9 @@ import type { Sides } from '../../../src/drawing/healthy-data.js';
 import { ofArm } from '../../../src/drawing/arteries.js';
 import { type Segment, SEGMENTS } from '../../../src/drawing/healthy.js';
 import { emptyExamination, setPulse } from '../../../src/examination/index.js';
-import { written } from '../../tools/path-text.js';
+import { type Contour, type Cut, written } from '../../tools/path-text.js';
 
 const ACROSS = 12000;
-
-interface Cut {
-  readonly kind: Segment;
-  /** Steps from where it begins. */
-  readonly steps: readonly number[];
-}
-interface Contour {
-  readonly x: number;
-  readonly y: number;
-  readonly cuts: readonly Cut[];
-}
 
 const end = ({ steps }: Cut): readonly [number, number] => steps.slice(-2) as [number, number];
 
