@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
-import { setViewport } from '../../tools/real-input.js';
+import { seenBox, setViewport } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
 import { settled } from '../tools/map.js';
 import { until } from '../tools/until.js';
@@ -37,7 +37,7 @@ describe('the clinic’s form', () => {
     const { app, map } = await opened({ width: 1920, height: 1080 });
     expect(map.getBoundingClientRect().width, 'nearly the whole screen').to.be.at.least(1840);
     const [tools, figure] = ['.toolbar', '.figure'].map((part) =>
-      map.shadowRoot?.querySelector(part)?.getBoundingClientRect(),
+      seenBox(map.shadowRoot!.querySelector(part)!),
     );
     expect(figure!.bottom - tools!.top).to.be.at.most(1080);
     expect(document.documentElement.scrollWidth, 'nothing sticks out').to.be.at.most(1920);

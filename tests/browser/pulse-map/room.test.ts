@@ -6,7 +6,7 @@ import { emptyExamination, restNormal } from '../../../src/examination/index.js'
 import { en } from '../../../src/locale/index.js';
 import { LANGUAGES } from '../../../src/locale/list.js';
 import '../../../src/locale/de/register.js';
-import { emulate } from '../../tools/real-input.js';
+import { emulate, seenBox } from '../../tools/real-input.js';
 import { boxOf, overlaps } from '../tools/boxes.js';
 import { impossible, longest } from '../tools/drawn.js';
 import { openMap, settled } from '../tools/map.js';
@@ -74,7 +74,7 @@ describe('from a laptop to a projector', () => {
     const lost = setFields(record, { inspection: { leg: { left: { digits: { first: 'gangrene' } } } } });
     const heights = async (size: { width: number; height: number }): Promise<Record<string, number>> => {
       const map = await openMap({ ...size, examination: lost });
-      const high = (element: Element): number => element.getBoundingClientRect().height;
+      const high = (element: Element): number => seenBox(element).height;
       const root = map.shadowRoot!;
       return {
         name: high(figureOf(map).querySelector('.label') as Element),

@@ -1,4 +1,5 @@
 // Boxes of what is drawn, in px of the window, and whether they touch.
+import { seenBox } from '../../tools/real-input.js';
 
 export interface NamedBox {
   readonly name: string;
@@ -11,7 +12,7 @@ export interface NamedBox {
 /** Where an element stands. Of words of SVG their letters, without the halo, which Firefox counts as part of them. */
 function placeOf(element: Element): DOMRect {
   const onScreen = element instanceof SVGTextElement ? element.getScreenCTM() : null;
-  if (!onScreen) return element.getBoundingClientRect();
+  if (!onScreen) return seenBox(element);
   const { x, y, width, height } = (element as SVGTextElement).getBBox();
   const corner = (right: number, below: number) =>
     new DOMPoint(x + right, y + below).matrixTransform(onScreen);
