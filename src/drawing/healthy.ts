@@ -25,11 +25,14 @@ const ACROSS = 10 * FIGURE_WIDTH;
 /** What stands before the end of a half circle; its radius is left to the renderer. */
 const HALF_CIRCLE = '1 1 0 0 0';
 
-/** Numbers behind what stands before them; a minus sign is separator enough. */
-function listed(numbers: readonly number[], before = ''): string {
-  let text = before;
-  for (const number of numbers) text += text && number >= 0 ? ` ${number}` : number;
-  return text;
+/** A number behind another; a minus sign is separator enough. */
+function then(number: number): string {
+  return number < 0 ? `${number}` : ` ${number}`;
+}
+
+/** A cubic by its points, counted from where it begins. */
+function cubic(x1: number, y1: number, x2: number, y2: number, x: number, y: number): string {
+  return `c${x1}${then(y1)}${then(x2)}${then(y2)}${then(x)}${then(y)}`;
 }
 
 /** Path data of a text. */
@@ -68,23 +71,23 @@ export function pathOf(text: string, sides: Sides): string {
         dy = next() + y1 + y2;
         onX = dx - x2;
         onY = dy - y2;
-        ahead += `c${listed([x1, y1, x2, y2, dx, dy])}`;
-        back = `c${listed([onX, -onY, dx - x1, y1 - dy, dx, -dy])}${back}`;
+        ahead += cubic(x1, y1, x2, y2, dx, dy);
+        back = cubic(onX, -onY, dx - x1, y1 - dy, dx, -dy) + back;
       } else {
         // Beyond a half circle an edge comes back the way it went.
         onX = -onX;
         onY = -onY;
-        const before = kind === 'a' ? HALF_CIRCLE : '';
-        ahead += kind + listed([dx, dy], before);
-        back = kind + listed([dx, -dy], before) + back;
+        const end = kind === 'a' ? `${HALF_CIRCLE}${then(dx)}` : `${dx}`;
+        ahead += kind + end + then(dy);
+        back = kind + end + then(-dy) + back;
       }
       x += dx;
       y += dy;
     }
-    path += `M${listed([startX, startY])}${ahead}`;
+    path += `M${startX}${then(startY)}${ahead}`;
     if (sides === 'half') path += back;
     if (sides !== 'open') path += 'z';
-    if (sides === 'both') path += `M${listed([ACROSS - x, y])}${back}z`;
+    if (sides === 'both') path += `M${ACROSS - x}${then(y)}${back}z`;
   }
   return path;
 }

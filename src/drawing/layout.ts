@@ -106,6 +106,8 @@ function apart(sites: readonly PlacedSite[], least: number): PlacedSite[] {
     spots.forEach((a, i) => {
       for (let k = i + 1; k < spots.length; k++) {
         const b = spots[k] as PlacedSite;
+        // Most sites are far from each other.
+        if (Math.abs(b.x - a.x) >= least || Math.abs(b.y - a.y) >= least) continue;
         const distance = Math.hypot(b.x - a.x, b.y - a.y) || 1;
         if (distance >= least - 0.01) continue;
         still = false;
@@ -151,11 +153,14 @@ export function layOut(
   // What lies inward of the axis on the view of one side.
   const inward = only ? (only === 'left' ? AXIS - crop.x : crop.x + crop.width - AXIS) : LANE;
   const outward = crop.width - inward;
-  const longestIn = (naming: Layout['naming']): number =>
-    Math.max(0, ...places.map((place) => labelSize(labelOf(place), naming).width));
+  const texts = new Map(places.map((place) => [place, labelOf(place)]));
+  const textAt = (place: Place): LabelText => texts.get(place) as LabelText;
+  const longestOf = (naming: Layout['naming']): number =>
+    Math.max(0, ...places.map((place) => labelSize(textAt(place), naming).width));
+  const longest = { names: longestOf('names'), codes: longestOf('codes') };
   /** The scale at which names stand close to the body, or undefined where they would shrink it too much. */
   const hugging = ((): number | undefined => {
-    const beside = longestIn('names') + PAD;
+    const beside = longest.names + PAD;
     const room = only ? width - 2 * PAD : width / 2;
     const shown = only ? crop.width : crop.width / 2;
     const scale = Math.min(bare, (room - beside) / (LANE + (only ? inward : 0)), room / shown);
@@ -164,11 +169,11 @@ export function layOut(
   const hugs = whole || hugging !== undefined;
 
   const scaleFor = (naming: Layout['naming']): number => {
-    const longest = longestIn(naming);
-    if (whole) return Math.min(bare, (width / 2 - longest - PAD) / LANE);
+    const room = longest[naming];
+    if (whole) return Math.min(bare, (width / 2 - room - PAD) / LANE);
     if (hugging !== undefined) return hugging;
     const lanes = only ? 1 : 2;
-    return Math.min(bare, (width - lanes * (longest + LANE_GAP) - 2 * PAD) / crop.width);
+    return Math.min(bare, (width - lanes * (room + LANE_GAP) - 2 * PAD) / crop.width);
   };
   const named = scaleFor('names');
   const naming = named >= bare * LEAST_SHARE ? 'names' : 'codes';
@@ -180,9 +185,9 @@ export function layOut(
   const drawn = crop.width * scale;
   const free = width - drawn;
   // Of one side, limb and names together stand in the middle.
-  const past = hugs ? Math.max(0, LANE * scale + longestIn('names') - outward * scale) : free;
+  const past = hugs ? Math.max(0, LANE * scale + longest.names - outward * scale) : free;
   // At the edge names keep off the toes and the hand.
-  const names = longestIn(naming) + LANE_GAP + PAD;
+  const names = longest[naming] + LANE_GAP + PAD;
   const beside = hugs
     ? Math.max(0, free - past) / 2
     : Math.min(PAD * 4, free / 2, Math.max(PAD, free - names));
@@ -208,15 +213,19 @@ export function layOut(
       findings: naming === 'names',
       only,
     },
-    (place) => labelSize(labelOf(place), naming),
+    (place) => labelSize(textAt(place), naming),
   );
-  const findings = findingLines(labels, sites, {
-    width,
-    height,
-    findingWidth,
-    findingOf: (place) => (naming === 'names' ? (labelOf(place).finding ?? '') : ''),
-    kept: whole && naming === 'names' ? doorRooms({ scale, offsetX, offsetY, width }) : [],
-  });
+  // Where nothing was found no room for it need be worked out.
+  const found = naming === 'names' && places.some((place) => textAt(place).finding);
+  const findings = found
+    ? findingLines(labels, sites, {
+        width,
+        height,
+        findingWidth,
+        findingOf: (place) => textAt(place).finding ?? '',
+        kept: whole ? doorRooms({ scale, offsetX, offsetY, width }) : [],
+      })
+    : new Map<PlaceKey, PlacedFinding>();
   return {
     view,
     width,
