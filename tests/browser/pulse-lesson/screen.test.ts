@@ -46,8 +46,10 @@ async function withWakeLock(request: (kind: string) => Promise<unknown>, during:
   }
 }
 
+const WINDOW = { width: 1280, height: 720 };
+
 describe('a lesson in full screen', () => {
-  beforeEach(() => setViewport({ width: 1280, height: 720 }));
+  beforeEach(() => setViewport(WINDOW));
   afterEach(async () => {
     if (document.fullscreenElement) await document.exitFullscreen();
   });
@@ -147,6 +149,8 @@ describe('a lesson in full screen', () => {
         await press('PageDown');
         await until(() => screen.step !== undefined, 'the lesson goes on');
         screen.parentElement!.remove();
+        // A browser that is still leaving the screen does not fill it again.
+        await until(() => innerHeight === WINDOW.height, 'the screen is left');
       }),
     );
     expect(refused).to.deep.equal([]);

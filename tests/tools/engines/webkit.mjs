@@ -61,6 +61,8 @@ class Driver {
     const env = {
       DISPLAY: `:${String(number).trim()}`,
       WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
+      // Layers put together by a graphics card that is not there took as long as all else.
+      WEBKIT_DISABLE_COMPOSITING_MODE: '1',
       XDG_CONFIG_HOME: this.#folder,
     };
     mkdirSync(join(this.#folder, 'gtk-3.0'));
