@@ -1,5 +1,6 @@
 // Everything that must hold, in one command: `node tests/run.mjs [step ...]`; `all` adds the browser tests in the other engines.
-// Installs what is missing, runs every step even when an earlier one failed, ends with "N passed, N failed".
+// Installs what is missing, runs every step even when an earlier one failed, ends with "N passed, N failed". An engine that can be neither
+// found nor installed is named as not run.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -63,15 +64,13 @@ function inEngine(name, title) {
     title,
     minutes: 60,
     commands: [[bin('@web/test-runner/dist/bin.js')]],
-    env: async () => {
-      await engineOrInstall(name);
-      return { PULSE_MAP_ENGINE: name, PULSE_MAP_COUNTS: report };
-    },
+    missing: () => engineOrInstall(name),
+    env: () => ({ PULSE_MAP_ENGINE: name, PULSE_MAP_COUNTS: report }),
     counts: () => readJson(report),
   };
 }
 
-/** Each step: what it runs, in order; `counts` where its tests are counted one by one. */
+/** Each step: what it runs, in order; `missing` says why it cannot run here; `counts` where its tests are counted one by one. */
 const STEPS = {
   package: { title: 'package', commands: [BUILD] },
   types: { title: 'type check', commands: [[bin('typescript/bin/tsc'), '-p', 'tsconfig.json']] },
@@ -173,11 +172,13 @@ function node(args, env, minutes) {
   });
 }
 
-async function runStep({ commands, env, counts, minutes = STEP_MINUTES }) {
+async function runStep({ commands, missing, env, counts, minutes = STEP_MINUTES }) {
   let ok = true;
   let output = '';
   try {
-    const extra = (await env?.()) ?? {};
+    const notRun = await missing?.();
+    if (notRun) return { passed: 0, failed: 0, notRun };
+    const extra = env?.() ?? {};
     for (const command of commands) {
       const result = await node(command, extra, minutes);
       ok = result.ok;
@@ -208,11 +209,11 @@ const total = { passed: 0, failed: 0 };
 async function runNamed(name) {
   const step = STEPS[name];
   const start = performance.now();
-  const { passed, failed, beyond, output } = await runStep(step);
+  const { passed, failed, beyond, notRun, output } = await runStep(step);
   const seconds = ((performance.now() - start) / 1000).toFixed(1);
   if (failed > 0) console.log(`\n${output.trimEnd()}\n`);
   const counted = `${passed} passed, ${failed} failed${beyond ? `, ${beyond} beyond the engine` : ''}`;
-  const verdict = step.counts ? counted : failed > 0 ? 'failed' : 'passed';
+  const verdict = notRun ? `NOT RUN: ${notRun}` : step.counts ? counted : failed > 0 ? 'failed' : 'passed';
   console.log(`${step.title.padEnd(18)} ${verdict.padEnd(24)} ${seconds} s`);
   total.passed += passed;
   total.failed += failed;
