@@ -223,7 +223,7 @@ export function layOut(
         height,
         findingWidth,
         findingOf: (place) => textAt(place).finding ?? '',
-        kept: whole ? doorRooms({ scale, offsetX, offsetY, width }) : [],
+        kept: whole ? doorRooms({ scale, offsetX, offsetY, width, labels }) : [],
       })
     : new Map<PlaceKey, PlacedFinding>();
   return {

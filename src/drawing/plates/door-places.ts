@@ -1,5 +1,6 @@
 import { AXIS, PLATE_VIEWS, type PlateName, plateOf, type PlateView } from '../../anatomy/index.js';
 import type { Box } from '../box.js';
+import type { PlacedLabel } from '../labels.js';
 
 /** Height of a button, and what its edges take beside the words, in px. */
 export const DOOR = { height: 44, beside: 40 } as const;
@@ -12,7 +13,7 @@ const AT: Readonly<Record<PlateName, readonly [x: number, y: number]>> = {
   knee: [990, 1132],
   foot: [990, 1250],
   sole: [1124, 1250],
-  'legs-behind': [AXIS, 1240],
+  'legs-behind': [AXIS, 1205],
 };
 /**
  * Farthest finger: the button of the hand stands beyond it where there is room, else above the thumb. Below the hand stands what was
@@ -26,21 +27,46 @@ const APART = 82;
 /** Room between a button and the edge of the drawing, in px. */
 const EDGE = 3;
 
+/**
+ * Below this scale names stand so close together beside the legs that the buttons of knee, foot and sole stand beyond them, one above the
+ * other around this height, in figure units; between them and the names, where the drawing is wide enough, what was found.
+ */
+const LEAST_BESIDE = 0.52;
+const STACK: Readonly<Partial<Record<PlateName, number>>> = { knee: -1, foot: 0, sole: 1 };
+const STACK_AT = 1250;
+const STEP = DOOR.height + 6;
+const FINDINGS = 130;
+
 /** A whole figure laid out. */
 interface Frame {
   readonly scale: number;
   readonly offsetX: number;
   readonly offsetY: number;
   readonly width: number;
+  readonly labels: readonly Pick<PlacedLabel, 'x' | 'anchor' | 'width'>[];
+}
+
+/** How far names reach from the axis, in px. */
+function reachOf({ scale, offsetX, labels }: Frame): number {
+  const middle = AXIS * scale + offsetX;
+  return Math.max(
+    ...labels.map(({ x, anchor, width }) => width + (anchor === 'start' ? x - middle : middle - x)),
+  );
 }
 
 /** The middle of the button of a plate, in px, within the drawing. */
-export function doorAt(
-  view: PlateView,
-  { scale, offsetX, offsetY, width }: Frame,
-): readonly [number, number] {
+export function doorAt(view: PlateView, frame: Frame): readonly [number, number] {
+  const { scale, offsetX, offsetY, width } = frame;
   const { name, side } = plateOf(view);
   const [half, most] = [halfOf(name), width / 2 - halfOf(name) - EDGE];
+  const row = scale < LEAST_BESIDE ? STACK[name] : undefined;
+  if (row !== undefined) {
+    const reach = Math.min(most, reachOf(frame) + FINDINGS + half);
+    return [
+      AXIS * scale + offsetX + (side === 'right' ? -reach : reach),
+      STACK_AT * scale + offsetY + row * STEP,
+    ];
+  }
   const beyond = (FINGERS - AXIS) * scale + half + EDGE;
   const [x, y] = name === 'hand' && beyond <= most ? [beyond / scale + AXIS, BESIDE_HAND] : AT[name];
   const wanted = (x - AXIS) * scale;

@@ -120,7 +120,8 @@ export const examinationStyles = css`
     font-weight: 400;
   }
   .body {
-    --_sticky: 61px;
+    --_tabs: 61px;
+    --_sticky: var(--_tabs);
     padding: 0 20px 20px;
   }
   .head:has(limb-flags[raised]) ~ .part {

@@ -36,9 +36,18 @@ export function readingRoom(width: number): number {
   return column ? Math.ceil(READING_WIDTH * column.grow) + 1 : 0;
 }
 
+/** Below this height of the window, in px, tools and status strip stand closer, where they take one row each. */
+export const LOW = 896;
+
 /** Height of everything that should be on the same screen as the figure, in px. */
 export function aroundFigure(width: number): number {
-  return 130 * (columnAt(width)?.grow ?? 1);
+  const low = width >= NARROW && windowHeight() < LOW;
+  return low ? 100 : 130 * (columnAt(width)?.grow ?? 1);
+}
+
+/** Height of the bar that a form around keeps over the map while its page is scrolled, in px. */
+export function barHeight(element: HTMLElement): number {
+  return Number.parseFloat(globalThis.getComputedStyle?.(element).getPropertyValue('--_tabs') ?? '') || 0;
 }
 
 /** Height of the red flags that stand over the tools, in px; 0 before they are rendered. */

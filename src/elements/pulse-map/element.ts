@@ -23,7 +23,7 @@ import type { OpenPlaceEvent, ReadingChangeEvent } from '../pulse-reading/events
 import { reader } from '../pulse-reading/reader.js';
 import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
-import { aroundFigure, cropWith, flagsHeight, readingRoom } from './crops.js';
+import { aroundFigure, barHeight, cropWith, flagsHeight, readingRoom } from './crops.js';
 import { allWordsFor, drawing, later } from './fetched.js';
 import { renderFolds } from './folds.js';
 import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
@@ -118,7 +118,7 @@ export class PulseMap extends RecordElement {
   readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
   readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
   readonly #plates = new PlateController(this.#session, this.#chooser, this.#recorder, () => this.#earlier);
-  readonly #figures = new FigureViews(() => flagsHeight(this));
+  readonly #figures = new FigureViews((plate) => barHeight(this) + (plate ? flagsHeight(this) : 0));
   /**
    * Kinds of act that the form around can record too, for what to do next; what the map itself records where not given:
    * pulses, bruits, delays and the onset.

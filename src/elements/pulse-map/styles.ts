@@ -1,6 +1,6 @@
 import { css, unsafeCSS } from 'lit';
 import { intrinsicSize } from '../common/intrinsic-size.js';
-import { COLUMNS, READING_WIDTH } from './crops.js';
+import { COLUMNS, LOW, NARROW, READING_WIDTH } from './crops.js';
 
 const columns = COLUMNS.map(
   ({ from, high, grow }) =>
@@ -281,6 +281,18 @@ export const mapStyles = css`
   @container (max-width: 319.98px) {
     .group .button:not(.icon) {
       padding-inline: 6px;
+    }
+  }
+  /* The height of a low window belongs to the figure. */
+  @media (max-height: ${unsafeCSS(LOW - 0.02)}px) {
+    @container (min-width: ${unsafeCSS(NARROW)}px) {
+      .toolbar {
+        padding-block: 4px;
+      }
+      .status {
+        min-block-size: 29px;
+        padding-block: 4px;
+      }
     }
   }
   ${unsafeCSS(columns)}

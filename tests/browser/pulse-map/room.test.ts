@@ -7,8 +7,8 @@ import { en } from '../../../src/locale/index.js';
 import { LANGUAGES } from '../../../src/locale/list.js';
 import '../../../src/locale/de/register.js';
 import { emulate, seenBox } from '../../tools/real-input.js';
-import { boxOf, overlaps } from '../tools/boxes.js';
-import { impossible, longest } from '../tools/drawn.js';
+import { boxOf, leastDistance, type NamedBox, overlaps } from '../tools/boxes.js';
+import { badLabels, drawn, impossible, longest } from '../tools/drawn.js';
 import { openMap, settled } from '../tools/map.js';
 import { byRole, painted } from '../tools/perceive.js';
 import { figureOf } from '../tools/skin.js';
@@ -16,6 +16,14 @@ import { until } from '../tools/until.js';
 
 const toolbarOf = (map: PulseMap): DOMRect =>
   map.shadowRoot!.querySelector('.toolbar')!.getBoundingClientRect();
+
+const doorsOf = (map: PulseMap): NamedBox[] =>
+  [...map.shadowRoot!.querySelectorAll('.doors button')].map((door) => boxOf(door, door.textContent!.trim()));
+
+const findingsOf = (map: PulseMap): NamedBox[] =>
+  [...map.shadowRoot!.querySelectorAll('.figure .finding')].map((line) =>
+    boxOf(line, `"${line.textContent}"`, 1.5),
+  );
 
 async function showing(map: PulseMap, view: View): Promise<PulseMap> {
   map.view = view;
@@ -28,6 +36,9 @@ describe('the height of the window', () => {
     [1424, 900, BODY_VIEWS],
     [1904, 1080, BODY_VIEWS],
     [1340, 920, BODY_VIEWS],
+    [1400, 800, BODY_VIEWS],
+    [1326, 768, BODY_VIEWS],
+    [1240, 720, BODY_VIEWS],
     [374, 844, ['legs', 'right-leg', 'left-leg']],
   ] as const)
     it(`of ${width} by ${height} px holds tools and figure, feet included`, async () => {
@@ -39,11 +50,31 @@ describe('the height of the window', () => {
       }
     });
 
+  for (const [width, height] of [
+    [1400, 800],
+    [1326, 768],
+    [1240, 720],
+  ] as const)
+    for (const language of LANGUAGES.map(({ tag }) => tag))
+      it(`of ${width} by ${height} px keeps names and targets apart, and the status strip in sight (${language})`, async () => {
+        const map = await openMap({ width, height, examination: longest() });
+        map.lang = language;
+        expect(await badLabels(map, width)).to.deep.equal([]);
+        // What has no room in the figure is listed below it; of an ordinary record, nothing.
+        map.examination = restNormal(emptyExamination('0-3'));
+        await showing(map, 'whole');
+        const status = map.shadowRoot!.querySelector('.status')!.getBoundingClientRect();
+        expect(status.bottom - toolbarOf(map).top).to.be.at.most(height);
+        expect(leastDistance(drawn(map).targets).distance).to.be.at.least(30);
+        expect(overlaps(doorsOf(map), [...drawn(map).labels, ...findingsOf(map)])).to.deep.equal([]);
+      });
+
   it('makes no figure so low that targets, names or the buttons of plates lose their room', async () => {
     const map = await showing(await openMap({ width: 1424, height: 500 }), 'whole');
     const figure = figureOf(map).getBoundingClientRect();
-    expect(figure.height).to.be.at.least(766);
-    expect(map.shadowRoot!.querySelectorAll('.doors button')).to.have.length(9);
+    expect(figure.height).to.be.at.least(540);
+    expect(leastDistance(drawn(map).targets).distance).to.be.at.least(24);
+    expect(doorsOf(map)).to.have.length(9);
   });
 });
 

@@ -26,17 +26,17 @@ import type { FigureView } from './render.js';
 
 /**
  * The figure is as high as the window allows, so that whole limbs are seen while one records, but no lower than this, in px: from here on
- * there is room for a target of 44 px at every site, every name, and the buttons of the plates. A part of the body has fewer sites for its
- * size. A plate has few, and the row of buttons above it.
+ * sites are 27 px apart, and every name and the buttons of the plates have their room. From 766 px on they are 44 px apart. A part of the
+ * body has fewer sites for its size. A plate has few, and the row of buttons above it.
  */
-const LEAST = { whole: 766, part: 600, plate: 520 } as const;
+const LEAST = { whole: 540, part: 500, plate: 440 } as const;
 /** With that row, how much more stands around a figure. */
 const WITH_PLATES = 1.5;
 /** Maximum height of the figure in px. */
 function tallest(around: number, view: View, above: number): number {
   return isPlateView(view)
     ? Math.max(LEAST.plate, windowHeight() - around * WITH_PLATES - above)
-    : Math.max(LEAST[view === 'whole' ? 'whole' : 'part'], windowHeight() - around);
+    : Math.max(LEAST[view === 'whole' ? 'whole' : 'part'], windowHeight() - around - above);
 }
 
 /**
@@ -114,15 +114,15 @@ export class FigureViews {
    * not follow while one records.
    */
   readonly #tallest = memoizeLast((_width: number, around: number, view: View) =>
-    tallest(around, view, isPlateView(view) ? this.above() : 0),
+    tallest(around, view, this.above(isPlateView(view))),
   );
   /** Ways round a block are sketched on the whole figure only. */
   readonly #collaterals = memoizeLast((all: readonly Collateral[], sites: SiteViews, layout: Layout) =>
     layout.plate ? [] : all.filter(({ to }) => sites.has(placeKey(to))),
   );
 
-  /** @param above height of the red flags over the tools, in px: a plate fits the window beneath them */
-  constructor(private readonly above: () => number = () => 0) {}
+  /** @param above height of what stays over the tools, in px: a plate fits the window beneath the red flags, too */
+  constructor(private readonly above: (plate: boolean) => number = () => 0) {}
 
   view(source: FigureSource, hand: Handled): FigureView {
     const { view, examination, words, allWords, painting, earlier } = source;

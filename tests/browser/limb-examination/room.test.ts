@@ -1,0 +1,35 @@
+import { expect, fixture, html } from '@open-wc/testing';
+import 'pulse-map/elements/limb-examination/define';
+import type { LimbExamination } from 'pulse-map/elements/limb-examination';
+import { setViewport } from '../../tools/real-input.js';
+import { drawn } from '../tools/limbs.js';
+import { settled } from '../tools/map.js';
+import { figureOf } from '../tools/skin.js';
+import { threatened } from '../../../stories/limb-records.js';
+
+describe('the map within the examination', () => {
+  after(async () => {
+    window.scrollTo({ top: 0, behavior: 'instant' });
+    await setViewport({ width: 1000, height: 900 });
+  });
+
+  for (const [width, height] of [
+    [1440, 900],
+    [1366, 768],
+    [1280, 720],
+  ] as const)
+    it(`shows tools and whole figure under the row of sections of a window of ${width} by ${height} px`, async () => {
+      await setViewport({ width, height });
+      const page = await fixture<HTMLElement>(
+        html`<main lang="en"><limb-examination .value=${threatened}></limb-examination></main>`,
+      );
+      const control = page.querySelector('limb-examination') as LimbExamination;
+      await control.openPart('pulses');
+      await drawn(control);
+      const map = control.renderRoot.querySelector('pulse-map')!;
+      await settled(map);
+      const top = map.shadowRoot!.querySelector('.toolbar')!.getBoundingClientRect().top;
+      const bar = control.renderRoot.querySelector('.head .tools')!.getBoundingClientRect().height;
+      expect(figureOf(map).getBoundingClientRect().bottom - top).to.be.at.most(height - bar);
+    });
+});
