@@ -60,6 +60,7 @@ export const noteStyles = css`
     forced-color-adjust: none;
     pointer-events: none;
     user-select: none;
+    -webkit-user-select: none;
   }
   textarea {
     z-index: 1;
