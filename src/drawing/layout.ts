@@ -89,7 +89,7 @@ export function findingWidth(text: string): number {
 }
 
 /** Room that a label's name takes, in px. */
-export function labelSize(text: LabelText, naming: Layout['naming']): LabelSize {
+export function labelSize(text: Omit<LabelText, 'finding'>, naming: Layout['naming']): LabelSize {
   const width = naming === 'codes' ? text.code.length * LABEL_TYPE.perCodeLetter : textWidth(text.name);
   return { width, height: NAME_LINE };
 }
@@ -132,6 +132,8 @@ function apart(sites: readonly PlacedSite[], least: number): PlacedSite[] {
   return spots;
 }
 
+const NOTHING_FOUND: Layout['findings'] = new Map();
+
 /**
  * Lays a view out in a width. Neither size nor sites nor names depend on what was found, so that nothing moves while
  * findings are recorded.
@@ -144,6 +146,27 @@ export function layOut(
   maxHeight: number,
   labelOf: (place: Place) => LabelText,
 ): Layout {
+  return withFindings(layOutNames(view, width, maxHeight, labelOf), (place) => labelOf(place).finding ?? '');
+}
+
+/** The same layout where nothing was found, else with what was found below the names or beyond them. */
+export function withFindings(named: Layout, findingOf: (place: Place) => string): Layout {
+  const { view, labels, sites, width, height, naming } = named;
+  if (naming === 'codes' || !labels.some(({ place }) => findingOf(place))) return named;
+  const kept = view === 'whole' ? doorRooms(named) : [];
+  return {
+    ...named,
+    findings: findingLines(labels, sites, { width, height, findingWidth, findingOf, kept }),
+  };
+}
+
+/** What {@link layOut} does for sites at which nothing was found. */
+export function layOutNames(
+  view: BodyView,
+  width: number,
+  maxHeight: number,
+  labelOf: (place: Place) => Omit<LabelText, 'finding'>,
+): Layout {
   const crop = cropOf(view);
   const places = placesIn(view);
   const whole = view === 'whole';
@@ -154,7 +177,7 @@ export function layOut(
   const inward = only ? (only === 'left' ? AXIS - crop.x : crop.x + crop.width - AXIS) : LANE;
   const outward = crop.width - inward;
   const texts = new Map(places.map((place) => [place, labelOf(place)]));
-  const textAt = (place: Place): LabelText => texts.get(place) as LabelText;
+  const textAt = (place: Place) => texts.get(place) as Omit<LabelText, 'finding'>;
   const longestOf = (naming: Layout['naming']): number =>
     Math.max(0, ...places.map((place) => labelSize(textAt(place), naming).width));
   const longest = { names: longestOf('names'), codes: longestOf('codes') };
@@ -215,17 +238,6 @@ export function layOut(
     },
     (place) => labelSize(textAt(place), naming),
   );
-  // Where nothing was found no room for it need be worked out.
-  const found = naming === 'names' && places.some((place) => textAt(place).finding);
-  const findings = found
-    ? findingLines(labels, sites, {
-        width,
-        height,
-        findingWidth,
-        findingOf: (place) => textAt(place).finding ?? '',
-        kept: whole ? doorRooms({ scale, offsetX, offsetY, width, labels }) : [],
-      })
-    : new Map<PlaceKey, PlacedFinding>();
   return {
     view,
     width,
@@ -237,7 +249,7 @@ export function layOut(
     naming,
     sites,
     labels,
-    findings,
+    findings: NOTHING_FOUND,
     letters: letters(view, width, offsetX, scale, hugs),
   };
 }

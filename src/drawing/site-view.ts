@@ -1,4 +1,4 @@
-import { isPulseSite, type Place, type PlaceKey, placeKey } from '../anatomy/index.js';
+import { isPulseSite, type Place, type PlaceKey, placeKey, type SiteId } from '../anatomy/index.js';
 import {
   bruitAt,
   type BruitFinding,
@@ -12,7 +12,7 @@ import {
   type ScaleStep,
 } from '../examination/index.js';
 import type { ShownMessages } from '../locale/shown.js';
-import { type LabelText, type Layout, layOut } from './layout.js';
+import { type LabelText, type Layout, layOutNames, withFindings } from './layout.js';
 import { type Shown, shownFor } from './shown.js';
 import { type BodyView, placesIn, type View } from './views.js';
 import { isUnknownAt, wordsAt } from './words-at.js';
@@ -167,13 +167,33 @@ export function sitesIn(
   );
 }
 
+function namesOf(site: SiteId, { map, anatomy }: ShownMessages): Omit<LabelText, 'finding'> {
+  return { name: map.siteShort(site), code: anatomy.codes[site] };
+}
+
+const findingAt = (sites: SiteViews, place: Place): string => sites.get(placeKey(place))?.finding ?? '';
+
 /** The texts at each site: its name, and what was found there. */
 export function labelsOf(sites: SiteViews, words: ShownMessages): (place: Place) => LabelText {
-  return (place) => ({
-    name: words.map.siteShort(place.site),
-    code: words.anatomy.codes[place.site],
-    finding: sites.get(placeKey(place))?.finding ?? '',
-  });
+  return (place) => ({ ...namesOf(place.site, words), finding: findingAt(sites, place) });
+}
+
+/** Views laid out, by language, then by view and size. */
+const LAID_OUT = new WeakMap<ShownMessages, Map<string, Layout>>();
+/** A window that is made wider or narrower passes many sizes. */
+const MOST_KEPT = 24;
+
+/** A view with the names of its sites: the same for all maps of a size, and for every record. */
+function named(view: BodyView, width: number, height: number, words: ShownMessages): Layout {
+  let known = LAID_OUT.get(words);
+  if (!known) LAID_OUT.set(words, (known = new Map()));
+  const key = `${view} ${width} ${height}`;
+  let layout = known.get(key);
+  if (!layout) {
+    if (known.size >= MOST_KEPT) known.clear();
+    known.set(key, (layout = layOutNames(view, width, height, ({ site }) => namesOf(site, words))));
+  }
+  return layout;
 }
 
 /** Lays a view out with the names of its sites, and what was found there below them. */
@@ -184,5 +204,5 @@ export function layOutSites(
   sites: SiteViews,
   words: ShownMessages,
 ): Layout {
-  return layOut(view, width, height, labelsOf(sites, words));
+  return withFindings(named(view, width, height, words), (place) => findingAt(sites, place));
 }

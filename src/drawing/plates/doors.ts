@@ -1,4 +1,5 @@
 import type { Place } from '../../anatomy/index.js';
+import type { ShownMessages } from '../../locale/shown.js';
 import { type Box, meet } from '../box.js';
 import { FINDING_STEP } from '../finding-lines.js';
 import { GLYPH_SIZE } from '../glyphs.js';
@@ -59,4 +60,21 @@ export function doorsOf(
       !boxes.some((other, k) => k > i && meet(box, other)),
   );
   return fits ? doors : [];
+}
+
+/** By the names of the sites, which belong to one view, size and language. */
+const BESIDE = new WeakMap<Layout['labels'], readonly Door[]>();
+
+/** The same in words of a language; worked out once for all figures of a size, whatever was found. */
+export function doorsBeside(layout: Layout, { map }: ShownMessages): readonly Door[] {
+  let doors = BESIDE.get(layout.labels);
+  if (!doors) {
+    doors = doorsOf(
+      layout,
+      ({ site }) => ({ name: map.siteShort(site) }),
+      (name) => map.plates.short[name],
+    );
+    BESIDE.set(layout.labels, doors);
+  }
+  return doors;
 }

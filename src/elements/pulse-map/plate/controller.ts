@@ -1,7 +1,7 @@
 import { html, nothing, type ReactiveController, type TemplateResult } from 'lit';
 import { type Laterality, oppositeSide, type Side } from '../../../anatomy/index.js';
 import {
-  doorsOf,
+  doorsBeside,
   isPlateView,
   type Layout,
   PLATE_VIEWS,
@@ -105,13 +105,7 @@ export class PlateController implements ReactiveController {
   }
 
   #doors(layout: Layout): TemplateResult[] {
-    const { words } = this.session;
-    const doors = doorsOf(
-      layout,
-      (place) => ({ name: words.map.siteShort(place.site) }),
-      (name) => words.map.plates.short[name],
-    );
-    return doors.map(({ view, x, y }) =>
+    return doorsBeside(layout, this.session.words).map(({ view, x, y }) =>
       this.#button(view, { left: x / layout.width, top: y / layout.height }),
     );
   }
