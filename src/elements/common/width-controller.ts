@@ -7,7 +7,10 @@ import type { LitElement, ReactiveController } from 'lit';
  * triggers the browser's ResizeObserver loop error.
  */
 export class WidthController implements ReactiveController {
-  width: number;
+  /** Those whose host was put into a page and not measured yet. */
+  static readonly #unmeasured = new Set<WidthController>();
+
+  #width: number;
   #observer: ResizeObserver | undefined;
   #ruler: HTMLElement | undefined;
 
@@ -16,16 +19,29 @@ export class WidthController implements ReactiveController {
     private readonly host: LitElement,
     unmeasured: number,
   ) {
-    this.width = unmeasured;
+    this.#width = unmeasured;
     host.addController(this);
   }
 
+  /**
+   * Measured when it is first asked for, and with it that of every other element put into the page since: as each of them changes the
+   * page, measured one by one they would have it laid out as often.
+   */
+  get width(): number {
+    if (WidthController.#unmeasured.has(this)) {
+      for (const one of WidthController.#unmeasured) one.#width = one.host.clientWidth || one.#width;
+      WidthController.#unmeasured.clear();
+    }
+    return this.#width;
+  }
+
   hostConnected(): void {
-    this.width = this.host.clientWidth || this.width;
+    WidthController.#unmeasured.add(this);
     this.#observer ??= new ResizeObserver(([entry]) => {
+      WidthController.#unmeasured.delete(this);
       const width = Math.round(entry?.contentRect.width ?? 0);
-      if (width === 0 || width === this.width) return;
-      this.width = width;
+      if (width === 0 || width === this.#width) return;
+      this.#width = width;
       this.host.requestUpdate();
     });
     this.#ruler ??= this.#newRuler();
@@ -33,6 +49,7 @@ export class WidthController implements ReactiveController {
   }
 
   hostDisconnected(): void {
+    WidthController.#unmeasured.delete(this);
     this.#observer?.disconnect();
   }
 
