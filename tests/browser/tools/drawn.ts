@@ -4,7 +4,7 @@ import { LISTENING_PLACES, PULSE_PLACES, setBruit, setFields, setPulse } from 'p
 import { VIEWS } from '../../../src/drawing/index.js';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
 import { boxOf, overlaps, within } from './boxes.js';
-import { settled } from './map.js';
+import { upToDate } from './map.js';
 import { nameOf } from './perceive.js';
 
 /** Widths of the element from a watch-sized window to a wall, in px. */
@@ -74,7 +74,7 @@ export async function badLabels(map: PulseMap, width: number): Promise<string[]>
   const wrong: string[] = [];
   for (const view of viewsAt(width)) {
     map.view = view;
-    await settled(map);
+    await upToDate(map);
     const { svg, labels, letters, glyphs } = drawn(map);
     // The sole has no site.
     if (!labels.length && !view.endsWith('-sole')) wrong.push(`${view}: no labels`);

@@ -35,13 +35,19 @@ export async function openMap({
   return map;
 }
 
+/** Up to date, with what is fetched after the first paint, but not waited for until it is painted: enough where boxes are measured. */
+export async function upToDate(map: PulseMap): Promise<void> {
+  await map.updateComplete;
+  await later.load();
+  map.requestUpdate();
+  await map.updateComplete;
+}
+
 /** Drawn, with whatever the drawing itself set off and what is fetched after the first paint. */
 export async function settled(map: PulseMap): Promise<void> {
   await map.updateComplete;
   await painted();
-  await later.load();
-  map.requestUpdate();
-  await map.updateComplete;
+  await upToDate(map);
 }
 
 const large = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
