@@ -69,21 +69,20 @@ function groundLayer(view: FigureView): SVGTemplateResult {
 }
 
 /** The stretches on which lesions lie, as ridges beside the arteries. */
-function lesionLayer(ridges: readonly PlacedRidges[], words: Messages | undefined): SVGTemplateResult {
-  return svg`<g class="lesions" part="blocks">${ridges.map(
+function lesions(ridges: readonly PlacedRidges[], words: Messages | undefined): SVGTemplateResult[] {
+  return ridges.map(
     ({ mark, outline, feet }) =>
       svg`<g class=${mark.kind} data-lesion=${`${mark.limb} ${mark.kind}`}><title>${words && lesionTitle(mark, words)}</title><path class="ridge" d=${outline}></path><path class="feet" d=${feet}></path></g>`,
-  )}</g>`;
+  );
 }
 
 /** Their numbers, over everything else: one for each stretch. */
-function numberLayer(ridges: readonly PlacedRidges[], words: Messages | undefined): SVGTemplateResult {
-  return svg`<g class="numbers" aria-hidden="true">${ridges.map(
-    ({ mark: { strength, limb }, number: spot }) =>
-      words && spot && strength !== undefined
-        ? svg`<text class="percent" data-limb=${limb} x=${number(spot.x)} y=${number(spot.y + 5)} text-anchor=${spot.anchor}>${words.reading.percent(strength)}</text>`
-        : nothing,
-  )}</g>`;
+function numbers(ridges: readonly PlacedRidges[], words: Messages | undefined): unknown[] {
+  return ridges.map(({ mark: { strength, limb }, number: spot }) =>
+    words && spot && strength !== undefined
+      ? svg`<text class="percent" data-limb=${limb} x=${number(spot.x)} y=${number(spot.y + 5)} text-anchor=${spot.anchor}>${words.reading.percent(strength)}</text>`
+      : nothing,
+  );
 }
 
 /** Draws the marks on the skin. */
@@ -131,7 +130,7 @@ export interface FigureView {
 }
 
 /** Site names, and below them the finding where the glyph alone does not show it. */
-function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
+function labels({ layout, sites, words }: FigureView): SVGTemplateResult[] {
   const codes = layout.naming === 'codes';
   const text = (
     { key, anchor }: PlacedLabel,
@@ -141,10 +140,13 @@ function labelLayer({ layout, sites, words }: FigureView): SVGTemplateResult {
   ): SVGTemplateResult =>
     svg`<text class="label ${sites.get(key)?.weight ?? ''}${kind}" data-place=${key} text-anchor=${anchor} x=${number(x)} y=${number(y + 5)} .textContent=${said}></text>`;
   const name = ({ site }: Place): string => (codes ? words.anatomy.codes[site] : words.map.siteShort(site));
-  return svg`<g class="labels" part="labels" aria-hidden="true">${layout.labels.map((label) => text(label, label, name(label.place), ''))}${layout.labels.flatMap(
-    (label) =>
-      layout.findings.get(label.key)?.lines.map((line) => text(label, line, line.text, ' finding')) ?? [],
-  )}</g>`;
+  return [
+    ...layout.labels.map((label) => text(label, label, name(label.place), '')),
+    ...layout.labels.flatMap(
+      (label) =>
+        layout.findings.get(label.key)?.lines.map((line) => text(label, line, line.text, ' finding')) ?? [],
+    ),
+  ];
 }
 
 function glyphs({ place, shown, earlier, changed }: SiteView, layout: Layout): SVGTemplateResult {
@@ -153,16 +155,12 @@ function glyphs({ place, shown, earlier, changed }: SiteView, layout: Layout): S
   return svg`<g class="earlier ${changed ? 'changed' : ''}" transform=${earlierSpots(layout).get(placeKey(place)) ?? nothing}>${glyphParts(earlier, true)}</g>${now}`;
 }
 
-/** Lines from the sites to their labels; the open site's is emphasised. */
-function leaderLayer({ layout, open }: FigureView): SVGTemplateResult {
-  const leaders = (which: (label: PlacedLabel) => boolean): string =>
-    layout.labels
-      .filter(which)
-      .map(({ leader }) => polyline(leader))
-      .join('');
-  return svg`<g class="leaders" part="leaders" aria-hidden="true">
-    <path d=${leaders(({ key }) => key !== open)}></path><path class="open" d=${leaders(({ key }) => key === open)}></path>
-  </g>`;
+/** Lines from the sites to their labels: the open site's, which is emphasised, or all others. */
+function leaders({ layout, open }: FigureView, ofOpen: boolean): string {
+  return layout.labels
+    .filter(({ key }) => (key === open) === ofOpen)
+    .map(({ leader }) => polyline(leader))
+    .join('');
 }
 
 /** What a plate shows, and its sides. */
@@ -174,11 +172,11 @@ function captionLayer({ layout: { captions = [], view }, words: { map } }: Figur
   )}</g>`;
 }
 
-function letterLayer({ layout, words }: FigureView): SVGTemplateResult {
-  return svg`<g class="letters" part="letters" aria-hidden="true">${layout.letters.map(
+function letters({ layout, words }: FigureView): SVGTemplateResult[] {
+  return layout.letters.map(
     ({ side, x, y }) =>
       svg`<text x=${number(x)} y=${y} text-anchor="middle">${words.anatomy.sideLetters[side]}</text>`,
-  )}</g>`;
+  );
 }
 
 /** The drawing with its sites as buttons; one of them is the tab stop. */
@@ -194,12 +192,14 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
     ${clip ? svg`<clipPath id=${clipId}><path d=${clip}></path></clipPath>` : nothing}
     <g class="ground" transform=${shift} clip-path=${clipId ? `url(#${clipId})` : nothing} aria-hidden="true">${guard([view.flow, layout, view.landmarks], () => groundLayer(view))}${guard([layout, view.open, view.landmarks], () => helpLayer(view))}</g>
     ${view.skin.layer(layout)}
-    ${guard([layout, view.open], () => leaderLayer(view))}${guard([layout, words], () => [letterLayer(view), layout.captions ? captionLayer(view) : nothing])}
+    <g class="leaders" part="leaders" aria-hidden="true"><path d=${guard([layout, view.open], () => leaders(view, false))}></path><path class="open" d=${guard([layout, view.open], () => leaders(view, true))}></path></g>
+    <g class="letters" part="letters" aria-hidden="true">${guard([layout, words], () => letters(view))}</g>
+    ${layout.captions ? guard([layout, words], () => captionLayer(view)) : nothing}
     <g class="collaterals" part="collaterals" transform=${shift}>${view.collaterals.map(
       ({ d, to }) => svg`<path class="collateral" d=${d}><title>${words.map.collateral(to)}</title></path>`,
     )}</g>
-    ${guard([ridges, allWords], () => lesionLayer(ridges, allWords))}
-    ${guard([layout, view.sites, words], () => labelLayer(view))}
+    <g class="lesions" part="blocks">${guard([ridges, allWords], () => lesions(ridges, allWords))}</g>
+    <g class="labels" part="labels" aria-hidden="true">${guard([layout, view.sites, words], () => labels(view))}</g>
     ${view.digits?.layer(layout, view) ?? nothing}
     ${view.drag.length ? svg`<path class="drag" d=${polyline(view.drag.map(({ x, y }): Point => [x, y]))}></path>` : nothing}
     ${repeat(
@@ -219,6 +219,6 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
         </g>`;
       },
     )}
-    ${guard([ridges, allWords], () => numberLayer(ridges, allWords))}
+    <g class="numbers" aria-hidden="true">${guard([ridges, allWords], () => numbers(ridges, allWords))}</g>
   </svg>`;
 }
