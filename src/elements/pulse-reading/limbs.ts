@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
-import { arteryPaths, drawnRecord, isHealthy, placeRidges } from '../../drawing/index.js';
+import { arteryPaths, drawnRecord, earlierSpots, isHealthy, placeRidges } from '../../drawing/index.js';
 import {
   emptyExamination,
   type Examination,
@@ -46,6 +46,7 @@ import {
 
 export {
   arteryPaths,
+  earlierSpots,
   drawnRecord,
   flagWordsFor,
   lesionSentences,

@@ -145,6 +145,7 @@ export class FigureViews {
       collaterals: this.#collaterals(collaterals, sites, layout),
       flow,
       arteries: reader.part?.arteryPaths,
+      earlierSpots: reader.part?.earlierSpots,
       ridges: this.#ridges(marks, layout),
       sites,
       words,

@@ -7,7 +7,6 @@ import {
   type ArteryPaths,
   type Collateral,
   type DrawnFlow,
-  earlierSpots,
   groundParts,
   healthyArteries,
   isHealthy,
@@ -101,6 +100,8 @@ export interface FigureView {
   readonly flow: readonly DrawnFlow[];
   /** Draws arteries that are not as in health; missing until it has been fetched. */
   readonly arteries: ((flow: readonly DrawnFlow[], arms: boolean) => ArteryPaths) | undefined;
+  /** Where the signs of a compared record stand; missing until it has been fetched, and so are they. */
+  readonly earlierSpots?: ((layout: Layout) => ReadonlyMap<PlaceKey, string>) | undefined;
   /** Stretches on which lesions lie, as far as they belong to the view. */
   readonly ridges: readonly PlacedRidges[];
   /** Collaterals implied by the record. */
@@ -149,9 +150,12 @@ function labels({ layout, sites, words }: FigureView): SVGTemplateResult[] {
   ];
 }
 
-function glyphs({ place, shown, earlier, changed }: SiteView, layout: Layout): SVGTemplateResult {
+function glyphs(
+  { place, shown, earlier, changed }: SiteView,
+  { layout, earlierSpots }: FigureView,
+): SVGTemplateResult {
   const now = glyphParts(shown, true, 'translate(-12 -12)');
-  if (!earlier) return now;
+  if (!earlier || !earlierSpots) return now;
   return svg`<g class="earlier ${changed ? 'changed' : ''}" transform=${earlierSpots(layout).get(placeKey(place)) ?? nothing}>${glyphParts(earlier, true)}</g>${now}`;
 }
 
@@ -215,7 +219,7 @@ export function renderFigure(view: FigureView): SVGTemplateResult {
             aria-haspopup="dialog" aria-disabled=${view.editable ? nothing : 'true'} transform="translate(${number(x)} ${number(y)})${grow}">
           <circle class="target" data-anchor=${key} r=${TARGET_RADIUS}></circle>
           <circle class="ring" r="19"></circle>
-          ${glyphs(site, layout)}
+          ${glyphs(site, view)}
         </g>`;
       },
     )}
