@@ -22,12 +22,13 @@ declare global {
   }
 }
 
+type CallEdit = (record: Examination) => Examination;
+
 /** What the calls of a flag need of the element around them. */
 export interface CallsView {
-  readonly examination: Examination;
   readonly words: FlagWords;
-  /** Hands on the record with another call; nothing can be noted without it. */
-  readonly note: ((next: Examination) => void) | undefined;
+  /** Hands on the record, as it then stands, with another call; nothing can be noted without it. */
+  readonly note: ((edit: CallEdit) => void) | undefined;
 }
 
 const DAY = 86_400_000;
@@ -42,7 +43,7 @@ export function saidCall(call: TeamCall, { called }: FlagWords): string {
 export function renderCalls(
   flag: RedFlag,
   contact: Contact | undefined,
-  { examination, words, note }: CallsView,
+  { words, note }: CallsView,
 ): TemplateResult | typeof nothing {
   const calls = flag.calls ?? [];
   if (!calls.length && !note) return nothing;
@@ -54,7 +55,7 @@ export function renderCalls(
             (call) =>
               html`<li>
                 <span>${saidCall(call, words)}</span>
-                ${note ? changes(call, examination, words, note) : nothing}
+                ${note ? changes(call, words, note) : nothing}
               </li>`,
           )}
         </ul>`
@@ -66,7 +67,7 @@ export function renderCalls(
           type="button"
           class="button note-call"
           aria-label=${`${words.bar.noteCall}: ${words.heading(flag)}`}
-          @click=${() => note(recordCall(examination, flag, now(), contact?.name))}
+          @click=${() => note((record) => recordCall(record, flag, now(), contact?.name))}
         >
           ${words.bar.noteCall}
         </button>`
@@ -74,12 +75,7 @@ export function renderCalls(
   }`;
 }
 
-function changes(
-  call: TeamCall,
-  examination: Examination,
-  words: FlagWords,
-  note: (next: Examination) => void,
-): TemplateResult {
+function changes(call: TeamCall, words: FlagWords, note: (edit: CallEdit) => void): TemplateResult {
   const said = saidCall(call, words);
   return html`<input
       class="field"
@@ -88,14 +84,14 @@ function changes(
       .value=${live(onThisClock(call.at))}
       @change=${({ target }: Event) => {
         const { value } = target as HTMLInputElement;
-        if (value) note(changeCall(examination, call, withOffset(value.slice(0, 16))));
+        if (value) note((record) => changeCall(record, call, withOffset(value.slice(0, 16))));
       }}
     />
     <button
       type="button"
       class="button"
       aria-label=${`${words.bar.removeCall}: ${said}`}
-      @click=${() => note(changeCall(examination, call, undefined))}
+      @click=${() => note((record) => changeCall(record, call, undefined))}
     >
       ${words.bar.removeCall}
     </button>`;

@@ -150,7 +150,6 @@ export class LimbFlags extends LitElement {
         },
         ask: this.links && !this.flat ? this.#ask : undefined,
         calls: {
-          examination: this.#record ?? this.examination,
           words: this.#words,
           note: this.notes && !this.flat ? this.#called : undefined,
         },
@@ -172,8 +171,8 @@ export class LimbFlags extends LitElement {
     this.dispatchEvent(new QuestionOpenEvent(question));
   };
 
-  readonly #called = (next: Examination): void => {
-    this.dispatchEvent(new CallChangeEvent(next));
+  readonly #called = (edit: (record: Examination) => Examination): void => {
+    this.dispatchEvent(new CallChangeEvent(edit(this.#record ?? this.examination)));
   };
 
   get #words(): FlagWords {

@@ -25,6 +25,7 @@ import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
 import { aroundFigure, barHeight, cropWith, flagsHeight, readingRoom } from './crops.js';
 import { allWordsFor, drawing, later } from './fetched.js';
+import { FlagsController } from './flags-follow.js';
 import { renderFolds } from './folds.js';
 import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
 import type { FigureView } from './figure/render.js';
@@ -128,6 +129,7 @@ export class PulseMap extends RecordElement {
   readonly #compared = new GivenRecord(later);
   readonly #sheet = new SheetController(this);
   readonly #reading = followed(this, () => this.#earlier);
+  readonly #flags = new FlagsController(this);
   readonly #later = new LaterController(
     this,
     later,
@@ -224,6 +226,7 @@ export class PulseMap extends RecordElement {
   protected override taken(): void {
     // The reading of the record before must not stand beside the new one, not even for a frame.
     this.#reading.catchUp();
+    this.#flags.catchUp();
     // Nor what was typed for that one, which the next key would record.
     this.#chooser.noteDone();
     this.#skin.forget();
@@ -243,8 +246,8 @@ export class PulseMap extends RecordElement {
   protected override async getUpdateComplete(): Promise<boolean> {
     const done = await super.getUpdateComplete();
     const missing = this.#missing;
-    if (!missing && !this.#reading.settled) return done;
-    await Promise.all([missing, this.#reading.settled]);
+    if (!missing && !this.#reading.settled && !this.#flags.settled) return done;
+    await Promise.all([missing, this.#reading.settled, this.#flags.settled]);
     if (missing) this.requestUpdate();
     return super.getUpdateComplete();
   }
@@ -281,9 +284,8 @@ export class PulseMap extends RecordElement {
     const { now } = this.#session;
     const view = this.#figureView();
     this.#finder.layout = view.layout;
-    const total = PULSE_PLACES.length;
-    const stated = total - unstatedPlaces(examination).length;
-    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} ?notes=${this.editable} @call-change=${({ examination: next }: { examination: Examination }) => this.#session.edit(next)} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
+    const stated = PULSE_PLACES.length - unstatedPlaces(examination).length;
+    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .pathway=${this.pathway} .running=${this.editable} ?notes=${this.editable} @call-change=${({ examination: next }: { examination: Examination }) => this.#session.edit(next)} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
       ${this.#toolbar.template()} ${this.#skin.palette()}
       ${now.normals ? later.part?.renderNormals(this.#session, this.#recorder) : nothing}
       ${now.help ? later.part?.renderHelp(this.#session.allWords) : nothing}
@@ -295,7 +297,7 @@ export class PulseMap extends RecordElement {
       >
         <div>
           ${this.display === 'table' ? this.#table() : this.#plates.around(view, renderSurface(view, now, this.#hand, this.#keys))}
-          ${renderStatus(now.said, stated, total, examination.scale, words)}
+          ${renderStatus(now.said, stated, PULSE_PLACES.length, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
           ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}
           ${this.#skin.list()} ${renderFolds(this.#session, this.#recorder)}
@@ -328,7 +330,6 @@ export class PulseMap extends RecordElement {
   #figureView(frame?: Frame): FigureView {
     const { examination, words, editable, barred } = this;
     const { now, width, view } = this.#session;
-    const { brush, painted } = now;
     return (frame ? new FigureViews() : this.#figures).view(
       {
         view: frame?.view ?? view,
@@ -338,7 +339,7 @@ export class PulseMap extends RecordElement {
         examination,
         read: this.#reading.drawn,
         earlier: this.#earlier,
-        painting: brush && { keys: painted, step: brush },
+        painting: now.brush && { keys: now.painted, step: now.brush },
         words,
         allWords: this.#allWords,
       },
@@ -374,9 +375,8 @@ export class PulseMap extends RecordElement {
     if (refused) throw new Error(`picture: ${refused}`);
     const { examination, labelText } = this;
     const { view, width } = this.#session;
-    const { drawStill } = drawing();
     const shown = { examination, earlier: this.#earlier, words: this.#session.allWords, labelText };
-    return drawStill(this, options, { view, width, ...shown });
+    return drawing().drawStill(this, options, { view, width, ...shown });
   }
 
   #table(): TemplateResult | undefined {
