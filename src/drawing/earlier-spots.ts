@@ -12,16 +12,27 @@ const USUAL = [2.66, 23.7] as const;
 const TURNS = 24;
 const FARTHER = 3;
 
-const known = new WeakMap<Layout, Map<PlaceKey, string>>();
+interface EarlierGlyphs {
+  readonly spots: ReadonlyMap<PlaceKey, string>;
+  /** Middles and radius in px. */
+  readonly discs: readonly { readonly x: number; readonly y: number; readonly r: number }[];
+}
+
+const known = new WeakMap<Layout, EarlierGlyphs>();
 
 /**
  * Where the glyph of an earlier record stands beside each site, as an SVG transform about the site’s middle: clear of the other sites, of
  * their earlier glyphs and of every name. It follows from the layout alone, so that nothing moves while one records.
  */
 export function earlierSpots(layout: Layout): ReadonlyMap<PlaceKey, string> {
-  const spots = known.get(layout) ?? new Map<PlaceKey, string>();
-  if (spots.size) return spots;
-  known.set(layout, spots);
+  return earlierGlyphs(layout).spots;
+}
+
+/** The same with their discs. */
+export function earlierGlyphs(layout: Layout): EarlierGlyphs {
+  const before = known.get(layout);
+  if (before) return before;
+  const spots = new Map<PlaceKey, string>();
   // Everything is compared at the usual size of a glyph.
   const middles = layout.sites.map(({ x, y }) => [x / layout.glyphScale, y / layout.glyphScale, SITE]);
   const taken = [...middles];
@@ -50,5 +61,9 @@ export function earlierSpots(layout: Layout): ReadonlyMap<PlaceKey, string> {
       break;
     }
   });
-  return spots;
+  const by = layout.glyphScale;
+  const discs = taken.slice(middles.length).map(([x, y, r]) => ({ x: x! * by, y: y! * by, r: r! * by }));
+  const placed = { spots, discs };
+  known.set(layout, placed);
+  return placed;
 }

@@ -1,3 +1,4 @@
+import { earlierGlyphs } from './earlier-spots.js';
 import type { Chart } from './chart.js';
 import { type Box, boxOfLine, meet } from './box.js';
 import type { LesionMark } from './flow.js';
@@ -184,14 +185,16 @@ function drawnRidges(mark: LesionMark, layout: Layout): DrawnRidges {
 /**
  * Ridges of all marks of a view, each with a place for its number that hides neither a site, nor a name or finding, nor another mark,
  * and where it can no leader.
+ * @param earlier whether the glyphs of an earlier record stand beside the sites, which it does not hide either
  */
-export function placeRidges(marks: readonly LesionMark[], layout: Layout): PlacedRidges[] {
+export function placeRidges(marks: readonly LesionMark[], layout: Layout, earlier = false): PlacedRidges[] {
   const { scale, offsetX, offsetY, width, height, glyphScale } = layout;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
   const all = drawnOnce(marks).map((mark) => ({ mark, ...drawnRidges(mark, layout) }));
   const taken = labelBoxes(layout);
   const leaders = leaderBoxes(layout);
   const disc = (GLYPH_SIZE.map / 2) * glyphScale;
+  const before = earlier ? earlierGlyphs(layout).discs : [];
   const free = (spot: NumberSpot): boolean => {
     const box = boxOfLine(spot, NUMBER.width, NUMBER.height);
     return (
@@ -200,6 +203,7 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout): Place
       box.top >= 0 &&
       box.bottom <= height &&
       layout.sites.every(({ x, y }) => distance(box, x, y) > disc) &&
+      before.every(({ x, y, r }) => distance(box, x, y) > r + 1) &&
       !taken.some((other) => meet(box, other)) &&
       all.every(({ paths }) => paths.every((path) => path.every(([x, y]) => distance(box, x, y) > 0)))
     );

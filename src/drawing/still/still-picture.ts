@@ -189,7 +189,7 @@ export function stillPicture(examination: Examination, options: WordedOptions): 
   const { scale, offsetX, offsetY } = layout;
   const drawn = drawnRecord(examination, earlier);
   const marks = marksIn(view, drawn.marks);
-  const ridges = names ? placeRidges(marks, layout) : smallRidges(marks, layout, tiny);
+  const ridges = names ? placeRidges(marks, layout, earlier !== undefined) : smallRidges(marks, layout, tiny);
   const collaterals =
     plate || tiny ? [] : drawn.collaterals.filter(({ to }) => sites.has(`${to.side} ${to.site}`));
   const skin = (examination.marks ?? []).filter((mark: Mark) => showsMark(view, mark));

@@ -22,6 +22,7 @@ import {
 import {
   AXIS,
   drawnRecord,
+  earlierGlyphs,
   FIGURE_RIDGE,
   labelSize,
   layOut,
@@ -186,6 +187,22 @@ describe('a ridge', () => {
     const [wider] = placeRidges([mark], named('tibial', 500));
     expect(asked).toBeGreaterThan(0);
     expect(wider?.outline).not.toBe(first?.outline);
+  });
+
+  it('has its number clear of the glyphs of an earlier record', () => {
+    fc.assert(
+      fc.property(anyStretch, fc.integer({ min: 700, max: 1400 }), ({ mark }, width) => {
+        const layout = layOut('whole', width, 900, ({ site }) => ({ name: site, code: site.slice(0, 2) }));
+        for (const { number } of placeRidges([mark, opposite(mark)], layout, true)) {
+          if (!number) continue;
+          const { left, top, right, bottom } = boxOfLine(number, 30, 14);
+          for (const { x, y, r } of earlierGlyphs(layout).discs) {
+            const apart = Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+            expect(apart).toBeGreaterThan(r);
+          }
+        }
+      }),
+    );
   });
 
   it('has its number in sight, under no glyph, and apart from the other', () => {

@@ -106,8 +106,8 @@ function layoutOf(view: View, width: number, height: number, sites: SiteViews, w
 export class FigureViews {
   readonly #sites = memoizeLast(sitesIn);
   readonly #layout = memoizeLast(layoutOf);
-  readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout) =>
-    marks.length && reader.part ? reader.part.placeRidges(marksIn(layout.view, marks), layout) : [],
+  readonly #ridges = memoizeLast((marks: readonly LesionMark[], layout: Layout, before: boolean) =>
+    marks.length && reader.part ? reader.part.placeRidges(marksIn(layout.view, marks), layout, before) : [],
   );
   /**
    * Computed once per width and view: a phone's toolbars change the height of the window, and a red flag may be raised; the figure must
@@ -146,7 +146,7 @@ export class FigureViews {
       flow,
       arteries: reader.part?.arteryPaths,
       earlierSpots: reader.part?.earlierSpots,
-      ridges: this.#ridges(marks, layout),
+      ridges: this.#ridges(marks, layout, earlier !== undefined),
       sites,
       words,
       allWords,
