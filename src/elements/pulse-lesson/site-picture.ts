@@ -45,7 +45,7 @@ export interface PictureView {
   /** Only what was revealed. */
   readonly record: Examination;
   readonly messages: Messages;
-  /** Lower than usual, in slide units, so that there is room below for a list. */
+  /** Another height than usual, in slide units: lower where there is room below for a list. */
   readonly low?: number;
 }
 
@@ -172,7 +172,7 @@ export function renderPicture(view: PictureView): TemplateResult {
   });
   const size = unit * (targets.length ? GLYPH : 1.3);
   const name = targets[0] ? messages.map.siteTitle(targets[0]) : messages.map.figure;
-  const letter = view.low ? LETTER.low : LETTER.high;
+  const letter = view.low && view.low < PICTURE.height ? LETTER.low : LETTER.high;
   const letterY = box.y + (letter + 8) * unit;
   const letters =
     act?.kind === 'pulse' && act.place.side !== 'midline' && plateViewOf(act.place)

@@ -38,6 +38,9 @@ const SIGNS: Readonly<Partial<Record<LessonAct['kind'], readonly (TemplateResult
   ],
 };
 
+/** Height of the picture on the first slide, which stands beside the story and may be as high as the slide, in its units. */
+const OPENING = 960;
+
 function titleSlide({ lesson, show, speech }: SlideView): TemplateResult {
   const { tag, parts } = speech;
   const words = parts.lesson;
@@ -50,7 +53,7 @@ function titleSlide({ lesson, show, speech }: SlideView): TemplateResult {
         ${lesson.minutes ? html`${words.minutes(lesson.minutes)}. ` : nothing}${lesson.real ? words.real : words.patient}.
       </p>
     </div>
-    ${renderPicture({ act: undefined, lesson, record, messages: speech.messages })}
+    ${renderPicture({ act: undefined, lesson, record, messages: speech.messages, low: OPENING })}
   </div>`;
 }
 

@@ -247,3 +247,17 @@ describe('every text of every slide', () => {
       expect(texts).to.be.greaterThan(10_000);
     }).timeout(120_000);
 });
+
+describe('the first slide', () => {
+  before(() => setViewport({ width: 1440, height: 900 }));
+
+  it('gives its figure the height of the slide, and the figure most of its frame', async () => {
+    const screen = await screenOf('superficial-femoral');
+    const [slide, picture] = ['.slide', '.opening .picture'].map((part) =>
+      screen.shadowRoot!.querySelector(part)!.getBoundingClientRect(),
+    );
+    expect(picture!.height / slide!.height).to.be.within(0.8, 0.92);
+    const body = screen.shadowRoot!.querySelector('.opening .picture .body')!.getBoundingClientRect();
+    expect(body.width / picture!.width).to.be.at.least(0.6);
+  });
+});
