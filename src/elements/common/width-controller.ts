@@ -14,10 +14,14 @@ export class WidthController implements ReactiveController {
   #observer: ResizeObserver | undefined;
   #ruler: HTMLElement | undefined;
 
-  /** @param unmeasured width assumed until there is one, in px */
+  /**
+   * @param unmeasured width assumed until there is one, in px
+   * @param measured called whenever it was measured, to ask the page for more while it need not be laid out again
+   */
   constructor(
     private readonly host: LitElement,
     unmeasured: number,
+    private readonly measured?: () => void,
   ) {
     this.#width = unmeasured;
     host.addController(this);
@@ -29,7 +33,10 @@ export class WidthController implements ReactiveController {
    */
   get width(): number {
     if (WidthController.#unmeasured.has(this)) {
-      for (const one of WidthController.#unmeasured) one.#width = one.host.clientWidth || one.#width;
+      for (const one of WidthController.#unmeasured) {
+        one.#width = one.host.clientWidth || one.#width;
+        one.measured?.();
+      }
       WidthController.#unmeasured.clear();
     }
     return this.#width;
@@ -42,6 +49,7 @@ export class WidthController implements ReactiveController {
       const width = Math.round(entry?.contentRect.width ?? 0);
       if (width === 0 || width === this.#width) return;
       this.#width = width;
+      this.measured?.();
       this.host.requestUpdate();
     });
     this.#ruler ??= this.#newRuler();

@@ -23,7 +23,7 @@ import type { OpenPlaceEvent, ReadingChangeEvent } from '../pulse-reading/events
 import { reader } from '../pulse-reading/reader.js';
 import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
-import { aroundFigure, barHeight, cropWith, flagsHeight, readingRoom } from './crops.js';
+import { aroundFigure, cropWith, flagsHeight, readingRoom } from './crops.js';
 import { allWordsFor, drawing, later } from './fetched.js';
 import { FlagsController } from './flags-follow.js';
 import { renderFolds } from './folds.js';
@@ -119,7 +119,7 @@ export class PulseMap extends RecordElement {
   readonly #keys = new SiteKeys(this.#session, this.#chooser, this.#skin, this.#finder);
   readonly #toolbar = new Toolbar(this.#session, this.#recorder, this.#chooser, this.#skin);
   readonly #plates = new PlateController(this.#session, this.#chooser, this.#recorder, () => this.#earlier);
-  readonly #figures = new FigureViews((plate) => barHeight(this) + (plate ? flagsHeight(this) : 0));
+  readonly #figures = new FigureViews((plate) => this.#session.bar + (plate ? flagsHeight(this) : 0));
   /**
    * Kinds of act that the form around can record too, for what to do next; what the map itself records where not given:
    * pulses, bruits, delays and the onset.

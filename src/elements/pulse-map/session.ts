@@ -6,7 +6,7 @@ import type { Messages } from '../../locale/index.js';
 import type { ShownMessages } from '../../locale/shown.js';
 import type { RecordStore } from '../common/record-store.js';
 import { WidthController } from '../common/width-controller.js';
-import { type Crop, cropShown, type NarrowCrop, NARROW, readingRoom } from './crops.js';
+import { barHeight, type Crop, cropShown, type NarrowCrop, NARROW, readingRoom } from './crops.js';
 import type { DrawingPoint } from './hand/site-finder.js';
 import { plateFor } from './plate/fetched.js';
 
@@ -90,6 +90,7 @@ export class Session implements ReactiveController {
   /** Replaced, never mutated, so states can be compared by reference. */
   now = AT_REST;
   readonly #measure: WidthController;
+  #bar = 0;
   #focusActive = false;
   /** The view from which a person opened a plate, and the control that opened it. */
   #cameFrom: { readonly view: View | 'auto'; readonly opener: string } | undefined;
@@ -100,7 +101,7 @@ export class Session implements ReactiveController {
     readonly element: MapElement,
     private readonly access: RecordAccess,
   ) {
-    this.#measure = new WidthController(element, UNMEASURED);
+    this.#measure = new WidthController(element, UNMEASURED, () => (this.#bar = barHeight(element)));
     element.addController(this);
   }
 
@@ -143,6 +144,11 @@ export class Session implements ReactiveController {
   /** Width of the element in px. */
   get width(): number {
     return this.#measure.width;
+  }
+
+  /** Height of the bar that a form around keeps over the map, in px, as it was when the width was measured. */
+  get bar(): number {
+    return this.#bar;
   }
 
   /** Too narrow for the whole body and for a panel beside a site. */

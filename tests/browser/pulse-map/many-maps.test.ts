@@ -4,11 +4,16 @@ import type { PulseMap } from 'pulse-map/elements/pulse-map';
 
 const COUNT = 4;
 
-/** Lets something be done, and tells in which order widths were asked for and something was put into a shadow tree. */
+/** Lets something be done, and tells in which order widths and styles were asked for and something was put into a shadow tree. */
 async function widthsAsked(act: () => Promise<unknown>): Promise<string> {
   const width = Object.getOwnPropertyDescriptor(Element.prototype, 'clientWidth')!;
   const append = Object.getOwnPropertyDescriptor(DocumentFragment.prototype, 'append')!;
+  const styleOf = globalThis.getComputedStyle;
   const done: string[] = [];
+  globalThis.getComputedStyle = (...of) => {
+    done.push('style');
+    return styleOf(...of);
+  };
   Object.defineProperty(Element.prototype, 'clientWidth', {
     ...width,
     get(this: Element): unknown {
@@ -23,6 +28,7 @@ async function widthsAsked(act: () => Promise<unknown>): Promise<string> {
   try {
     await act();
   } finally {
+    globalThis.getComputedStyle = styleOf;
     Object.defineProperty(Element.prototype, 'clientWidth', width);
     Object.defineProperty(DocumentFragment.prototype, 'append', append);
   }
@@ -50,7 +56,7 @@ describe('many maps on a page', () => {
       page.append(...all);
       return drawn(all);
     });
-    expect(asked).to.match(/^(change )+(width ?)+$/);
+    expect(asked).to.match(/^(change )+(width style ?)+$/);
     expect(asked.match(/width/g)).to.have.length(COUNT);
     for (const map of all) expect(widthOf(map)).to.equal(all[0]!.clientWidth);
   });
