@@ -22,13 +22,12 @@ declare global {
   }
 }
 
-type CallEdit = (record: Examination) => Examination;
-
 /** What the calls of a flag need of the element around them. */
 export interface CallsView {
+  readonly examination: Examination;
   readonly words: FlagWords;
-  /** Hands on the record, as it then stands, with another call; nothing can be noted without it. */
-  readonly note: ((edit: CallEdit) => void) | undefined;
+  /** Hands on the record with another call; nothing can be noted without it. */
+  readonly note: ((next: Examination) => void) | undefined;
 }
 
 const DAY = 86_400_000;
@@ -43,7 +42,7 @@ export function saidCall(call: TeamCall, { called }: FlagWords): string {
 export function renderCalls(
   flag: RedFlag,
   contact: Contact | undefined,
-  { words, note }: CallsView,
+  { examination, words, note }: CallsView,
 ): TemplateResult | typeof nothing {
   const calls = flag.calls ?? [];
   if (!calls.length && !note) return nothing;
@@ -55,7 +54,7 @@ export function renderCalls(
             (call) =>
               html`<li>
                 <span>${saidCall(call, words)}</span>
-                ${note ? changes(call, words, note) : nothing}
+                ${note ? changes(call, examination, words, note) : nothing}
               </li>`,
           )}
         </ul>`
@@ -67,7 +66,7 @@ export function renderCalls(
           type="button"
           class="button note-call"
           aria-label=${`${words.bar.noteCall}: ${words.heading(flag)}`}
-          @click=${() => note((record) => recordCall(record, flag, now(), contact?.name))}
+          @click=${() => note(recordCall(examination, flag, now(), contact?.name))}
         >
           ${words.bar.noteCall}
         </button>`
@@ -75,7 +74,12 @@ export function renderCalls(
   }`;
 }
 
-function changes(call: TeamCall, words: FlagWords, note: (edit: CallEdit) => void): TemplateResult {
+function changes(
+  call: TeamCall,
+  examination: Examination,
+  words: FlagWords,
+  note: (next: Examination) => void,
+): TemplateResult {
   const said = saidCall(call, words);
   return html`<input
       class="field"
@@ -84,14 +88,14 @@ function changes(call: TeamCall, words: FlagWords, note: (edit: CallEdit) => voi
       .value=${live(onThisClock(call.at))}
       @change=${({ target }: Event) => {
         const { value } = target as HTMLInputElement;
-        if (value) note((record) => changeCall(record, call, withOffset(value.slice(0, 16))));
+        if (value) note(changeCall(examination, call, withOffset(value.slice(0, 16))));
       }}
     />
     <button
       type="button"
       class="button"
       aria-label=${`${words.bar.removeCall}: ${said}`}
-      @click=${() => note((record) => changeCall(record, call, undefined))}
+      @click=${() => note(changeCall(examination, call, undefined))}
     >
       ${words.bar.removeCall}
     </button>`;

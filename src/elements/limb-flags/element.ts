@@ -150,6 +150,7 @@ export class LimbFlags extends LitElement {
         },
         ask: this.links && !this.flat ? this.#ask : undefined,
         calls: {
+          examination: this.#record ?? this.examination,
           words: this.#words,
           note: this.notes && !this.flat ? this.#called : undefined,
         },
@@ -171,8 +172,8 @@ export class LimbFlags extends LitElement {
     this.dispatchEvent(new QuestionOpenEvent(question));
   };
 
-  readonly #called = (edit: (record: Examination) => Examination): void => {
-    this.dispatchEvent(new CallChangeEvent(edit(this.#record ?? this.examination)));
+  readonly #called = (next: Examination): void => {
+    this.dispatchEvent(new CallChangeEvent(next));
   };
 
   get #words(): FlagWords {

@@ -25,7 +25,6 @@ import { Chooser } from './chooser/chooser.js';
 import { ChooserController } from './chooser/controller.js';
 import { aroundFigure, cropWith, flagsHeight, readingRoom } from './crops.js';
 import { allWordsFor, drawing, later } from './fetched.js';
-import { FlagsController } from './flags-follow.js';
 import { renderFolds } from './folds.js';
 import { FigureViews, type Frame, untouched } from './figure/figure-view.js';
 import type { FigureView } from './figure/render.js';
@@ -129,7 +128,6 @@ export class PulseMap extends RecordElement {
   readonly #compared = new GivenRecord(later);
   readonly #sheet = new SheetController(this);
   readonly #reading = followed(this, () => this.#earlier);
-  readonly #flags = new FlagsController(this);
   readonly #later = new LaterController(
     this,
     later,
@@ -226,7 +224,6 @@ export class PulseMap extends RecordElement {
   protected override taken(): void {
     // The reading of the record before must not stand beside the new one, not even for a frame.
     this.#reading.catchUp();
-    this.#flags.catchUp();
     // Nor what was typed for that one, which the next key would record.
     this.#chooser.noteDone();
     this.#skin.forget();
@@ -246,8 +243,8 @@ export class PulseMap extends RecordElement {
   protected override async getUpdateComplete(): Promise<boolean> {
     const done = await super.getUpdateComplete();
     const missing = this.#missing;
-    if (!missing && !this.#reading.settled && !this.#flags.settled) return done;
-    await Promise.all([missing, this.#reading.settled, this.#flags.settled]);
+    if (!missing && !this.#reading.settled) return done;
+    await Promise.all([missing, this.#reading.settled]);
     if (missing) this.requestUpdate();
     return super.getUpdateComplete();
   }
@@ -284,8 +281,9 @@ export class PulseMap extends RecordElement {
     const { now } = this.#session;
     const view = this.#figureView();
     this.#finder.layout = view.layout;
-    const stated = PULSE_PLACES.length - unstatedPlaces(examination).length;
-    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .pathway=${this.pathway} .running=${this.editable} ?notes=${this.editable} @call-change=${({ examination: next }: { examination: Examination }) => this.#session.edit(next)} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
+    const total = PULSE_PLACES.length;
+    const stated = total - unstatedPlaces(examination).length;
+    return html`${this.#printed()}${this.noFlags ? nothing : html`<limb-flags steady .examination=${examination} .pathway=${this.pathway} .running=${this.editable} ?notes=${this.editable} @call-change=${({ examination: next }: { examination: Examination }) => this.#session.edit(next)} lang=${this.lang || nothing} register=${this.register || nothing}></limb-flags>`}
       ${this.#toolbar.template()} ${this.#skin.palette()}
       ${now.normals ? later.part?.renderNormals(this.#session, this.#recorder) : nothing}
       ${now.help ? later.part?.renderHelp(this.#session.allWords) : nothing}
@@ -297,7 +295,7 @@ export class PulseMap extends RecordElement {
       >
         <div>
           ${this.display === 'table' ? this.#table() : this.#plates.around(view, renderSurface(view, now, this.#hand, this.#keys))}
-          ${renderStatus(now.said, stated, PULSE_PLACES.length, examination.scale, words)}
+          ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
           ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}
           ${this.#skin.list()} ${renderFolds(this.#session, this.#recorder)}
@@ -330,6 +328,7 @@ export class PulseMap extends RecordElement {
   #figureView(frame?: Frame): FigureView {
     const { examination, words, editable, barred } = this;
     const { now, width, view } = this.#session;
+    const { brush, painted } = now;
     return (frame ? new FigureViews() : this.#figures).view(
       {
         view: frame?.view ?? view,
@@ -339,7 +338,7 @@ export class PulseMap extends RecordElement {
         examination,
         read: this.#reading.drawn,
         earlier: this.#earlier,
-        painting: now.brush && { keys: now.painted, step: now.brush },
+        painting: brush && { keys: painted, step: brush },
         words,
         allWords: this.#allWords,
       },
@@ -375,8 +374,9 @@ export class PulseMap extends RecordElement {
     if (refused) throw new Error(`picture: ${refused}`);
     const { examination, labelText } = this;
     const { view, width } = this.#session;
+    const { drawStill } = drawing();
     const shown = { examination, earlier: this.#earlier, words: this.#session.allWords, labelText };
-    return drawing().drawStill(this, options, { view, width, ...shown });
+    return drawStill(this, options, { view, width, ...shown });
   }
 
   #table(): TemplateResult | undefined {
