@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import 'pulse-map/elements/pulse-map/define';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
+import { until } from '../tools/until.js';
 
 const COUNT = 4;
 
@@ -70,9 +71,7 @@ describe('many maps on a page', () => {
     narrow.style.inlineSize = '700px';
     page.append(narrow);
     narrow.append(map);
-    const deadline = performance.now() + 5000;
-    while (widthOf(map) === before && performance.now() < deadline)
-      await new Promise((frame) => requestAnimationFrame(frame));
+    await until(() => widthOf(map) !== before, 'another width');
     await map.updateComplete;
     expect(widthOf(map)).to.equal(map.clientWidth).and.lessThan(before);
   });
