@@ -45,8 +45,8 @@ export interface PictureView {
   /** Only what was revealed. */
   readonly record: Examination;
   readonly messages: Messages;
-  /** Another height than usual, in slide units: lower where there is room below for a list. */
-  readonly low?: number;
+  /** In slide units, where it is another than usual: lower where a list needs room below. */
+  readonly height?: number;
 }
 
 interface Frame {
@@ -109,8 +109,7 @@ export function targetsOf(act: LessonAct | undefined): readonly Place[] {
   return act?.kind === 'listen' ? PLACES.filter(({ site }) => site === act.site) : [];
 }
 
-function frameOf({ act, lesson, record, low }: PictureView): Frame {
-  const tall = low ?? PICTURE.height;
+function frameOf({ act, lesson, record, height = PICTURE.height }: PictureView): Frame {
   const targets = targetsOf(act);
   const [first] = targets;
   const armsOnly = !lesson.limbs.includes('leg');
@@ -132,8 +131,8 @@ function frameOf({ act, lesson, record, low }: PictureView): Frame {
       act?.kind === 'pulse' ? first : undefined,
     );
   }
-  if (lesson.limbs.length === 3) return figureFrame(fitted(cropOf('whole'), tall), true, record, undefined);
-  return figureFrame(fitted(cropOf(armsOnly ? 'arms' : 'legs'), tall), armsOnly, record, undefined);
+  if (lesson.limbs.length === 3) return figureFrame(fitted(cropOf('whole'), height), true, record, undefined);
+  return figureFrame(fitted(cropOf(armsOnly ? 'arms' : 'legs'), height), armsOnly, record, undefined);
 }
 
 /** Sites above the diaphragm are drawn with the arms. */
@@ -172,7 +171,7 @@ export function renderPicture(view: PictureView): TemplateResult {
   });
   const size = unit * (targets.length ? GLYPH : 1.3);
   const name = targets[0] ? messages.map.siteTitle(targets[0]) : messages.map.figure;
-  const letter = view.low && view.low < PICTURE.height ? LETTER.low : LETTER.high;
+  const letter = (view.height ?? PICTURE.height) < PICTURE.height ? LETTER.low : LETTER.high;
   const letterY = box.y + (letter + 8) * unit;
   const letters =
     act?.kind === 'pulse' && act.place.side !== 'midline' && plateViewOf(act.place)
@@ -186,7 +185,7 @@ export function renderPicture(view: PictureView): TemplateResult {
     viewBox=${[box.x, box.y, box.width, box.height].map((n) => n.toFixed(1)).join(' ')}
     role="img"
     aria-label=${name}
-    ${styled({ '--_tall': String(view.low ?? PICTURE.height), '--_px': (10 * unit * 1.4).toFixed(3), '--_halo': 'var(--_body)' })}
+    ${styled({ '--_tall': String(view.height ?? PICTURE.height), '--_px': (10 * unit * 1.4).toFixed(3), '--_halo': 'var(--_body)' })}
   >
     <g class="ground">${frame.ground}</g>
     ${letters.map(({ side, x }) => svg`<text class="letter" x=${x} y=${letterY} font-size=${letter * unit}>${messages.anatomy.sideLetters[side]}</text>`)}

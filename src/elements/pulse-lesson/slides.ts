@@ -53,7 +53,7 @@ function titleSlide({ lesson, show, speech }: SlideView): TemplateResult {
         ${lesson.minutes ? html`${words.minutes(lesson.minutes)}. ` : nothing}${lesson.real ? words.real : words.patient}.
       </p>
     </div>
-    ${renderPicture({ act: undefined, lesson, record, messages: speech.messages, low: OPENING })}
+    ${renderPicture({ act: undefined, lesson, record, messages: speech.messages, height: OPENING })}
   </div>`;
 }
 
@@ -116,10 +116,10 @@ function stepSlide(view: SlideView, step: LessonStep): TemplateResult {
   const listed = !['pulse', 'listen', 'conclusion'].includes(act.kind);
   // As large before the finding is revealed as after, so that nothing jumps.
   const many = listed && findingsSaid(findingAt(lesson, step.id), speech).length > IN_ONE_COLUMN;
-  const low = listed ? ABOVE_LIST[many ? 'long' : 'short'] : undefined;
+  const height = listed ? ABOVE_LIST[many ? 'long' : 'short'] : undefined;
   return html`<div class="step ${listed ? 'listed' : ''}">
     <div class="seen">
-      ${renderPicture({ act, lesson, record, messages, ...(low && { low }) })}
+      ${renderPicture({ act, lesson, record, messages, ...(height && { height }) })}
       ${ends ? nothing : findingBand(view, step)}
     </div>
     <div class="told">
