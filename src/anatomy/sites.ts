@@ -22,6 +22,8 @@ export interface SiteLabel {
   readonly lane?: number | 'over' | 'under';
   /** How far above its site the label stands, in figure units; below it when negative. */
   readonly rise?: number;
+  /** How many lines are kept free below the name for what was found, where there is room; else one. */
+  readonly lines?: number;
 }
 
 interface SiteRow {
@@ -55,7 +57,7 @@ const SITES = {
   brachial: { artery: 'brachial', at: 0.72, region: 'arm', felt: true, label: { rise: 66 } },
   radial: { artery: 'radial', at: 0.84, region: 'arm', felt: true, label: { lane: 'over', rise: 92 } },
   ulnar: { artery: 'ulnar', at: 0.97, region: 'arm', felt: true, label: { group: 'lower', lane: 'under', rise: -158 } },
-  'abdominal-aorta': { artery: 'infrarenal-aorta', at: 0.35, region: 'trunk', felt: true, heard: true, row: 'waist' },
+  'abdominal-aorta': { artery: 'infrarenal-aorta', at: 0.35, region: 'trunk', felt: true, heard: true, row: 'waist', label: { lines: 2 } },
   renal: { artery: 'renal', at: 0.95, region: 'trunk', heard: true, row: 'waist' },
   iliac: { artery: 'external-iliac', at: 0.25, region: 'leg', heard: true, label: { group: 'inner', lane: 790 } },
   femoral: { artery: 'common-femoral', at: 0.6, region: 'leg', felt: true, heard: true, label: { rise: -118 } },

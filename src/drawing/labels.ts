@@ -56,7 +56,7 @@ function wholeHint(site: SiteId): Hint {
 /** Vertical limits of each group on the whole figure, in figure units, so that no label covers a hand. */
 const WHOLE_BOUNDS: Readonly<Record<Group, readonly [top: number, bottom: number]>> = {
   upper: [0, 528],
-  inner: [508, 830],
+  inner: [508, 862],
   lower: [730, 1500],
 };
 
@@ -140,6 +140,8 @@ interface Wanted extends PlacedSite {
   readonly anchor: 'start' | 'end';
   /** Whether its leader is vertical. */
   readonly upright: boolean;
+  /** Lines to keep free below it. */
+  readonly lines: number;
 }
 
 /** A midline site is labelled on the patient's left, where the arch leaves more room, unless only one side is shown. */
@@ -163,7 +165,12 @@ export function placeLabels(
     const { place, x, y } = site;
     const side = sideOf(place, frame.only);
     const sign = side === 'left' ? 1 : -1;
-    const { group, lane, rise = 0 } = whole ? wholeHint(place.site) : { group: 'edge', lane: 0 };
+    const {
+      group,
+      lane,
+      rise = 0,
+      lines = 1,
+    } = whole ? wholeHint(place.site) : { group: 'edge' as const, lane: 0 };
     const { width } = sizeOf(place);
     const wanted: Wanted = {
       ...site,
@@ -179,6 +186,7 @@ export function placeLabels(
               : CLEAR + width,
       anchor: sign > 0 ? 'start' : 'end',
       upright: typeof lane === 'string',
+      lines,
     };
     const key = `${side} ${group}`;
     const found = groups.get(key) ?? { bounds: boundsOf(group as Group, frame), labels: [] };
@@ -194,24 +202,32 @@ function boundsOf(group: Group | 'edge', { scale, offsetY, height }: LabelFrame)
   return [Math.max(LETTERS, top * scale + offsetY), Math.min(height - CLEAR, bottom * scale + offsetY)];
 }
 
-/** Stacks the labels of one group, with a free line for findings if all of them fit. */
+/** Stacks the labels of one group, with the lines they ask for free below if all fit, else one, else none. */
 function lineUp(
   labels: Wanted[],
   [top, bottom]: readonly [number, number],
   frame: LabelFrame,
 ): PlacedLabel[] {
   const sorted = labels.sort((a, b) => a.wantedY - b.wantedY);
-  const roomy = sorted.length * (NAME_LINE + FINDING_LINE + GAP) <= bottom - top;
-  const below = frame.findings && roomy ? FINDING_LINE : 0;
+  const most = frame.findings ? Math.max(...sorted.map(({ lines }) => lines)) : 0;
+  const belowOf = ({ lines }: Wanted, limit: number): number => FINDING_LINE * Math.min(lines, limit);
+  const high = (limit: number): number =>
+    sorted.reduce((sum, one) => sum + NAME_LINE + GAP + belowOf(one, limit), 0);
+  let limit = most;
+  while (limit > 0 && high(limit) > bottom - top) limit--;
   const ys = spread(
-    sorted.map(({ wantedY }) => ({ y: wantedY + below / 2, height: NAME_LINE + below })),
+    sorted.map((one) => ({
+      y: one.wantedY + belowOf(one, limit) / 2,
+      height: NAME_LINE + belowOf(one, limit),
+    })),
     top,
     bottom,
   );
   // At the edge of a crop all names are aligned with the longest.
   const outer = (sorted[0]?.anchor === 'start' ? Math.min : Math.max)(...sorted.map(({ labelX }) => labelX));
-  const stand = ({ place, x, y, labelX, width, anchor, upright }: Wanted, i: number): PlacedLabel => {
-    const ly = (ys[i] as number) - below / 2;
+  const stand = (one: Wanted, i: number): PlacedLabel => {
+    const { place, x, y, labelX, width, anchor, upright } = one;
+    const ly = (ys[i] as number) - belowOf(one, limit) / 2;
     const lx = frame.lanes === 'body' ? labelX : outer;
     const sign = anchor === 'start' ? 1 : -1;
     const line: readonly Point[] = upright

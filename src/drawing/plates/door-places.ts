@@ -21,6 +21,9 @@ const AT: Readonly<Record<PlateName, readonly [x: number, y: number]>> = {
  */
 const FINGERS = 1152;
 const BESIDE_HAND = 740;
+/** The ulnar pulse, in figure units from the axis, and how far beyond it an earlier record's grade of it reaches, in px. */
+const ULNAR = 400;
+const ULNAR_GRADE = 90;
 /** Distance of the buttons of foot and sole, in px. */
 const APART = 82;
 
@@ -68,8 +71,11 @@ export function doorAt(view: PlateView, frame: Frame): readonly [number, number]
     ];
   }
   const beyond = (FINGERS - AXIS) * scale + half + EDGE;
-  const [x, y] = name === 'hand' && beyond <= most ? [beyond / scale + AXIS, BESIDE_HAND] : AT[name];
-  const wanted = (x - AXIS) * scale;
+  const besideHand = name === 'hand' && beyond <= most;
+  const y = besideHand ? BESIDE_HAND : AT[name][1];
+  const wanted = besideHand
+    ? Math.max(beyond, ULNAR * scale + ULNAR_GRADE + half)
+    : (AT[name][0] - AXIS) * scale;
   const past = name === 'sole' ? (AT.foot[0] - AXIS) * scale + APART : 0;
   const reach = Math.min(Math.max(wanted, past), most);
   return [AXIS * scale + offsetX + (side === 'right' ? -reach : reach), y * scale + offsetY];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { contains, oppositeSide, type Place, placeKey } from '../../../src/anatomy/index.js';
+import { contains, oppositeSide, type Place, placeKey, PULSE_PLACES } from '../../../src/anatomy/index.js';
 import {
   type BodyView,
   clipOf,
@@ -11,10 +11,15 @@ import {
   placesIn,
   positionOf,
   siteIn,
+  sitesIn,
   textWidth,
+  untoldIn,
   VIEWS,
 } from '../../../src/drawing/index.js';
-import { en } from '../../../src/locale/index.js';
+import { emptyExamination, setPulse } from '../../../src/examination/index.js';
+import '../../../src/locale/de/register.js';
+import { en, messagesFor } from '../../../src/locale/index.js';
+import { LANGUAGES } from '../../../src/locale/list.js';
 
 const WIDTHS = [278, 318, 358, 412, 638, 766, 791, 818, 1022, 1051, 1531] as const;
 const TALL = 860;
@@ -176,6 +181,33 @@ describe('layOut', () => {
     expect(laidOut('whole', 1051).naming).toBe('names');
     expect(laidOut('legs', 358).naming).toBe('codes');
   });
+});
+
+describe('what an earlier record found', () => {
+  // As wide and high as windows of 1280 by 720 px, of 1366 by 768 and of 1440 by 900 leave a figure.
+  const frames = [
+    [760, 720],
+    [852, 620],
+    [936, 668],
+    [1010, 800],
+  ] as const;
+  const grades = ['absent', 'reduced', 'normal', 'bounding'] as const;
+  for (const { tag } of LANGUAGES)
+    it.each(frames)(`has room beside every pulse in a figure of %i by %i px (${tag})`, (width, height) => {
+      const words = messagesFor(tag);
+      const now = emptyExamination('0-3');
+      for (const grade of grades) {
+        const before = PULSE_PLACES.reduce((record, place) => setPulse(record, place, { grade }), now);
+        const sites = sitesIn('whole', now, before, undefined, undefined, words);
+        const { findings } = layOut('whole', width, height, (place) => ({
+          name: words.map.siteShort(place.site),
+          code: words.anatomy.codes[place.site],
+          finding: sites.get(placeKey(place))?.finding ?? '',
+        }));
+        expect(findings.size, grade).toBe(PULSE_PLACES.length);
+        expect(untoldIn(findings), grade).toEqual([]);
+      }
+    });
 });
 
 describe('nearestSite', () => {
