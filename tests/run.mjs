@@ -7,6 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { browserOrInstall, engineOrInstall } from '../.tools/install-browser.mjs';
 import { installMissing, quietEnv, root } from '../.tools/install.mjs';
+import { failureLines, failuresInFull, vitestCounts } from './tools/counts.mjs';
 
 const STEP_MINUTES = 30;
 /** Steps that only run where they are asked for. */
@@ -45,17 +46,9 @@ function readJson(path) {
   }
 }
 
-/** Counts of a report of vitest. */
-function vitestCounts(path) {
+function countsOf(path) {
   const report = readJson(path);
-  if (!report) return undefined;
-  // A file that could not be loaded has no failed test of its own: the file counts as one.
-  const unloaded = report.testResults.filter(
-    (file) => file.status === 'failed' && !file.assertionResults.some((test) => test.status === 'failed'),
-  ).length;
-  // A test that is left out proves nothing: it counts as failed.
-  const leftOut = report.numPendingTests + report.numTodoTests;
-  return { passed: report.numPassedTests, failed: report.numFailedTests + unloaded + leftOut };
+  return report && vitestCounts(report, root);
 }
 
 /** The browser tests in another engine. What an engine cannot be told to do is counted apart. */
@@ -93,7 +86,7 @@ const STEPS = {
         `--outputFile.json=${unitReport}`,
       ],
     ],
-    counts: () => vitestCounts(unitReport),
+    counts: () => countsOf(unitReport),
   },
   browser: {
     title: 'browser tests',
@@ -144,7 +137,7 @@ const STEPS = {
       ],
     ],
     env: () => ({ CHROME_PATH: browserOrInstall() }),
-    counts: () => vitestCounts(hostsReport),
+    counts: () => countsOf(hostsReport),
   },
   storybook: {
     title: 'Storybook build',
@@ -191,10 +184,11 @@ async function runStep({ commands, missing, env, counts, minutes = STEP_MINUTES 
     return { passed: 0, failed: 1, output: error.message };
   }
   if (!counts) return { passed: ok ? 1 : 0, failed: ok ? 0 : 1, output };
-  const { passed, failed, beyond } = counts() ?? { passed: 0, failed: 0 };
+  const { passed, failed, beyond, failures = [] } = counts() ?? { passed: 0, failed: 0 };
   if (passed + failed === 0) return { passed: 0, failed: 1, output: `${output}\nno test was run` };
   // The runner also fails for tests that lie beyond an engine.
-  return { passed, beyond, failed: ok || beyond ? failed : Math.max(failed, 1), output };
+  if (failures.length > 0) output = failuresInFull(failures);
+  return { passed, beyond, failed: ok || beyond ? failed : Math.max(failed, 1), failures, output };
 }
 
 const unknown = asked.filter((name) => name !== 'all' && !(name in STEPS));
@@ -206,16 +200,19 @@ if (unknown.length > 0) {
 }
 
 const total = { passed: 0, failed: 0 };
+const failedTests = [];
 
 async function runNamed(name) {
   const step = STEPS[name];
   const start = performance.now();
-  const { passed, failed, beyond, notRun, output } = await runStep(step);
+  const result = await runStep(step);
+  const { passed, failed, beyond, notRun, output } = result;
   const seconds = ((performance.now() - start) / 1000).toFixed(1);
   if (failed > 0) console.log(`\n${output.trimEnd()}\n`);
   const counted = `${passed} passed, ${failed} failed${beyond ? `, ${beyond} beyond the engine` : ''}`;
   const verdict = notRun ? `NOT RUN: ${notRun}` : step.counts ? counted : failed > 0 ? 'failed' : 'passed';
   console.log(`${step.title.padEnd(18)} ${verdict.padEnd(24)} ${seconds} s`);
+  failedTests.push(...failureLines(step.title, result));
   total.passed += passed;
   total.failed += failed;
 }
@@ -231,5 +228,6 @@ function runs(name) {
 }
 for (const lanes of PLAN) await Promise.all(lanes.map((lane) => inTurn(lane.filter(runs))));
 rmSync(scratch, { recursive: true, force: true });
+for (const line of failedTests) console.log(`failed: ${line}`);
 console.log(`${total.passed} passed, ${total.failed} failed`);
 process.exitCode = total.failed > 0 ? 1 : 0;

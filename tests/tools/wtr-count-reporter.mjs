@@ -2,6 +2,11 @@
 import { writeFileSync } from 'node:fs';
 import { isBeyond } from './engines/beyond.mjs';
 
+/** Message and place of an error; some engines put the message into the stack, others do not. */
+function withStack({ message = '', stack } = {}) {
+  return stack?.includes(message) ? stack : stack && `${message}\n${stack}`;
+}
+
 /** `leftOut`: why tests without a verdict have none. */
 function count(suite, totals, leftOut, above = []) {
   for (const { name, passed, skipped, error } of suite.tests) {
@@ -15,7 +20,7 @@ function count(suite, totals, leftOut, above = []) {
     // A test that is left out proves nothing: it counts as failed.
     else {
       totals.failed++;
-      totals.failures.push({ test, message: message ?? 'left out' });
+      totals.failures.push({ test, message: message ?? 'left out', stack: withStack(error) });
     }
   }
   for (const inner of suite.suites) count(inner, totals, leftOut, [...above, inner.name]);
