@@ -250,13 +250,16 @@ export const mapStyles = css`
       display: none;
     }
   }
-  @container (max-width: 1179.98px) {
+  @container (max-width: 1259.98px) {
     .toolbar {
       gap: 6px;
       padding-inline: 10px;
     }
     .toolbar .button:not(.icon) {
       padding-inline: 10px;
+    }
+    .toolbar .scale:not(.button) {
+      gap: 4px;
     }
   }
   @container (max-width: 639.98px) {

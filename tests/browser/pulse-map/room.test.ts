@@ -80,7 +80,7 @@ describe('the height of the window', () => {
 
 describe('the choice of view', () => {
   for (const language of LANGUAGES.map(({ tag }) => tag))
-    for (const width of [1182, 1300, 1424, 1500, 1904])
+    for (const width of [1182, 1224, 1300, 1424, 1500, 1904])
       it(`has room for the longest name at ${width} px (${language})`, async () => {
         const map = await openMap({ width });
         map.lang = language;
@@ -92,6 +92,7 @@ describe('the choice of view', () => {
         const wanted = free.getBoundingClientRect().width;
         free.remove();
         expect(select.getBoundingClientRect().width).to.be.at.least(wanted - 0.5);
+        expect(toolbarOf(map).height, 'tools in one row').to.be.below(80);
       });
 });
 
