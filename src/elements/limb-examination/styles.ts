@@ -1,4 +1,5 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { flagsInOneRow } from '../common/low-window.js';
 
 export const examinationStyles = css`
   :host {
@@ -143,6 +144,12 @@ export const examinationStyles = css`
   .head:has(limb-flags[raised][unchecked]) ~ .part .body {
     --_sticky: 175px;
   }
+  ${unsafeCSS(
+    flagsInOneRow(
+      2,
+      '.head:has(limb-flags[raised]:not([unchecked]))~.part{scroll-margin-block-start:106px}.head:has(limb-flags[raised]:not([unchecked]))~.part .body{--_sticky:99px}',
+    ),
+  )}
   .body[hidden] {
     display: none;
   }

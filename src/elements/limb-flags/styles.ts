@@ -1,5 +1,6 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
 import { intrinsicSize } from '../common/intrinsic-size.js';
+import { flagsInOneRow } from '../common/low-window.js';
 
 export const flagStyles = css`
   :host {
@@ -241,6 +242,13 @@ export const flagStyles = css`
       justify-self: stretch;
     }
   }
+  /* The height of a low window belongs to the figure below. */
+  ${unsafeCSS(
+    flagsInOneRow(
+      0,
+      '.opener{min-block-size:36px;padding-block:4px}.title{display:flex;align-items:baseline;gap:12px}.title b{flex:0 0 auto;max-inline-size:70%}.why{flex:1;min-inline-size:0}',
+    ),
+  )}
   @media print {
     .line {
       display: none;

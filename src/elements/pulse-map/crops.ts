@@ -1,4 +1,5 @@
 import { type Place, siteDefinition } from '../../anatomy/index.js';
+import { LOW } from '../common/low-window.js';
 
 /** A part of the body, shown where not all of it fits. */
 export type Crop = 'right-arm' | 'left-arm' | 'arms' | 'legs';
@@ -35,9 +36,6 @@ export function readingRoom(width: number): number {
   const column = columnAt(width);
   return column ? Math.ceil(READING_WIDTH * column.grow) + 1 : 0;
 }
-
-/** Below this height of the window, in px, tools and status strip stand closer, where they take one row each. */
-export const LOW = 896;
 
 /** Height of everything that should be on the same screen as the figure, in px. */
 export function aroundFigure(width: number): number {

@@ -1,6 +1,7 @@
 import { css, unsafeCSS } from 'lit';
 import { intrinsicSize } from '../common/intrinsic-size.js';
-import { COLUMNS, LOW, NARROW, READING_WIDTH } from './crops.js';
+import { flagsInOneRow, LOW } from '../common/low-window.js';
+import { COLUMNS, NARROW, READING_WIDTH } from './crops.js';
 
 const columns = COLUMNS.map(
   ({ from, high, grow }) =>
@@ -298,6 +299,7 @@ export const mapStyles = css`
       }
     }
   }
+  ${unsafeCSS(flagsInOneRow(2, 'limb-flags~*{--_flag:40px}'))}
   ${unsafeCSS(columns)}
   @container (min-width: ${unsafeCSS(COLUMNS[0].from)}px) {
     .beside > div:first-child {
