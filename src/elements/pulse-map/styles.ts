@@ -5,7 +5,7 @@ import { COLUMNS, NARROW, READING_WIDTH } from './crops.js';
 
 const columns = COLUMNS.map(
   ({ from, high, grow }) =>
-    `@media (min-height:${high}px){@container (min-width:${from}px){.main.beside{grid-template-columns:minmax(0,1fr) ${READING_WIDTH * grow}px}limb-flags,.toolbar,.brush-row,.beside .reading,.beside :is(.status,.also,.legend,.plates-row),.chooser{zoom:${grow}}limb-flags~*{--_flag:${60 * grow}px}}}`,
+    `@media (min-height:${high}px){@container (min-width:${from}px){.main.beside{grid-template-columns:minmax(0,1fr) ${READING_WIDTH * grow}px}limb-flags,.toolbar,.brush-row,.beside .reading,.beside .status,.beside .also,.beside .legend,.beside .plates-row,.chooser{zoom:${grow}}limb-flags~.toolbar,limb-flags~.normals,limb-flags~.palette,limb-flags~.main{--_flag:${60 * grow}px}}}`,
 ).join('');
 
 export const mapStyles = css`
@@ -41,14 +41,18 @@ export const mapStyles = css`
   .table * {
     scroll-margin-block-start: var(--_sticky, 0px);
   }
-  limb-flags[raised] ~ :is(.toolbar, .normals, .palette),
+  limb-flags[raised] ~ .toolbar,
+  limb-flags[raised] ~ .normals,
+  limb-flags[raised] ~ .palette,
   limb-flags[raised] ~ .main .table {
     --_sticky: var(--_flag, 60px);
   }
   limb-flags[raised] ~ .main .site {
     scroll-margin-block-start: var(--_flag, 60px);
   }
-  limb-flags[raised][unchecked] ~ :is(.toolbar, .normals, .palette),
+  limb-flags[raised][unchecked] ~ .toolbar,
+  limb-flags[raised][unchecked] ~ .normals,
+  limb-flags[raised][unchecked] ~ .palette,
   limb-flags[raised][unchecked] ~ .main .table {
     --_sticky: calc(2 * var(--_flag, 60px));
   }
