@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import { type PatientVisit, visitsInOrder } from '../../comparison/visits.js';
 import { BODY_VIEWS, type BodyView } from '../../drawing/views.js';
 import { messagesFor } from '../../locale/index.js';
@@ -22,7 +23,7 @@ import { pairOf, pressed } from './chosen.js';
 import { Pictures } from './pictures.js';
 import { LaidOut, renderPlots } from './lines.js';
 import { type Scene, whenOf } from './scene.js';
-import { cardOf, renderCard, STEP } from './strip.js';
+import { cardOf, GAP, renderCard, stepIn } from './strip.js';
 import { visitsStyles } from './styles.js';
 import { renderTable, ROW, rowOf } from './table.js';
 import { type Done, Work } from './work.js';
@@ -107,7 +108,9 @@ export class LimbVisits extends LitElement {
   }
 
   protected override updated(changed: PropertyValues): void {
-    if (changed.has('visits') || changed.has('way')) this.#place();
+    // Once it is measured, or of another width, the latest visit is still the last in sight; the browser keeps any other.
+    const measured = this.scrolled === Infinity && this.#placed !== this.#item;
+    if (changed.has('visits') || changed.has('way') || measured) this.#place();
     if (!this.painted && this.#order.length) void afterPaint().then(() => (this.painted = true));
     else if (this.#log && this.isConnected) void this.#work.run();
   }
@@ -160,11 +163,12 @@ export class LimbVisits extends LitElement {
   }
 
   get #item(): number {
-    return (this.way === 'figure' ? STEP : ROW) * this.#text;
+    return this.way === 'figure' ? stepIn(this.#width.width, this.#text) : ROW * this.#text;
   }
 
+  /** What is in sight; of cards with the gap beyond the last. */
   get #seen(): number {
-    return this.way === 'figure' ? this.#width.width : ROWS * this.#item;
+    return this.way === 'figure' ? this.#width.width + GAP : ROWS * this.#item;
   }
 
   get #window(): Window {
@@ -186,15 +190,17 @@ export class LimbVisits extends LitElement {
     const { from, to } = this.#window;
     const count = scene.order.length;
     const item = this.#item;
-    const cards: TemplateResult[] = [];
-    for (let at = from; at < to; at++) {
-      cards.push(
-        renderCard(cardOf(scene, at), scene.words, this.view, later.part, {
-          open: () => this.#open(at),
-          pick: () => this.#pick(at),
-        }),
-      );
-    }
+    const card = (at: number): TemplateResult =>
+      renderCard(cardOf(scene, at), scene.words, this.view, later.part, {
+        open: () => this.#open(at),
+        pick: () => this.#pick(at),
+      });
+    // Each card keeps its node, which the browser may have snapped to.
+    const cards = repeat(
+      Array.from({ length: to - from }, (_, i) => from + i),
+      (at) => at,
+      card,
+    );
     return html`${this.#pictures.body ? unsafeSVG(this.#pictures.body) : nothing}
       <div class="scroller strip" tabindex="-1" @scroll=${this.#handleScroll} @keydown=${this.#handleKey}>
         <ul
@@ -204,7 +210,7 @@ export class LimbVisits extends LitElement {
           aria-describedby="keys"
           ${styled({
             '--_step': `${item}px`,
-            'inline-size': `${count * item}px`,
+            'inline-size': `${count * item - GAP}px`,
             'padding-inline-start': `${from * item}px`,
           })}
         >
@@ -295,6 +301,8 @@ export class LimbVisits extends LitElement {
     this.dispatchEvent(new CompareChangeEvent(this.compared));
   }
   #picked: string | undefined;
+  /** The distance of cards for which it was scrolled. */
+  #placed = 0;
 
   readonly #handleScroll = (event: Event): void => {
     const target = event.currentTarget as HTMLElement;
@@ -337,7 +345,7 @@ export class LimbVisits extends LitElement {
     this.active = at;
     const { scroller } = this;
     if (!scroller) return;
-    const seen = this.way === 'figure' ? scroller.clientWidth : scroller.clientHeight - this.#item;
+    const seen = this.way === 'figure' ? this.#seen : scroller.clientHeight - this.#item;
     const from = this.way === 'figure' ? Math.abs(scroller.scrollLeft) : scroller.scrollTop;
     this.scrolled = scrollTo(this.#rank(at), from, seen, this.#item);
     await this.updateComplete;
@@ -354,7 +362,8 @@ export class LimbVisits extends LitElement {
     const { scroller } = this;
     if (!scroller) return;
     const item = this.#item;
-    const most = Math.max(0, this.#order.length * item - (this.way === 'figure' ? scroller.clientWidth : 0));
+    this.#placed = item;
+    const most = Math.max(0, this.#order.length * item - (this.way === 'figure' ? this.#seen : 0));
     const to = Math.min(this.scrolled, most);
     if (this.way === 'table') scroller.scrollTop = to;
     else scroller.scrollLeft = getComputedStyle(this).direction === 'rtl' ? -to : to;

@@ -11,8 +11,16 @@ import type { LaterPart } from './fetched.js';
 import { PICTURE } from './pictures.js';
 import { type Scene, whenOf } from './scene.js';
 
-/** Distance from one card to the next, in px of text. */
-export const STEP = 188;
+/** Least distance from one card to the next, in px of text, and the gap between them, in px. */
+const STEP = 188;
+export const GAP = 12;
+
+/** Distance from one card to the next: as many as fit fill the width, so that none is cut where the strip comes to rest. */
+export function stepIn(width: number, text: number): number {
+  const seen = width + GAP;
+  const least = STEP * text;
+  return Math.max(least, seen / Math.max(1, Math.floor(seen / least)));
+}
 
 /** A visit as its card shows it. */
 export interface Card {

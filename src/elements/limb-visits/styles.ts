@@ -1,5 +1,6 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
 import { intrinsicSize } from '../common/intrinsic-size.js';
+import { GAP } from './strip.js';
 
 export const visitsStyles = css`
   :host {
@@ -39,6 +40,7 @@ export const visitsStyles = css`
     outline-offset: -3px;
   }
   .strip {
+    scroll-snap-type: inline mandatory;
     overflow-y: hidden;
     padding-block: 4px 12px;
   }
@@ -55,7 +57,8 @@ export const visitsStyles = css`
     grid-row: 1 / -1;
     grid-template-rows: subgrid;
     align-content: start;
-    margin-inline-end: 12px;
+    margin-inline-end: ${unsafeCSS(GAP)}px;
+    scroll-snap-align: start;
     padding: 0 10px 10px;
     min-inline-size: 0;
     border: 1px solid var(--_line);
@@ -104,20 +107,19 @@ export const visitsStyles = css`
     color: var(--_ink-2);
   }
   .flag {
-    display: flex;
-    gap: 4px;
-    align-items: start;
+    display: block;
     font-size: calc(13 * var(--_text));
     font-weight: 600;
     color: var(--_danger);
   }
   .flag svg {
-    flex: none;
-    margin-block-start: 1px;
+    float: inline-start;
+    margin: 1px 4px 0 0;
     inline-size: 16px;
     block-size: 16px;
   }
   .flag span {
+    display: block;
     overflow-wrap: anywhere;
     hyphens: auto;
   }
