@@ -42,6 +42,10 @@ const NARROW_BAR = `
   button { margin: 0 -6px; }
 `;
 
+/** A guard against hanging, never a limit of speed: a busy machine may leave the browser without a turn for seconds. */
+const PATIENCE_MS = 30_000;
+const pause = () => new Promise((done) => setTimeout(done, 20));
+
 /** One screen, one driver, one browser: the driver knows no more than one at a time. */
 class Driver {
   #programs = [];
@@ -101,15 +105,15 @@ class Driver {
   }
 
   async #up() {
-    for (let tries = 0; tries < 200; tries++) {
+    for (const end = Date.now() + PATIENCE_MS; ;) {
       try {
         await fetch(`${this.#url}/status`);
         return;
       } catch {
-        await new Promise((done) => setTimeout(done, 50));
+        if (Date.now() > end) throw new Error('WebKitWebDriver did not start');
+        await pause();
       }
     }
-    throw new Error('WebKitWebDriver did not start');
   }
 
   async ask(method, path, body) {
@@ -197,14 +201,12 @@ class WebKitLauncher {
       throw new Error(`WebKit: found a page of ${w},${h}, expected ${width},${height}`);
   }
 
-  /** Asks until the answer is as it should be, or two seconds are over; gives the last answer. */
+  /** Asks until the answer is as it should be, or patience is over; gives the last answer. */
   async #until(ask, right) {
-    let answer = await ask();
-    for (let tries = 0; tries < 100 && !right(answer); tries++) {
-      await new Promise((done) => setTimeout(done, 20));
-      answer = await ask();
+    for (const end = Date.now() + PATIENCE_MS; ; await pause()) {
+      const answer = await ask();
+      if (right(answer) || Date.now() > end) return answer;
     }
-    return answer;
   }
 
   /** The settings of a reader, by what the desktop tells every program. */
@@ -269,14 +271,13 @@ function keyActions({ type, press, down, up }) {
 }
 
 async function perform({ browser, id }, source) {
-  for (let tries = 0; ; tries++) {
+  for (const end = Date.now() + PATIENCE_MS; ; await pause()) {
     try {
       await browser.ask(id, 'POST', '/actions', { actions: [source] });
       return true;
     } catch (error) {
       // It answers before all of the last act is done.
-      if (tries === 100 || !/previous interaction/.test(error.message)) throw error;
-      await new Promise((done) => setTimeout(done, 20));
+      if (Date.now() > end || !/previous interaction/.test(error.message)) throw error;
     }
   }
 }
