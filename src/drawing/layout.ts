@@ -66,8 +66,9 @@ const FINGERS = 552;
 const LETTER_OUT = 20;
 /** Below this scale names are too large to stand between arm and trunk. */
 const LEAST_HUGGING = 0.5;
-/** Codes replace names when names would shrink the figure below this share of its size without labels. */
+/** Codes replace names when names would shrink the figure below this share of its size without labels; one limb alone may shrink more. */
 const LEAST_SHARE = 0.7;
+const LEAST_SHARE_ALONE = 0.64;
 
 /** Room between the labels at the edge of a crop and what is drawn, in px. */
 const LANE_GAP = 24;
@@ -171,6 +172,7 @@ export function layOutNames(
   const places = placesIn(view);
   const whole = view === 'whole';
   const [only] = SIDES.filter((side) => view.startsWith(`${side}-`));
+  const leastShare = only ? LEAST_SHARE_ALONE : LEAST_SHARE;
   const bare = Math.min(maxHeight / crop.height, (width - 2 * PAD) / (whole ? 2 * FINGERS : crop.width));
 
   // What lies inward of the axis on the view of one side.
@@ -187,7 +189,7 @@ export function layOutNames(
     const room = only ? width - 2 * PAD : width / 2;
     const shown = only ? crop.width : crop.width / 2;
     const scale = Math.min(bare, (room - beside) / (LANE + (only ? inward : 0)), room / shown);
-    return scale >= bare * LEAST_SHARE && scale >= LEAST_HUGGING ? scale : undefined;
+    return scale >= bare * leastShare && scale >= LEAST_HUGGING ? scale : undefined;
   })();
   const hugs = whole || hugging !== undefined;
 
@@ -199,7 +201,7 @@ export function layOutNames(
     return Math.min(bare, (width - lanes * (room + LANE_GAP) - 2 * PAD) / crop.width);
   };
   const named = scaleFor('names');
-  const naming = named >= bare * LEAST_SHARE ? 'names' : 'codes';
+  const naming = named >= bare * leastShare ? 'names' : 'codes';
   const scale = Math.max(0.1, naming === 'names' ? named : scaleFor('codes'));
 
   const onOneSide = Math.max(...SIDES.map((side) => places.filter((p) => sideOf(p, only) === side).length));

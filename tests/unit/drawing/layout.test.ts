@@ -183,6 +183,22 @@ describe('layOut', () => {
   });
 });
 
+describe('one leg on a phone', () => {
+  it('is named in every language where the screen is 360 px wide or more, however high', () => {
+    for (const { tag } of LANGUAGES)
+      for (const width of [350, 358, 362, 380])
+        for (const height of [560, 640, 714, 780])
+          for (const view of ['right-leg', 'left-leg'] as const) {
+            const { map, anatomy } = messagesFor(tag);
+            const layout = layOut(view, width, height, ({ site }) => ({
+              name: map.siteShort(site),
+              code: anatomy.codes[site],
+            }));
+            expect(layout.naming, `${tag} ${view} ${width} by ${height} px`).toBe('names');
+          }
+  });
+});
+
 describe('what an earlier record found', () => {
   // As wide and high as windows of 1280 by 720 px, of 1366 by 768 and of 1440 by 900 leave a figure.
   const frames = [
