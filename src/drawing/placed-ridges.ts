@@ -63,9 +63,26 @@ function leaderBoxes({ labels }: Layout): Box[] {
   );
 }
 
-function distance({ left, right, top, bottom }: Box, x: number, y: number): number {
-  return Math.hypot(Math.max(left - x, 0, x - right), Math.max(top - y, 0, y - bottom));
+/** Whether a box is farther than `least` from a point. */
+function isClear({ left, right, top, bottom }: Box, x: number, y: number, least: number): boolean {
+  const across = Math.max(left - x, 0, x - right);
+  const along = Math.max(top - y, 0, y - bottom);
+  return across > least || along > least || Math.hypot(across, along) > least;
 }
+
+const holds = ({ left, right, top, bottom }: Box, [x, y]: Point): boolean =>
+  x >= left && x <= right && y >= top && y <= bottom;
+
+/** The box around points. */
+function boxAround(points: readonly Point[]): Box {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+}
+
+/** Whether two boxes share a point, if only one of an edge. */
+const touch = (a: Box, b: Box): boolean =>
+  a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
 
 const number = (value: number): number => Math.round(value * 10) / 10;
 
@@ -152,7 +169,8 @@ export function smallRidges(marks: readonly LesionMark[], layout: Layout, bare =
 /** The ridges of a mark as they lie on the screen, without its number. */
 interface DrawnRidges {
   readonly ridges: readonly Ridge[];
-  readonly paths: readonly (readonly Point[])[];
+  /** Their points, and the box that holds them: most numbers come near none. */
+  readonly paths: readonly { readonly points: readonly Point[]; readonly box: Box }[];
   readonly outline: string;
   readonly feet: string;
 }
@@ -171,11 +189,14 @@ function drawnRidges(mark: LesionMark, layout: Layout): DrawnRidges {
   if (known?.at === at && known.plate === plate) return known.drawn;
   const px = ([x, y]: Point): Point => [x * scale + offsetX, y * scale + offsetY];
   const ridges = ridgesOf(mark, (CLEAR_OF_SITE * glyphScale) / scale, plate);
-  const paths = ridges.map(({ outline }) => outline.map(px));
+  const paths = ridges.map(({ outline }) => {
+    const points = outline.map(px);
+    return { points, box: boxAround(points) };
+  });
   const drawn = {
     ridges,
     paths,
-    outline: paths.map((path) => `M${line(path)}Z`).join(''),
+    outline: paths.map(({ points }) => `M${line(points)}Z`).join(''),
     feet: ridges.flatMap(({ feet }) => feet.map((foot) => `M${line(foot.map(px))}`)).join(''),
   };
   DRAWN.set(mark, { plate, at, drawn });
@@ -202,10 +223,12 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout, earlie
       box.right <= width &&
       box.top >= 0 &&
       box.bottom <= height &&
-      layout.sites.every(({ x, y }) => distance(box, x, y) > disc) &&
-      before.every(({ x, y, r }) => distance(box, x, y) > r + 1) &&
+      layout.sites.every(({ x, y }) => isClear(box, x, y, disc)) &&
+      before.every(({ x, y, r }) => isClear(box, x, y, r + 1)) &&
       !taken.some((other) => meet(box, other)) &&
-      all.every(({ paths }) => paths.every((path) => path.every(([x, y]) => distance(box, x, y) > 0)))
+      all.every(({ paths }) =>
+        paths.every((path) => !touch(box, path.box) || !path.points.some((point) => holds(box, point))),
+      )
     );
   };
   const spots = (ridges: readonly Ridge[], away = 0): NumberSpot[] =>
@@ -221,13 +244,12 @@ export function placeRidges(marks: readonly LesionMark[], layout: Layout, earlie
   const freeSpot = (ridges: readonly Ridge[]): NumberSpot | undefined => {
     let second: NumberSpot | undefined;
     for (let away = 0; away <= AWAY.most; away += AWAY.step) {
-      const found = spots(ridges, away).filter(free);
-      second ??= found[0];
-      const best = found.find((spot) => {
+      for (const spot of spots(ridges, away)) {
+        if (!free(spot)) continue;
+        second ??= spot;
         const box = boxOfLine(spot, NUMBER.width, NUMBER.height);
-        return !leaders.some((other) => meet(box, other));
-      });
-      if (best) return best;
+        if (!leaders.some((other) => meet(box, other))) return spot;
+      }
     }
     return second ?? spots(ridges).find(inside(width, height));
   };

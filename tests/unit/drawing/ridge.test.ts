@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import {
   feedingPiece,
   LIMBS,
@@ -328,6 +328,18 @@ describe('a lesion that takes the pulses of two limbs', () => {
           if (both.length)
             expect(Math.max(...numbers), what).toBe(Math.max(...both.map(({ strength }) => strength ?? 0)));
         }
+  });
+
+  it('finds its number a place without measuring how far it is from each point of every ridge', () => {
+    const { marks } = drawnRecord(absent('popliteal'));
+    const layout = layOut('whole', 700, 900, names);
+    placeRidges(marks, layout);
+    const measure = vi.spyOn(Math, 'hypot');
+    const placed = placeRidges(marks, layout);
+    const measured = measure.mock.calls.length;
+    measure.mockRestore();
+    expect(placed.some(({ number }) => number)).toBe(true);
+    expect(measured).toBeLessThan(20);
   });
 
   it('is not made of two lesions, one in each leg', () => {
