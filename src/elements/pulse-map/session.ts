@@ -230,6 +230,16 @@ export class Session implements ReactiveController {
     return travel(place, 'next', this.shown);
   }
 
+  /**
+   * Moves the focus to a site from what is about to go: at once where the site is the tab stop, since a browser that has to take the
+   * focus off what is removed works out the style of the whole page for it.
+   */
+  leaveFor(place: Place): void {
+    const stop = this.element.renderRoot.querySelector<HTMLElement>('.site[tabindex="0"]');
+    if (stop?.dataset.place === placeKey(place)) stop.focus();
+    else this.focusSite(place);
+  }
+
   /** Makes a site active and focuses it after the next render. */
   focusSite(place: Place): void {
     this.#focusActive = true;

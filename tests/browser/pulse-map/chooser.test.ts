@@ -3,7 +3,7 @@ import { html } from 'lit';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { click, emulate, press, setViewport } from '../../tools/real-input.js';
 import { boxOf, overlap, within } from '../tools/boxes.js';
-import { choose, chooser, mapWithin, saidAll, settled, site } from '../tools/map.js';
+import { choose, chooser, mapWithin, saidAll, saidAt, settled, site } from '../tools/map.js';
 import { allByRole, byRole, nameOf } from '../tools/perceive.js';
 
 /** Windows a unit would have: a wall, a desk, a tablet lying and standing, a phone, a small phone, a small phone lying. */
@@ -149,6 +149,22 @@ describe('the chooser', () => {
         expect(Math.min(width, height), nameOf(choice)).to.be.at.least(44);
       }
     }
+  });
+
+  it('gives the focus back before it goes, so that the browser need not take it off what is removed', async () => {
+    const map = await mapIn(900, 900);
+    await click(site(map, 'left femoral'));
+    await settled(map);
+    const panel = chooser(map) as HTMLElement;
+    let stood: boolean | undefined;
+    site(map, 'left femoral').addEventListener('focusin', () => (stood = panel.isConnected), { once: true });
+    byRole(panel, 'radio', '0, absent').focus();
+    await press('Enter');
+    await settled(map);
+    expect(saidAt(map, 'left femoral')).to.equal('0, absent');
+    expect(chooser(map)).to.equal(undefined);
+    expect(map.shadowRoot?.activeElement).to.equal(site(map, 'left femoral'));
+    expect(stood).to.equal(true);
   });
 
   it('is closed when the map is taken off the page, and leaves no listener behind', async () => {

@@ -82,7 +82,7 @@ export class Chooser implements ReactiveController {
     this.#foldNote();
     const inside = this.panel?.matches(':focus-within');
     this.session.change({ open: undefined });
-    if (refocus && inside) this.session.focusSite(place);
+    if (refocus && inside) this.session.leaveFor(place);
   }
 
   grade(step: ScaleStep): void {
