@@ -80,6 +80,8 @@ export class LimbFlags extends LitElement {
   @state() private spoken = '';
   readonly #given = new GivenRecord(READER);
   #read: Triage = NOTHING_READ;
+  /** What was read of a record when it was given, for the update that shows it. */
+  #ahead: { readonly record: Examination | undefined; readonly read: Triage } | undefined;
   /** What is shown of the record, as text to compare. */
   #shown = '';
   /** Whether the update in progress may change the height of the bar, other than by opening it. */
@@ -87,9 +89,16 @@ export class LimbFlags extends LitElement {
   #next: ReturnType<typeof setTimeout> | undefined;
   readonly #language = new LanguageController(this);
 
-  constructor() {
-    super();
-    new HoldStill(this, () => this.steady && this.#moves);
+  readonly #still = new HoldStill(this, () => this.steady && this.#moves);
+
+  /** What is about to move the page is measured before elements around have changed it, or it would be laid out twice for one act. */
+  override requestUpdate(...[name, ...rest]: Parameters<LitElement['requestUpdate']>): void {
+    super.requestUpdate(name, ...rest);
+    if (name !== 'examination' || !this.hasUpdated || !this.steady) return;
+    const record = this.#record;
+    const read = record ? this.#triage(record) : NOTHING_READ;
+    this.#ahead = { record, read };
+    if (this.#said(record, read) !== this.#shown) this.#still.note();
   }
 
   override disconnectedCallback(): void {
@@ -106,13 +115,15 @@ export class LimbFlags extends LitElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     const before = this.#read.flags;
     const record = this.#record;
-    this.#read = record ? this.#triage(record) : NOTHING_READ;
+    const ahead = this.#ahead;
+    this.#ahead = undefined;
+    if (ahead && ahead.record === record && changed.size === 1) this.#read = ahead.read;
+    else this.#read = record ? this.#triage(record) : NOTHING_READ;
     // Flags of the record before are not withdrawn by one that cannot be read.
     const change = record && flagChange(before, this.#read.flags);
-    const { flags, questions } = this.#read;
+    const { flags } = this.#read;
     const asked = onsetQuestions(this.#read);
-    const all = this.open || this.flat ? questions : asked;
-    const shown = JSON.stringify([flags, all, record ? uncheckedWords(record) : null]);
+    const shown = this.#said(record, this.#read);
     // Most acts record a pulse that raises no flag: measuring the page for them would lay it out before it is painted.
     const same = shown === this.#shown && changed.size === 1 && changed.has('examination');
     this.#moves = !same && !changed.has('open');
@@ -155,6 +166,12 @@ export class LimbFlags extends LitElement {
           note: this.notes && !this.flat ? this.#called : undefined,
         },
       })}`;
+  }
+
+  /** What is shown of a record, as text to compare. */
+  #said(record: Examination | undefined, read: Triage): string {
+    const all = this.open || this.flat ? read.questions : onsetQuestions(read);
+    return JSON.stringify([read.flags, all, record ? uncheckedWords(record) : null]);
   }
 
   /** What was not checked: the whole record, or words of a later version in it. */

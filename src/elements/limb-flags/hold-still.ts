@@ -28,12 +28,18 @@ function scrollerOf(element: Element): Element | null {
   return document.scrollingElement;
 }
 
+/** Where what lies below a bar stands on the screen. */
+interface Spot {
+  readonly content: Element;
+  readonly top: number;
+}
+
 /**
  * Keeps everything below a bar where it is on the screen while the bar comes, goes or grows: a site that moved under the hand
  * would be missed by the next tap. It scrolls the page by as much.
  */
 export class HoldStill implements ReactiveController {
-  #before: { readonly content: Element; readonly top: number } | undefined;
+  #before: Spot | undefined;
 
   /** @param wanted whether the update in progress may move nothing */
   constructor(
@@ -43,18 +49,27 @@ export class HoldStill implements ReactiveController {
     host.addController(this);
   }
 
+  /** Measures ahead of an update that will move something, where the page need not be laid out for it yet. */
+  note(): void {
+    this.#before ??= this.#spot();
+  }
+
   hostUpdate(): void {
-    this.#before = undefined;
-    if (!this.host.hasUpdated || !this.wanted()) return;
-    const content = contentAfter(this.host);
-    const box = content?.getBoundingClientRect();
-    if (content && box && box.top < innerHeight && box.bottom > 0) this.#before = { content, top: box.top };
+    if (!this.host.hasUpdated || !this.wanted()) this.#before = undefined;
+    else this.#before ??= this.#spot();
   }
 
   hostUpdated(): void {
     const { content, top } = this.#before ?? {};
+    this.#before = undefined;
     if (!content || top === undefined) return;
     const by = content.getBoundingClientRect().top - top;
     if (Math.abs(by) >= 0.5) scrollerOf(this.host)?.scrollBy({ top: by, behavior: 'instant' });
+  }
+
+  #spot(): Spot | undefined {
+    const content = contentAfter(this.host);
+    const box = content?.getBoundingClientRect();
+    return content && box && box.top < innerHeight && box.bottom > 0 ? { content, top: box.top } : undefined;
   }
 }

@@ -160,4 +160,27 @@ describe('the reading of an edit', () => {
     expect(blocks(map)).to.equal(1);
     map.remove();
   });
+
+  it('has the page measured for red flags while nothing is changed yet, so that it is laid out once', async () => {
+    const map = await openMap({ examination: examined({ 'right femoral': 'normal' }) });
+    await settled(map);
+    const changes = new MutationObserver(() => undefined);
+    changes.observe(map.shadowRoot as ShadowRoot, { subtree: true, childList: true, attributes: true });
+    const measure = Element.prototype.getBoundingClientRect;
+    /** How much of the map had been changed each time that the page was measured. */
+    const changed: number[] = [];
+    Element.prototype.getBoundingClientRect = function () {
+      changed.push(changes.takeRecords().length);
+      return measure.call(this);
+    };
+    try {
+      await keyed(map, 'left femoral', '0');
+      await map.shadowRoot?.querySelector('limb-flags')?.updateComplete;
+      expect(changed[0], 'before the act is drawn').to.equal(0);
+      expect(Math.max(...changed), 'after it').to.be.above(0);
+    } finally {
+      Element.prototype.getBoundingClientRect = measure;
+      changes.disconnect();
+    }
+  });
 });
