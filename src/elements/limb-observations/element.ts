@@ -24,7 +24,7 @@ import { LANG, LanguageController } from '../common/language.js';
 import { ownRoot } from '../common/own-root.js';
 import { OBJECT, property, RECORD } from '../common/property.js';
 import { textGiven } from '../common/record-value.js';
-import { option } from '../common/select.js';
+import { option } from '../common/option.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { courseStyles, renderCourse } from './course.js';
 

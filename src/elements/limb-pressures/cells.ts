@@ -12,7 +12,7 @@ import { fromMmHg, toMmHg } from '../../pressures/index.js';
 import type { PartMessages } from '../../locale/parts.js';
 import { ICONS } from '../common/icons.js';
 import { typedNumber } from '../common/fields.js';
-import { option } from '../common/select.js';
+import { option } from '../common/option.js';
 import { typed } from '../common/typed.js';
 import type { Refusal, Typing } from '../common/typing.js';
 

@@ -11,7 +11,7 @@ import {
 } from '../../practice/index.js';
 import { quotesOf } from '../../notes/index.js';
 import { flagWordsFor } from '../../locale/flags.js';
-import { option } from '../common/select.js';
+import { option } from '../common/option.js';
 import { styled } from '../common/styled.js';
 import { choicesOf } from './answering.js';
 import { actSaid, findingsSaid, type Speech } from './said.js';

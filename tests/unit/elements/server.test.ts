@@ -62,4 +62,10 @@ describe('on a server', () => {
     if (!SILENT.includes(tag)) expect(words.length).toBeGreaterThan(2);
     expect(page).not.toMatch(/undefined|\[object Object\]/);
   });
+
+  it('lists hold their choices', async () => {
+    expect(await rendered(unsafeStatic('limb-context'))).toMatch(
+      /<option[^>]* value="knee"[^>]*>.*?Knee.*?<\/option>/,
+    );
+  });
 });

@@ -30,7 +30,7 @@ import type { Messages } from '../../../locale/index.js';
 import { glyphIcon, markIcon } from '../../common/glyph.js';
 import { shownFor } from '../../../drawing/shown.js';
 import { ICONS } from '../../common/icons.js';
-import { option } from '../../common/select.js';
+import { option } from '../../common/option.js';
 import type { Chooser } from '../chooser/chooser.js';
 import type { Recorder } from '../recorder.js';
 
