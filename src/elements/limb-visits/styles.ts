@@ -114,7 +114,8 @@ export const visitsStyles = css`
   }
   .flag svg {
     float: inline-start;
-    margin: 1px 4px 0 0;
+    margin-block-start: 1px;
+    margin-inline-end: 4px;
     inline-size: 16px;
     block-size: 16px;
   }
