@@ -2,6 +2,7 @@ import { expect } from '@open-wc/testing';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
 import { seenBox, setViewport } from '../../tools/real-input.js';
+import { boxOf, overlaps } from '../tools/boxes.js';
 import { openClinic } from '../tools/clinic.js';
 import { settled } from '../tools/map.js';
 import { until } from '../tools/until.js';
@@ -43,6 +44,21 @@ describe('the clinic’s form', () => {
     expect(document.documentElement.scrollWidth, 'nothing sticks out').to.be.at.most(1920);
     app.remove();
   });
+
+  for (const [width, height] of [
+    [1366, 768],
+    [1280, 720],
+  ] as const)
+    it(`begins the map in the upper half of ${width} by ${height} px, and no word of its head lies on another`, async () => {
+      const { app, map } = await opened({ width, height });
+      expect(map.getBoundingClientRect().top + scrollY).to.be.at.most(height * 0.47);
+      const words = [...app.querySelectorAll('.page :is(h1, h2, nav, .identity, label, legend, .hint)')]
+        .filter((one) => !one.closest('pulse-map') && !one.querySelector('label'))
+        .map((one) => boxOf(one, one.textContent!.trim(), 1.5));
+      expect(words.length).to.be.above(10);
+      expect(overlaps(words)).to.deep.equal([]);
+      app.remove();
+    });
 
   it('begins every head where its page does', async () => {
     await setViewport({ width: 1920, height: 1080 });
