@@ -13,14 +13,27 @@ const PAUSE = 100;
 /** The longest a value stays behind while changes keep coming, in ms. */
 const LONGEST = 1000;
 
+/** The least of an idle moment in which work is begun, in ms: what is left of a shorter one belongs to the next frame. */
+const ENOUGH = 8;
+
 /**
- * Resolves when the browser has nothing better to do; soon where it does not tell.
+ * Resolves when the browser has nothing better to do for a while; soon where it does not tell.
  * @param within at most so long after, in ms; however long where not given
  */
-function idle(within?: number): Promise<void> {
+function idle(within = Infinity): Promise<void> {
+  const latest = performance.now() + within;
   return new Promise((resolve) => {
-    if (typeof requestIdleCallback === 'function')
-      requestIdleCallback(() => resolve(), within === undefined ? {} : { timeout: within });
+    const ask = (): void => {
+      const left = Math.max(0, latest - performance.now());
+      requestIdleCallback(
+        (moment) => {
+          if (moment.didTimeout || moment.timeRemaining() >= ENOUGH || performance.now() >= latest) resolve();
+          else setTimeout(ask, ENOUGH);
+        },
+        left === Infinity ? {} : { timeout: left },
+      );
+    };
+    if (typeof requestIdleCallback === 'function') ask();
     else setTimeout(resolve);
   });
 }

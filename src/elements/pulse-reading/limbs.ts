@@ -1,6 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { limbKey, type LimbKey } from '../../anatomy/index.js';
-import { arteryPaths, drawnRecord, earlierSpots, isHealthy, placeRidges } from '../../drawing/index.js';
+import {
+  arteryPaths,
+  type DrawnFlow,
+  drawnRecord,
+  earlierSpots,
+  isHealthy,
+  placeRidges,
+} from '../../drawing/index.js';
 import {
   emptyExamination,
   type Examination,
@@ -56,19 +63,52 @@ export {
   readExamination,
 };
 
-/** Reads a record part by part. What each works out is kept until the record is drawn and told, which comes in a part of its own. */
+/**
+ * Reads a record part by part. What each works out is kept until the record is drawn and told, which comes in a part of its own. None lasts
+ * longer than a hand may wait: reading, each limb, the lesions beside the first, marks, then the arteries some at a time.
+ */
 export function* readInParts(examination: Examination, earlier?: Examination): Generator<void> {
-  readExamination(examination, earlier);
+  const { rule, network } = readExamination(examination, earlier);
   yield;
+  if (network.status === 'read') {
+    for (const limb of Object.keys(rule) as LimbKey[]) {
+      whereaboutsOf(network, limb);
+      yield;
+    }
+    if (network.detail) yield;
+  }
   const { flow } = drawnRecord(examination, earlier);
-  // Healthy ones are there ready.
-  if (!isHealthy(flow)) arteryPaths(flow, true);
   yield;
+  // Healthy ones are there ready.
+  if (isHealthy(flow)) return;
+  for (const some of byArteries(flow)) {
+    arteryPaths(some, true);
+    yield;
+  }
+}
+
+/** Arteries whose ribbons are drawn in one part. */
+const AT_ONCE = 12;
+
+/** What is drawn of arteries, some arteries at a time; what is drawn of one stays together. */
+function* byArteries(flow: readonly DrawnFlow[]): Generator<readonly DrawnFlow[]> {
+  let begun = 0;
+  let arteries = 0;
+  for (let i = 1; i <= flow.length; i++) {
+    const [last, next] = [flow[i - 1]?.piece, flow[i]?.piece];
+    if (next && next.artery === last?.artery && next.side === last.side) continue;
+    if (++arteries % AT_ONCE && next) continue;
+    yield flow.slice(begun, i);
+    begun = i;
+  }
 }
 
 /** Reads a small record, so that the first reading of a real one finds code and tables ready. */
-export function warm(): Generator<void> {
-  return readInParts(setPulse(emptyExamination(), { site: 'femoral', side: 'left' }, { grade: 'absent' }));
+export function* warm(): Generator<void> {
+  const empty = emptyExamination();
+  readExamination(empty);
+  yield;
+  yield* readInParts(setPulse(empty, { site: 'femoral', side: 'left' }, { grade: 'absent' }));
 }
 
 export const limbStyles = [glyphStyles, limbLineStyles];
