@@ -15,6 +15,8 @@ import {
   setPulse,
 } from '../../examination/index.js';
 import { wordsAt } from '../../drawing/index.js';
+import type { Messages } from '../../locale/index.js';
+import { memoizeLast } from '../common/memoize-last.js';
 import { reader } from '../pulse-reading/reader.js';
 import type { Said, Session } from './session.js';
 
@@ -159,8 +161,14 @@ export class Recorder {
 
   /** The rule's sentences about lesions; empty when it finds none, and until it has been fetched. */
   #lesions(): readonly string[] {
-    return reader.part?.lesionSentences(this.#examination, this.session.allWords) ?? [];
+    return reader.part ? this.#sentences(reader.part, this.#examination, this.session.allWords) : [];
   }
+
+  /** What stood after one act is what stands before the next. */
+  readonly #sentences = memoizeLast(
+    (part: NonNullable<typeof reader.part>, examination: Examination, words: Messages) =>
+      part.lesionSentences(examination, words),
+  );
 
   /** Reports an edit, and what it changed about the reading. */
   #tell(said: Said, before: readonly string[]): void {

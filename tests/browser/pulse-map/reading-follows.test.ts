@@ -1,5 +1,7 @@
 import { expect } from '@open-wc/testing';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
+import { later } from '../../../src/elements/pulse-map/fetched.js';
+import { reader } from '../../../src/elements/pulse-reading/reader.js';
 import { examined } from '../../tools/examinations.js';
 import { openMap, saidAt, settled, site } from '../tools/map.js';
 import { painted } from '../tools/perceive.js';
@@ -177,6 +179,40 @@ describe('the reading of an edit', () => {
     await new Promise((resolve) => setTimeout(resolve));
     expect(blocks(map)).to.equal(1);
     map.remove();
+  });
+
+  it('works out once what an act asks several times: its sentences, and what of the record is not known', async () => {
+    const map = await openMap({ examination: examined({ 'left femoral': 'normal' }) });
+    await settled(map);
+    const [limbs, rest] = [reader.part, later.part];
+    if (!limbs || !rest) throw new Error('found no code of the reading');
+    let asked = { sentences: 0, unknown: 0 };
+    reader.part = {
+      ...limbs,
+      lesionSentences: (...given) => {
+        asked.sentences++;
+        return limbs.lesionSentences(...given);
+      },
+    };
+    later.part = {
+      ...rest,
+      unknownFields: (...given) => {
+        asked.unknown++;
+        return rest.unknownFields(...given);
+      },
+    };
+    try {
+      await keyed(map, 'left popliteal', '0');
+      await settled(map);
+      asked = { sentences: 0, unknown: 0 };
+      await keyed(map, 'left popliteal', '1');
+      await settled(map);
+      expect(saidAt(map, 'left popliteal')).to.contain('1');
+      expect(asked).to.deep.equal({ sentences: 1, unknown: 1 });
+    } finally {
+      reader.part = limbs;
+      later.part = rest;
+    }
   });
 
   it('has the page measured for red flags while nothing is changed yet, so that it is laid out once', async () => {
