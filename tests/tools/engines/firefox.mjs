@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { beyond, pointerActions } from './beyond.mjs';
-import { bare, emulate, INSIDE_FLAG, pen, tree } from './firefox-inside.mjs';
+import { emulate, INSIDE_FLAG, pen, prepare, tree } from './firefox-inside.mjs';
 import { puppeteerCommands } from './puppeteer.mjs';
 
 const PROGRAMS = [
@@ -20,7 +20,7 @@ export function launcher() {
     launchOptions: { browser: 'firefox', executablePath: find(), args: [INSIDE_FLAG] },
     async createPage({ browser }) {
       const page = await (await browser.createBrowserContext()).newPage();
-      await bare(page);
+      await prepare(page);
       return page;
     },
     // One page at a time has the focus.
