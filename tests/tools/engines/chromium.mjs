@@ -2,7 +2,7 @@
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { BROWSER_FLAGS, findBrowser } from '../../../.tools/find-browser.mjs';
 import { readPdf } from '../read-pdf.mjs';
-import { puppeteerCommands } from './puppeteer.mjs';
+import { puppeteerCommands, QUIET } from './puppeteer.mjs';
 
 /**
  * No memory for tiles: a page is laid out and its painting recorded as ever, but not filled with pixels, which no test reads from the
@@ -15,7 +15,7 @@ export function launcher() {
   if (!executablePath)
     throw new Error('No browser: install Chrome or Chromium, or set CHROME_PATH to its program.');
   return chromeLauncher({
-    launchOptions: { executablePath, args: [...BROWSER_FLAGS, NO_PIXELS] },
+    launchOptions: { executablePath, args: [...BROWSER_FLAGS, NO_PIXELS], ...QUIET },
     // A context each: two files running at once share no storage and neither loses the focus to the other.
     async createPage({ browser }) {
       const context = await browser.createBrowserContext();

@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { beyond, pointerActions } from './beyond.mjs';
 import { emulate, INSIDE_FLAG, pen, prepare, tree } from './firefox-inside.mjs';
-import { puppeteerCommands } from './puppeteer.mjs';
+import { puppeteerCommands, QUIET } from './puppeteer.mjs';
 
 const PROGRAMS = [
   '/usr/bin/firefox-esr',
@@ -17,7 +17,7 @@ export const find = () => process.env.FIREFOX_PATH ?? PROGRAMS.find(existsSync);
 
 export function launcher() {
   const launched = chromeLauncher({
-    launchOptions: { browser: 'firefox', executablePath: find(), args: [INSIDE_FLAG] },
+    launchOptions: { browser: 'firefox', executablePath: find(), args: [INSIDE_FLAG], ...QUIET },
     async createPage({ browser }) {
       const page = await (await browser.createBrowserContext()).newPage();
       await prepare(page);

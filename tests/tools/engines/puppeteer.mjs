@@ -1,5 +1,8 @@
 // Keys and the size of the page, where the browser is driven by puppeteer.
 
+/** No reports of what a page fetches and of what could be better: nobody reads them, and a page fetches a hundred files. */
+export const QUIET = { networkEnabled: false, issuesEnabled: false };
+
 const page = (session) => session.browser.getPage(session.id);
 
 export const puppeteerCommands = {
