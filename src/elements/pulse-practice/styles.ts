@@ -226,6 +226,7 @@ export const practiceStyles = css`
   .setup label,
   .vote label {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 4px;
     max-inline-size: 100%;
   }

@@ -69,6 +69,17 @@ describe('a patient to practise on', () => {
     expect(find(element, '.site[tabindex="0"]').getAttribute('aria-label')).to.include('femoral');
   });
 
+  it('is chosen in a narrow window without a word sticking out, in German as in English', async () => {
+    await setViewport({ width: 320, height: 568 });
+    for (const lang of ['en', 'de']) {
+      const element = await met(html`<pulse-practice lang=${lang}></pulse-practice>`);
+      const edge = element.getBoundingClientRect().right;
+      for (const one of element.shadowRoot!.querySelectorAll('.setup *'))
+        expect(one.getBoundingClientRect().right, `${lang} ${one.localName}`).to.be.at.most(edge);
+      element.remove();
+    }
+  });
+
   it('is examined, named and marked by keys alone', async () => {
     const element = await met();
     find(element, '.site[tabindex="0"]').focus();
