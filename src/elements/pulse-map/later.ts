@@ -13,6 +13,7 @@ export { landmarksFor, landmarksOf } from '../../drawing/landmarks.js';
 export { LimbFlags } from '../limb-flags/element.js';
 export { PulseReading } from '../pulse-reading/element.js';
 export { limbs };
+export { ChooserActs } from './chooser/acts.js';
 export { renderChooser } from './chooser/panel.js';
 export { renderNormals } from './normals-list.js';
 export { renderLimbActs, renderOnsetAndDelays } from './onset-and-delays.js';

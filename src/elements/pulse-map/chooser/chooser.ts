@@ -1,13 +1,7 @@
 import type { ReactiveController } from 'lit';
 import { isPulseSite, type Place, placeFromKey, placeKey } from '../../../anatomy/index.js';
-import {
-  bruitAt,
-  type BruitFinding,
-  type PulseFinding,
-  type ScaleStep,
-  stepForDigit,
-} from '../../../examination/index.js';
-import { type KeyAct, keyAct } from '../hand/keys.js';
+import { bruitAt, stepForDigit } from '../../../examination/index.js';
+import type { KeyAct } from '../hand/keys.js';
 import { showNormals } from '../normals.js';
 import type { Recorder } from '../recorder.js';
 import type { Session } from '../session.js';
@@ -17,11 +11,8 @@ export type Unfolded = 'none' | 'bruit' | 'reasons' | 'doppler' | 'note';
 
 const FIRST_CHOICE = '[role=radio][tabindex="0"]';
 const FIRST_REASON = `.folds ${FIRST_CHOICE}`;
-const NOTE = 'textarea';
-/** The folded note, last of the folds. */
-const NOTE_FOLD = '.folds > .fold:last-child';
 
-/** State of the chooser, and everything that can be done in it by pointer and by key. */
+/** State of the chooser, and what is done without its panel: that one's own acts come with it (acts.ts). */
 export class Chooser implements ReactiveController {
   unfolded: Unfolded = 'none';
   /** Stays open after a finding is recorded. */
@@ -29,11 +20,11 @@ export class Chooser implements ReactiveController {
   /** Content of the note field while it is being edited. */
   typed: string | undefined;
   /** Selector of the element to focus after the next render. */
-  #focusNext: string | undefined;
+  focusNext: string | undefined;
 
   constructor(
-    private readonly session: Session,
-    private readonly recorder: Recorder,
+    readonly session: Session,
+    readonly recorder: Recorder,
   ) {
     session.element.addController(this);
   }
@@ -53,8 +44,8 @@ export class Chooser implements ReactiveController {
 
   /** Moves the focus into the panel, once it is positioned. */
   takeFocus(): void {
-    const selector = this.#focusNext;
-    this.#focusNext = undefined;
+    const selector = this.focusNext;
+    this.focusNext = undefined;
     if (selector) this.panel?.querySelector<HTMLElement>(selector)?.focus({ preventScroll: true });
   }
 
@@ -67,85 +58,28 @@ export class Chooser implements ReactiveController {
 
   openAt(place: Place, focusInside: boolean, unfolded: Unfolded = 'none'): void {
     if (!this.session.editable) return;
-    this.#foldNote();
+    this.foldNote();
     const key = placeKey(place);
     const heard = bruitAt(this.session.examination, place)?.bruit;
     this.unfolded = unfolded === 'none' && heard ? 'bruit' : unfolded;
-    this.#focusNext = focusInside ? (unfolded === 'reasons' ? FIRST_REASON : FIRST_CHOICE) : undefined;
+    this.focusNext = focusInside ? (unfolded === 'reasons' ? FIRST_REASON : FIRST_CHOICE) : undefined;
     this.session.change({ active: key, open: key });
-    this.#changed();
+    this.changed();
   }
 
   close(refocus: boolean): void {
     const { place } = this;
     if (!place) return;
-    this.#foldNote();
+    this.foldNote();
     const inside = this.panel?.matches(':focus-within');
     this.session.change({ open: undefined });
     if (refocus && inside) this.session.leaveFor(place);
-  }
-
-  grade(step: ScaleStep): void {
-    if (this.place) this.recorder.grade(this.place, step);
-    this.#done();
-  }
-
-  bruit(bruit: BruitFinding['bruit']): void {
-    const { place } = this;
-    if (!place) return;
-    this.recorder.bruit(place, bruit);
-    if (!isPulseSite(place.site)) this.#done();
-  }
-
-  toggle(field: 'thrill' | 'expansile'): void {
-    if (this.place) this.recorder.toggle(this.place, field);
-  }
-
-  doppler(signal: PulseFinding['doppler']): void {
-    if (this.place) this.recorder.doppler(this.place, signal);
-  }
-
-  reason(reason: PulseFinding['couldNotExamine']): void {
-    if (this.place) this.recorder.reason(this.place, reason);
-    this.#done();
-  }
-
-  /** Records the content of the note field. */
-  note(text: string): void {
-    this.typed = text;
-    if (this.place) this.recorder.note(this.place, text);
   }
 
   /** The note field was left: the text is recorded already; ends the undo step and reports it. */
   noteDone(): void {
     this.typed = undefined;
     if (this.place) this.recorder.noteDone(this.place);
-  }
-
-  clear(): void {
-    if (this.place) this.recorder.clear(this.place);
-  }
-
-  sameAsOther(): void {
-    if (this.place) this.recorder.sameAsOther(this.place);
-    this.#done();
-  }
-
-  next(): void {
-    const next = this.place && this.session.next(this.place);
-    if (next) this.openAt(next, true);
-  }
-
-  pin(): void {
-    this.pinned = !this.pinned;
-    this.#changed();
-  }
-
-  unfold(what: Unfolded): void {
-    this.#foldNote();
-    this.unfolded = what;
-    if (what === 'note') this.#focusNext = NOTE;
-    this.#changed();
   }
 
   /** Handles a key at a place, open or not. */
@@ -184,60 +118,15 @@ export class Chooser implements ReactiveController {
     }
   }
 
-  readonly keydown = (event: KeyboardEvent): void => {
-    const { place } = this;
-    const from = event.composedPath()[0] as HTMLElement;
-    if (!place) return;
-    if (event.key === 'Escape') {
-      event.preventDefault();
-      event.stopPropagation();
-      this.close(true);
-      return;
-    }
-    if (from instanceof HTMLTextAreaElement) {
-      if (event.key === 'Enter' && !event.shiftKey) {
-        event.preventDefault();
-        this.#foldNote();
-        this.#focusNext = NOTE_FOLD;
-      }
-      return;
-    }
-    if (event.key.startsWith('Arrow')) {
-      moveInGroup(event, from);
-      return;
-    }
-    const act = keyAct(event);
-    if (!act || act.kind === 'open' || act.kind === 'travel' || act.kind === 'help') return;
-    event.preventDefault();
-    event.stopPropagation();
-    this.recordByKey(place, act);
-    if (act.kind === 'grade') this.#done();
-  };
-
-  #done(): void {
-    if (!this.pinned) this.close(true);
-  }
-
-  #changed(): void {
+  changed(): void {
     this.session.element.requestUpdate();
   }
 
   /** Folds the note. */
-  #foldNote(): void {
+  foldNote(): void {
     this.noteDone();
     if (this.unfolded !== 'note') return;
     this.unfolded = 'none';
-    this.#changed();
+    this.changed();
   }
-}
-
-/** Arrow keys move through a group; Enter or Space chooses, so that moving records nothing. */
-function moveInGroup(event: KeyboardEvent, from: HTMLElement): void {
-  const group = from.closest('[role=radiogroup]');
-  if (!group) return;
-  event.preventDefault();
-  const all = [...group.querySelectorAll<HTMLElement>('[role=radio]')];
-  const onward = getComputedStyle(group).direction === 'rtl' ? 'ArrowLeft' : 'ArrowRight';
-  const step = event.key === onward || event.key === 'ArrowDown' ? 1 : -1;
-  all[(all.indexOf(from) + step + all.length) % all.length]?.focus();
 }

@@ -5,6 +5,7 @@ import { later } from '../fetched.js';
 import { isUnknownAt } from '../../../drawing/index.js';
 import type { SiteFinder } from '../hand/site-finder.js';
 import type { Session } from '../session.js';
+import type { ChooserActs } from './acts.js';
 import type { Chooser } from './chooser.js';
 import { WhileOpen } from './while-open.js';
 
@@ -14,6 +15,7 @@ export class ChooserController implements ReactiveController {
     (event) => this.#outside(event),
     () => this.#moved(),
   );
+  #acts: ChooserActs | undefined;
 
   constructor(
     private readonly session: Session,
@@ -56,7 +58,8 @@ export class ChooserController implements ReactiveController {
     const { typed, unfolded, pinned } = chooser;
     if (!later.part) return nothing;
     const { examination } = session;
-    return html`<div @keydown=${chooser.keydown}>
+    const acts = (this.#acts ??= new later.part.ChooserActs(chooser));
+    return html`<div @keydown=${acts.keydown}>
       ${later.part.renderChooser(
         {
           place,
@@ -71,7 +74,7 @@ export class ChooserController implements ReactiveController {
           words: session.allWords,
           sheet: session.narrow,
         },
-        chooser,
+        acts,
       )}
     </div>`;
   }

@@ -18,7 +18,8 @@ import { glyphIcon, markIcon } from '../../common/glyph.js';
 import { shownForStep } from '../../../drawing/shown.js';
 import { ICONS } from '../../common/icons.js';
 import { styled } from '../../common/styled.js';
-import type { Chooser, Unfolded } from './chooser.js';
+import type { ChooserActs } from './acts.js';
+import type { Unfolded } from './chooser.js';
 
 export interface ChooserView {
   readonly place: Place;
@@ -61,7 +62,7 @@ function radios<T extends string>(
   </div>`;
 }
 
-function grades({ pulse, scale, words }: ChooserView, acts: Chooser): TemplateResult {
+function grades({ pulse, scale, words }: ChooserView, acts: ChooserActs): TemplateResult {
   const chosen = stepOf(pulse, scale);
   const { steps } = SCALES[scale];
   return html`<div
@@ -88,7 +89,7 @@ function grades({ pulse, scale, words }: ChooserView, acts: Chooser): TemplateRe
   </div>`;
 }
 
-function toggles({ place, pulse, bruit, unfolded, words }: ChooserView, acts: Chooser): TemplateResult {
+function toggles({ place, pulse, bruit, unfolded, words }: ChooserView, acts: ChooserActs): TemplateResult {
   const heard = bruit?.bruit && bruit.bruit !== 'none' ? bruit.bruit : undefined;
   const toggle = (field: 'thrill' | 'expansile'): TemplateResult =>
     html`<button
@@ -124,7 +125,7 @@ function fold(
   icon: unknown,
   text: string,
   said: string | undefined,
-  acts: Chooser,
+  acts: ChooserActs,
 ): TemplateResult {
   const open = unfolded === part;
   return html`<button
@@ -138,7 +139,7 @@ function fold(
 }
 
 /** Everything that can be recorded at the site. */
-function findings(view: ChooserView, acts: Chooser): TemplateResult {
+function findings(view: ChooserView, acts: ChooserActs): TemplateResult {
   const { place, pulse, bruit, unfolded, words } = view;
   const felt = isPulseSite(place.site);
   const heard = isListeningSite(place.site);
@@ -222,7 +223,7 @@ function findings(view: ChooserView, acts: Chooser): TemplateResult {
 }
 
 /** The panel beside an open site. */
-export function renderChooser(view: ChooserView, acts: Chooser): TemplateResult {
+export function renderChooser(view: ChooserView, acts: ChooserActs): TemplateResult {
   const { place, pulse, bruit, words, pinned, next, unknown } = view;
   const title = words.map.siteTitle(place);
   const anything = !unknown && (pulse !== undefined || bruit !== undefined);
