@@ -133,7 +133,12 @@ function compared(
     ...view,
     earlier: known ? shownFor(pulse, bruit, scale, !isPulseSite(place.site)) : undefined,
     changed,
-    ...(before && { name: words.map.siteLabel(place, `${now.said}; ${words.map.earlierFinding(before)}`) }),
+    ...(before && {
+      name: words.map.siteLabel(
+        place,
+        `${now.said}; ${words.map.earlierFinding(before.replaceAll('; ', ', '))}`,
+      ),
+    }),
     ...(changed && {
       weight: 'loud' as const,
       finding: words.map.changed(

@@ -46,6 +46,14 @@ describe('a site beside an earlier record', () => {
     );
   });
 
+  it('keeps what was found then apart from what is found now: one part of its name, and the last', () => {
+    const { name } = groin(record('normal', undefined), record('normal', 'none'));
+    const parts = name.split('; ');
+    expect(parts).toHaveLength(2);
+    expect(parts[0]).not.toContain('bruit');
+    expect(parts[1]).toMatch(/^earlier: .*normal.*no bruit/);
+  });
+
   it('never says that something is what it was', () => {
     fc.assert(
       fc.property(anyRecord, anyRecord, (now, before) => {
