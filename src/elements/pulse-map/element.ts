@@ -16,7 +16,6 @@ import { RecordElement } from '../common/record-element.js';
 import type { RecordReader } from '../common/record-value.js';
 import { controlStyles, tokenStyles } from '../common/tokens.js';
 import { inParts } from '../common/trailing.js';
-import { unknownNote } from '../common/unknown-note.js';
 import { warnOfAttribute } from '../common/unknown-attribute.js';
 import { unreadStyles } from '../common/unread-notice.js';
 import type { OpenPlaceEvent, ReadingChangeEvent } from '../pulse-reading/events.js';
@@ -297,7 +296,7 @@ export class PulseMap extends RecordElement {
           ${this.display === 'table' ? this.#table() : this.#plates.around(view, renderSurface(view, now, this.#hand, this.#keys))}
           ${renderStatus(now.said, stated, total, examination.scale, words)}
           ${this.compare ? html`<p class="legend">${this.#earlier ? words.map.earlier(words.map.when(this.#earlier.examinedAt)) : words.map.earlierUnread}</p>` : nothing}
-          ${later.part && this.ownsRecord ? unknownNote(examination, later.part.unknownFields, words) : nothing}
+          ${later.part && this.ownsRecord ? later.part.unknownNote(examination, later.part.unknownFields, words) : nothing}
           ${this.#skin.list()} ${renderFolds(this.#session, this.#recorder)}
         </div>
         ${

@@ -10,6 +10,7 @@ import { tableStyles } from './table/styles.js';
 export { drawPNG, drawStill } from './picture/export.js';
 export { parseExaminationText, unknownFields } from '../../examination/index.js';
 export { landmarksFor, landmarksOf } from '../../drawing/landmarks.js';
+export { unknownNote } from '../common/unknown-note.js';
 export { LimbFlags } from '../limb-flags/element.js';
 export { PulseReading } from '../pulse-reading/element.js';
 export { limbs };
