@@ -13,6 +13,9 @@ export const handOutStyles = css`
     padding: 16px;
     overflow-x: auto;
   }
+  .hand-out:focus-visible {
+    outline-offset: -3px;
+  }
   .sheet {
     inline-size: 186mm;
     min-block-size: 273mm;

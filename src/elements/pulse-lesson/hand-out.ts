@@ -132,6 +132,7 @@ export function renderHandOut(view: SlideView): TemplateResult {
   return html`<article
     class=${pulses.length > FEW ? 'hand-out' : 'hand-out few'}
     aria-label=${words.handOut.title}
+    tabindex="0"
   >
     <div class="sheet">
       <div class="page">

@@ -12,7 +12,7 @@ import {
 } from '../../../src/lesson/index.js';
 import { messagesFor } from '../../../src/locale/index.js';
 import { partMessagesFor } from '../../../src/locale/parts.js';
-import { type PrintedPage, printedPages, setViewport } from '../../tools/real-input.js';
+import { press, type PrintedPage, printedPages, setViewport } from '../../tools/real-input.js';
 import { PAPER } from '../tools/paper.js';
 import { until } from '../tools/until.js';
 
@@ -110,5 +110,10 @@ describe('the hand-out of a lesson', () => {
     expect(document.documentElement.scrollWidth).to.be.at.most(390);
     const sheets = element.shadowRoot!.querySelector('.hand-out')!;
     expect(sheets.scrollWidth).to.be.above(sheets.clientWidth);
-  });
+    // Keys alone reach what lies beyond the edge, in browsers that give no scroller the focus by themselves, too.
+    await expect(element).to.be.accessible();
+    (sheets as HTMLElement).focus();
+    await press('ArrowRight');
+    await until(() => sheets.scrollLeft > 0, 'it scrolls by a key');
+  }).timeout(60_000);
 });
