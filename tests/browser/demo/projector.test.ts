@@ -60,6 +60,15 @@ describe('the clinic’s form', () => {
       app.remove();
     });
 
+  it('keeps the labels of its head within their columns at 400% zoom', async () => {
+    await setViewport({ width: 320, height: 568 });
+    const app = await openClinic('#/about', DATABASE);
+    await until(() => app.querySelector('.language') !== null, 'the choices');
+    for (const label of app.querySelectorAll('.language'))
+      expect(label.scrollWidth, label.textContent!.trim()).to.be.at.most(label.clientWidth);
+    app.remove();
+  });
+
   it('begins every head where its page does', async () => {
     await setViewport({ width: 1920, height: 1080 });
     for (const [hash, part] of [
