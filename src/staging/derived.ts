@@ -32,6 +32,7 @@ export type MissingCode = (typeof MISSING_CODES)[number];
 
 /** What can weaken or complete a stage. */
 export const NOTE_CODES = [
+  'acute-limb',
   'no-single-class',
   'fixed-mottling',
   'described-for-leg',

@@ -1,5 +1,6 @@
 import { FONTAINE_STAGES, type FontaineStage } from '../examination/index.js';
 import { given } from '../triage/ground.js';
+import { acuteNotes } from './acute-leg.js';
 import {
   type BySymptoms,
   type ChronicSettings,
@@ -76,6 +77,7 @@ export function fontaineStage(
         ...clinical,
         notes: [
           ...(clinical.notes ?? []),
+          ...acuteNotes(findings, clinical.candidates),
           ...given(beside.length, 'pressures-of-rest-pain' as const),
           ...diseaseNotes(findings, certain && clinical.candidates.length > 0),
         ],

@@ -2,6 +2,7 @@ import { RUTHERFORD_CATEGORIES, type RutherfordCategory } from '../examination/i
 import { beyond, exerciseReadings } from '../pressures/index.js';
 import type { Ground } from '../triage/index.js';
 import { given } from '../triage/ground.js';
+import { acuteNotes } from './acute-leg.js';
 import {
   type BySymptoms,
   type ChronicStage,
@@ -156,6 +157,7 @@ export function rutherfordStage(findings: LegFindings): ChronicStage<RutherfordC
       missing: [...clinical.missing, ...given(threatening && !objective.measured, 'pressures' as const)],
       notes: [
         ...(clinical.notes ?? []),
+        ...acuteNotes(findings, candidates),
         ...given(threatening && objective.measured && !met.length, 'pressures-not-met' as const),
         ...given(beside.length, 'pressures-of-rest-pain' as const),
         ...diseaseNotes(findings, threatening),

@@ -8,12 +8,8 @@ import type {
   WifiStage,
 } from '../examination/index.js';
 import type { PressureSettings } from '../pressures/index.js';
-import {
-  type CompressionChoices,
-  isAcutelyIschaemic,
-  type TriageChoices,
-  triageSettings,
-} from '../triage/index.js';
+import { type CompressionChoices, type TriageChoices, triageSettings } from '../triage/index.js';
+import { isAcute } from './acute-leg.js';
 import { type AcuteStage, acuteStageOf } from './acute.js';
 import {
   type ChronicSettings,
@@ -70,15 +66,10 @@ function withOverrule<T extends string | number, D extends Derived<T>>(
   return overrule ? { ...derived, overrule } : derived;
 }
 
-function wifiExclusion({
-  facts,
-  state,
-  examination,
-  tissueLoss,
-  wounds,
-}: LegFindings): WifiExclusion | undefined {
+function wifiExclusion(findings: LegFindings): WifiExclusion | undefined {
+  const { facts, examination, tissueLoss, wounds } = findings;
   if (facts.endLost) return 'amputated';
-  if ((state.onset === 'acute' && state.sum > 0) || isAcutelyIschaemic(state)) return 'acute';
+  if (isAcute(findings)) return 'acute';
   const { mechanism } = examination.context ?? {};
   if (mechanism === 'injury' || isNotAtherosclerotic(mechanism)) return mechanism;
   const venous = facts.inspection.ulcerCause === 'venous' && !wounds.gangrene && tissueLoss === 'no';

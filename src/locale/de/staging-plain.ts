@@ -73,6 +73,8 @@ export const plainStaging: Otherwise<StagingTable> = {
       'Bei Diabetes kann der Druck am Knöchel zu hoch ausfallen: Die Stufe kann schlechter sein.',
     'diabetes-unasked':
       'Ob ein Diabetes besteht, ist nicht festgehalten: Dann kann die Stufe schlechter sein und muss der Druck an der Zehe gemessen werden.',
+    'acute-limb':
+      'Zeichen, dass die Durchblutung plötzlich ausgefallen ist: Es zählt, wie dringend es ist. Diese Einteilung gilt für Beschwerden seit mindestens 2 Wochen.',
     'not-atherosclerotic':
       'Die Gefahr für Arm oder Bein ist für verkalkte Schlagadern festgelegt; als Ursache ist eine andere Krankheit erfasst.',
     'worse-counts':

@@ -58,6 +58,8 @@ const trade: StagingTable = {
       'Diese Befunde passen in keine einzelne Rutherford-Klasse; gezeigt wird die niedrigste mögliche.',
     'both-arms':
       'Beide Armarterien können verengt sein: Der ABI kann zu hoch ausfallen, der Grad schlechter sein.',
+    'acute-limb':
+      'Zeichen einer akuten Extremitätenischämie: Es zählt die akute Klasse. Chronische Stadien gelten für Beschwerden seit mindestens 2 Wochen.',
     'not-atherosclerotic':
       'Die bedrohte Extremität ist für die Atherosklerose definiert; als Ursache ist eine andere Krankheit erfasst.',
     'fixed-mottling': 'Fixierte Marmorierung gehört zur irreversiblen Klasse.',

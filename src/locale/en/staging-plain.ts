@@ -65,6 +65,8 @@ export const plainStaging: Otherwise<StagingTable> = {
     'one-incompressible': 'One ankle artery is too hard to measure: the grade may be worse.',
     'both-arms':
       'Both arm arteries may be narrowed: the comparison may read too high, the grade may be worse.',
+    'acute-limb':
+      'Signs that the blood supply was lost suddenly: how urgent it is counts. This scheme is for complaints of 2 weeks and more.',
     'not-atherosclerotic':
       'A limb at risk is defined for furred-up arteries; another disease is recorded as the cause.',
     'worse-counts': 'The compared and the measured ankle pressure give different grades; the worse counts.',

@@ -56,6 +56,8 @@ const trade: StagingTable = {
   notes: {
     'no-single-class': 'These findings fit no single Rutherford class; the least that they allow is shown.',
     'both-arms': 'Both arms may be obstructed: the ABPI may read too high, and the grade may be worse.',
+    'acute-limb':
+      'Signs of acute limb ischaemia: the acute class counts. Chronic stages are meant for complaints of 2 weeks and more.',
     'not-atherosclerotic':
       'Limb threat is defined for atherosclerosis; another disease is recorded as the cause.',
     'fixed-mottling': 'Fixed mottling goes with the irreversible class.',

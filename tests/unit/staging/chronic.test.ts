@@ -1,4 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { SIDES } from '../../../src/anatomy/index.js';
 import { redFlags } from '../../../src/triage/index.js';
 import {
   emptyExamination,
@@ -17,6 +19,7 @@ import {
   stageLeg,
   type StagingSettings,
 } from '../../../src/staging/index.js';
+import { anyRecord } from '../../tools/any-record.js';
 
 /** Skin looked at and found whole. */
 const WHOLE: LegInspection = { ulcer: 'none', gangrene: 'none' };
@@ -245,6 +248,44 @@ describe('limb threat in a disease that is not atherosclerosis', () => {
     expect(rutherford.notes).toContain('not-atherosclerotic');
     const { context: _context, ...other } = examination;
     expect(stageLeg(other, 'left').fontaine.notes).not.toContain('not-atherosclerotic');
+  });
+});
+
+describe('an acutely ischaemic leg', () => {
+  // Rutherford 1997 classes acute and chronic ischaemia apart; the chronic guidelines ask for two weeks of rest pain (from memory).
+  const leg = (onset: 'acute' | 'chronic'): Examination => ({
+    ...emptyExamination(),
+    onset,
+    history: { leg: { left: { symptom: 'rest-pain' } } },
+    inspection: { leg: { left: { ulcer: 'none', gangrene: 'none', colour: 'pale' } } },
+  });
+
+  it('has it said beside every chronic stage that the acute class counts', () => {
+    const acute = stageLeg(leg('acute'), 'left');
+    expect(acute.acute.applies).toBe('yes');
+    for (const stage of [acute.fontaine, acute.rutherford]) expect(stage.notes).toContain('acute-limb');
+    const chronic = stageLeg(leg('chronic'), 'left');
+    for (const stage of [chronic.fontaine, chronic.rutherford]) {
+      expect(stage.stage).toBeDefined();
+      expect(stage.notes).not.toContain('acute-limb');
+    }
+  });
+
+  it('is the same for the stage of the foot and the chronic ones, whatever is recorded', () => {
+    let acute = 0;
+    fc.assert(
+      fc.property(anyRecord, fc.constantFrom(...SIDES), (examination, side) => {
+        const { fontaine, rutherford, wifi, acute: emergency } = stageLeg(examination, side);
+        for (const { candidates, notes } of [fontaine, rutherford]) {
+          const told = notes.includes('acute-limb');
+          if (candidates.length === 0) expect(told).toBe(false);
+          else if (wifi.excluded !== 'amputated') expect(told).toBe(wifi.excluded === 'acute');
+          if (candidates.length > 0 && emergency.applies === 'yes') expect(told).toBe(true);
+          if (told) acute++;
+        }
+      }),
+    );
+    expect(acute).toBeGreaterThan(0);
   });
 });
 
