@@ -146,6 +146,8 @@ export const reportStyles = css`
     max-inline-size: 400px;
     block-size: auto;
     margin-inline: auto;
+    /* Its room is reckoned for common fonts: in a wider one a word reaches into the margin. */
+    overflow: visible;
   }
   figcaption {
     color: var(--_ink-2);

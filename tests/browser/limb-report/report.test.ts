@@ -4,6 +4,7 @@ import 'pulse-map/locale/de';
 import type { LimbReport } from 'pulse-map/elements/limb-report';
 import { emptyExamination, type Examination } from 'pulse-map/core';
 import { chronic, threatened } from '../../../stories/limb-records.js';
+import { examined } from '../../tools/examinations.js';
 
 interface Shown {
   lang?: string;
@@ -105,6 +106,25 @@ describe('<limb-report>', () => {
     const element = await show({ format: 'pulse-map/9', scale: '0-3' });
     expect(squeezed(element.shadowRoot!.querySelector('[role=status]'))).to.not.equal('');
     expect(element.shadowRoot!.querySelector('article')).to.equal(null);
+  });
+
+  it('cuts no word of its picture on a phone', async () => {
+    const before = examined({ 'left femoral': 'normal', 'left popliteal': 'normal' });
+    const element = await show(examined({ 'left femoral': 'normal', 'left popliteal': 'absent' }));
+    element.earlier = before;
+    element.style.cssText = 'inline-size: 390px';
+    await element.updateComplete;
+    const picture = element.shadowRoot!.querySelector<SVGElement>('.picture svg')!;
+    const { left, right } = element.getBoundingClientRect();
+    const words = [...picture.querySelectorAll('text')];
+    expect(words.map(squeezed).join()).to.match(/absent, was/);
+    const [from, to] = [left, right].map(Math.round) as [number, number];
+    for (const word of words) {
+      const box = word.getBoundingClientRect();
+      expect(box.left, squeezed(word)).to.be.at.least(from);
+      expect(box.right, squeezed(word)).to.be.at.most(to);
+    }
+    expect(getComputedStyle(picture).overflow).to.equal('visible');
   });
 
   it('says that nothing is recorded', async () => {
