@@ -3,9 +3,12 @@ import { intrinsicSize } from '../common/intrinsic-size.js';
 import { flagsInOneRow, LOW } from '../common/low-window.js';
 import { COLUMNS, NARROW, READING_WIDTH } from './crops.js';
 
+/** What may stand below red flags; by class, since a browser tries a selector without one for every element. */
+const AFTER_FLAGS = 'limb-flags~.toolbar,limb-flags~.normals,limb-flags~.palette,limb-flags~.main';
+
 const columns = COLUMNS.map(
   ({ from, high, grow }) =>
-    `@media (min-height:${high}px){@container (min-width:${from}px){.main.beside{grid-template-columns:minmax(0,1fr) ${READING_WIDTH * grow}px}limb-flags,.toolbar,.brush-row,.beside .reading,.beside .status,.beside .also,.beside .legend,.beside .plates-row,.chooser{zoom:${grow}}limb-flags~.toolbar,limb-flags~.normals,limb-flags~.palette,limb-flags~.main{--_flag:${60 * grow}px}}}`,
+    `@media (min-height:${high}px){@container (min-width:${from}px){.main.beside{grid-template-columns:minmax(0,1fr) ${READING_WIDTH * grow}px}limb-flags,.toolbar,.brush-row,.beside .reading,.beside .status,.beside .also,.beside .legend,.beside .plates-row,.chooser{zoom:${grow}}${AFTER_FLAGS}{--_flag:${60 * grow}px}}}`,
 ).join('');
 
 export const mapStyles = css`
@@ -303,7 +306,7 @@ export const mapStyles = css`
       }
     }
   }
-  ${unsafeCSS(flagsInOneRow(2, 'limb-flags~*{--_flag:40px}'))}
+  ${unsafeCSS(flagsInOneRow(2, `${AFTER_FLAGS}{--_flag:40px}`))}
   ${unsafeCSS(columns)}
   @container (min-width: ${unsafeCSS(COLUMNS[0].from)}px) {
     .beside > div:first-child {
