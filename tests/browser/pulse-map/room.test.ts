@@ -1,7 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { setFields, setPulse } from 'pulse-map/core';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
-import { BODY_VIEWS, OVER_HEIGHT, sitesIn, type View } from '../../../src/drawing/index.js';
+import { BODY_VIEWS, sitesIn, type View } from '../../../src/drawing/index.js';
 import { emptyExamination, restNormal } from '../../../src/examination/index.js';
 import { en } from '../../../src/locale/index.js';
 import { LANGUAGES } from '../../../src/locale/list.js';
@@ -67,35 +67,6 @@ describe('the height of the window', () => {
         expect(status.bottom - toolbarOf(map).top).to.be.at.most(height);
         expect(leastDistance(drawn(map).targets).distance).to.be.at.least(30);
         expect(overlaps(doorsOf(map), [...drawn(map).labels, ...findingsOf(map)])).to.deep.equal([]);
-      });
-
-  for (const [width, height] of [
-    [1326, 768],
-    [1240, 720],
-  ] as const)
-    for (const [strip, inspection] of [
-      ['question when the trouble began', {}],
-      ['red flag', { leg: { right: { temperature: 'cold' } } }],
-    ] as const)
-      it(`of ${width} by ${height} px holds tools and figure below the ${strip}, toes and names of the foot included`, async () => {
-        const pulseless = (['femoral', 'popliteal', 'posterior-tibial', 'dorsalis-pedis'] as const).reduce(
-          (record, site) => setPulse(record, { site, side: 'right' }, { grade: 'absent' }),
-          restNormal(emptyExamination('0-3')),
-        );
-        const map = await openMap({
-          width,
-          height,
-          examination: setFields(pulseless, { inspection }),
-        });
-        const flags = map.shadowRoot!.querySelector('limb-flags')!;
-        const strips = flags.getBoundingClientRect();
-        expect(strips.height).to.be.above(30);
-        const line = flags.shadowRoot!.querySelector('.title')!;
-        expect(line.scrollWidth, 'words').to.be.at.most(line.clientWidth);
-        const figure = figureOf(map);
-        const spare =
-          (OVER_HEIGHT / 2) * (figure.getBoundingClientRect().height / figure.viewBox.baseVal.height);
-        expect(figure.getBoundingClientRect().bottom - spare - strips.top).to.be.at.most(height);
       });
 
   it('makes no figure so low that targets, names or the buttons of plates lose their room', async () => {
