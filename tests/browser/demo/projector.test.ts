@@ -51,7 +51,7 @@ describe('the clinic’s form', () => {
   ] as const)
     it(`begins the map in the upper half of ${width} by ${height} px, and no word of its head lies on another`, async () => {
       const { app, map } = await opened({ width, height });
-      expect(map.getBoundingClientRect().top + scrollY).to.be.at.most(height * 0.47);
+      expect(map.getBoundingClientRect().top + scrollY).to.be.at.most(height / 2);
       const words = [...app.querySelectorAll('.page :is(h1, h2, nav, .identity, label, legend, .hint)')]
         .filter((one) => !one.closest('pulse-map') && !one.querySelector('label'))
         .map((one) => boxOf(one, one.textContent!.trim(), 1.5));
