@@ -115,5 +115,5 @@ describe('the hand-out of a lesson', () => {
     (sheets as HTMLElement).focus();
     await press('ArrowRight');
     await until(() => sheets.scrollLeft > 0, 'it scrolls by a key');
-  }).timeout(60_000);
+  });
 });
