@@ -7,20 +7,35 @@ const PROPERTIES = [
   ['stroke', 'How many times as thick as usual the lines of figure and glyphs are.'],
 ];
 
+const source = (path) => readFileSync(new URL(`src/${path}`, import.meta.url), 'utf8');
+
 /** The colours, each with the sentence that stands above it in the palette. */
 function colours() {
-  const code = readFileSync(new URL('src/drawing/palette.ts', import.meta.url), 'utf8');
-  return [...code.matchAll(/\/\*\* (.+) \*\/\s+'?([\w-]+)'?: \{ light:/g)].map(([, use, name]) => [
-    name,
-    use,
-  ]);
+  const entry = /\/\*\* (.+) \*\/\s+'?([\w-]+)'?: \{ light: '(#\w+)', dark: '(#\w+)' \}/g;
+  return [...source('drawing/palette.ts').matchAll(entry)].map(([, description, name, light, dark]) => ({
+    name: `--pulse-map-${name}`,
+    description,
+    syntax: '<color>',
+    default: `light-dark(${light}, ${dark})`,
+  }));
+}
+
+/** What stands where a page sets nothing. */
+function fallback(name) {
+  const [, value] =
+    new RegExp(`var\\(\\s*${name},([^()]+)\\)`).exec(source('elements/common/tokens.ts')) ?? [];
+  return value?.replace(/\s+/g, ' ').trim();
+}
+
+function otherProperties() {
+  return PROPERTIES.map(([name, description]) => {
+    const full = `--pulse-map-${name}`;
+    return { name: full, description, default: fallback(full) };
+  });
 }
 
 function addProperties(module) {
-  const cssProperties = [...colours(), ...PROPERTIES].map(([name, description]) => ({
-    name: `--pulse-map-${name}`,
-    description,
-  }));
+  const cssProperties = [...colours(), ...otherProperties()];
   for (const declaration of module.declarations ?? [])
     if (declaration.customElement && declaration.tagName) declaration.cssProperties = cssProperties;
 }

@@ -123,13 +123,29 @@ const said = (paths, pattern) => [
 ];
 // The palette makes most names of custom properties as it runs.
 const { PALETTE } = await import(pathToFileURL(join(dist, 'drawing/palette.js')).href);
-const written = said(modules, /var\(\s*(--pulse-map-[a-z]+(?:-[\w]+)*)\s*,/g);
-const properties = [...Object.keys(PALETTE).map((token) => `--pulse-map-${token}`), ...written];
+const bare = (value = '') => value.replace(/["'\s]/g, '');
+/** What stands where a page sets nothing, as the styles themselves say it. */
+const initial = new Map(
+  Object.entries(PALETTE).map(([token, { light, dark }]) => [
+    `--pulse-map-${token}`,
+    `light-dark(${light},${dark})`,
+  ]),
+);
+for (const path of modules) {
+  const code = readFileSync(join(dist, path), 'utf8');
+  for (const [, name, value] of code.matchAll(/var\(\s*(--pulse-map-[a-z][\w-]*)\s*,([^()]*)\)/g))
+    initial.set(name, bare(value));
+}
 for (const { tagName, cssProperties = [], cssParts = [] } of declarations) {
-  for (const name of properties) {
-    if (!cssProperties.some((property) => property.name === name && property.description))
+  for (const [name, value] of initial) {
+    const told = cssProperties.find((property) => property.name === name);
+    if (!told?.description)
       faults.push(
         `custom-elements.json, ${tagName}: found no custom property ${name}, expected it described`,
+      );
+    else if (bare(told.default) !== value)
+      faults.push(
+        `custom-elements.json, ${tagName}: found ${name} by default ${told.default}, expected ${value}`,
       );
   }
   const own = modules.filter((path) => path.startsWith(`elements/${tagName}/`));
