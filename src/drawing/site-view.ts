@@ -128,22 +128,19 @@ function compared(
   const bruitDiffers =
     bruit?.bruit !== undefined && now.bruit?.bruit !== bruit.bruit && (now.bruit !== undefined || !felt);
   const changed = !now.unknown && !isUnknownAt(earlier, place) && (pulseDiffers || bruitDiffers);
-  const before = wordsAt(earlier, place, words, pulse);
+  const before = wordsAt(earlier, place, words, pulse, ', ');
   return {
     ...view,
     earlier: known ? shownFor(pulse, bruit, scale, !isPulseSite(place.site)) : undefined,
     changed,
     ...(before && {
-      name: words.map.siteLabel(
-        place,
-        `${now.said}; ${words.map.earlierFinding(before.replaceAll('; ', ', '))}`,
-      ),
+      name: words.map.siteLabel(place, `${now.said}; ${words.map.earlierFinding(before)}`),
     }),
     ...(changed && {
       weight: 'loud' as const,
       finding: words.map.changed(
-        view.finding,
-        now.pulse?.grade,
+        now.pulse,
+        now.bruit,
         pulseDiffers ? pulse : undefined,
         bruitDiffers ? bruit : undefined,
         scale,

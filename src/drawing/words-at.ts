@@ -10,14 +10,16 @@ export function isUnknownAt(examination: Examination, place: Place): boolean {
 /**
  * What is recorded at a place, in words; empty when nothing is.
  * @param pulse overrides the recorded pulse, for previews
+ * @param between what stands between two findings
  */
 export function wordsAt(
   examination: Examination,
   place: Place,
   words: ShownMessages,
   pulse = pulseAt(examination, place),
+  between = '; ',
 ): string {
-  const known = words.map.findings(pulse, bruitAt(examination, place), examination.scale);
+  const known = words.map.findings(pulse, bruitAt(examination, place), examination.scale, between);
   const unknown = isUnknownAt(examination, place) ? words.examination.unknownHere : '';
-  return [known, unknown].filter(Boolean).join('; ');
+  return [known, unknown].filter(Boolean).join(between);
 }

@@ -1,4 +1,4 @@
-import type { BruitFinding, Grade, PulseFinding, ScaleId, ScaleStep } from '../examination/index.js';
+import type { BruitFinding, PulseFinding, ScaleId, ScaleStep } from '../examination/index.js';
 import {
   earlierStatement,
   type FoundStatement,
@@ -40,43 +40,59 @@ export function foundFrom(table: FoundTable, examination: ExaminationWords) {
   const short: Renderings<ShortStatement> = {
     grade: ({ step }) => gradeOf(step),
     reason: ({ reason }) => reasons[reason],
+    unheard: ({ reason }) => reasons[reason],
     heard: ({ bruit }) => bruits[bruit],
     bruit: () => table.bruit,
     thrill: () => table.thrill,
     expansile: () => examination.expansile,
   };
   const shortly = (statement: ShortStatement): string => render(short, statement);
+  /** Beside another finding a reason alone would read as one: it was "absent", or a "dressing". */
+  const told = (statement: ShortStatement): string =>
+    statement.code === 'reason'
+      ? examination.couldNot(statement.reason)
+      : statement.code === 'unheard'
+        ? table.couldNotListen(reasons[statement.reason])
+        : shortly(statement);
   return {
     gradeOf,
     found: (statement: FoundStatement) => render(found, statement),
     /** What was found at a place, as one says it: "2, normal; systolic bruit; thrill". */
-    findings: (pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string =>
+    findings: (
+      pulse: PulseFinding | undefined,
+      bruit: BruitFinding | undefined,
+      scale: ScaleId,
+      between = '; ',
+    ): string =>
       foundStatements(pulse, bruit, scale)
         .map((one) => render(found, one))
-        .join('; '),
+        .join(between),
     /** The same in as few words as stand under a site's name; a normal pulse needs none on a scale of numbers. */
     findingShort: (
       pulse: PulseFinding | undefined,
       bruit: BruitFinding | undefined,
       scale: ScaleId,
     ): string => shortStatements(pulse, bruit, scale).map(shortly).join(', '),
-    /** A changed finding with what it was: "absent, was normal". */
+    /** A changed finding with what it was: "absent, was normal"; "absent, before: not assessable: dressing". */
     changed: (
-      now: string,
-      grade: Grade | undefined,
+      pulse: PulseFinding | undefined,
+      bruit: BruitFinding | undefined,
       before: PulseFinding | undefined,
       heard: BruitFinding | undefined,
       scale: ScaleId,
     ): string => {
-      const is = now || (grade ? grades[grade] : examination.notExamined);
+      const now = shortStatements(pulse, bruit, scale);
+      const is = now.map(told).join(', ') || (pulse?.grade ? grades[pulse.grade] : '');
       const earlier = earlierStatement(before, heard, scale);
-      if (!earlier) return is;
-      return now || grade ? table.was(is, shortly(earlier)) : table.before(shortly(earlier));
+      if (!earlier) return is || examination.notExamined;
+      if (!is) return table.before(told(earlier));
+      const graded = ![earlier, ...now].some((one) => 'reason' in one);
+      return graded ? table.was(is, told(earlier)) : `${is}, ${table.before(told(earlier))}`;
     },
     /** What an earlier record found at a place; empty where nobody examined it. */
     before: (pulse: PulseFinding | undefined, bruit: BruitFinding | undefined, scale: ScaleId): string => {
       const earlier = earlierStatement(pulse, bruit, scale);
-      return earlier ? table.before(shortly(earlier)) : '';
+      return earlier ? table.before(told(earlier)) : '';
     },
   };
 }

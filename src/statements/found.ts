@@ -48,7 +48,7 @@ export function foundStatements(
 /** The same in as few words as stand under a site's name. */
 export type ShortStatement =
   | { readonly code: 'grade'; readonly step: ScaleStep }
-  | { readonly code: 'reason'; readonly reason: Reason }
+  | { readonly code: 'reason' | 'unheard'; readonly reason: Reason }
   | { readonly code: 'heard'; readonly bruit: Bruit }
   | { readonly code: 'bruit' | 'thrill' | 'expansile' };
 
@@ -62,10 +62,9 @@ export function shortStatements(
   const plain = step?.grade === 'normal' && !step.increased && scale !== 'words';
   return [
     ...(step && !plain ? [{ code: 'grade' as const, step }] : []),
-    ...stated(pulse?.couldNotExamine ?? bruit?.couldNotExamine, (reason) => ({
-      code: 'reason' as const,
-      reason,
-    })),
+    ...(pulse?.couldNotExamine
+      ? [{ code: 'reason' as const, reason: pulse.couldNotExamine }]
+      : stated(bruit?.couldNotExamine, (reason) => ({ code: 'unheard' as const, reason }))),
     ...(bruit?.bruit && bruit.bruit !== 'none' ? [{ code: 'bruit' as const }] : []),
     ...(pulse?.thrill ? [{ code: 'thrill' as const }] : []),
     ...(pulse?.expansile ? [{ code: 'expansile' as const }] : []),

@@ -332,8 +332,8 @@ export const MAP_SAMPLES: Samples<Messages> = {
     when: [[undefined], ['2026-05-01T10:30Z']],
     earlierFinding: TEXT,
     changed: each(PULSES, (before) =>
-      HEARD.map((heard): [string, undefined, typeof before, typeof heard, '0-3'] => [
-        '',
+      HEARD.map((heard): [undefined, undefined, typeof before, typeof heard, '0-3'] => [
+        undefined,
         undefined,
         before,
         heard,

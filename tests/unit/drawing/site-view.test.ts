@@ -14,6 +14,7 @@ import {
   setPulse,
 } from '../../../src/examination/index.js';
 import { messagesFor } from '../../../src/locale/index.js';
+import '../../../src/locale/de/register.js';
 
 const GROIN = { site: 'femoral', side: 'left' } as const;
 
@@ -22,8 +23,13 @@ function record(grade: Grade | undefined, bruit: Bruit | undefined): Examination
   return bruit ? setBruit(felt, GROIN, { bruit }) : felt;
 }
 
-const groin = (now: Examination, before: Examination): SiteView =>
-  sitesIn('whole', now, before, undefined, undefined, messagesFor('en')).get('left femoral')!;
+/** Nothing could be felt there. */
+const dressed = setPulse(emptyExamination('words'), GROIN, { couldNotExamine: 'dressing' });
+/** No pulse was felt, and nothing could be heard. */
+const unheard = setBruit(record('absent', undefined), GROIN, { couldNotExamine: 'dressing' });
+
+const groin = (now: Examination, before: Examination, language: 'en' | 'de' = 'en'): SiteView =>
+  sitesIn('whole', now, before, undefined, undefined, messagesFor(language)).get('left femoral')!;
 
 describe('a site beside an earlier record', () => {
   const anyRecord = fc
@@ -54,6 +60,13 @@ describe('a site beside an earlier record', () => {
     expect(parts[1]).toMatch(/^earlier: .*normal.*no bruit/);
   });
 
+  it('leaves what a person wrote then as it was written', () => {
+    const note = 'calf warm; foot cool; see photo';
+    const before = setPulse(record('absent', 'none'), GROIN, { note });
+    const { name } = groin(record('normal', undefined), before);
+    expect(name).toBe(`Left femoral: normal; earlier: absent, no bruit, note: ${note}`);
+  });
+
   it('never says that something is what it was', () => {
     fc.assert(
       fc.property(anyRecord, anyRecord, (now, before) => {
@@ -82,5 +95,47 @@ describe('a site beside an earlier record', () => {
     ['nothing now', record(undefined, undefined), record('normal', 'none'), 'before: normal'],
   ])('%s', (_, now, before, said) => {
     expect(groin(now, before).finding).toBe(said);
+  });
+
+  it.each([
+    [
+      'absent now, under a dressing then',
+      record('absent', undefined),
+      dressed,
+      {
+        en: 'absent, before: not assessable: dressing',
+        de: 'fehlend, vorher: nicht beurteilbar: Verband',
+      },
+    ],
+    [
+      'under a dressing now, normal then',
+      dressed,
+      record('normal', undefined),
+      {
+        en: 'not assessable: dressing, before: normal',
+        de: 'nicht beurteilbar: Verband, vorher: normal',
+      },
+    ],
+    [
+      'nothing now, under a dressing then',
+      record(undefined, undefined),
+      dressed,
+      {
+        en: 'before: not assessable: dressing',
+        de: 'vorher: nicht beurteilbar: Verband',
+      },
+    ],
+    [
+      'absent and not listened to now, normal then',
+      unheard,
+      record('normal', undefined),
+      {
+        en: 'absent, auscultation not possible: dressing, before: normal',
+        de: 'fehlend, Auskultation nicht möglich: Verband, vorher: normal',
+      },
+    ],
+  ] as const)('a reason is never told as what a pulse is or was: %s', (_, now, before, said) => {
+    for (const language of ['en', 'de'] as const)
+      expect(groin(now, before, language).finding).toBe(said[language]);
   });
 });
