@@ -3,6 +3,7 @@ import { VISITS, PATIENTS } from '../../../demo/clinic/samples.js';
 import '../../../demo/clinic/patient-list.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
 import { namedIn, oneIn } from '../tools/named.js';
+import { until } from '../tools/until.js';
 
 before(() => setViewport({ width: 390, height: 844 }));
 
@@ -24,12 +25,17 @@ describe('the search among the patients', () => {
     list = await open();
   });
   afterEach(() => list.remove());
+  const field = () =>
+    oneIn<HTMLLabelElement>(list, 'label', 'Search names, findings, flags').control as HTMLInputElement;
+  const holds = async (words: string) => {
+    await until(() => field().value === words, `the field holds "${words}"`);
+    await list.updateComplete;
+  };
   const search = async (words: string) => {
-    const label = oneIn<HTMLLabelElement>(list, 'label', 'Search names, findings, flags');
-    await click(label.control as HTMLElement);
+    await click(field());
     await press('Control+a');
     await type(words);
-    await list.updateComplete;
+    await holds(words);
   };
 
   it('shows every patient while nothing is asked', () => {
@@ -49,7 +55,7 @@ describe('the search among the patients', () => {
     expect(namedIn(list, 'p', 'No patient and no visit with these words.')).to.have.length(1);
     await press('Control+a');
     await press('Backspace');
-    await list.updateComplete;
+    await holds('');
     expect(namedIn(list, 'li', /./)).to.have.length(PATIENTS.length);
   });
 });
