@@ -13,16 +13,14 @@ const STEP_MINUTES = 30;
 /** Steps that only run where they are asked for. */
 const EXTRA = ['firefox', 'webkit'];
 /**
- * What runs after what, and what beside what: steps that use one core, or wait for a browser, share the cores in lanes; the others use
- * all there are. WebKit shows one page at a time.
+ * What runs after what, and what beside what. The browser tests of an engine leave a third of the time to others, since their pages wait
+ * for frames and for the driver; Firefox and WebKit show one page at a time. So what opens browsers shares the cores.
  */
 const PLAN = [
   [['package']],
   [['types', 'lint'], ['build']],
   [['unit']],
-  [['browser']],
-  [['hosts'], ['built', 'storybook']],
-  [['firefox'], ['webkit']],
+  [['browser', 'built', 'storybook'], ['hosts', 'firefox'], ['webkit']],
 ];
 const leaveOut = process.env.PULSE_MAP_ENGINES === 'installable';
 const scratch = mkdtempSync(join(tmpdir(), 'pulse-map-'));
