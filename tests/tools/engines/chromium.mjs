@@ -10,12 +10,18 @@ import { puppeteerCommands, QUIET } from './puppeteer.mjs';
  */
 const NO_PIXELS = '--force-gpu-mem-available-mb=0';
 
+/**
+ * A page that is left is not kept whole for a way back: each file of tests would leave its document and its process behind, and the next
+ * start a process and compile the same code anew.
+ */
+const NO_WAY_BACK = '--disable-features=BackForwardCache';
+
 export function launcher() {
   const executablePath = findBrowser();
   if (!executablePath)
     throw new Error('No browser: install Chrome or Chromium, or set CHROME_PATH to its program.');
   return chromeLauncher({
-    launchOptions: { executablePath, args: [...BROWSER_FLAGS, NO_PIXELS], ...QUIET },
+    launchOptions: { executablePath, args: [...BROWSER_FLAGS, NO_PIXELS, NO_WAY_BACK], ...QUIET },
     // A context each: two files running at once share no storage and neither loses the focus to the other.
     async createPage({ browser }) {
       const context = await browser.createBrowserContext();
