@@ -149,6 +149,7 @@ export function examinationReport(
     register=${examinationRegister()}
     subject=${subject}
     details=${details}
+    day=${fields['date'] ?? ''}
     .pathway=${PATHWAY}
     .earlier=${recordFrom(earlier?.[EXAMINATION_NAME]) ?? null}
     .examination=${shown as Examination}

@@ -17,7 +17,17 @@ export function clockTime(instant: string, tag: string): string {
   return `${shown.format(Date.parse(`${instant.slice(0, 16)}Z`))}${instant.endsWith('Z') ? ' UTC' : ''}`;
 }
 
-/** The same without its date. */
+/**
+ * A day of the calendar, as a tag's language writes it; empty where the text is none.
+ * @param day `2026-03-05`
+ */
+export function calendarDay(day: string, tag: string): string {
+  const at = /^\d{4}-\d{2}-\d{2}$/.test(day) ? Date.parse(`${day}T00:00Z`) : NaN;
+  if (Number.isNaN(at)) return '';
+  return new Intl.DateTimeFormat(tag, { dateStyle: 'medium', timeZone: 'UTC' }).format(at);
+}
+
+/** The time of `clockTime` without its date. */
 export function timeOfDay(instant: string, tag: string): string {
   const shown = new Intl.DateTimeFormat(tag, { timeStyle: 'short', timeZone: 'UTC' });
   return `${shown.format(Date.parse(`${instant.slice(0, 16)}Z`))}${instant.endsWith('Z') ? ' UTC' : ''}`;

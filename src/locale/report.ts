@@ -11,7 +11,7 @@ import type { FindingId } from '../localisation/index.js';
 import type { BodyPart, ReportItem, ReportLine, SiteGroup, Unfelt } from '../report/index.js';
 import type { AnatomyWords } from './anatomy.js';
 import type { Areas as WholeAreas } from './whole.js';
-import { clockTime, sentence } from './phrases.js';
+import { calendarDay, clockTime, sentence } from './phrases.js';
 import { render, type Renderings } from './render.js';
 import { together } from './terms.js';
 import { type Of, without } from './words.js';
@@ -21,6 +21,8 @@ export interface ReportTable {
   readonly title: string;
   readonly noName: string;
   readonly noDate: string;
+  /** When it was, where the day alone is known. */
+  timeless(day: string): string;
   readonly noExaminer: string;
   readonly examiner: string;
   readonly headings: Of<
@@ -113,35 +115,44 @@ export function reportFrom(table: ReportTable, areas: Areas) {
   };
   const when = (at: string): string => clockTime(at, areas.dates);
 
-  return together(without(table, 'scale', 'unfelt', 'unfeltAll', 'amended', 'amendments', 'trunk'), {
-    part,
-    parts: (all: readonly BodyPart[]): string => list(all.map(named)),
-    phrase,
-    when,
-    /** The scale of the numerals; empty where there are none. */
-    scale: (id: ScaleId): string => (id === 'words' ? '' : table.scale(areas.examination.scales[id])),
-    /** Sites of one part, alike ones together: "Popliteal and dorsalis pedis: 0, absent". */
-    sites: (at: BodyPart, { places: all, statements }: SiteGroup): { where: string; what: string } => ({
-      where: sentence(places(at, all)),
-      what: statements.map(areas.map.found).join('; '),
-    }),
-    /** An item with what it is about, where nothing above it says so. */
-    about: (item: ReportItem): string => {
-      const of = subject(item);
-      return of ? `${of}: ${render(phrases, item.line)}` : phrase(item);
+  return together(
+    without(table, 'noDate', 'timeless', 'scale', 'unfelt', 'unfeltAll', 'amended', 'amendments', 'trunk'),
+    {
+      part,
+      parts: (all: readonly BodyPart[]): string => list(all.map(named)),
+      phrase,
+      when,
+      /** When the examination was: its own time, else the day that the page gives, of which no time is made. */
+      examined: (at: string | undefined, day: string): string => {
+        if (at) return when(at);
+        const dated = calendarDay(day, areas.dates);
+        return dated ? table.timeless(dated) : table.noDate;
+      },
+      /** The scale of the numerals; empty where there are none. */
+      scale: (id: ScaleId): string => (id === 'words' ? '' : table.scale(areas.examination.scales[id])),
+      /** Sites of one part, alike ones together: "Popliteal and dorsalis pedis: 0, absent". */
+      sites: (at: BodyPart, { places: all, statements }: SiteGroup): { where: string; what: string } => ({
+        where: sentence(places(at, all)),
+        what: statements.map(areas.map.found).join('; '),
+      }),
+      /** An item with what it is about, where nothing above it says so. */
+      about: (item: ReportItem): string => {
+        const of = subject(item);
+        return of ? `${of}: ${render(phrases, item.line)}` : phrase(item);
+      },
+      /** What nobody felt for: whole parts in one sentence, then the sites of others. */
+      unfelt: (all: readonly Unfelt[]): string[] => {
+        const whole = all.filter((one) => one.all);
+        return [
+          ...(whole.length ? [table.unfeltAll(list(whole.map(({ at }) => named(at))))] : []),
+          ...all
+            .filter((one) => !one.all)
+            .map(({ at, places: missing }) => table.unfelt(part(at), places(at, missing))),
+        ];
+      },
+      amendment: ({ kind, at, by = '', why = '' }: Amendment): string =>
+        table.amended(table.amendments[kind], when(at), by, why),
     },
-    /** What nobody felt for: whole parts in one sentence, then the sites of others. */
-    unfelt: (all: readonly Unfelt[]): string[] => {
-      const whole = all.filter((one) => one.all);
-      return [
-        ...(whole.length ? [table.unfeltAll(list(whole.map(({ at }) => named(at))))] : []),
-        ...all
-          .filter((one) => !one.all)
-          .map(({ at, places: missing }) => table.unfelt(part(at), places(at, missing))),
-      ];
-    },
-    amendment: ({ kind, at, by = '', why = '' }: Amendment): string =>
-      table.amended(table.amendments[kind], when(at), by, why),
-  });
+  );
 }
 export type ReportWords = ReturnType<typeof reportFrom>;

@@ -15,6 +15,7 @@ export const REPORT_SAMPLES: Samples<PartMessages['report']> = {
   phrase: one(ITEMS),
   about: one(ITEMS),
   when: one([AMENDED.at]),
+  examined: two([undefined, AMENDED.at], ['', '2026-05-03', 'xyz']),
   scale: one(SCALE_IDS),
   normals: COUNTS,
   sites: each(REPORTED.parts, ({ at, sites }) => two([at], sites)),

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { ReportView } from './view.js';
 
 /** Who and when. */
-export function renderHead({ report, subject, details, parts }: ReportView): TemplateResult {
+export function renderHead({ report, subject, details, day, parts }: ReportView): TemplateResult {
   const { report: words } = parts;
   return html`<header class="top">
     <div>
@@ -10,7 +10,7 @@ export function renderHead({ report, subject, details, parts }: ReportView): Tem
       ${details ? html`<p class="second">${details}</p>` : nothing}
     </div>
     <p class="second when">
-      ${words.title}<br />${report.examinedAt ? words.when(report.examinedAt) : words.noDate}
+      ${words.title}<br />${words.examined(report.examinedAt, day)}
       ${report.status && report.status !== 'final' ? html`<br /><b>${words.status[report.status]}</b>` : nothing}
     </p>
   </header>`;

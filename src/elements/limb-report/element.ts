@@ -39,6 +39,11 @@ export class LimbReport extends LitElement {
   @property() subject = '';
   /** What stands under the name, such as a number and a date of birth. */
   @property() details = '';
+  /**
+   * The day of the examination, as `2026-03-05`, where the page knows it and the record has no time of its own. It is shown as a day
+   * without a time; nothing is counted from it.
+   */
+  @property() day = '';
   /** Language of the words, a BCP 47 tag; without it the nearest `lang` in the page counts. */
   @property(LANG) override lang = '';
   /** Whom the words address: `trade` for clinicians, `plain` for patients; empty, as the closest ancestor with one says, else `trade`. */
@@ -75,6 +80,7 @@ export class LimbReport extends LitElement {
       settings: pathwayOf(this.pathway).settings ?? {},
       subject: this.subject,
       details: this.details,
+      day: this.day,
       printing: this.#print.printing,
       words,
       parts: partMessagesFor(tag, register),

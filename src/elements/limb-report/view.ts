@@ -12,6 +12,7 @@ export interface SheetView {
   readonly settings: Partial<StagingSettings>;
   readonly subject: string;
   readonly details: string;
+  readonly day: string;
   readonly printing: boolean;
   readonly words: Messages;
   readonly parts: PartMessages;

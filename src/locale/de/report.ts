@@ -9,6 +9,7 @@ const fachlich: ReportTable = {
   title: 'Untersuchung der Extremitätenarterien',
   noName: 'Ohne Namen der Patientin oder des Patienten',
   noDate: 'Ohne Datum',
+  timeless: (day) => `${day}, ohne Uhrzeit`,
   noExaminer: 'Untersucher nicht genannt',
   examiner: 'Untersucht von',
   headings: {

@@ -9,6 +9,7 @@ const trade: ReportTable = {
   title: 'Examination of the limb arteries',
   noName: 'Patient not named',
   noDate: 'Date not recorded',
+  timeless: (day) => `${day}, time not recorded`,
   noExaminer: 'Examiner not recorded',
   examiner: 'Examiner',
   headings: {

@@ -163,6 +163,8 @@ describe('the clinic’s record', () => {
     expect(map(), 'no form').to.equal(null);
     await until(() => /left leg|head and neck/i.test(reported()), 'the report of what was recorded');
     expect(reported()).to.contain('A. Tester');
+    // The record has no time; the visit has its day.
+    expect(reported()).to.match(/\d{4}, time not recorded/);
 
     await click(button('Delete'));
     await until(() => focused()?.textContent?.trim() === 'Keep it', 'the safe answer in focus');

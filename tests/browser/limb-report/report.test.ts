@@ -2,7 +2,7 @@ import { expect, fixture, html } from '@open-wc/testing';
 import 'pulse-map';
 import 'pulse-map/locale/de';
 import type { LimbReport } from 'pulse-map/elements/limb-report';
-import { emptyExamination, type Examination } from 'pulse-map/core';
+import { emptyExamination, type Examination, partMessagesFor } from 'pulse-map/core';
 import { chronic, threatened } from '../../../stories/limb-records.js';
 import { examined } from '../../tools/examinations.js';
 
@@ -100,6 +100,27 @@ describe('<limb-report>', () => {
     for (const heading of headings(sound)) expect(headings(element)).to.contain(heading);
     const lead = element.shadowRoot!.querySelector('.lead')!;
     expect(getComputedStyle(lead).textDecorationLine).to.equal('line-through');
+  });
+
+  it('shows the day that the page gives as a day without a time, and the time of the record before it', async () => {
+    const when = (element: LimbReport): string =>
+      squeezed(element.shadowRoot!.querySelector('.when')).replace(words.title, '').trim();
+    const { report: words } = partMessagesFor('en');
+    const element = await show(examined({ 'left femoral': 'normal' }));
+    expect(when(element)).to.equal('Date not recorded');
+    for (const [day, said] of [
+      ['2026-11-24', '24 Nov 2026, time not recorded'],
+      ['24.11.2026', 'Date not recorded'],
+      ['2026-13-45', 'Date not recorded'],
+    ] as const) {
+      element.day = day;
+      await element.updateComplete;
+      expect(when(element), day).to.equal(said);
+    }
+    element.day = '2026-11-24';
+    element.examination = { ...element.examination, examinedAt: '2026-11-02T21:14+01:00' };
+    await element.updateComplete;
+    expect(when(element)).to.equal('2 Nov 2026, 21:14');
   });
 
   it('shows nothing as found in a record that it cannot read', async () => {
