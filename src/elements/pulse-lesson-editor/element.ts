@@ -288,13 +288,13 @@ export class PulseLessonEditor extends LitElement {
     const lesson = this.shown;
     if (!lesson)
       return html`<div class="showing">
-        <h3>${words.preview}</h3>
+        <h2>${words.preview}</h2>
         <p>${words.nothing}</p>
       </div>`;
     const here = this.lesson;
     const step = stepsOf(lesson).find(({ id }) => id === this.step);
     return html`<div class="showing">
-      <h3>${words.preview}</h3>
+      <h2>${words.preview}</h2>
       ${here ? nothing : html`<p class="hint">${words.stale}</p>`}
       <pulse-lesson
         .lesson=${lesson}

@@ -43,7 +43,7 @@ export const editorStyles = css`
     min-inline-size: 0;
   }
   .writing label,
-  h3 {
+  h2 {
     font-weight: 600;
     font-size: inherit;
   }

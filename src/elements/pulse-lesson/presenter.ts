@@ -61,9 +61,9 @@ export function renderPresenter(
       </p>
     </div>
     <section class="now">
-      <h3>
+      <h2>
         ${words.onScreen}${show.black ? html`: ${words.black}` : show.wave ? html`: ${words.wave.title}` : show.marking ? html`: ${words.marks.title}` : ''}
-      </h3>
+      </h2>
       <div class="frame">
         <div
           class=${kind}
@@ -77,7 +77,7 @@ export function renderPresenter(
       </div>
     </section>
     <section class="soon">
-      <h3>${words.upNext}${next ? html`: ${words.act(next.act)}` : ''}</h3>
+      <h2>${words.upNext}${next ? html`: ${words.act(next.act)}` : ''}</h2>
       ${
         next
           ? html`<div class="frame" inert>
@@ -86,7 +86,7 @@ export function renderPresenter(
           : html`<p>${words.end}</p>`
       }
       <div class="notes">
-        <h3>${words.notes}</h3>
+        <h2>${words.notes}</h2>
         <p>${notes ? textIn(notes, speech.tag) : words.noNotes}</p>
         ${step?.question ? html`<p><b>${words.question}</b> ${textIn(step.question, speech.tag)}</p>` : ''}
       </div>

@@ -56,8 +56,14 @@ export const lessonStyles = css`
     block-size: 100%;
     background: var(--_ink);
   }
-  .desk section > h3 {
+  .desk section > h2,
+  .notes h2 {
+    letter-spacing: normal;
+  }
+  .desk section > h2 {
     font-weight: 600;
+    font-size: 1.17em;
+    line-height: inherit;
     color: var(--_ink-2);
     margin-block-end: 4px;
   }
@@ -73,7 +79,7 @@ export const lessonStyles = css`
     font-size: calc(21 * var(--_text));
     line-height: calc(31 * var(--_text));
   }
-  .notes h3 {
+  .notes h2 {
     font-size: calc(13 * var(--_text));
     line-height: calc(18 * var(--_text));
     color: var(--_ink-2);

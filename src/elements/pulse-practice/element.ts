@@ -122,7 +122,7 @@ export class PulsePractice extends LitElement {
   /** By what the patient was asked for. */
   #asked: readonly [code: string, lesson: Lesson | null, place: number] | undefined;
   #known: { readonly round: Round; readonly record: Examination } | undefined;
-  #focus: 'h3' | 'site' | undefined;
+  #focus: 'heading' | 'site' | undefined;
 
   /** Whether the answer was given. */
   get answered(): boolean {
@@ -140,7 +140,8 @@ export class PulsePractice extends LitElement {
   protected override updated(): void {
     const wanted = this.#focus;
     this.#focus = undefined;
-    if (wanted === 'h3') this.renderRoot.querySelector<HTMLElement>('.side h3[tabindex], .setup h3')?.focus();
+    if (wanted === 'heading')
+      this.renderRoot.querySelector<HTMLElement>('.side h3[tabindex], .setup h2')?.focus();
     if (wanted === 'site') this.renderRoot.querySelector<HTMLElement>('.site[tabindex="0"]')?.focus();
   }
 
@@ -193,7 +194,7 @@ export class PulsePractice extends LitElement {
     this.naming = false;
     this.open = this.last = undefined;
     this.#kept.add(resultOf(this.#patient, this.round, new Date(clock.now()).toISOString()));
-    this.#focus = 'h3';
+    this.#focus = 'heading';
     this.#tell();
   }
 
@@ -219,7 +220,7 @@ export class PulsePractice extends LitElement {
     if (!now || 'lesson' in now) {
       this.lesson = null;
       this.code = '';
-      this.#focus = 'h3';
+      this.#focus = 'heading';
       return;
     }
     this.code = formatCode({ ...now, number: (now.number % HIGHEST_NUMBER) + 1 });
@@ -349,7 +350,7 @@ export class PulsePractice extends LitElement {
       },
       name: () => {
         this.naming = true;
-        this.#focus = 'h3';
+        this.#focus = 'heading';
       },
     })}
     ${vote}`;

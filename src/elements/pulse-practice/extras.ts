@@ -194,7 +194,7 @@ export function renderExaminer(patient: HiddenPatient, speech: Speech): Template
   const { items, right } = checklistOf(patient);
   const said = rightSaid(right, speech);
   return html`<section class="sheet examiner" part="sheet">
-    <h3>${words.examiner}: ${words.patient(patient.code)}</h3>
+    <h2>${words.examiner}: ${words.patient(patient.code)}</h2>
     <p>${words.examinerHow}</p>
     <table class="marks">
       <tbody>

@@ -44,7 +44,7 @@ function chart(results: readonly Result[], speech: Speech): TemplateResult {
     html`<svg class="key" width="14" height="14" aria-hidden="true">
         <circle class=${was} cx="7" cy="7" r=${RADIUS - (was === 'was-right' ? 0 : 0.75)}></circle></svg
       >${name}`;
-  return html`<h4>${words.byLevel}</h4>
+  return html`<h3>${words.byLevel}</h3>
     <ul class="levels">
       ${rows.map((row) => levelRow(row, speech))}
     </ul>
@@ -82,7 +82,7 @@ export function renderProgress(
       <summary>${words.progress} (${results.length})</summary>
       <p>${words.trend(last.count, last.share, before?.count ?? 0, before?.share ?? 0)}</p>
       ${chart(results, speech)}
-      <h4>${words.byPart}</h4>
+      <h3>${words.byPart}</h3>
       <table class="marks">
         <tbody>
           ${tallyOf(results).map(
@@ -94,7 +94,7 @@ export function renderProgress(
           )}
         </tbody>
       </table>
-      <h4>${words.latest}</h4>
+      <h3>${words.latest}</h3>
       <ol class="latest">
         ${results
           .slice(-10)
@@ -118,6 +118,11 @@ export function renderProgress(
 export const progressStyles = css`
   .progress > p {
     max-inline-size: 70ch;
+  }
+  .progress h3 {
+    font-size: inherit;
+    line-height: inherit;
+    margin-block: 12px 4px;
   }
   /* Beside the form alone it has no side to stand in. */
   .setup ~ .progress,

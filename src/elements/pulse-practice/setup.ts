@@ -51,7 +51,7 @@ export function renderSetup(
       begin({ ...rest, ...(level && { level }), number: setup.number.trim() || anyNumber() });
     }}
   >
-    <h3 tabindex="-1">${words.choose}</h3>
+    <h2 tabindex="-1">${words.choose}</h2>
     <p class="hint">${words.invented}</p>
     ${selectField<Difficulty>({
       label: words.difficulty,

@@ -30,7 +30,7 @@ export const practiceStyles = css`
     font-weight: 600;
     margin-block-start: 8px;
   }
-  h3:focus {
+  :is(h2, h3):focus {
     outline: none;
   }
   h4,
