@@ -125,6 +125,10 @@ export const examinationStyles = css`
     --_sticky: var(--_tabs);
     padding: 0 20px 20px;
   }
+  /* What begins with a line of text keeps clear of the frame of a heading in focus. */
+  :is(#part-staging, #part-summary) .body {
+    padding-block-start: 8px;
+  }
   .head:has(limb-flags[raised]) ~ .part {
     scroll-margin-block-start: 122px;
   }

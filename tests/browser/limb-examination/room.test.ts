@@ -7,6 +7,32 @@ import { settled } from '../tools/map.js';
 import { figureOf } from '../tools/skin.js';
 import { threatened } from '../../../stories/limb-records.js';
 
+/** The topmost line of text below a node that is drawn. */
+function firstLine(node: Node): number {
+  if (node instanceof Text) {
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    const box = range.getBoundingClientRect();
+    return node.data.trim() && box.width > 2 ? box.top : Infinity;
+  }
+  if (node instanceof HTMLStyleElement) return Infinity;
+  const below = node instanceof Element ? (node.shadowRoot ?? node) : node;
+  return Math.min(Infinity, ...[...below.childNodes].map(firstLine));
+}
+
+describe('a part of the examination', () => {
+  it('keeps its first line clear of the frame of its heading', async () => {
+    const control = await fixture<LimbExamination>(html`<limb-examination lang="en"></limb-examination>`);
+    for (const part of ['history', 'inspection', 'bedside', 'pressures', 'staging', 'summary'] as const) {
+      await control.openPart(part);
+      await drawn(control);
+      const section = control.renderRoot.querySelector(`#part-${part}`)!;
+      const heading = section.querySelector('.heading')!.getBoundingClientRect();
+      expect(firstLine(section.querySelector('.body')!) - heading.bottom, part).to.be.at.least(6);
+    }
+  });
+});
+
 describe('the map within the examination', () => {
   after(async () => {
     window.scrollTo({ top: 0, behavior: 'instant' });
