@@ -96,7 +96,10 @@ describe('what is being typed', () => {
     await choose(map(), 'button', 'Add a note');
     await type('Groin scar');
     const key = `new ${patient?.id}`;
-    await until(async () => (await store.draft(key)) !== undefined, 'the draft');
+    await until(
+      async () => (await store.draft(key))?.fields['pulses']?.includes('Groin scar'),
+      'the draft with what was typed',
+    );
     await open(location.hash);
     await until(() => app.querySelector('.notice'), 'the draft is offered');
     await map().updateComplete;
