@@ -83,8 +83,8 @@ export interface InspectionTable {
   readonly injurySigns: string;
   readonly falseAneurysm: string;
   readonly digitsOf: Of<'leg' | 'arm'>;
-  /** Digits of either limb. */
-  readonly digit: Of<Digit>;
+  /** A toe or a finger within a sentence. */
+  readonly digit: { readonly leg: Of<Digit>; readonly arm: Of<Digit> };
   readonly toes: Of<Digit>;
   readonly fingers: Of<Digit>;
   readonly digitStates: Of<DigitState>;
@@ -168,7 +168,7 @@ export function inspectionFrom(table: InspectionTable, { examination, recorded, 
     systemic: ({ value }) => said.systemic(signs(value, words.systemic.words)),
     ulcerCause: ({ value }) => said.ulcerCause(words.ulcerCause.words[value]),
     ulcerSizeMm: ({ value }) => said.ulcerSizeMm(decimal(value)),
-    digit: ({ digit, state }) => `${words.digit[digit]}: ${words.digitStates[state]}`,
+    digit: ({ of, digit, state }) => `${words.digit[of][digit]}: ${words.digitStates[state]}`,
     probeToBone: ({ value }) => ifSo(said.probeToBone, value),
     charcotSuspected: ({ value }) => ifSo(said.charcotSuspected, value),
     deficitKnown: () => said.deficitKnown,

@@ -152,7 +152,7 @@ function contextItems({ context = {} }: Examination): ReportItem[] {
 
 function inspectionItems({ inspection }: Examination): ReportItem[] {
   return LIMBS.flatMap(({ kind, side, limb }) =>
-    inspectionStatements(inspection?.[kind]?.[side] ?? {}).map((one): ReportItem => ({
+    inspectionStatements(inspection?.[kind]?.[side] ?? {}, kind).map((one): ReportItem => ({
       line: { code: 'limb-inspection', limb, statements: [one] },
       weight: weighInspection(one),
       from: inspectionPaths(limb, one),

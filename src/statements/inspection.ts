@@ -65,10 +65,19 @@ export type InspectionStatement =
       readonly gangrene: Recorded<'gangrene'>;
       readonly extent?: Recorded<'gangreneExtent'>;
     }
-  | { readonly code: 'digit'; readonly digit: Digit; readonly state: DigitState };
+  | {
+      readonly code: 'digit';
+      /** Whether it is a toe or a finger. */
+      readonly of: 'leg' | 'arm';
+      readonly digit: Digit;
+      readonly state: DigitState;
+    };
 
 /** Everything recorded of one limb, in the order of the form. */
-export function inspectionStatements(limb: LegInspection | ArmInspection): InspectionStatement[] {
+export function inspectionStatements(
+  limb: LegInspection | ArmInspection,
+  kind: 'leg' | 'arm',
+): InspectionStatement[] {
   const found: Inspection = limb;
   const { temperatureLevel, ulcerPlace, gangreneExtent } = found;
   return [
@@ -86,7 +95,7 @@ export function inspectionStatements(limb: LegInspection | ArmInspection): Inspe
     })),
     ...fieldStatements(found, ['ulcerCause', 'ulcerSizeMm']),
     ...DIGITS.flatMap((digit) =>
-      stated(found.digits?.[digit], (state) => ({ code: 'digit' as const, digit, state })),
+      stated(found.digits?.[digit], (state) => ({ code: 'digit' as const, of: kind, digit, state })),
     ),
     ...stated(found.gangrene, (gangrene) => ({
       code: 'gangrene' as const,

@@ -88,7 +88,7 @@ function historyLines({ calls = [], onset, history, context, circulation }: Exam
 
 function inspectionLines({ inspection }: Examination): SummaryLine[] {
   return LIMBS_BY_KIND.flatMap(({ kind, side, limb }): SummaryLine[] => {
-    const statements = inspectionStatements(inspection?.[kind]?.[side] ?? {});
+    const statements = inspectionStatements(inspection?.[kind]?.[side] ?? {}, kind);
     return statements.length ? [{ code: 'limb-inspection', limb, statements }] : [];
   });
 }

@@ -184,7 +184,9 @@ const CONTEXTS: readonly Context[] = [
   ...listed('medicines', MEDICINES),
 ];
 
-export const INSPECTION_STATEMENTS = INSPECTIONS.flatMap(inspectionStatements);
+export const INSPECTION_STATEMENTS = (['leg', 'arm'] as const).flatMap((kind) =>
+  INSPECTIONS.flatMap((limb) => inspectionStatements(limb, kind)),
+);
 export const LIMB_HISTORY_STATEMENTS = LIMB_HISTORIES.flatMap(limbHistoryStatements);
 export const HISTORY_STATEMENTS = HISTORIES.flatMap(historyStatements);
 export const CIRCULATION_STATEMENTS = CIRCULATIONS.flatMap(circulationStatements);

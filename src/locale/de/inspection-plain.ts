@@ -76,11 +76,6 @@ export const plainInspection: Otherwise<InspectionTable> = {
   outOfProportion: 'Viel mehr Schmerz als zu erwarten',
   injurySigns: 'Zeichen einer verletzten Schlagader',
   falseAneurysm: 'Schwellung an Einstich oder Bypass',
-  digit: {
-    second: 'zweite Zehe oder zweiter Finger',
-    third: 'dritte Zehe oder dritter Finger',
-    fourth: 'vierte Zehe oder vierter Finger',
-  },
   varices: 'Krampfadern',
   pigment: 'Braune Flecken',
   thrombosis: { label: 'Zeichen eines Gerinnsels in tiefen Venen' },

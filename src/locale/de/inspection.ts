@@ -169,11 +169,20 @@ const trade: InspectionTable = {
   falseAneurysm: 'Schwellung an Punktion oder Bypass',
   digitsOf: { leg: 'Zehen einzeln', arm: 'Finger einzeln' },
   digit: {
-    first: 'Großzehe oder Daumen',
-    second: 'zweiter Strahl',
-    third: 'dritter Strahl',
-    fourth: 'vierter Strahl',
-    fifth: 'Kleinzehe oder kleiner Finger',
+    leg: {
+      first: 'Großzehe',
+      second: 'zweite Zehe',
+      third: 'dritte Zehe',
+      fourth: 'vierte Zehe',
+      fifth: 'Kleinzehe',
+    },
+    arm: {
+      first: 'Daumen',
+      second: 'Zeigefinger',
+      third: 'Mittelfinger',
+      fourth: 'Ringfinger',
+      fifth: 'kleiner Finger',
+    },
   },
   toes: {
     first: 'Großzehe',

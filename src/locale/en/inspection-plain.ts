@@ -61,11 +61,6 @@ export const plainInspection: Otherwise<InspectionTable> = {
   flow: 'Blood flow',
   injurySigns: 'Signs of an injured artery',
   falseAneurysm: 'Swelling at a puncture or bypass',
-  digit: {
-    second: 'second toe or finger',
-    third: 'third toe or finger',
-    fourth: 'fourth toe or finger',
-  },
   pigment: 'Brown patches',
   thrombosis: { label: 'Signs of a clot in the deep veins' },
   couldNotExamine: 'Could not check',

@@ -168,11 +168,20 @@ const trade: InspectionTable = {
   falseAneurysm: 'Swelling at a puncture or graft',
   digitsOf: { leg: 'Toes one by one', arm: 'Fingers one by one' },
   digit: {
-    first: 'great toe or thumb',
-    second: 'second digit',
-    third: 'third digit',
-    fourth: 'fourth digit',
-    fifth: 'little toe or finger',
+    leg: {
+      first: 'great toe',
+      second: 'second toe',
+      third: 'third toe',
+      fourth: 'fourth toe',
+      fifth: 'little toe',
+    },
+    arm: {
+      first: 'thumb',
+      second: 'index finger',
+      third: 'middle finger',
+      fourth: 'ring finger',
+      fifth: 'little finger',
+    },
   },
   toes: {
     first: 'Great toe',

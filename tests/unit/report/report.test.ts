@@ -8,6 +8,8 @@ import {
   reportOf,
   type SiteGroup,
 } from '../../../src/report/index.js';
+import { partMessagesFor } from '../../../src/locale/parts.js';
+import '../../../src/locale/de/register.js';
 import { anyExamination } from '../../tools/arbitraries.js';
 import { examined } from '../../tools/examinations.js';
 import { LEAVES, recordWith } from '../../tools/record-fields.js';
@@ -69,6 +71,24 @@ const covers = (paths: readonly string[], leaf: string): boolean =>
   paths.some((path) => leaf === path || leaf.startsWith(`${path}.`));
 const isFinding = (leaf: string): boolean =>
   !ABOUT.some((field) => leaf === field || leaf.startsWith(`${field}.`));
+
+describe('a finger or toe in a report', () => {
+  it.each([
+    ['en', 'leg', 'first', 'Great toe: ulcer'],
+    ['en', 'arm', 'first', 'Thumb: ulcer'],
+    ['en', 'leg', 'second', 'Second toe: ulcer'],
+    ['de', 'leg', 'first', 'Großzehe: Ulkus'],
+    ['de', 'arm', 'second', 'Zeigefinger: Ulkus'],
+  ] as const)('is named as what it is, in %s at the %s: %s', (language, kind, digit, said) => {
+    const record = {
+      ...emptyExamination(),
+      inspection: { [kind]: { right: { digits: { [digit]: 'ulcer' } } } },
+    };
+    const { report: words } = partMessagesFor(language);
+    const [part] = reportOf(record as Examination).parts;
+    expect(part!.others.map(words.phrase)).toEqual([said]);
+  });
+});
 
 describe('reportOf(examination)', () => {
   it('has a place for every field of the record', () => {

@@ -29,7 +29,7 @@ describe('the summary as statements', () => {
     expect(historyStatements({})).toEqual([]);
     expect(historyStatements({ risks: [] })).toEqual([{ code: 'no-risks' }]);
     expect(contextStatements({ diabetes: false })).toEqual([{ code: 'no-diabetes' }]);
-    expect(inspectionStatements({ infection: [] })).toEqual([{ code: 'infection', value: [] }]);
+    expect(inspectionStatements({ infection: [] }, 'leg')).toEqual([{ code: 'infection', value: [] }]);
   });
 
   it.each([
