@@ -30,6 +30,7 @@ describe('what a finding of the network says', () => {
   });
 
   it('of a palm that fills or stays white is what it is weighed as', () => {
+    let found = 0;
     for (const seconds of [undefined, 0, 9, 10, 11, 60])
       for (const returned of [undefined, true, false]) {
         const radial = {
@@ -38,10 +39,12 @@ describe('what a finding of the network says', () => {
         };
         const [finding] = handArch(record({ bedside: { 'hand-arch': { left: { radial } } } }), TABLES);
         if (!finding) continue;
+        found++;
         const { id, factors } = finding;
         const told = id.kind === 'hand-arch' && id.fills ? TABLES.seen.archFills : TABLES.seen.archWhite;
         expect(factors[0]?.by, JSON.stringify(radial)).toEqual(byStrength(told).by);
       }
+    expect(found).toBeGreaterThan(12);
   });
 
   it('is nothing where a loss of feeling or power is old and of another cause', () => {

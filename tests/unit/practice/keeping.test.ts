@@ -45,6 +45,7 @@ describe('results', () => {
 
   it('come to a tally, part by part', () => {
     const twice: readonly Result[] = [result, result];
+    expect(tallyOf(twice)).toHaveLength(Object.keys(result.parts).length);
     for (const { part, points, of } of tallyOf(twice)) {
       expect([points, of]).toEqual(result.parts[part]!.map((n) => 2 * n));
     }
