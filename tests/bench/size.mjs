@@ -43,6 +43,13 @@ if (!options.built) {
 const bytes = (texts) => texts.reduce((sum, text) => sum + Buffer.byteLength(text), 0);
 const gzip = (texts) => texts.reduce((sum, text) => sum + gzipSync(text, { level: 9 }).length, 0);
 
+/** The plates of the map, a module each, what they share, and what a map has fetched by the time one is opened. */
+const PLATES = ['hand', 'foot', 'sole', 'knee', 'legs-behind'].map(
+  (name) => `dist/drawing/plates/${name}.js`,
+);
+const PLATE_KIT = 'dist/elements/pulse-map/plate/kit.js';
+const LATER = 'dist/elements/pulse-map/later.js';
+
 /** The code of a bundle in three parts: what its first paint waits for, what a reading needs beside it, and the rest. */
 async function parts(code, { reading, ...options } = {}) {
   const { files, needed } = await bundleInChunks(code, options);
@@ -53,6 +60,19 @@ async function parts(code, { reading, ...options } = {}) {
     first: texts((name) => first.has(name)),
     reading: texts((name) => !first.has(name) && withReading.has(name)),
     rest: texts((name) => !first.has(name) && !withReading.has(name)),
+  };
+}
+
+/** What all plates share, and each plate by itself. */
+async function plates() {
+  const { files, needed } = await bundleInChunks(MAP);
+  const textsOf = (module, ...had) =>
+    [...needed(module)].filter((name) => !had.some((set) => set.has(name))).map((name) => files.get(name));
+  const before = [needed(), needed(LATER)];
+  const kit = needed(PLATE_KIT);
+  return {
+    kit: textsOf(PLATE_KIT, ...before),
+    each: PLATES.map((plate) => textsOf(plate, ...before, kit)),
   };
 }
 
@@ -69,6 +89,8 @@ const engine = await parts(
   `import { readExamination } from 'pulse-map/core'; globalThis.use = readExamination;`,
 );
 const picture = await parts(`import { figureSVG } from 'pulse-map/picture'; globalThis.use = figureSVG;`);
+const { kit, each } = await plates();
+const [largest] = each.toSorted((a, b) => gzip(b) - gzip(a));
 const stopwatch = await parts(`import 'pulse-map/elements/limb-stopwatch/define';`);
 const slider = await parts(readFileSync(join(root, 'tests/bench/pages/slider.js'), 'utf8'));
 const worldMap = await parts(readFileSync(join(root, 'tests/bench/pages/world-map.js'), 'utf8'));
@@ -79,6 +101,8 @@ const MEASURED = [
   ['mapFirstPaint', '  of it fetched before the first paint', map.first],
   ['mapWithoutLitAndEngine', '  of it without Lit and the engine', [...bare.first, ...bare.reading]],
   ['mapLater', 'chooser, table, skin, flags: after the paint', map.rest],
+  ['plateKit', '  of it what the plates share', kit],
+  ['plate', '  the largest plate', largest],
   ['picture', 'still pictures alone', picture.first],
   ['all', 'everything, as a single file', all],
   ['edits', 'no page: two edits of a record', edits.first],
