@@ -18,7 +18,6 @@ interface Expect {
   asksNot?: QuestionCode[];
   classAtLeast?: string;
   classAtMost?: string;
-  note?: string;
   hours?: number;
 }
 interface Row {
