@@ -27,11 +27,12 @@ async function open(value: Examination | '' = '', lang = 'en'): Promise<Page> {
   return { note, map };
 }
 
-/** Types a note as a person does, and waits until it has been read back. */
+/** Types a note as a person does, and waits until all of it has been read back. */
 async function write({ note }: Page, text: string): Promise<void> {
   byRole(note, 'textbox').focus();
   await type(text);
-  await until(() => said(note).includes('read') || said(note).includes('gelesen'), 'read back');
+  await until(() => note.text === text && /\bread\b|gelesen/.test(said(note)), 'read back');
+  await note.updateComplete;
 }
 
 const said = (note: LimbNote): string =>
@@ -251,6 +252,7 @@ describe('dictation in <limb-note>', () => {
 
   it('is offered only where the browser recognises speech on the device itself', async () => {
     for (const answer of ['downloadable', 'downloading', 'unavailable']) {
+      FakeRecognition.asked = [];
       FakeRecognition.answer = answer;
       const { note } = await open();
       await until(() => FakeRecognition.asked.length, 'asked');

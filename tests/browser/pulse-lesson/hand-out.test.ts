@@ -25,11 +25,9 @@ async function printed(lesson: Lesson, lang: string): Promise<readonly PrintedPa
   );
   const element = page.querySelector<PulseLesson>('pulse-lesson')!;
   await element.updateComplete;
+  const pictures = () => [...element.shadowRoot!.querySelectorAll('.card .picture')];
   await until(
-    () =>
-      [...element.shadowRoot!.querySelectorAll('.card .picture')].every((one) =>
-        one.querySelector('.ground path'),
-      ),
+    () => pictures().length && pictures().every((one) => one.querySelector('.ground path')),
     'the pictures are drawn',
   );
   const { pages } = await printedPages();

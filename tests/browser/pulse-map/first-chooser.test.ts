@@ -2,29 +2,30 @@
 import { expect } from '@open-wc/testing';
 import { later } from '../../../src/elements/pulse-map/fetched.js';
 import { openMap } from '../tools/map.js';
-import { byRole, painted } from '../tools/perceive.js';
-
-/** Lets the browser do what waits for an idle moment. */
-async function rested(): Promise<void> {
-  for (let moment = 0; moment < 8; moment++)
-    await new Promise<unknown>((resolve) => {
-      if (typeof requestIdleCallback === 'function') requestIdleCallback(resolve);
-      else setTimeout(resolve);
-    });
-}
+import { byRole } from '../tools/perceive.js';
+import { until } from '../tools/until.js';
 
 describe('the first chooser of a page', () => {
   it('finds its templates made, so that the hand waits for its content alone', async () => {
-    const map = await openMap({});
     await later.load();
-    await map.updateComplete;
-    await painted();
-    await rested();
+    const part = later.part!;
+    let made = false;
+    later.part = {
+      ...part,
+      *warm(chooser) {
+        for (const step of part.warm(chooser)) {
+          made = true;
+          yield step;
+        }
+      },
+    };
+    const map = await openMap({});
+    await until(() => made, 'an idle moment in which they are made');
     const { createElement } = document;
-    const made: HTMLElement[] = [];
+    const late: HTMLElement[] = [];
     document.createElement = function (this: Document, name: string, options?: ElementCreationOptions) {
       const element = createElement.call(this, name, options);
-      if (name === 'template') made.push(element);
+      if (name === 'template') late.push(element);
       return element;
     } as typeof createElement;
     try {
@@ -32,7 +33,7 @@ describe('the first chooser of a page', () => {
       await map.updateComplete;
       expect(byRole(map, 'dialog').isConnected).to.equal(true);
       // The landmarks of the open site are drawn on the figure.
-      const others = made.map(({ innerHTML }) => innerHTML).filter((text) => !text.includes('class="helps"'));
+      const others = late.map(({ innerHTML }) => innerHTML).filter((text) => !text.includes('class="helps"'));
       expect(others).to.deep.equal([]);
     } finally {
       document.createElement = createElement;

@@ -18,18 +18,21 @@ describe('a map whose later parts are slow', () => {
     later.load = () => arrived.then(() => load.call(later));
     const map = document.createElement('pulse-map') as unknown as PulseMap;
     document.body.append(map);
-    await map.updateComplete;
-    const site = byRole(map, 'button', /^Left femoral: /);
-    site.focus();
-    site.dispatchEvent(new KeyboardEvent('keydown', { key: '0', bubbles: true, composed: true }));
-    expect(map.value).to.include('absent');
-    map.openPlace('left popliteal');
-    await painted();
-    expect(allByRole(map, 'dialog')).to.be.empty;
-    arrive();
-    await map.updateComplete;
-    expect(allByRole(map, 'dialog')).to.have.length(1);
-    map.remove();
+    try {
+      await map.updateComplete;
+      const site = byRole(map, 'button', /^Left femoral: /);
+      site.focus();
+      site.dispatchEvent(new KeyboardEvent('keydown', { key: '0', bubbles: true, composed: true }));
+      expect(map.value).to.include('absent');
+      map.openPlace('left popliteal');
+      await painted();
+      expect(allByRole(map, 'dialog')).to.be.empty;
+      arrive();
+      await until(() => allByRole(map, 'dialog').length === 1, 'the site that was asked for');
+    } finally {
+      later.load = load;
+      map.remove();
+    }
   });
 
   const ACTS: Readonly<
@@ -46,17 +49,18 @@ describe('a map whose later parts are slow', () => {
       const { arrive, restore } = await heldBack();
       const map = document.createElement('pulse-map') as unknown as PulseMap;
       document.body.append(map);
-      await map.updateComplete;
-      await act(map);
-      await painted();
-      const found = (): boolean => map.shadowRoot?.querySelector(shown) !== null;
-      expect(found(), 'before').to.equal(false);
-      arrive();
-      await painted();
-      await map.updateComplete;
-      expect(found(), 'after').to.equal(true);
-      restore();
-      map.remove();
+      try {
+        await map.updateComplete;
+        await act(map);
+        await painted();
+        const found = (): boolean => map.shadowRoot?.querySelector(shown) !== null;
+        expect(found(), 'before').to.equal(false);
+        arrive();
+        await until(found, shown);
+      } finally {
+        restore();
+        map.remove();
+      }
     });
 
   const FOLDS = {
