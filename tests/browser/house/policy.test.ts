@@ -76,10 +76,13 @@ describe('under a policy that allows nothing inline', () => {
     for (const part of ['inspection', 'pulses', 'bedside', 'pressures', 'staging', 'summary'] as const) {
       await whole.openPart(part);
     }
-    const all = whole.shadowRoot?.querySelectorAll<HTMLElement>(
-      '.body button[aria-expanded="false"], .body summary',
-    );
-    for (const fold of all ?? []) fold.click();
+    const folds = [
+      ...whole.shadowRoot!.querySelectorAll<HTMLElement>(
+        '.body button[aria-expanded="false"], .body summary',
+      ),
+    ];
+    expect(folds).not.to.have.length(0);
+    for (const fold of folds) fold.click();
     await whole.updateComplete;
     expect(await toldSoFar(strict)).to.deep.equal([]);
   });

@@ -28,7 +28,9 @@ describe('a part of the examination', () => {
       await drawn(control);
       const section = control.renderRoot.querySelector(`#part-${part}`)!;
       const heading = section.querySelector('.heading')!.getBoundingClientRect();
-      expect(firstLine(section.querySelector('.body')!) - heading.bottom, part).to.be.at.least(6);
+      const first = firstLine(section.querySelector('.body')!);
+      expect(first, `${part} has a line`).to.be.finite;
+      expect(first - heading.bottom, part).to.be.at.least(6);
     }
   });
 });

@@ -165,7 +165,9 @@ describe('limb-inspection', () => {
 
   it('keeps targets of 44 px', async () => {
     const control = await open(340);
-    for (const button of [...allByRole(control, 'radio'), ...allByRole(control, 'checkbox')]) {
+    const buttons = [...allByRole(control, 'radio'), ...allByRole(control, 'checkbox')];
+    expect(buttons.length).to.be.above(20);
+    for (const button of buttons) {
       expect(button.getBoundingClientRect().height, nameOf(button)).to.be.at.least(44);
     }
   });
@@ -175,7 +177,9 @@ describe('limb-inspection', () => {
     control.value = { leg: { left: { colour: 'pale' } } };
     control.readOnly = true;
     await drawn(control);
-    for (const button of allByRole(control, 'radio').slice(0, 8)) await click(button);
+    const buttons = allByRole(control, 'radio').slice(0, 8);
+    expect(buttons).to.have.length(8);
+    for (const button of buttons) await click(button);
     expect(control.value).to.deep.equal({ leg: { left: { colour: 'pale' } } });
   });
 });

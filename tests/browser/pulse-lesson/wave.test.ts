@@ -107,7 +107,8 @@ describe('the pulse wave of a lesson', () => {
     const times = [...screen.shadowRoot!.querySelectorAll('.arrivals button')].map((one) =>
       parseInt(one.textContent!),
     );
-    expect(times.every((ms) => ms > 20 && ms < 400)).to.equal(true);
+    expect(times.length).to.be.above(3);
+    for (const ms of times) expect(ms).to.be.within(21, 399);
     screen.goTo('conclusion');
     await press('r');
     await press('p');

@@ -2,6 +2,7 @@
 // made to answer in that way, and the hand still records where it is seen to be.
 import { expect } from '@open-wc/testing';
 import { html } from 'lit';
+import { PLACES } from 'pulse-map/core';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { markRegions } from '../../../src/examination/index.js';
 import { examined } from '../../tools/examinations.js';
@@ -48,7 +49,9 @@ describe('a browser that tells wrongly how the figure lies on the screen', () =>
   for (const degrees of TURNS) {
     it(`records at the very site under the hand, at every site, turned by ${degrees}°`, async () => {
       const map = await turnedMap(degrees);
-      for (const name of Object.keys(saidAll(map))) {
+      const names = Object.keys(saidAll(map));
+      expect(names).to.have.length(PLACES.length);
+      for (const name of names) {
         const target = site(map, name.charAt(0).toLowerCase() + name.slice(1));
         const middle = middleOf(target.querySelector('.target') as Element);
         tap(middle, { type: 'mouse' });
