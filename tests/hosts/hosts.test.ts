@@ -89,13 +89,10 @@ const pulsesIn = (text: string): unknown => (text ? (JSON.parse(text) as { pulse
 /** Waits until application, element and form agree on the pulses. */
 async function agreeOn(page: Page, pulses: unknown): Promise<void> {
   await expect
-    .poll(
-      async () => {
-        const { state, value, form } = await held(page);
-        return [state, value, form].map(pulsesIn);
-      },
-      { timeout: 10_000 },
-    )
+    .poll(async () => {
+      const { state, value, form } = await held(page);
+      return [state, value, form].map(pulsesIn);
+    })
     .toEqual([pulses, pulses, pulses]);
 }
 
