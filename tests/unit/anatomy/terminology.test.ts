@@ -105,6 +105,7 @@ describe('codes of the arteries', () => {
   });
 });
 
+// SNOMED CT identifiers as printed in the DICOM PS3.16 context groups and the HL7 vital-signs value sets.
 describe('arteryCodings', () => {
   it('gives the sided code where one is published, else the code of the structure', () => {
     expect(arteryCodings('popliteal', 'left')[0]).toEqual({ system: CODE_SYSTEMS.snomed, code: '25885001' });

@@ -94,7 +94,7 @@ describe('cold provocation (Raynaud)', () => {
     expect(cold.evaluate(result)).toMatchObject({ code, verdict });
   });
 
-  // Digital temperature recovery, from memory: within 10 min normal, over 20 abnormal.
+  // Digital temperature recovery after ice water, from memory: usually within 15 min, over 20 abnormal; by other texts over 10.
   it.each([
     [14, undefined, 'rewarming-only', 'normal'],
     [15, undefined, 'rewarming-only', 'normal'],

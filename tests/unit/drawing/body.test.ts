@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import {
-  ARTERY_IDS,
   contains,
   type Place,
   placeKey,
@@ -93,13 +92,12 @@ describe('the body', () => {
     }
   });
 
-  it('draws every artery within the skin but at the fingers', () => {
+  it('draws every artery within the skin, from end to end', () => {
     for (const vessel of VESSELS)
-      for (let t = 0; t <= 1; t += 0.05) {
-        const { x, y } = sampleAt(courseOf(vessel), t);
-        expect(contains(contour, [x, y]), `${vesselKey(vessel)} at ${t}`).toBe(true);
+      for (let i = 0; i <= 20; i++) {
+        const { x, y } = sampleAt(courseOf(vessel), i / 20);
+        expect(contains(contour, [x, y]), `${vesselKey(vessel)} at ${i / 20}`).toBe(true);
       }
-    expect(VESSELS.length).toBeGreaterThan(ARTERY_IDS.length);
   });
 });
 

@@ -93,8 +93,8 @@ describe('the figure', () => {
   it('draws every artery of the tree within the frame', () => {
     expect(new Set(VESSELS.map(({ artery }) => artery)).size).toBe(ARTERY_IDS.length);
     for (const vessel of VESSELS) {
-      for (let t = 0; t <= 1; t += 0.05) {
-        const { x, y } = sampleAt(courseOf(vessel), t);
+      for (let i = 0; i <= 20; i++) {
+        const { x, y } = sampleAt(courseOf(vessel), i / 20);
         expect(x, vesselKey(vessel)).toBeGreaterThan(0);
         expect(x).toBeLessThan(FIGURE_WIDTH);
         expect(y).toBeGreaterThan(0);

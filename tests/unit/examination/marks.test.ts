@@ -4,6 +4,7 @@ import { FIGURE_HEIGHT, FIGURE_WIDTH } from '../../../src/anatomy/index.js';
 import {
   addMark,
   changeMark,
+  clearPlace,
   emptyExamination,
   type Examination,
   fewestPoints,
@@ -20,6 +21,8 @@ import {
   record,
   removeMarks,
   restNormal,
+  setBruit,
+  setPulse,
   startHistory,
   undo,
 } from '../../../src/examination/index.js';
@@ -366,8 +369,14 @@ describe('laws of marks', () => {
   });
 
   it('nothing that records pulses touches marks', () => {
-    const before = removeMarks(addMark(emptyExamination(), marked({}).marks![0]!), 'none');
-    expect(restNormal(before).marks).toBe(before.marks);
+    const before = addMark(emptyExamination(), marked({}).marks![0]!);
+    const femoral = { site: 'femoral', side: 'left' } as const;
+    const felt = setBruit(setPulse(before, femoral, { grade: 'absent' }), femoral, { bruit: 'systolic' });
+    expect(before.marks).toHaveLength(1);
+    for (const after of [restNormal(before), felt, clearPlace(felt, femoral)]) {
+      expect(after).not.toBe(before);
+      expect(after.marks).toBe(before.marks);
+    }
   });
 
   it('has a form for every kind', () => {

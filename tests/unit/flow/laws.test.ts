@@ -115,6 +115,7 @@ describe('bedFlow and collateralFlow', () => {
     }
   });
 
+  // Autoregulation of the brain: textbook, from memory.
   it('a bed holds its flow while the pressure falls by a third, then follows it', () => {
     const at = { q: 0, slope: 0 };
     const brain = (drive: number): number => (bedFlow(drive, 2.5 / 85, 1, 0.05, at), at.q);

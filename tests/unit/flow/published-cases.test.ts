@@ -67,7 +67,7 @@ describe('pressures of published cases', () => {
   it.each([
     ['pc-040', 'left'],
     ['pc-033', 'left'],
-  ] as const)('%s %s is far below the other leg, though its figure is not reached', (id, side) => {
+  ] as const)('ankle index of %s, %s is low, though the published figure is not reached', (id, side) => {
     const cuffs = cuffsOf(id);
     expect(ankleIndex(cuffs, side)!).toBeLessThan(0.7);
   });

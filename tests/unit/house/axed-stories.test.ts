@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 
 const read = (path: string): string => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 
-it('every story is walked by axe in light, dark and forced colours', () => {
+it('every file of stories is named in a test that walks them with axe', () => {
   const walkers = ['stories', 'house/axe-stories', 'limb-parts/stories', 'locale/stories'].map(
     (name) => `browser/${name}.test.ts`,
   );

@@ -9,7 +9,7 @@ const timestamp = '2026-05-01T12:00:00Z';
 const subject = { reference: 'Patient/1', display: 'An invented patient' };
 const WAYS = FHIR_VERSIONS.flatMap((fhirVersion) => BUNDLE_KINDS.map((kind) => ({ fhirVersion, kind })));
 
-describe('7. an export', () => {
+describe('an export', () => {
   it.each(WAYS)('passes every outside check: $fhirVersion, $kind', (way) => {
     fc.assert(
       fc.property(anyRecord, fc.boolean(), (record, snomed) => {
@@ -35,7 +35,7 @@ const resource = (bundle: Parameters<Change>[0], code: string): Record<string, u
     JSON.stringify(one).includes(`"urn:pulse-map:field","code":"${code}"`),
   )?.resource ?? {};
 
-/** The single faults of the study of validators, each put into a good bundle. */
+/** Single faults that a validator has to see, each put into a good bundle. */
 const FAULTS: Readonly<Record<string, Change>> = {
   'a missing status': (b) => void delete resource(b, 'pulses.femoral').status,
   'a status that is none': (b) => void (resource(b, 'pulses.femoral').status = 'finished'),
@@ -66,7 +66,7 @@ const FAULTS: Readonly<Record<string, Change>> = {
   'a kind of resource that is none': (b) => void (resource(b, 'pulses.femoral').resourceType = 'Observatory'),
 };
 
-describe('7. a single fault', () => {
+describe('a single fault', () => {
   const record = examined({ 'left femoral': 'reduced', 'right femoral': 'absent' });
 
   it('is one of eighteen', () => {

@@ -70,7 +70,7 @@ describe('the words of anatomy', () => {
   });
 
   it('put the finger on the artery: the landmarks that were once told wrong', () => {
-    // Standard teaching of surface anatomy: the ulnar artery lies radial to flexor carpi ulnaris; the carotid sinus at the
+    // Standard teaching of surface anatomy, from memory: the ulnar artery lies radial to flexor carpi ulnaris; the carotid sinus at the
     // upper border of the thyroid cartilage; the femoral artery at the mid-inguinal point.
     expect(anatomy.technique.ulnar).toMatch(/radial\) to the flexor carpi ulnaris/);
     expect(anatomy.technique.carotid).toMatch(/never at the upper border of the thyroid cartilage/);

@@ -61,6 +61,7 @@ describe('The network on both files of cases, 89 reports', () => {
   const everyday = figuresOf(more);
 
   it('puts the level first in at least 66 of 77 limbs, 14 of the 18 everyday ones, 25 of the 26 decidable', () => {
+    expect(cases.length + more.length).toBe(89);
     expect([all.items, everyday.items, all.decidable.items]).toEqual([77, 18, 26]);
     expect(all.network.levelFirst).toBeGreaterThanOrEqual(66);
     expect(everyday.network.levelFirst).toBeGreaterThanOrEqual(14);

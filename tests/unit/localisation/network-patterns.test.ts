@@ -76,6 +76,7 @@ function patterns(diabetes?: boolean): Record<string, number> {
 }
 
 describe('Patients drawn from the model', () => {
+  // Segmental peripheral atherosclerosis and risk factors, 132 patients; the whole entry stands in network/sources.ts.
   it('have the patterns of 132 patients: aorto-iliac only 12.9, femoro-popliteal only 34.1, crural only 18.9, several 34.1%', () => {
     const found = patterns();
     expect(Math.abs(found['aorto-iliac']! - 12.9)).toBeLessThan(5);

@@ -315,7 +315,7 @@ describe('The network in situations with a known answer', () => {
     expect(weight('femoral')).toBeGreaterThan(0.3);
   });
 
-  it('asks for the femoral pulse first when only foot pulses are known', () => {
+  it('asks for the femoral or the popliteal pulse first when only foot pulses are known', () => {
     const { next } = read(
       examined('chronic', {
         'posterior-tibial': [undefined, 'absent'],

@@ -34,6 +34,10 @@ const truth = (cause: LessonCause, record: Examination, age?: number): Truth => 
   ...(age !== undefined && { patient: { ...truthOf(PATIENTS[0]!).patient!, age } }),
 });
 
+/*
+ * Common practice, no source, save ages: 40 by Arend 1990 (Takayasu), 50 by Shionoya 1993 (Buerger), both from memory; 100 mmHg is a rule
+ * of thumb.
+ */
 describe('the causes that findings leave open', () => {
   it('are an embolus and a clot grown in place, until the heart is irregular', () => {
     expect(causesLeftOpen(truth('embolism', leg()))).toEqual(['embolism', 'thrombosis']);

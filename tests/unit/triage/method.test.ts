@@ -36,6 +36,11 @@ describe('the method of a record', () => {
   it('is read back as it was written, and unknown names are carried', () => {
     const record = { ...wound, method: { threat: 'parc-2015', arm: 'mean' } };
     expect(parseExamination(record, { strict: true })).toMatchObject({ ok: true, value: record });
+    const later = { ...wound, method: { threat: 'gvg-2031', arm: 'mean' } };
+    expect(parseExamination(later)).toMatchObject({
+      ok: true,
+      value: { method: { arm: 'mean' }, carried: [{ path: ['method', 'threat'], value: 'gvg-2031' }] },
+    });
   });
 
   // PARC 2015: toe below 50 with tissue loss; GVG 2019: below 30.

@@ -6,7 +6,7 @@ import { recordFrom } from '../../tools/any-record.js';
 import { isLoincCode, isSnomedId } from '../../tools/check-digits.js';
 import { examined } from '../../tools/examinations.js';
 
-/* The tests that a study of FHIR for pulses asked for, by its numbers; 7 stands in outside.test.ts. */
+/* What an export says of each finding; outside.test.ts holds its form to checks made by others. */
 
 interface Concept {
   readonly coding?: readonly { readonly system: string; readonly code: string }[];
@@ -41,7 +41,7 @@ const about = (bundle: ReturnType<typeof toBundle>, code: string, place: string)
 const SCT = 'http://snomed.info/sct';
 const LATERALITY = 'http://hl7.org/fhir/StructureDefinition/observation-structureLaterality';
 
-describe('1. an absent pulse and one that was not examined', () => {
+describe('an absent pulse and one that was not examined', () => {
   const record = examined({ 'left femoral': 'absent', 'right femoral': { couldNotExamine: 'dressing' } });
 
   it.each(SCALE_IDS)('are told apart on the scale %s, and come back', (scale) => {
@@ -62,7 +62,7 @@ describe('1. an absent pulse and one that was not examined', () => {
   });
 });
 
-describe('2. right and left', () => {
+describe('right and left', () => {
   it.each([true, false])('never swap in any code, extension or text, SNOMED CT %s', (snomed) => {
     for (const seed of [1, 2, 3]) {
       for (const { bodySite } of observations(toBundle(recordFrom(seed, 0.8), { snomed }))) {
@@ -83,7 +83,7 @@ describe('2. right and left', () => {
   });
 });
 
-describe('3. references and ids', () => {
+describe('references and ids', () => {
   const bundle = toBundle(recordFrom(4, 0.5), { kind: 'document', timestamp: '2026-05-01T10:00:00Z' });
 
   it('lead to entries of the bundle, each named once', () => {
@@ -109,12 +109,12 @@ describe('3. references and ids', () => {
     expect(named(setFields(record, { examiner: 'someone else' }))).toBe(named(record));
   });
 
-  it('stand in the order of the record', () => {
+  it('are written the same each time', () => {
     expect(JSON.stringify(toBundle(recordFrom(4, 0.5)))).toBe(JSON.stringify(toBundle(recordFrom(4, 0.5))));
   });
 });
 
-describe('4. the laterality extension', () => {
+describe('the laterality extension', () => {
   it.each([true, false])(
     'stands where no published code has the side, and only there, SNOMED CT %s',
     (snomed) => {
@@ -134,7 +134,7 @@ describe('4. the laterality extension', () => {
   );
 });
 
-describe('5. a strength', () => {
+describe('a strength', () => {
   it('is never exported without its scale in text', () => {
     for (const scale of SCALE_IDS) {
       const bundle = toBundle(setFields(recordFrom(1, 1), { scale }));
@@ -152,7 +152,7 @@ describe('5. a strength', () => {
   });
 });
 
-describe('6. a time', () => {
+describe('a time', () => {
   it.each([
     ['2026-05-01T10:30+02:00', '2026-05-01T10:30:00+02:00'],
     ['2026-05-01T10:30:15.5Z', '2026-05-01T10:30:15.5Z'],
@@ -186,7 +186,7 @@ describe('6. a time', () => {
   });
 });
 
-describe('8. the versions', () => {
+describe('the versions', () => {
   it.each(FHIR_VERSIONS)('%s has no body structure, and nothing that only the other has', (fhirVersion) => {
     const json = JSON.stringify(
       toBundle(recordFrom(1, 1), { fhirVersion, kind: 'document', timestamp: '2026-05-01T10:00:00Z' }),
