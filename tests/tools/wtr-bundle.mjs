@@ -68,6 +68,8 @@ export function bundledTests() {
     const body = (await files).get(entry ? `/${entry}.js` : path);
     if (body === undefined) return next();
     context.type = path.endsWith('.map') ? 'json' : 'js';
+    // A chunk has its hash in its name: the next page of a browser need not ask for it again.
+    if (path.startsWith(`/${CHUNKS}/`)) context.set('cache-control', 'max-age=31536000, immutable');
     context.body = body;
     return undefined;
   };

@@ -46,6 +46,12 @@ const NARROW_BAR = `
 const PATIENCE_MS = 30_000;
 const pause = () => new Promise((done) => setTimeout(done, 20));
 
+/** No page that was left is kept for a way back. */
+const BROWSER_ARGS = ['--automation', '--enable-page-cache=false'];
+
+/** So many files of tests a browser runs one after another. It never gives all of their memory back: some 25 MB a file stay. */
+const FILES_A_BROWSER = 6;
+
 /** One screen, one driver, one browser: the driver knows no more than one at a time. */
 class Driver {
   #programs = [];
@@ -138,6 +144,10 @@ class WebKitLauncher {
   concurrency = 1;
   #driver;
   #sessions = new Map();
+  /** A browser whose tests are over, for the next file: it is up, and has most of the code. */
+  #spare;
+  /** How many files the browser has run that is up. */
+  #files = 0;
   /** Whether less motion was asked for last. */
   #still = false;
 
@@ -147,22 +157,34 @@ class WebKitLauncher {
   }
 
   async stop() {
+    if (this.#spare) await this.#driver.ask('DELETE', `/session/${this.#spare}`).catch(() => undefined);
     this.#driver?.stop();
   }
 
   async startSession(id, url) {
+    this.#sessions.set(id, this.#spare ?? (await this.#newSession()));
+    this.#spare = undefined;
+    await this.viewport(id, { width: 800, height: 600 });
+    await this.ask(id, 'POST', '/url', { url });
+  }
+
+  async #newSession() {
+    this.#files = 0;
     const { sessionId } = await this.#driver.ask('POST', '/session', {
       capabilities: {
         alwaysMatch: {
           browserName: 'MiniBrowser',
           pageLoadStrategy: 'none',
-          'webkitgtk:browserOptions': { binary: browser(), args: ['--automation'] },
+          'webkitgtk:browserOptions': { binary: browser(), args: BROWSER_ARGS },
         },
       },
     });
-    this.#sessions.set(id, sessionId);
-    await this.viewport(id, { width: 800, height: 600 });
-    await this.ask(id, 'POST', '/url', { url });
+    return sessionId;
+  }
+
+  /** Hands the browser on to no other file. */
+  keep() {
+    this.#files = FILES_A_BROWSER;
   }
 
   isActive(id) {
@@ -175,9 +197,26 @@ class WebKitLauncher {
 
   async stopSession(id) {
     const session = this.#sessions.get(id);
+    if (++this.#files < FILES_A_BROWSER && (await this.#emptied(id))) this.#spare = session;
+    else await this.#driver.ask('DELETE', `/session/${session}`);
     this.#sessions.delete(id);
-    await this.#driver.ask('DELETE', `/session/${session}`);
     return {};
+  }
+
+  /** Ends whatever still runs and lets go of every key and button; gives whether the browser did it. */
+  async #emptied(id) {
+    try {
+      await this.ask(id, 'DELETE', '/actions');
+      await this.ask(id, 'POST', '/url', { url: 'about:blank' });
+      const script = 'return location.href';
+      const now = await this.#until(
+        () => this.ask(id, 'POST', '/execute/sync', { script, args: [] }),
+        (url) => url === 'about:blank',
+      );
+      return now === 'about:blank';
+    } catch {
+      return false;
+    }
   }
 
   ask(id, method, path, body) {
@@ -286,6 +325,8 @@ export const commands = {
   'real-pointer'(session, events) {
     const [{ kind }] = events;
     if (kind !== 'mouse') throw beyond('webkit', 'finger or pen');
+    // No site was opened by a click any more in the file after one with a right click.
+    if (events.some(({ button }) => button === 'right')) session.browser.keep();
     return perform(session, {
       type: 'pointer',
       id: kind,
