@@ -8,13 +8,15 @@ import { emptyChart } from 'pulse-map/elements/limb-observations';
 import { clock } from '../../../src/elements/common/clock.js';
 import { click, press, setViewport } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
+import { untilDraft } from '../tools/drafts.js';
 import { allByRole, byRole, readableText } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
 
-const DATABASE = 'chart test';
 const { now } = clock;
+const START = Date.UTC(2026, 9, 28, 13, 0);
+let database = '';
 let app: HTMLElementTagNameMap['clinic-app'];
-let time = Date.UTC(2026, 9, 28, 13, 0);
+let time = START;
 const chart = () => app.querySelector('limb-observations')!;
 const rows = () => chart().shadowRoot!.querySelectorAll('tbody tr');
 const due = () => chart().shadowRoot!.querySelector('.due')?.textContent.trim() ?? '';
@@ -22,12 +24,16 @@ const flagged = () =>
   (chart().shadowRoot!.querySelector('limb-flags')?.getBoundingClientRect().height ?? 0) > 5;
 
 async function open(): Promise<void> {
-  app?.remove();
-  app = await openClinic('#/patients/lindqvist', DATABASE);
-  await until(
-    () => app.querySelector('patient-chart button') ?? chart()?.shadowRoot?.querySelector('tbody tr'),
-    'a chart to begin, or the one that was kept',
-  );
+  app = await openClinic('#/patients/lindqvist', database);
+}
+
+/** Begins the chart of a leg on a page that has none. */
+async function begin(): Promise<void> {
+  await open();
+  await until(() => allByRole(app, 'button', 'Left leg').length, 'a chart to begin');
+  byRole(app, 'button', 'Left leg').focus();
+  await press('Enter');
+  await until(() => chart()?.shadowRoot?.querySelector('select'), 'the row to enter');
 }
 
 /** Enters the Doppler signal and records the round: all that a round needs. */
@@ -48,34 +54,51 @@ before(async () => {
 });
 after(() => {
   clock.now = now;
-  app.remove();
-  indexedDB.deleteDatabase(DATABASE);
 });
 
-it('takes a round on the patient’s page by keys, keeps it over a reload, and says when the next one is due', async () => {
-  await open();
-  byRole(app, 'button', 'Left leg').focus();
-  await press('Enter');
-  await until(() => chart()?.shadowRoot?.querySelector('select'), 'the row to enter');
-  await round('triphasic');
-  expect(due()).to.match(/^Next round due at .*, in 60 min\.$/);
-  expect(flagged()).to.equal(false);
+describe('a chart on the patient’s page', () => {
+  let made = 0;
+  beforeEach(() => {
+    time = START;
+    database = `chart test ${++made}`;
+  });
+  afterEach(() => {
+    app.remove();
+    indexedDB.deleteDatabase(database);
+  });
 
-  await open();
-  time += 75 * 60_000;
-  chart().requestUpdate();
-  await chart().updateComplete;
-  expect(due()).to.match(/^Overdue: .* 15 min late\.$/);
-});
+  it('takes a round by keys, keeps it over a reload, and says when the next one is due', async () => {
+    await begin();
+    await round('triphasic');
+    expect(due()).to.match(/^Next round due at .*, in 60 min\.$/);
+    expect(flagged()).to.equal(false);
 
-it('raises the flag of a lost signal on the patient’s page, and takes it back with the round', async () => {
-  await open();
-  await round('absent');
-  await until(flagged, 'the flag');
-  byRole(chart(), 'button', 'Undo').focus();
-  await press('Enter');
-  await until(() => rows().length === 1, 'one round less');
-  await until(() => !flagged(), 'no flag');
+    await untilDraft(
+      database,
+      'chart lindqvist',
+      ({ fields }) => fields['chart']?.includes('triphasic'),
+      'the round',
+    );
+    app.remove();
+    await open();
+    await until(() => chart()?.shadowRoot?.querySelector('tbody tr'), 'the round that was kept');
+    time += 75 * 60_000;
+    chart().requestUpdate();
+    await chart().updateComplete;
+    expect(due()).to.match(/^Overdue: .* 15 min late\.$/);
+  });
+
+  it('raises the flag of a lost signal, and takes it back with the round', async () => {
+    await begin();
+    await round('triphasic');
+    time += 60 * 60_000;
+    await round('absent');
+    await until(flagged, 'the flag');
+    byRole(chart(), 'button', 'Undo').focus();
+    await press('Enter');
+    await until(() => rows().length === 1, 'one round less');
+    await until(() => !flagged(), 'no flag');
+  });
 });
 
 describe('a chart that is still being read', () => {
@@ -122,7 +145,9 @@ describe('a chart that is still being read', () => {
     answers.get('chart one')!.reject(new Error('the disk is full'));
     await until(() => /cannot be read/.test(readableText(element)), 'the sentence');
     expect(begins()).to.equal(false);
+    answers.clear();
     await click(byRole(element, 'button', 'Try again'));
+    await until(() => answers.has('chart one'), 'another question');
     answers.get('chart one')!.resolve(kept('left'));
     await until(shown, 'the chart');
     expect(readableText(element)).not.to.match(/cannot be read/);

@@ -1,9 +1,11 @@
 import { expect } from '@open-wc/testing';
 import { ClinicStore } from '../../../demo/clinic/database.js';
+import { draftKey, type VisitFields } from '../../../demo/clinic/types.js';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
 import { click, emulate, focused, press, setViewport, type } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
+import { untilDraft } from '../tools/drafts.js';
 import { settled } from '../tools/map.js';
 import { namedIn, oneIn } from '../tools/named.js';
 import { until } from '../tools/until.js';
@@ -11,6 +13,7 @@ import { visitButtons } from '../tools/visits.js';
 let app: HTMLElementTagNameMap['clinic-app'];
 let database: string;
 let made = 0;
+const MEDICINE = 'Aspirin 75 mg';
 const names = new Set<string>();
 const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
 const all = (selector: string, name: string | RegExp) => namedIn(app, selector, name);
@@ -43,32 +46,33 @@ async function fillIn(): Promise<void> {
   field('Reason for visit').focus();
   await press('f');
   await click(field('Medicines'));
-  await type('Aspirin 75 mg');
+  await type(MEDICINE);
 }
+
+/** Waits until the draft of a new visit holds what was entered. */
+const kept = (patient: string, entered: VisitFields) =>
+  untilDraft(
+    database,
+    draftKey(patient),
+    ({ fields }) => Object.entries(entered).every(([name, text]) => fields[name] === text),
+    Object.keys(entered).join(),
+  );
 
 /** States every pulse as normal, portion by portion. */
 async function allNormal(): Promise<void> {
   await click(await mapButton(/^\s*Mark normal/));
-  for (const portion of [
-    /^\s*Head/,
-    /^\s*Right arm/,
-    /^\s*Left arm/,
-    /^\s*Abdomen/,
-    /^\s*Right leg/,
-    /^\s*Left leg/,
-  ])
-    await click(await mapButton(new RegExp(`${portion.source}[^:]*: \\d pulses? normal`)));
+  for (const portion of ['Head', 'Right arm', 'Left arm', 'Abdomen', 'Right leg', 'Left leg'])
+    await click(await mapButton(new RegExp(`^\\s*${portion}[^:]*: \\d pulses? normal`)));
   // The list closes and hands the focus back before anything else is pressed.
   await settled(map());
 }
 
 async function mapButton(name: RegExp): Promise<HTMLElement> {
   await map().updateComplete;
-  const found = [...(map().shadowRoot?.querySelectorAll('button') ?? [])].find((b) =>
-    name.test(b.textContent ?? ''),
-  );
-  if (!found) throw new Error(`no button ${String(name)} in the map`);
-  return found;
+  const found = () =>
+    [...(map().shadowRoot?.querySelectorAll('button') ?? [])].find((b) => name.test(b.textContent ?? ''));
+  await until(found, `the button ${String(name)} in the map`);
+  return found()!;
 }
 
 before(async () => {
@@ -139,13 +143,14 @@ describe('the clinic’s record', () => {
       right: { grade: 'normal' },
       left: { grade: 'normal' },
     });
-    await until(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+    await kept('okafor', { medicines: MEDICINE, pulses: recorded });
+    await until(() => /Draft kept/.test(app.textContent ?? ''), 'word of the draft');
 
     await reload();
     await shows('New visit');
     expect(app.querySelector('.notice')?.textContent).to.match(/You left this unfinished/);
     expect(field('Examiner').value).to.equal('A. Tester');
-    expect(field('Medicines').value).to.equal('Aspirin 75 mg');
+    expect(field('Medicines').value).to.equal(MEDICINE);
     expect(map().value).to.equal(recorded);
 
     await click(button('Save visit'));
@@ -159,7 +164,7 @@ describe('the clinic’s record', () => {
     await until(() => visits().length === 2, 'the visits');
     await click(visits()[1]!);
     await until(() => heading().startsWith('Visit of'), 'the saved visit');
-    expect(app.textContent).to.contain('Aspirin 75 mg');
+    expect(app.textContent).to.contain(MEDICINE);
     expect(map(), 'no form').to.equal(null);
     await until(() => /left leg|head and neck/i.test(reported()), 'the report of what was recorded');
     expect(reported()).to.contain('A. Tester');
@@ -193,7 +198,7 @@ describe('the clinic’s record', () => {
     const control = () => app.querySelector('limb-examination') as HTMLElementTagNameMap['limb-examination'];
     await until(() => control()?.value === recorded, 'the whole examination with the recorded pulses');
     expect(map()).to.equal(null);
-    await until(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+    await kept('lindqvist', { pulses: recorded, extent: 'whole' });
 
     await reload();
     await shows('New visit');
@@ -214,7 +219,7 @@ describe('the clinic’s record', () => {
       until(() => map()?.shadowRoot?.textContent?.includes(words), `a map that says "${words}"`);
     await speaks('Normal setzen');
     expect(map().value).to.equal(recorded);
-    await until(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+    await kept('lindqvist', { pulses: recorded });
 
     await reload();
     await shows('New visit');
@@ -236,7 +241,7 @@ describe('the clinic’s record', () => {
     await mount('#/patients/okafor/visits/new');
     await shows('New visit');
     await fillIn();
-    await until(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+    await kept('okafor', { medicines: MEDICINE });
     await reload();
     await shows('New visit');
     await click(button('Discard the draft'));
@@ -254,7 +259,7 @@ describe('the clinic’s record', () => {
     await mount('#/patients/caldeira/visits/new');
     await shows('New visit');
     await fillIn();
-    await until(() => /Draft kept/.test(app.textContent ?? ''), 'a kept draft');
+    await kept('caldeira', { medicines: MEDICINE });
     await click(link('Back, and keep the draft'));
     await shows('Ines Caldeira');
     expect(link('Continue draft')).to.be.instanceOf(HTMLAnchorElement);
