@@ -1,6 +1,7 @@
 import { expect } from '@open-wc/testing';
 import { MARK_KINDS } from '../../../src/examination/index.js';
 import { click, emulate } from '../../tools/real-input.js';
+import { channels, contrast, luminance } from '../tools/contrast.js';
 import { openMap, settled } from '../tools/map.js';
 import { byRole, nameOf, readableText } from '../tools/perceive.js';
 import { drawStroke, listed, markedRegions, round, startDrawing } from '../tools/skin.js';
@@ -22,19 +23,6 @@ describe('the look of marks', () => {
       ['amputation', 'knee'],
     );
 
-  /** Relative luminance and contrast as WCAG 2 defines them. */
-  const luminance = (colour: string): number => {
-    const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map(Number).map((v) => {
-      const c = v / 255;
-      return c <= 0.03928 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-    });
-    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-  };
-  const contrast = (a: string, b: string): number => {
-    const [hi, lo] = [luminance(a), luminance(b)].sort((x, y) => y - x) as [number, number];
-    return (hi + 0.05) / (lo + 0.05);
-  };
-
   for (const colorScheme of ['light', 'dark'] as const) {
     it(`stands out from the body by 3 to 1 and is never the colour of danger, ${colorScheme}`, async () => {
       await emulate({ colorScheme });
@@ -53,7 +41,10 @@ describe('the look of marks', () => {
         for (const edge of edges) {
           const { stroke } = getComputedStyle(edge);
           const name = edge.parentElement?.getAttribute('class') ?? '';
-          expect(contrast(stroke, body), `${name} ${stroke} on ${body}`).to.be.greaterThan(3);
+          expect(
+            contrast(channels(stroke), channels(body)),
+            `${name} ${stroke} on ${body}`,
+          ).to.be.greaterThan(3);
           expect(stroke, name).to.not.equal(danger);
         }
       } finally {
@@ -69,7 +60,7 @@ describe('the look of marks', () => {
         const { strokeDasharray, strokeWidth, stroke, fill, fillOpacity } = getComputedStyle(path);
         const part = path.getAttribute('class');
         // Of a colour only whether there is one, and whether a fill is as dark as ink.
-        const dark = fill !== 'none' && luminance(fill) < 0.05;
+        const dark = fill !== 'none' && luminance(channels(fill)) < 0.05;
         return [part, strokeDasharray, strokeWidth, stroke !== 'none', fill !== 'none' && fillOpacity, dark];
       });
       const hatched = mark.querySelector('.texture')?.getAttribute('d')?.includes('H') ?? false;

@@ -7,19 +7,11 @@ import { setPulse } from 'pulse-map/core';
 import { figureBody, figureSVG, VIEWS } from 'pulse-map/picture';
 import { anyExamination, noteText } from '../../tools/arbitraries.js';
 import { examined, place } from '../../tools/examinations.js';
+import { luminance } from '../tools/contrast.js';
 
 /** The text between the tags of the error that an XML parser reports; empty where there is none. */
 const faultOf = (text: string): string =>
   new DOMParser().parseFromString(text, 'image/svg+xml').querySelector('parsererror')?.textContent ?? '';
-
-/** Relative luminance of a colour. Source: WCAG 2.2, definition of relative luminance. */
-function luminance(rgb: readonly [number, number, number]): number {
-  const [r, g, b] = rgb.map((value) => {
-    const share = value / 255;
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-  }) as [number, number, number];
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-}
 
 /** A picture as its dots. */
 async function pixelsOf(text: string): Promise<Uint8ClampedArray> {
