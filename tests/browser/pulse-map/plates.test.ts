@@ -7,6 +7,7 @@ import { fetchPlate } from '../../../src/elements/pulse-map/plate/fetched.js';
 import { en } from '../../../src/locale/index.js';
 import { examined } from '../../tools/examinations.js';
 import { click, emulate, press } from '../../tools/real-input.js';
+import { channels, contrast } from '../tools/contrast.js';
 import { openMap, openSite, saidAt, settled, site } from '../tools/map.js';
 import { byRole } from '../tools/perceive.js';
 
@@ -86,7 +87,10 @@ describe('plates', () => {
             const line = map.shadowRoot?.querySelector<SVGPathElement>('.helps');
             expect((line?.getTotalLength() ?? 0) > 100, name).to.equal(true);
             const body = map.shadowRoot?.querySelector('.p-body') as Element;
-            expect(contrast(getComputedStyle(line!).stroke, getComputedStyle(body).fill)).to.be.at.least(3);
+            const [stroke, ground] = [getComputedStyle(line!).stroke, getComputedStyle(body).fill].map(
+              channels,
+            );
+            expect(contrast(stroke!, ground!)).to.be.at.least(3);
             await press('Escape');
             await settled(map);
           }
@@ -103,9 +107,11 @@ describe('plates', () => {
       height: 900,
       examination: {
         ...examined({ 'left femoral': 'normal', 'left popliteal': 'absent' }),
-        ischaemia: { left: { pain: 'present', pallor: 'present', coldness: 'present' } },
-      } as never,
+        inspection: { leg: { left: { colour: 'pale', temperature: 'cold' } } },
+      },
     });
+    const flag = map.shadowRoot!.querySelector('limb-flags')!;
+    expect(flag.getBoundingClientRect().height).to.be.above(30);
     for (const view of ['left-hand', 'legs-behind'] as const) {
       map.view = 'auto';
       await fetchPlate(view);
@@ -121,23 +127,6 @@ describe('plates', () => {
     }
   });
 });
-
-/** The channels of a computed colour, 0 to 255. */
-const channels = (colour: string): number[] => (colour.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number);
-
-/** Relative luminance and contrast. Source: WCAG 2.2, definitions. */
-function luminance(colour: string): number {
-  const [r, g, b] = channels(colour).map((value) => {
-    const share = value / 255;
-    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-  }) as [number, number, number];
-  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-}
-
-function contrast(a: string, b: string): number {
-  const [low, high] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
-  return (high + 0.05) / (low + 0.05);
-}
 
 describe('the colours of every view and plate', function () {
   this.timeout(120_000);
@@ -172,7 +161,8 @@ describe('the colours of every view and plate', function () {
           const seen = (selector: string, paint: 'fill' | 'stroke'): void => {
             for (const part of root.querySelectorAll(`.figure ${selector}`)) {
               const colour = getComputedStyle(part)[paint];
-              if (contrast(colour, ground) < 3) faint.push(`${view}: ${selector} ${colour} on ${ground}`);
+              if (contrast(channels(colour), channels(ground)) < 3)
+                faint.push(`${view}: ${selector} ${colour} on ${ground}`);
             }
           };
           seen('.artery:not(.behind)', 'fill');
