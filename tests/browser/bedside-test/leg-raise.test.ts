@@ -28,7 +28,12 @@ class Tilted extends Event {
   }
 }
 
-/** On a phone: a finger is its pointer, and it has a sensor. */
+/** The browser's own sensor: where there is none, it soon tells of an empty angle. */
+const silence = (event: Event): void => {
+  if (event.isTrusted) event.stopImmediatePropagation();
+};
+
+/** On a phone: a finger is its pointer, and it has a sensor, which tells what the test does alone. */
 async function onPhone(act: (Sensor: typeof DeviceOrientationEvent) => Promise<void>): Promise<void> {
   const page = globalThis as { DeviceOrientationEvent?: unknown };
   const { matchMedia } = globalThis;
@@ -38,9 +43,11 @@ async function onPhone(act: (Sensor: typeof DeviceOrientationEvent) => Promise<v
     query === '(pointer: coarse)'
       ? ({ matches: true } as MediaQueryList)
       : matchMedia.call(globalThis, query);
+  addEventListener('deviceorientation', silence, true);
   try {
     await act(page.DeviceOrientationEvent as typeof DeviceOrientationEvent);
   } finally {
+    removeEventListener('deviceorientation', silence, true);
     globalThis.matchMedia = matchMedia;
     if (!known) delete page.DeviceOrientationEvent;
   }
@@ -113,68 +120,51 @@ describe('leg raise', () => {
 
   it('is set by a phone laid on the shin where its sensor may be used', async () => {
     const control = await openTest('elevation');
-    // A browser without the sensor soon reports an empty angle of its own, which on this phone cannot come.
-    const silence = (event: Event): void => {
-      if (event.isTrusted) event.stopImmediatePropagation();
-    };
-    addEventListener('deviceorientation', silence, true);
-    try {
-      await onPhone(async (Sensor) => {
-        control.requestUpdate();
+    await onPhone(async (Sensor) => {
+      control.requestUpdate();
+      await drawn(control);
+      await tap(control, 'Set by the phone on the shin');
+      await drawn(control);
+      for (const [beta, expected] of [
+        [37.4, 37],
+        [-52, 52],
+        [128, 52],
+      ] as const) {
+        dispatchEvent(new Sensor('deviceorientation', { beta }));
         await drawn(control);
-        await tap(control, 'Set by the phone on the shin');
-        await drawn(control);
-        for (const [beta, expected] of [
-          [37.4, 37],
-          [-52, 52],
-          [128, 52],
-        ] as const) {
-          dispatchEvent(new Sensor('deviceorientation', { beta }));
-          await drawn(control);
-          expect(angle(control)).to.equal(expected);
-        }
-        await tap(control, 'Stop using the phone');
-        dispatchEvent(new Sensor('deviceorientation', { beta: 5 }));
-        await drawn(control);
-        expect(angle(control)).to.equal(52);
-      });
-    } finally {
-      removeEventListener('deviceorientation', silence, true);
-    }
+        expect(angle(control)).to.equal(expected);
+      }
+      await tap(control, 'Stop using the phone');
+      dispatchEvent(new Sensor('deviceorientation', { beta: 5 }));
+      await drawn(control);
+      expect(angle(control)).to.equal(52);
+    });
   });
 
   it('leaves the sensor alone when it was allowed only after the test had left the page', async () => {
     const control = await openTest('elevation');
     const page = control.parentElement as HTMLElement;
-    const silence = (event: Event): void => {
-      if (event.isTrusted) event.stopImmediatePropagation();
-    };
-    addEventListener('deviceorientation', silence, true);
-    try {
-      await onPhone(async (Sensor) => {
-        const asking = Sensor as unknown as { requestPermission?: () => Promise<string> };
-        let allow: (answer: string) => void = () => undefined;
-        asking.requestPermission = () => new Promise((answer) => (allow = answer));
-        try {
-          control.requestUpdate();
-          await drawn(control);
-          await tap(control, 'Set by the phone on the shin');
-          control.remove();
-          allow('granted');
-          await drawn(control);
-          page.append(control);
-          await drawn(control);
-          dispatchEvent(new Sensor('deviceorientation', { beta: 40 }));
-          await drawn(control);
-          expect(angle(control)).to.equal(0);
-          expect(readableText(control)).to.include('Set by the phone on the shin');
-        } finally {
-          delete asking.requestPermission;
-        }
-      });
-    } finally {
-      removeEventListener('deviceorientation', silence, true);
-    }
+    await onPhone(async (Sensor) => {
+      const asking = Sensor as unknown as { requestPermission?: () => Promise<string> };
+      let allow: (answer: string) => void = () => undefined;
+      asking.requestPermission = () => new Promise((answer) => (allow = answer));
+      try {
+        control.requestUpdate();
+        await drawn(control);
+        await tap(control, 'Set by the phone on the shin');
+        control.remove();
+        allow('granted');
+        await drawn(control);
+        page.append(control);
+        await drawn(control);
+        dispatchEvent(new Sensor('deviceorientation', { beta: 40 }));
+        await drawn(control);
+        expect(angle(control)).to.equal(0);
+        expect(readableText(control)).to.include('Set by the phone on the shin');
+      } finally {
+        delete asking.requestPermission;
+      }
+    });
   });
 
   it('shows the angle of another record, not the one to which the leg was raised before', async () => {

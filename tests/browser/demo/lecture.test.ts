@@ -110,9 +110,8 @@ describe('the lecture page of the demo', () => {
     let app: HTMLElement;
 
     const give = async (name: string, text: string): Promise<void> => {
-      const input = await until(() => app.querySelector('#record-file'), 'the field is there').then(() =>
-        app.querySelector<HTMLInputElement>('#record-file')!,
-      );
+      await until(() => app.querySelector('#record-file'), 'the field is there');
+      const input = app.querySelector<HTMLInputElement>('#record-file')!;
       const files = new DataTransfer();
       files.items.add(new File([text], name, { type: 'application/json' }));
       input.files = files.files;

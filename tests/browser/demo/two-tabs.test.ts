@@ -7,6 +7,7 @@ import '../../../demo/clinic/app.js';
 import type { Visit } from '../../../demo/clinic/types.js';
 import { click, setViewport, type } from '../../tools/real-input.js';
 import { openClinic } from '../tools/clinic.js';
+import { type HandedOver, handedOver } from '../tools/handed-over.js';
 import { readableText } from '../tools/perceive.js';
 
 type App = HTMLElementTagNameMap['clinic-app'];
@@ -139,7 +140,7 @@ describe('the draft of one form, open in two tabs', () => {
     await write(second, 'Second');
     first.remove();
     await until(async () => (await kept()) === 'Second', 'the draft');
-    expect(ELSEWHERE.test(readableText(second)), 'nothing is told any more').to.equal(false);
+    await until(() => !ELSEWHERE.test(readableText(second)), 'nothing is told any more');
   });
 
   it('is not overwritten by the second when the first has gone and left one', async () => {
@@ -160,29 +161,16 @@ describe('a visit that cannot be saved', () => {
     const app = await amending();
     await write(app, 'On paper');
     const save = ClinicStore.prototype.saveVisit;
-    const make = URL.createObjectURL.bind(URL);
-    const open = HTMLAnchorElement.prototype.click;
-    const files: Blob[] = [];
+    let files: HandedOver[];
     ClinicStore.prototype.saveVisit = () => Promise.reject(new DOMException('no room', 'QuotaExceededError'));
-    URL.createObjectURL = (file) => {
-      files.push(file as Blob);
-      return make(file);
-    };
-    // The download itself is the browser's.
-    HTMLAnchorElement.prototype.click = () => undefined;
     try {
       await click(button(app, 'Save changes'));
       await says(app, /no room.*keep it as a file/s);
-      await click(button(app, 'Keep it as a file'));
+      files = await handedOver(() => click(button(app, 'Keep it as a file')));
     } finally {
       ClinicStore.prototype.saveVisit = save;
-      URL.createObjectURL = make;
-      HTMLAnchorElement.prototype.click = open;
     }
-    const file = JSON.parse((await files[0]?.text()) ?? '') as Record<
-      'patient' | 'fields',
-      Record<string, string>
-    >;
+    const file = JSON.parse(files[0]?.text ?? '') as Record<'patient' | 'fields', Record<string, string>>;
     expect(file.patient['id']).to.equal('okafor');
     expect(file.fields['plan']).to.equal('On paper');
     expect(Object.keys(file.fields)).to.include('pulses');

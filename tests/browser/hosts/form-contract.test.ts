@@ -5,7 +5,7 @@ import 'pulse-map';
 import type { LimbExamination, LimbPressures, PulseMap, ReadingChangeEvent, RecordEvent } from 'pulse-map';
 import { setPulse } from 'pulse-map/core';
 import { examined } from '../../../stories/records.js';
-import { click, press, type } from '../../tools/real-input.js';
+import { click, consoleOf, press, type } from '../../tools/real-input.js';
 import { drawn } from '../tools/limbs.js';
 import { choose, openMap, openSite, settled } from '../tools/map.js';
 import { readableText } from '../tools/perceive.js';
@@ -123,11 +123,10 @@ describe('sites that a page requires', () => {
   }
 
   it('are named in a warning where there is no such site, and the others are asked for', async () => {
-    const { warn } = console;
-    const said: string[] = [];
-    console.warn = (text: string) => void said.push(text);
-    const { control } = await inForm('pulse-map', '', 'require="femoral knee"');
-    console.warn = warn;
+    let control: Control | undefined;
+    const said = await consoleOf(async () => {
+      ({ control } = await inForm('pulse-map', '', 'require="femoral knee"'));
+    });
     expect(said.join()).to.match(/found require="femoral knee", expected .*popliteal/);
     expect((control as PulseMap).missing).to.have.length(2);
   });

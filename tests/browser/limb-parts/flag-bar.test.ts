@@ -5,7 +5,7 @@ import type { LimbFlags } from 'pulse-map/elements/limb-flags';
 import { emptyExamination, type Examination, type Pathway, setPulse } from 'pulse-map/core';
 import { clock } from '../../../src/elements/common/clock.js';
 import { threatened } from '../../../stories/limb-records.js';
-import { press, setViewport } from '../../tools/real-input.js';
+import { consoleOf, press, setViewport } from '../../tools/real-input.js';
 import { drawn } from '../tools/limbs.js';
 import { allByRole, byRole, readableText } from '../tools/perceive.js';
 
@@ -138,10 +138,7 @@ describe('the flag bar', () => {
   });
 
   it('warns of a link it will not make, and names the local pathway instead', async () => {
-    const { warn } = console;
-    const said: string[] = [];
-    console.warn = (text: string) => said.push(text);
-    try {
+    const said = await consoleOf(async () => {
       const control = await open(threatened, {
         open: true,
         pathway: { calls: { any: { page: 'javascript:alert(1)' } } },
@@ -150,9 +147,7 @@ describe('the flag bar', () => {
       await drawn(control);
       expect(allByRole(control, 'link')).to.have.length(0);
       expect(readableText(control)).to.match(/follow your local [^.]*pathway\./i);
-    } finally {
-      console.warn = warn;
-    }
+    });
     expect(said).to.deep.equal([
       'pathway: calls.any.page: found "javascript:alert(1)", expected an https: address; shown without it',
     ]);

@@ -7,9 +7,9 @@ import type { LimbFlags } from 'pulse-map/elements/limb-flags';
 import type { LimbStaging } from 'pulse-map/elements/limb-staging';
 import type { LimbStopwatch } from 'pulse-map/elements/limb-stopwatch';
 import { emptyExamination, type Examination } from 'pulse-map/core';
-import { clock } from '../../../src/elements/common/clock.js';
 import { chronic, threatened } from '../../../stories/limb-records.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
+import { pass, withStandingClock } from '../tools/bedside.js';
 import { drawn, field } from '../tools/limbs.js';
 import { eventsOf } from '../tools/map.js';
 import { byRole, everything, readableText } from '../tools/perceive.js';
@@ -54,17 +54,7 @@ describe('limb-flags', () => {
 });
 
 describe('limb-stopwatch', () => {
-  let now = 0;
-  const { steady } = clock;
-  beforeEach(() => {
-    now = Date.UTC(2026, 2, 1, 9);
-    clock.steady = () => now;
-    sessionStorage.clear();
-  });
-  afterEach(() => {
-    clock.steady = steady;
-  });
-  const pass = (seconds: number): void => void (now += seconds * 1000);
+  withStandingClock();
 
   async function open(attributes = ''): Promise<LimbStopwatch> {
     const box = await fixture<HTMLElement>(
