@@ -3,7 +3,6 @@ import 'pulse-map/elements/pulse-reading/define';
 import type { PulseReading } from 'pulse-map/elements/pulse-reading';
 import { emptyExamination, type Examination, localise, setPulse } from 'pulse-map/core';
 import * as records from '../../../stories/records.js';
-import meta, * as stories from '../../../stories/pulse-reading.stories.js';
 import { click } from '../../tools/real-input.js';
 
 async function reading(examination: Examination, numbers = false): Promise<PulseReading> {
@@ -201,16 +200,4 @@ describe('pulse-reading', () => {
       expect(text(await reading(examination))).to.include('it is not a diagnosis');
     }
   });
-});
-
-describe('the stories of the reading', () => {
-  for (const name of Object.keys(stories).filter((key) => key !== 'default') as (keyof typeof stories)[]) {
-    it(`${name} is accessible`, async () => {
-      const story = stories[name] as { args?: object };
-      const template = meta.render?.({ ...meta.args, ...story.args } as never, {} as never);
-      const page = await fixture<HTMLElement>(html`<main lang="en">${template}</main>`);
-      await page.querySelector<PulseReading>('pulse-reading')?.updateComplete;
-      await expect(page).to.be.accessible();
-    });
-  }
 });
