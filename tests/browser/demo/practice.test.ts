@@ -4,8 +4,11 @@ import { openClinic } from '../tools/clinic.js';
 import { until } from '../tools/until.js';
 
 describe('the practice page of the demo', () => {
+  let app: HTMLElementTagNameMap['clinic-app'];
+  afterEach(() => app.remove());
+
   it('stands in the menu, meets the patient of its address, and has an examiner’s sheet', async () => {
-    const app = await openClinic('#/practice/clear-7', 'practice-test');
+    app = await openClinic('#/practice/clear-7', 'practice-test');
     await until(
       () => app.querySelector('pulse-practice')?.shadowRoot?.querySelector('.site'),
       'the patient is there',
@@ -15,24 +18,22 @@ describe('the practice page of the demo', () => {
     expect(app.querySelector('pulse-practice')!.code).to.equal('clear-7');
     const sheet = app.querySelector<HTMLAnchorElement>('a[target=_blank]')!;
     expect(sheet.getAttribute('href')).to.equal('#/practice/clear-7/examiner');
-    app.remove();
   });
 
   it('lists the patients of the lessons by their stories, not by the titles that tell', async () => {
-    const app = await openClinic('#/practice', 'practice-test');
+    app = await openClinic('#/practice', 'practice-test');
     await until(() => app.querySelectorAll('practice-room a.row').length > 4, 'the patients are listed');
     expect(app.querySelector('practice-room')!.textContent).not.to.include(
       'The calf that stops at the corner',
     );
     app.remove();
-    const room = await openClinic('#/practice/lesson-2', 'practice-test');
+    app = await openClinic('#/practice/lesson-2', 'practice-test');
     await until(
-      () => room.querySelector('pulse-practice')?.shadowRoot?.querySelector('.story'),
+      () => app.querySelector('pulse-practice')?.shadowRoot?.querySelector('.story'),
       'the patient of the lesson is there',
     );
-    expect(room.querySelector('pulse-practice')!.shadowRoot!.querySelector('h2')!.textContent).to.equal(
+    expect(app.querySelector('pulse-practice')!.shadowRoot!.querySelector('h2')!.textContent).to.equal(
       'Patient lesson-2',
     );
-    room.remove();
   });
 });

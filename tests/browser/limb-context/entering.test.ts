@@ -7,6 +7,7 @@ import { allByRole, byRole, readableText } from '../tools/perceive.js';
 import 'pulse-map/elements/limb-context/define';
 
 before(() => setViewport({ width: 1000, height: 900 }));
+afterEach(() => emulate({}));
 
 async function open(attributes = '', value?: LimbContext['value']): Promise<LimbContext> {
   const control = await fixture<LimbContext>(`<limb-context ${attributes}></limb-context>`);
@@ -166,7 +167,6 @@ describe('<limb-context>', () => {
       await emulate({ colorScheme: scheme });
       const control = await open('', { ageBand: '60-79', legAmputation: { left: 'toes' } });
       await expect(control).to.be.accessible();
-      await emulate({});
     });
   }
 });

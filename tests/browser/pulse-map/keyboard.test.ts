@@ -226,7 +226,9 @@ describe('the sites by keys', () => {
     const events = eventsOf(map);
     await startAt(map, 'right femoral');
     const stopped: string[] = [];
-    window.addEventListener('keydown', (event) => stopped.push(`${event.key} ${event.defaultPrevented}`));
+    map.parentElement!.addEventListener('keydown', (event) =>
+      stopped.push(`${event.key} ${event.defaultPrevented}`),
+    );
     await keys(map, 'Alt+2', 'Control+2', 'k');
     expect(stopped.filter((entry) => /^[2k] /.test(entry))).to.deep.equal(['2 false', '2 false', 'k false']);
     expect(events.input).to.equal(0);
