@@ -22,7 +22,7 @@ function oneOf<T extends string>(words: readonly T[], text: string | null | unde
   return name !== undefined && words.includes(name) ? name : undefined;
 }
 
-/** The level to which a limb is cold, by the words of the source; later entries are further out. */
+/** The level to which a limb is cold, by the words of the source: the first that matches counts. */
 const LEG_COLD: readonly [RegExp, string][] = [
   [/\btoes?\b/, 'toes'],
   [/forefoot/, 'forefoot'],

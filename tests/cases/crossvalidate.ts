@@ -70,17 +70,15 @@ const all: Judged[][] = settings().map((tables) =>
 );
 
 /** The held-out items, each judged by the setting that was best on the others. */
-function heldOut(count: number): { scores: Scores; kept: number } {
-  let kept = 0;
+function heldOut(count: number): Scores {
   const judged = folds(ids, count).flatMap((out) => {
     const training = all.map(
       (setting) => scoresOf(setting.filter((one) => !out.includes(one.item.id))).logLoss,
     );
     const best = training.indexOf(Math.min(...training));
-    if (best === (all.length - 1) / 2) kept++;
     return all[best]!.filter((one) => out.includes(one.item.id));
   });
-  return { scores: scoresOf(judged), kept };
+  return scoresOf(judged);
 }
 
 function show(name: string, { levelFirst, levelFirstDecidable, logLoss }: Scores): void {
@@ -98,10 +96,8 @@ for (const [name, count] of [
   ['one case out at a time', ids.length],
   ['ten folds', 10],
   ['five folds', 5],
-] as const) {
-  const { scores } = heldOut(count);
-  show(`held out, ${name}`, scores);
-}
+] as const)
+  show(`held out, ${name}`, heldOut(count));
 const counts = all.map((one) => scoresOf(one).levelFirst).sort((a, b) => a - b);
 console.log(
   `level first over all ${all.length} settings: ${counts[0]} to ${counts.at(-1)}, median ${counts[counts.length >> 1]}`,

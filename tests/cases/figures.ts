@@ -12,7 +12,8 @@ import { readByRule } from '../../src/localisation/rule.js';
 import { recordOf } from './convert.js';
 import type { PublishedCase } from './form.js';
 import { blockAbove } from '../tools/block-above.js';
-import { gradesOf, isAllNormal, type Item, itemsOf, normalLimbsOf, SCORED_LIMBS, truthOf } from './items.js';
+import { SCORED_LIMBS } from '../tools/limb-ways.js';
+import { gradesOf, isAllNormal, type Item, itemsOf, normalLimbsOf, truthOf } from './items.js';
 
 /** An answer for one limb: probability of each level and of none, and arteries in the order in which they are named. */
 export interface Answered {
@@ -64,7 +65,7 @@ const BINS = 5;
 const CLAIM = 0.5;
 
 /** Share of the probability that is spread evenly over all levels before the logarithm, for network and rule alike. */
-export const SMOOTHING = 0.05;
+const SMOOTHING = 0.05;
 const OUTCOMES = { leg: 5, arm: 4, head: 3 } as const;
 
 export function networkAnswer(
@@ -87,7 +88,7 @@ export function networkAnswer(
 }
 
 /** The rule's answer: just above the first absent pulse, else the first reduced one; then further up the open stretch. */
-export function ruleAnswer({ examination, limb }: Item): Answered {
+function ruleAnswer({ examination, limb }: Item): Answered {
   const { lesions } = readByRule(examination)[limbKey(limb)];
   const lesion = lesions.find(({ kind }) => kind === 'block') ?? lesions[0];
   const below = lesion?.below[0];
@@ -201,9 +202,7 @@ function byLevelOf(judged: readonly Judged[]): Figures['byLevel'] {
   return out;
 }
 
-export function calibrationOf(
-  judged: readonly Pick<Judged, 'said' | 'levelRight'>[],
-): Figures['calibration'] {
+function calibrationOf(judged: readonly Pick<Judged, 'said' | 'levelRight'>[]): Figures['calibration'] {
   const bins = Array.from({ length: BINS }, (_, b) => {
     const own = judged.filter(({ said }) => Math.min(BINS - 1, Math.floor(said * BINS)) === b);
     const mean = (value: (one: (typeof own)[number]) => number): number =>

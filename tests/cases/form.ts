@@ -25,9 +25,8 @@ const contextSchema = z.object({
   movement: maybe(z.string()),
   ulcer: maybe(z.string()),
 });
-export type CaseContext = z.infer<typeof contextSchema>;
 
-export const caseSchema = z.object({
+const caseSchema = z.object({
   id: z.string(),
   /** No arterial lesion is there to find. */
   negative: z.optional(z.boolean()),

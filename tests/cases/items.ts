@@ -1,18 +1,16 @@
 import {
   type Level,
-  levelOf,
   type Limb,
   LIMBS,
-  pathTo,
   type PulseSiteId,
   stationsOf,
+  type Vessel,
   vesselKey,
   type VesselKey,
-  vesselOf,
-  VESSELS,
 } from '../../src/anatomy/index.js';
 import { type Examination, type Grade, pulseAt } from '../../src/examination/index.js';
 import type { PressureEvidence } from '../../src/localisation/network/index.js';
+import { isWeak, rightLevels, SCORED_LIMBS, wayTo } from '../tools/limb-ways.js';
 import { lesionsOf, recordOf } from './convert.js';
 import type { PublishedCase } from './form.js';
 
@@ -28,20 +26,6 @@ export interface Item {
   readonly decidable: boolean;
 }
 
-export const SCORED_LIMBS = LIMBS.filter(({ kind }) => kind !== 'head');
-
-/** Everything on the way from the heart to the end of a limb, proximal first. */
-function wayTo(limb: Limb): VesselKey[] {
-  const sites = stationsOf(limb).flat();
-  const way = new Set(sites.flatMap((place) => pathTo(vesselOf(place)).map(vesselKey)));
-  for (const vessel of VESSELS) {
-    const path = pathTo(vessel).map(vesselKey);
-    const own = limb.kind === 'leg' ? 'common-femoral' : 'axillary';
-    if (path.includes(vesselKey({ artery: own, side: limb.side }))) way.add(vesselKey(vessel));
-  }
-  return VESSELS.map(vesselKey).filter((key) => way.has(key));
-}
-
 export function gradesOf(examination: Examination, limb: Limb): Map<PulseSiteId, Grade> {
   const out = new Map<PulseSiteId, Grade>();
   for (const place of stationsOf(limb).flat()) {
@@ -50,8 +34,6 @@ export function gradesOf(examination: Examination, limb: Limb): Map<PulseSiteId,
   }
   return out;
 }
-
-const isWeak = (grade: Grade): boolean => grade === 'absent' || grade === 'reduced';
 
 /** Whether the pulses stated can decide the level at all. */
 function decidable({ kind }: Limb, grades: Map<PulseSiteId, Grade>): boolean {
@@ -62,9 +44,9 @@ function decidable({ kind }: Limb, grades: Map<PulseSiteId, Grade>): boolean {
 }
 
 /** The most proximal lesion on the way to a limb, if there is one. */
-export function truthOf(one: PublishedCase, limb: Limb): VesselKey | undefined {
+export function truthOf(one: PublishedCase, limb: Limb): Vessel | undefined {
   const lesions = lesionsOf(one);
-  return wayTo(limb).find((key) => lesions.includes(key));
+  return wayTo(limb).find((vessel) => lesions.includes(vesselKey(vessel)));
 }
 
 /** The limbs of a case that are scored. */
@@ -76,10 +58,18 @@ export function itemsOf(one: PublishedCase): Item[] {
     if (![...grades.values()].some(isWeak)) return [];
     const truth = truthOf(one, limb);
     if (!truth) return [];
-    const artery = VESSELS.find((vessel) => vesselKey(vessel) === truth)!.artery;
-    const levels: Level[] =
-      artery === 'common-femoral' ? ['aorto-iliac', 'femoro-popliteal'] : [levelOf(artery, limb.kind)];
-    return [{ id: one.id, limb, examination, pressures, truth, levels, decidable: decidable(limb, grades) }];
+    const levels = rightLevels(truth, limb);
+    return [
+      {
+        id: one.id,
+        limb,
+        examination,
+        pressures,
+        truth: vesselKey(truth),
+        levels,
+        decidable: decidable(limb, grades),
+      },
+    ];
   });
 }
 

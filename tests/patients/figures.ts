@@ -109,7 +109,7 @@ export interface RunOptions {
 }
 
 /** What a first visit tells: pulses, bruits, delays and what the patient says; no Doppler, no cuff. */
-export const FIRST_VISIT: readonly ExaminedPart[] = ['pulses', 'bruits', 'delays', 'history'];
+const FIRST_VISIT: readonly ExaminedPart[] = ['pulses', 'bruits', 'delays', 'history'];
 
 /** Generates patients, examines them and lets both voices localise. */
 export function figuresOf(options: RunOptions): PatientFigures {

@@ -1,21 +1,15 @@
 import {
-  type ArteryId,
   type Level,
-  levelOf,
   type Limb,
-  LIMBS,
-  pathTo,
   pieceFromKey,
   type PieceKey,
   stationsOf,
-  type Vessel,
   vesselKey,
   type VesselKey,
-  vesselOf,
-  VESSELS,
 } from '../../src/anatomy/index.js';
-import { type Examination, type Grade, pulseAt } from '../../src/examination/index.js';
+import { type Examination, pulseAt } from '../../src/examination/index.js';
 import { COUNTS_FROM, type Generated } from '../../src/flow/index.js';
+import { isWeak, rightLevels, SCORED_LIMBS, wayTo } from '../tools/limb-ways.js';
 
 /** One limb of a generated patient. */
 export interface LimbItem {
@@ -28,23 +22,7 @@ export interface LimbItem {
   readonly weak: boolean;
 }
 
-const SCORED = LIMBS.filter(({ kind }) => kind !== 'head');
-const isWeak = (grade: Grade | undefined): boolean => grade === 'absent' || grade === 'reduced';
-
-/** Everything on the way from the heart to the end of a limb, proximal first. */
-function wayTo(limb: Limb): Vessel[] {
-  const way = new Set(
-    stationsOf(limb)
-      .flat()
-      .flatMap((place) => pathTo(vesselOf(place)).map(vesselKey)),
-  );
-  const own: ArteryId = limb.kind === 'leg' ? 'common-femoral' : 'axillary';
-  return VESSELS.filter((vessel) => {
-    const path = pathTo(vessel).map(vesselKey);
-    return way.has(vesselKey(vessel)) || path.includes(vesselKey({ artery: own, side: limb.side }));
-  });
-}
-const WAYS = new Map(SCORED.map((limb) => [limb, wayTo(limb)]));
+const WAYS = new Map(SCORED_LIMBS.map((limb) => [limb, wayTo(limb)]));
 
 const vesselNameOf = (piece: string): string => {
   const found = pieceFromKey(piece as PieceKey) ?? pieceFromKey(`${piece} proximal` as PieceKey);
@@ -61,17 +39,13 @@ export function itemsOf({ patient }: Generated, examination: Examination): LimbI
       .filter(({ narrowing }) => narrowing >= COUNTS_FROM)
       .map(({ piece }) => vesselNameOf(piece)),
   );
-  return SCORED.map((limb) => {
+  return SCORED_LIMBS.map((limb) => {
     const truth = WAYS.get(limb)!.find((vessel) => diseased.has(vesselKey(vessel)));
     const grades = stationsOf(limb)
       .flat()
       .filter(({ side }) => side !== 'midline')
       .map((place) => pulseAt(examination, place)?.grade);
-    const levels: Level[] = !truth
-      ? []
-      : truth.artery === 'common-femoral'
-        ? ['aorto-iliac', 'femoro-popliteal']
-        : [levelOf(truth.artery, limb.kind)];
+    const levels = truth ? rightLevels(truth, limb) : [];
     return { limb, truth: truth && vesselKey(truth), levels, weak: grades.some(isWeak) };
   });
 }

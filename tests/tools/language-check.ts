@@ -80,7 +80,7 @@ const wordsOf = (text: string, quoted: RegExp): string[] =>
 const QUOTES_ENGLISH = ['examination › fault', 'flags › cite'];
 
 /** What is wrong with a translation's texts: left out, left in English, or numbers written as in another language. */
-export function translationFaults(
+function translationFaults(
   { told }: LanguageTexts,
   { foreign, alike, quoted, wrongNumber }: LanguageSamples,
 ): string[] {
@@ -103,7 +103,7 @@ export function translationFaults(
 /** A text of at least so many words says something of its own. */
 const OWN_WORDS = 3;
 /** Two languages may have this share of longer texts in common: names of works, mostly. */
-export const MOST_IN_COMMON = 0.1;
+const MOST_IN_COMMON = 0.1;
 
 /** The share of a language's longer texts that stand letter for letter in another language. */
 export function shareInCommon(one: LanguageTexts, other: LanguageTexts): number {

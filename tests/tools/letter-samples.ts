@@ -4,7 +4,10 @@ import {
   BRUITS,
   DOPPLER_SIGNALS,
   type Examination,
+  FONTAINE_STAGES,
   GRADES,
+  LEG_AMPUTATIONS,
+  LEG_CLAUDICATION,
   MARK_KINDS,
   ONSETS,
   REASONS,
@@ -18,8 +21,6 @@ import {
   STAGED_SCHEMES,
 } from '../../src/letter/index.js';
 import { NATURES } from '../../src/statements/index.js';
-import { LEG_AMPUTATIONS, LEG_CLAUDICATION } from '../../src/examination/index.js';
-import { FONTAINE_STAGES } from '../../src/examination/index.js';
 import { PRESSURES, READ, WHOLE } from './word-records.js';
 
 const CONTEXT: Omit<LetterContext, 'length'> = { subject: 'Xyz' };

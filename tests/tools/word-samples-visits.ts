@@ -1,9 +1,7 @@
 import { LEAST_CHANGES, TREND_MEASURES } from '../../src/comparison/index.js';
 import type { PartMessages } from '../../src/locale/index.js';
+import { LEFT_FOOT, RIGHT_GROIN } from './change-samples.js';
 import { COUNTS, one, type Samples, TEXT, three, two } from './word-samples-of.js';
-
-const LEFT_FOOT = { site: 'dorsalis-pedis', side: 'left' } as const;
-const RIGHT_GROIN = { site: 'femoral', side: 'right' } as const;
 
 export const VISITS_SAMPLES: Samples<PartMessages['visits']> = {
   table: {

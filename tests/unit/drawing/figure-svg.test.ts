@@ -276,19 +276,11 @@ describe('marks on the skin of a picture', () => {
 });
 
 describe('figureSVG as small as a line of text', () => {
-  const SHOWN = [
-    ['whole', 1],
-    ['legs', 1],
-    ['left-leg', 1],
-    ['left-knee', 1],
-    ['legs-behind', 1],
-    ['left-arm', 1],
-    ['left-hand', 1],
-  ] as const;
+  const SHOWN = ['whole', 'legs', 'left-leg', 'left-knee', 'legs-behind', 'left-arm', 'left-hand'] as const;
   for (const width of [24, 30, 40, 96])
-    it.each(SHOWN)(`at ${width} px shows where the block lies on %s`, (view, least) => {
+    it.each(SHOWN)(`at ${width} px shows where the block lies on %s`, (view) => {
       const found = ridges(figureSVG(BLOCKED, { view, width }), PALETTE.gone.light);
-      expect(found.length).toBeGreaterThanOrEqual(least);
+      expect(found.length).toBeGreaterThan(0);
       const largest = Math.max(...found.map((box) => Math.min(box.width, box.height)));
       expect(Math.max(...found.map((box) => Math.hypot(box.width, box.height)))).toBeGreaterThan(4);
       expect(largest).toBeGreaterThan(1.9);

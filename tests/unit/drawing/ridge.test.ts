@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import {
+  areaOf,
   feedingPiece,
   LIMBS,
   limbKey,
@@ -36,17 +37,6 @@ import {
 } from '../../../src/drawing/index.js';
 import { boxOfLine } from '../../../src/drawing/box.js';
 import { en } from '../../../src/locale/index.js';
-
-function areaOf(outline: readonly Point[]): number {
-  return (
-    Math.abs(
-      outline.reduce((sum, [x, y], i) => {
-        const [nextX, nextY] = outline[(i + 1) % outline.length] as Point;
-        return sum + x * nextY - nextX * y;
-      }, 0),
-    ) / 2
-  );
-}
 
 const area = (ridges: readonly Ridge[]): number =>
   ridges.reduce((sum, { outline }) => sum + areaOf(outline), 0);

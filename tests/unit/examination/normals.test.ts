@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { type Place, placeKey, PULSE_PLACES, siteDefinition } from '../../../src/anatomy/index.js';
 import {
   emptyExamination,
-  type Examination,
   isStated,
   portionNormal,
   pulseAt,
@@ -14,7 +13,6 @@ import { anyExamination } from '../../tools/arbitraries.js';
 
 const anyPlaces: fc.Arbitrary<Place[]> = fc.subarray([...PULSE_PLACES]);
 const keys = (places: readonly Place[]): string[] => places.map((place) => placeKey(place)).sort();
-const graded = (examination: Examination, place: Place) => pulseAt(examination, place);
 
 describe('what can be stated as normal', () => {
   it('is every place on the screen that is not stated, in one portion each, and no other', () => {
@@ -36,8 +34,8 @@ describe('what can be stated as normal', () => {
         const after = portionNormal(before, portion);
         const named = new Set(keys(portion.places));
         for (const place of PULSE_PLACES) {
-          if (named.has(placeKey(place))) expect(graded(after, place)?.grade).toBe('normal');
-          else expect(graded(after, place)).toEqual(graded(before, place));
+          if (named.has(placeKey(place))) expect(pulseAt(after, place)?.grade).toBe('normal');
+          else expect(pulseAt(after, place)).toEqual(pulseAt(before, place));
         }
         expect({ ...after, pulses: null }).toEqual({ ...before, pulses: null, format: after.format });
         expect(portionNormal(after, portion)).toBe(after);
@@ -51,7 +49,7 @@ describe('what can be stated as normal', () => {
         for (const portion of unstatedPortions(emptyExamination())) {
           const after = portionNormal(stale, portion);
           for (const place of portion.places)
-            if (isStated(graded(stale, place))) expect(graded(after, place)).toEqual(graded(stale, place));
+            if (isStated(pulseAt(stale, place))) expect(pulseAt(after, place)).toEqual(pulseAt(stale, place));
         }
       }),
     );

@@ -4,7 +4,7 @@ import type { Lesion, PatientInput } from '../../../src/flow/patient.js';
 import { PIECE_NAMES } from '../../../src/flow/schema.js';
 
 /** Any lesion that the schema accepts, but those of the arch and above, which starve the whole body. */
-export const anyLesion: fc.Arbitrary<Lesion> = fc.record({
+const anyLesion: fc.Arbitrary<Lesion> = fc.record({
   piece: fc.constantFrom(
     ...(PIECE_NAMES.filter((name) => !/ascending|arch$|suprarenal/.test(name)) as Lesion['piece'][]),
   ),

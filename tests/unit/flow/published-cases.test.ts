@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { PULSE_PLACES } from '../../../src/anatomy/index.js';
-import { type Grade, pulseAt } from '../../../src/examination/index.js';
+import { pulseAt } from '../../../src/examination/index.js';
 import { ankleIndex, findingsOf, readSite, simulate } from '../../../src/flow/index.js';
 import { patientOfCase } from '../../cases/as-patient.js';
 import { recordOf } from '../../cases/convert.js';
 import { readCases } from '../../cases/form.js';
+import { isWeak } from '../../tools/limb-ways.js';
 
 /*
  * Published cases (sources in their files) that no constant of the simulated patient was chosen by. Only what imaging or operation
@@ -16,7 +17,6 @@ const BLOCKED = CASES.flatMap((one) => {
   const patient = patientOfCase(one);
   return patient ? [{ one, patient, simulation: simulate(patient) }] : [];
 });
-const isWeak = (grade: Grade): boolean => grade === 'absent' || grade === 'reduced';
 
 const FELT = BLOCKED.flatMap(({ one, simulation }) => {
   const { examination } = recordOf(one);

@@ -212,8 +212,6 @@ describe('harmonic balance', () => {
           start: 92,
         },
         samples,
-        14,
-        0.5,
         perBeat,
       );
       const error = (trace: ArrayLike<number>, other: number[]) => {

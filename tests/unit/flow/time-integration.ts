@@ -7,14 +7,14 @@ import { DENSITY, VISCOSITY } from '../../../src/flow/units.js';
  * time beat after beat until it repeats. It shares no solver with the library: no harmonics, no admittances, no elimination.
  */
 
-export interface Windkessel {
+interface Windkessel {
   readonly proximal: number;
   readonly distal: number;
   readonly capacity: number;
   readonly venous: number;
 }
 
-export interface Chain {
+interface Chain {
   /** Tube before the narrowing's own tube, then the halves of that tube. */
   readonly first: Tube;
   readonly half: Tube;
@@ -47,12 +47,15 @@ function lumpsOf(tube: Tube, length: number, size: number): Lump[] {
   return Array.from({ length: count }, () => lump);
 }
 
-/** Pressures over one settled beat: at the root, where the second tube begins, and at the end; flow in the throat. */
-export function integrate(chain: Chain, samples: number, beats = 40, size = 0.5, perBeat = 16_000) {
+/** Beats until it repeats, and length of a lump in cm. */
+const [BEATS, SIZE] = [14, 0.5];
+
+/** Pressures over one settled beat: where the second tube begins, and at the end; flow in the throat. */
+export function integrate(chain: Chain, samples: number, perBeat: number) {
   const { first, half, narrowing, side, end, inflow, period } = chain;
-  const before = [...lumpsOf(first, first.length, size)];
+  const before = [...lumpsOf(first, first.length, SIZE)];
   const joint = before.length;
-  before.push(...lumpsOf(half, half.length, size));
+  before.push(...lumpsOf(half, half.length, SIZE));
   const throat = before.length;
   const lumps: Lump[] = [
     ...before,
@@ -62,7 +65,7 @@ export function integrate(chain: Chain, samples: number, beats = 40, size = 0.5,
       turbulent: narrowing.turbulent,
       capacity: 0,
     },
-    ...lumpsOf(half, half.length, size),
+    ...lumpsOf(half, half.length, SIZE),
   ];
   // Node i lies before lump i; compliance of a lump is shared between its ends.
   const n = lumps.length + 1;
@@ -76,12 +79,11 @@ export function integrate(chain: Chain, samples: number, beats = 40, size = 0.5,
   let sideStore = chain.start;
   let endStore = chain.start;
   const dt = period / perBeat;
-  const out = { root: [] as number[], joint: [] as number[], end: [] as number[], throat: [] as number[] };
+  const out = { joint: [] as number[], end: [] as number[], throat: [] as number[] };
   const every = perBeat / samples;
-  for (let step = 0; step < beats * perBeat; step++) {
-    const last = step >= (beats - 1) * perBeat;
+  for (let step = 0; step < BEATS * perBeat; step++) {
+    const last = step >= (BEATS - 1) * perBeat;
     if (last && step % every === 0) {
-      out.root.push(p[0]!);
       out.joint.push(p[joint]!);
       out.end.push(p[n - 1]!);
       out.throat.push(q[throat]!);
@@ -98,8 +100,7 @@ export function integrate(chain: Chain, samples: number, beats = 40, size = 0.5,
     endStore += (dt * (toEnd - (endStore - end.venous) / end.distal)) / end.capacity;
     const source = inflow(((step % perBeat) + 0.5) * dt);
     for (let i = 0; i < n; i++) {
-      let net = (i > 0 ? q[i - 1]! : source - toSide) - (i < n - 1 ? q[i]! : toEnd);
-      if (i === 0) net = source - toSide - q[0]!;
+      const net = (i > 0 ? q[i - 1]! : source - toSide) - (i < n - 1 ? q[i]! : toEnd);
       p[i]! += (dt * net) / capacity[i]!;
     }
   }

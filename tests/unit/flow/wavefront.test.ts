@@ -11,6 +11,8 @@ import { anyPatient } from './patients.js';
 const valve = ({ network, beating, inflow }: ReturnType<typeof simulate>): number =>
   halfRise(pressureTrace(beating, network.nodeOf.get(network.root)!), inflow.period);
 
+const WAVE = pulseWave({ age: 40, heartRate: 60 });
+
 describe('the pulse wave', () => {
   it('arrives at each site at the computed time, as strong as it is felt', () => {
     fc.assert(
@@ -102,9 +104,9 @@ describe('the pulse wave', () => {
   it('is drawn at a point when it has arrived there and no earlier', () => {
     fc.assert(
       fc.property(fc.nat(), fc.double({ min: 0, max: 1, noNaN: true }), (pick, share) => {
-        const stretch = wave.stretches[pick % wave.stretches.length]!;
+        const stretch = WAVE.stretches[pick % WAVE.stretches.length]!;
         const late = stretch.arrives[0] + (stretch.arrives[1] - stretch.arrives[0]) * share;
-        const at = (time: number): number => strengthAt(wave, stretch, share, time);
+        const at = (time: number): number => strengthAt(WAVE, stretch, share, time);
         expect(at(late - 0.001)).toBe(0);
         expect(at(late + RISE)).toBeGreaterThan(0.5);
         expect(at(late + RISE + FALL + 0.001)).toBe(0);
@@ -113,5 +115,3 @@ describe('the pulse wave', () => {
     expect(shapeOf(-0.01)).toBe(0);
   });
 });
-
-const wave = pulseWave({ age: 40, heartRate: 60 });

@@ -42,22 +42,3 @@ export const anyRecord: fc.Arbitrary<Examination> = fc
     }
     return record;
   });
-
-/** The same record with right and left exchanged in every part. */
-export function exchanged(examination: Examination): Examination {
-  const swap = (value: unknown): unknown => {
-    if (typeof value === 'string')
-      return value.replace(/\b(right|left)\b/g, (side) => (side === 'right' ? 'left' : 'right'));
-    if (Array.isArray(value)) return value.map(swap);
-    if (typeof value !== 'object' || value === null) return value;
-    return Object.fromEntries(
-      Object.entries(value).map(([key, one]) => [
-        key === 'right' ? 'left' : key === 'left' ? 'right' : key,
-        swap(one),
-      ]),
-    );
-  };
-  const parsed = parseExamination(swap(JSON.parse(JSON.stringify(examination))));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.faults));
-  return parsed.value;
-}

@@ -137,7 +137,7 @@ describe('The network beside published accuracies', () => {
     const model = modelOf({ ...emptyExamination(), onset: 'chronic' }, TABLES);
     const causes = CAUSES.length;
     const at = (key: string): number => PIECES.findIndex((piece) => piece.key === key);
-    const focal = (key: string): number => model.narrowed[at(key) * causes + 1]!;
+    const focal = (key: string): number => model.narrowed[at(key) * causes + CAUSES.indexOf('focal')]!;
     expect(focal('left subclavian proximal') / focal('right subclavian proximal')).toBeCloseTo(4, 0);
     for (const artery of ['ascending-aorta', 'aortic-arch', 'thoracic-aorta', 'suprarenal-aorta']) {
       const i = at(`midline ${artery}`);

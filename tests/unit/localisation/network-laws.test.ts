@@ -15,7 +15,7 @@ import {
   emptyExamination,
   type Examination,
   type Grade,
-  pulseAt,
+  GRADES,
   setPulse,
 } from '../../../src/examination/index.js';
 import {
@@ -29,9 +29,9 @@ import { findingsOf } from '../../../src/localisation/network/evidence.js';
 import { modelOf } from '../../../src/localisation/network/model.js';
 import { Propagation } from '../../../src/localisation/network/propagate.js';
 import { indexOf } from '../../../src/localisation/network/tree.js';
+import { mirrored } from '../../tools/examinations.js';
 
 const RUNS = { numRuns: 40 };
-const GRADES = ['absent', 'reduced', 'normal', 'bounding'] as const;
 
 /** Any grades at any of the sites, acute or chronic. */
 const anyPulses: fc.Arbitrary<Examination> = fc
@@ -54,16 +54,6 @@ function read(examination: Examination, tables?: Tables): NetworkReading & { sta
   const reading = localise(examination, { detail: 'posterior', ...(tables && { tables }) });
   if (reading.status !== 'read') throw new Error(`expected a reading, found ${reading.status}`);
   return reading;
-}
-
-function mirrored(examination: Examination): Examination {
-  return PULSE_PLACES.reduce<Examination>(
-    (next, place) => {
-      const grade = pulseAt(examination, place)?.grade;
-      return grade ? setPulse(next, { site: place.site, side: oppositeSide(place.side) }, { grade }) : next;
-    },
-    { ...emptyExamination(), onset: examination.onset },
-  );
 }
 
 /** The tables without what sets the sides apart: lesions commoner on one side, and the trunk that only the right has. */
