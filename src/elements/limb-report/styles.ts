@@ -146,7 +146,9 @@ export const reportStyles = css`
     max-inline-size: 400px;
     block-size: auto;
     margin-inline: auto;
-    /* Its room is reckoned for common fonts: in a wider one a word reaches into the margin. */
+  }
+  /* Its room is reckoned for common fonts: in a wider one a word reaches into the margin. Other views have no words, and more body. */
+  .picture.one svg {
     overflow: visible;
   }
   figcaption {

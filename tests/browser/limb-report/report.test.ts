@@ -148,6 +148,24 @@ describe('<limb-report>', () => {
     expect(getComputedStyle(picture).overflow).to.equal('visible');
   });
 
+  it('draws of both legs no more than the legs: nothing of the body over the lines above', async () => {
+    const element = await show(
+      examined({
+        'left femoral': 'normal',
+        'left popliteal': 'absent',
+        'right femoral': 'normal',
+        'right popliteal': 'absent',
+      }),
+    );
+    const picture = element.shadowRoot!.querySelector<SVGElement>('.picture svg')!;
+    const { top } = picture.getBoundingClientRect();
+    const above = [...picture.querySelectorAll('path')].filter(
+      (path) => path.getBoundingClientRect().top < top - 1,
+    );
+    expect(above.length, 'paths of the body that reach above the picture').to.be.above(0);
+    expect(getComputedStyle(picture).overflow).to.equal('hidden');
+  });
+
   it('says that nothing is recorded', async () => {
     expect(text(await show(emptyExamination()))).to.contain('Nothing recorded yet.');
   });
