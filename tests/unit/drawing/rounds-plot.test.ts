@@ -66,6 +66,22 @@ describe('a chart over the hours', () => {
   });
 
   it('marks a signal as lost where it is not heard and nowhere else, and a worse word lower than a better one', () => {
+    // From best to worst: common practice, no source.
+    const ORDER = {
+      signal: ['triphasic', 'biphasic', 'monophasic', 'absent'],
+      sensation: ['normal', 'digits', 'beyond-digits', 'lost'],
+      movement: ['normal', 'weak', 'paralysed'],
+    } as const;
+    for (const [field, words] of Object.entries(ORDER)) {
+      const depths = words.map((value) => {
+        const chart = observe(emptyChart({ kind: 'leg', side: 'left' }), {
+          at: new Date(START).toISOString(),
+          [field]: value,
+        });
+        return roundsPlot(chart).rows.find((row) => row.field === field)!.stretches[0]![0]!.y;
+      });
+      expect(depths, field).toEqual([...new Set(depths)].sort((a, b) => a - b));
+    }
     fc.assert(
       fc.property(charts, (chart) => {
         for (const { field, stretches } of roundsPlot(chart).rows)

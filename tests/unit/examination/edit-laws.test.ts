@@ -110,7 +110,11 @@ describe('every field of the record', () => {
       for (const { path } of TOP.filter((leaf) => leaf.path[0] === part))
         for (const value of ODD) {
           const record = recordWith(path, value) as Examination;
-          holds(emptyExamination(), (e) => setFields(e, { [part]: record[part as keyof Examination] }));
+          const after = holds(emptyExamination(), (e) =>
+            setFields(e, { [part]: record[part as keyof Examination] }),
+          );
+          const readable = parseExamination(record, { strict: true }).ok;
+          if (!after) expect(readable, `${path.join('.')} ${String(value)}`).toBe(false);
         }
     },
   );

@@ -119,7 +119,7 @@ describe('what is confirmed', () => {
           for (const one of under)
             expect(value(next, one.split('.'))).toEqual(value(earlier, one.split('.')));
         }
-        // What was confirmed is not offered again; everything else still is.
+        // What was confirmed is not offered again.
         const left = unconfirmed(earlier, next).map(({ key }) => key);
         const keys = chosen.map(({ key }) => key);
         expect(left.filter((key) => keys.includes(key))).toEqual([]);
