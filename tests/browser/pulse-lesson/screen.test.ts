@@ -4,6 +4,7 @@ import type { PulseLesson } from '../../../src/elements/pulse-lesson/element.js'
 import '../../../src/elements/pulse-lesson/define.js';
 import '../../../src/locale/de/register.js';
 import { consoleOf, emulate, press, setViewport } from '../../tools/real-input.js';
+import { contrast } from '../tools/contrast.js';
 import { until } from '../tools/until.js';
 
 let rooms = 0;
@@ -174,19 +175,6 @@ function colourOf(css: string): Colour {
   const [r = 0, g = 0, b = 0, alpha = 1] = [...css.matchAll(/[\d.]+/g)].map(([n]) => Number(n));
   return [r, g, b, css === 'none' ? 0 : alpha];
 }
-/** Relative luminance and contrast as WCAG 2.2 defines them. */
-function luminance([r, g, b]: Colour): number {
-  const [lr, lg, lb] = [r, g, b].map((n) => {
-    const c = n / 255;
-    return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
-  });
-  return 0.2126 * lr! + 0.7152 * lg! + 0.0722 * lb!;
-}
-function contrast(a: Colour, b: Colour): number {
-  const [dark, light] = [luminance(a), luminance(b)].sort((x, y) => x - y);
-  return (light! + 0.05) / (dark! + 0.05);
-}
-
 /** What a text of the figure stands on: its halo, the shape of its glyph, else the paper. */
 function groundOf(node: Element): Colour {
   if (node instanceof SVGElement) {
@@ -227,7 +215,10 @@ describe('every text of every slide', () => {
             texts++;
             if (parseFloat(style.fontSize) * scale < 27.9 * unit)
               small.add(`${where}: ${text.nodeValue.trim()} ${(parseFloat(style.fontSize) * scale) / unit}`);
-            const found = contrast(colourOf(drawn ? style.fill : style.color), groundOf(node));
+            const found = contrast(
+              colourOf(drawn ? style.fill : style.color).slice(0, 3),
+              groundOf(node).slice(0, 3),
+            );
             if (found < 7) faint.add(`${where}: ${text.nodeValue.trim()} ${found.toFixed(1)}`);
           }
         };
