@@ -1,5 +1,6 @@
 import { expect } from '@open-wc/testing';
 import { html } from 'lit';
+import { PLACES } from 'pulse-map/core';
 import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { click, emulate, press, setViewport } from '../../tools/real-input.js';
 import { boxOf, overlap, within } from '../tools/boxes.js';
@@ -76,6 +77,7 @@ describe('the chooser', () => {
       this.timeout(120_000);
       const map = await mapIn(width, height);
       const wrong: string[] = [];
+      const tried = new Set<string>();
       for (const part of parts(map)) {
         if (part) await click(part);
         await settled(map);
@@ -83,11 +85,13 @@ describe('the chooser', () => {
           await click(site(map, name.toLowerCase()));
           await settled(map);
           wrong.push(...misplaced(map, name));
+          tried.add(name);
           await press('Escape');
           await settled(map);
         }
       }
       expect(wrong).to.deep.equal([]);
+      expect(tried.size).to.equal(PLACES.length);
     });
 
     it(`in a window of ${width} by ${height} px stays there with everything unfolded, also while it moves in`, async () => {
@@ -119,8 +123,11 @@ describe('the chooser', () => {
       (chooser(map) as HTMLElement).getBoundingClientRect().top -
       site(map, 'left femoral').getBoundingClientRect().top;
     const before = apart();
-    window.scrollBy(0, -40);
+    const [scrolled, at] = [window.scrollY, site(map, 'left femoral').getBoundingClientRect().top];
+    window.scrollBy(0, 40);
     await settled(map);
+    expect(window.scrollY).to.equal(scrolled + 40);
+    expect(site(map, 'left femoral').getBoundingClientRect().top).to.be.closeTo(at - 40, 1);
     expect(apart()).to.be.closeTo(before, 1);
     window.scrollTo(0, 0);
   });
@@ -144,7 +151,9 @@ describe('the chooser', () => {
     await click(site(map, 'left femoral'));
     await settled(map);
     for (const role of ['radio', 'button']) {
-      for (const choice of allByRole(chooser(map) as HTMLElement, role)) {
+      const choices = allByRole(chooser(map) as HTMLElement, role);
+      expect(choices.length, role).to.be.above(3);
+      for (const choice of choices) {
         const { width, height } = choice.getBoundingClientRect();
         expect(Math.min(width, height), nameOf(choice)).to.be.at.least(44);
       }
