@@ -7,7 +7,7 @@ import { examined } from '../../tools/examinations.js';
 import { accessibilityTree, click, emulate, press, setViewport } from '../../tools/real-input.js';
 import { axeFindsNothing, seenIn } from '../tools/axed.js';
 import { choose, chooser, mapWithin, openMap, openSite, settled, site } from '../tools/map.js';
-import { allByRole, byRole, everything, nameOf } from '../tools/perceive.js';
+import { allByRole, byRole, nameOf } from '../tools/perceive.js';
 
 const BLOCK = restNormal(
   examined({
@@ -221,36 +221,6 @@ describe('focus', () => {
       const seen =
         (outlineStyle !== 'none' && outlineWidth === '3px') || (stroke !== 'none' && strokeWidth === '3px');
       expect(seen, nameOf(at)).to.equal(true);
-    }
-  });
-});
-
-describe('motion', () => {
-  afterEach(() => emulate({}));
-
-  it('is none at all where less is asked for', async () => {
-    await emulate({ reducedMotion: 'reduce' });
-    const map = await openMap();
-    await openSite(map, 'left popliteal');
-    map.value = BLOCK;
-    await map.updateComplete;
-    expect(document.getAnimations()).to.deep.equal([]);
-    for (const element of everything(map.shadowRoot as ShadowRoot)) {
-      const { transitionDuration, animationName } = getComputedStyle(element);
-      expect(`${transitionDuration} ${animationName}`, element.localName).to.equal('0s none');
-    }
-  });
-
-  it('is brief and never repeats itself otherwise', async () => {
-    await emulate({ reducedMotion: 'no-preference' });
-    const map = await openMap();
-    map.value = BLOCK;
-    await settled(map);
-    await openSite(map, 'left popliteal');
-    for (const animation of (map.shadowRoot as ShadowRoot).getAnimations()) {
-      const { duration, iterations } = animation.effect?.getComputedTiming() ?? {};
-      expect(Number(duration)).to.be.at.most(200);
-      expect(iterations).to.equal(1);
     }
   });
 });
