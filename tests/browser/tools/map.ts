@@ -35,12 +35,17 @@ export async function openMap({
   return map;
 }
 
+/** Maps that were drawn with what is fetched after the first paint: from then on they draw themselves anew whenever they must. */
+const complete = new WeakSet<PulseMap>();
+
 /** Up to date, with what is fetched after the first paint, but not waited for until it is painted: enough where boxes are measured. */
 export async function upToDate(map: PulseMap): Promise<void> {
   await map.updateComplete;
+  if (complete.has(map)) return;
   await later.load();
   map.requestUpdate();
   await map.updateComplete;
+  if (later.part) complete.add(map);
 }
 
 /** Drawn, with whatever the drawing itself set off and what is fetched after the first paint. */
