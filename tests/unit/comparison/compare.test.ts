@@ -19,6 +19,7 @@ import {
 } from '../../../src/examination/index.js';
 import { examine, randomPatient } from '../../../src/flow/index.js';
 import { anyExamination } from '../../tools/arbitraries.js';
+import { WHOLE_VISITS } from '../../tools/whole-visits.js';
 
 const left = (site: 'popliteal' | 'dorsalis-pedis' | 'femoral') => ({ site, side: 'left' }) as const;
 const graft = (graftPulse?: 'present' | 'absent') => ({
@@ -54,12 +55,7 @@ const about = (change: Change): string => {
 };
 const OPPOSITE = { worse: 'better', better: 'worse', other: 'other' } as const;
 
-/** Records with every part in them, of simulated patients, and records of random findings. */
-const WHOLE = Array.from({ length: 8 }, (_, number) => {
-  const { patient } = randomPatient(4, number);
-  return examine(patient, { examiner: { seed: number } });
-});
-const anyRecord = fc.oneof(anyExamination, fc.constantFrom(...WHOLE));
+const anyRecord = fc.oneof(anyExamination, fc.constantFrom(...WHOLE_VISITS));
 
 describe('two visits', () => {
   it('alike differ in nothing', () => {

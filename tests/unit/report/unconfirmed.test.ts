@@ -9,15 +9,11 @@ import {
   recordDifferences,
   setPulse,
 } from '../../../src/examination/index.js';
-import { examine, randomPatient } from '../../../src/flow/index.js';
 import { confirmed, unconfirmed } from '../../../src/report/index.js';
 import { redFlags } from '../../../src/triage/index.js';
 import { anyExamination } from '../../tools/arbitraries.js';
+import { WHOLE_VISITS } from '../../tools/whole-visits.js';
 
-const WHOLE = Array.from({ length: 8 }, (_, number) => {
-  const { patient } = randomPatient(4, number);
-  return examine(patient, { examiner: { seed: number } });
-});
 const lasting: Examination = {
   ...emptyExamination(),
   examinedAt: '2026-05-01T10:00Z',
@@ -52,7 +48,7 @@ const lasting: Examination = {
   staging: { leg: { left: { fontaine: { stage: 'IIb' } } } },
   calls: [{ team: 'vascular', at: '2026-05-01T10:05Z' }],
 };
-const anyRecord = fc.oneof(anyExamination, fc.constantFrom(...WHOLE, lasting));
+const anyRecord = fc.oneof(anyExamination, fc.constantFrom(...WHOLE_VISITS, lasting));
 const scene = fc.tuple(anyRecord, anyRecord, fc.infiniteStream(fc.boolean())).map(([earlier, now, picks]) => {
   const open = unconfirmed(earlier, now);
   return { earlier, now, open, chosen: open.filter(() => picks.next().value) };
