@@ -1,7 +1,7 @@
 import { expect, fixture } from '@open-wc/testing';
 import { html, type TemplateResult } from 'lit';
 import 'pulse-map';
-import type { Examination } from 'pulse-map/core';
+import { type Examination, PLACES } from 'pulse-map/core';
 import { chronic, threatened } from '../../../stories/limb-records.js';
 import { examined } from '../../../stories/records.js';
 import { press, setViewport } from '../../tools/real-input.js';
@@ -199,7 +199,9 @@ describe('what right to left turns', () => {
         right: window.innerWidth,
         bottom: window.innerHeight,
       };
-      for (const element of everything(map).filter((one) => one.matches('[part~=site]'))) {
+      const sites = everything(map).filter((one) => one.matches('[part~=site]'));
+      expect(sites).to.have.length(PLACES.length);
+      for (const element of sites) {
         map.openPlace((element as HTMLElement).dataset['place'] as never);
         await settled(map);
         const panel = boxOf(chooser(map) as Element, 'chooser');

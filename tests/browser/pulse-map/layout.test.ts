@@ -45,11 +45,13 @@ describe('what was found, and what was found before', () => {
       const [now, before] = [impossible(), longest()];
       const map = await openMap({ width, examination: now });
       map.compare = before;
+      let named = 0;
       for (const view of viewsAt(width)) {
         map.view = view;
         await settled(map);
         const root = map.shadowRoot as ShadowRoot;
         if (!root.querySelector('.figure .finding')) continue;
+        named++;
         const below = [...root.querySelectorAll('.untold span')].map((one) => one.textContent);
         for (const [key, { place, finding, name }] of sitesIn(view, now, before, undefined, undefined, en)) {
           const lines = [...root.querySelectorAll(`.figure .finding[data-place="${key}"]`)];
@@ -59,6 +61,7 @@ describe('what was found, and what was found before', () => {
           );
         }
       }
+      expect(named, 'views with names').to.be.above(3);
     });
 });
 
