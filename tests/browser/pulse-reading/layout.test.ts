@@ -2,23 +2,16 @@ import { expect, fixture } from '@open-wc/testing';
 import { html } from 'lit';
 import 'pulse-map/elements/pulse-reading/define';
 import type { PulseReading } from 'pulse-map/elements/pulse-reading';
-import { LISTENING_PLACES, PULSE_PLACES, setBruit, setFields, setPulse } from 'pulse-map/core';
+import { setBruit } from 'pulse-map/core';
 import { emptyExamination, type Examination, restNormal } from '../../../src/examination/index.js';
 import { examined } from '../../tools/examinations.js';
 import { emulate, setViewport } from '../../tools/real-input.js';
 import { boxOf, overlaps } from '../tools/boxes.js';
+import { longest } from '../tools/drawn.js';
 import { everything, painted } from '../tools/perceive.js';
 
 const WIDTHS = [240, 280, 348, 388, 640, 820, 1200] as const;
 
-/** Everything that can be said at every site. */
-const LOUDEST = LISTENING_PLACES.reduce<Examination>(
-  (e, place) => setBruit(e, place, { bruit: 'continuous' }),
-  PULSE_PLACES.reduce<Examination>(
-    (e, place) => setPulse(e, place, { grade: 'bounding', increased: true, thrill: true, expansile: true }),
-    setFields(emptyExamination(), { scale: '0-4' }),
-  ),
-);
 const RECORDS: Readonly<Record<string, Examination>> = {
   'nothing recorded': emptyExamination(),
   'a block': restNormal(
@@ -59,7 +52,7 @@ const RECORDS: Readonly<Record<string, Examination>> = {
     { site: 'femoral', side: 'right' },
     { bruit: 'systolic' },
   ),
-  'every mark at every site': LOUDEST,
+  'every mark at every site': longest(),
 };
 
 /** Words and numbers of a limb laid flat that a stretch is drawn through. */
@@ -92,7 +85,10 @@ async function reading(width: number, examination: Examination): Promise<PulseRe
 }
 
 describe('the reading at its widths', () => {
-  afterEach(() => emulate({}));
+  afterEach(async () => {
+    document.documentElement.removeAttribute('style');
+    await emulate({});
+  });
 
   for (const width of WIDTHS) {
     for (const [what, examination] of Object.entries(RECORDS)) {
@@ -134,7 +130,6 @@ describe('the reading at its widths', () => {
       await emulate(settings);
       document.documentElement.style.colorScheme = 'light dark';
       await expect(await reading(388, RECORDS['blocks everywhere'] as Examination)).to.be.accessible();
-      document.documentElement.removeAttribute('style');
     });
   }
 });
