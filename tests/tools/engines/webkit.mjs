@@ -309,13 +309,21 @@ function keyActions({ type, press, down, up }) {
   return down === undefined ? [{ type: 'keyUp', value: code(up) }] : [{ type: 'keyDown', value: code(down) }];
 }
 
-async function perform({ browser, id }, source) {
+async function perform(session, source) {
+  await begun(session, source);
+  // It answers before all of an act is done, and takes no other until then.
+  await begun(session, NOTHING);
+  return true;
+}
+
+const NOTHING = { type: 'none', id: 'rest', actions: [{ type: 'pause', duration: 0 }] };
+
+async function begun({ browser, id }, source) {
   for (const end = Date.now() + PATIENCE_MS; ; await pause()) {
     try {
       await browser.ask(id, 'POST', '/actions', { actions: [source] });
-      return true;
+      return;
     } catch (error) {
-      // It answers before all of the last act is done.
       if (Date.now() > end || !/previous interaction/.test(error.message)) throw error;
     }
   }
