@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { ownNamePlugin } from './.tools/own-name.mjs';
+import { freePort } from './tests/tools/free-port.mjs';
 import { bundledTests } from './tests/tools/wtr-bundle.mjs';
 import { countReporter } from './tests/tools/wtr-count-reporter.mjs';
 import { realInputPlugin } from './tests/tools/wtr-real-input.mjs';
@@ -21,6 +22,7 @@ const countsTo = process.env.PULSE_MAP_COUNTS;
 export default {
   files: 'tests/browser/**/*.test.ts',
   nodeResolve: true,
+  port: await freePort(),
   // Pages wait for frames and for the driver: two of them left more than a quarter of two cores idle.
   concurrency: 3,
   // The first page of a run waits until the tests are bundled.

@@ -2,9 +2,9 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { freePort } from '../free-port.mjs';
 import { beyond, pointerActions } from './beyond.mjs';
 
 const DRIVER = '/usr/bin/WebKitWebDriver';
@@ -26,14 +26,6 @@ export const find = () =>
   [DRIVER, '/usr/bin/Xvfb', '/usr/bin/openbox', '/usr/bin/xsettingsd'].every(existsSync)
     ? browser()
     : undefined;
-
-async function freePort() {
-  const server = createServer().listen(0, '127.0.0.1');
-  await once(server, 'listening');
-  const { port } = server.address();
-  server.close();
-  return port;
-}
 
 /** Takes the room from the bar above the page, whose buttons would keep the window, and so the page, wider than a phone. */
 const NARROW_BAR = `
