@@ -51,7 +51,9 @@ export function renderPresenter(
       ${lesson.minutes ? html`<p><span>${words.left(lesson.minutes - passed)}</span></p>` : ''}
       <p>
         <span>${words.time}</span
-        ><b>${new Date(now).toLocaleTimeString(speech.tag, { hour: '2-digit', minute: '2-digit' })}</b>
+        ><b
+          >${new Date(now).toLocaleTimeString(speech.tag, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' })}</b
+        >
       </p>
       <p class="way">
         <span>${step ? words.step(show.at, steps.length) : words.title}</span>

@@ -28,6 +28,7 @@ export const plainFlags: Otherwise<FlagTable> = {
     infection: 'Zeichen einer Infektion',
     deepInfection: 'ob die Infektion unter der Haut liegt',
     systemic: 'Zeichen des ganzen Körpers (Fieber, schneller Puls, schneller Atem, weiße Blutkörperchen)',
+    wound: 'der Grad der Wunde',
   },
   questions: {
     onset: 'Wann hat es begonnen, oder wann war Arm oder Bein zuletzt gesund? Plötzlich? Seither schlechter?',

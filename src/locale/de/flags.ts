@@ -32,7 +32,7 @@ const trade: FlagTable = {
     rednessCm: 'wie weit die Rötung reicht',
     deepInfection: 'ob die Infektion tiefer als die Haut reicht',
     systemic: 'systemische Entzündungszeichen (SIRS)',
-    wound: 'die Wunde',
+    wound: 'der Wundgrad',
     ischaemia: 'Drücke',
   },
   questions: {

@@ -24,6 +24,7 @@ export const plainFlags: Otherwise<FlagTable> = {
     infection: 'signs of infection',
     deepInfection: 'whether the infection is below the skin',
     systemic: 'signs that the whole body reacts (fever, fast pulse, fast breathing, white blood cells)',
+    wound: 'the grade of the wound',
   },
   questions: {
     onset: 'When did it begin, or when was the limb last well? Suddenly? Worse since?',

@@ -30,7 +30,7 @@ const trade: FlagTable = {
     rednessCm: 'how far redness reaches',
     deepInfection: 'whether infection lies deeper than the skin',
     systemic: 'systemic inflammatory signs (SIRS)',
-    wound: 'the wound',
+    wound: 'the wound grade',
     ischaemia: 'pressures',
   },
   questions: {

@@ -114,6 +114,7 @@ describe('a lesson', () => {
     expect(told).to.include('Let the room say it first');
     expect(told).to.include('Next: Feel the right popliteal');
     expect(told).to.include('20 min left');
+    expect(told).to.include(`${String(new Date(time).getHours()).padStart(2, '0')}:00`);
     const running = () => desk.shadowRoot!.querySelector('.running')!.textContent;
     expect(running()).to.equal('00:00');
     time += 65_000;

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { emptyExamination } from '../../../src/examination/index.js';
 import { flagWordsFor, type FlagWords } from '../../../src/locale/flags.js';
 import { messagesFor } from '../../../src/locale/index.js';
 import { partMessagesFor } from '../../../src/locale/parts.js';
 import type { Register } from '../../../src/locale/terms.js';
-import { MISSING_CODES } from '../../../src/staging/index.js';
+import { MISSING_CODES, stageLeg } from '../../../src/staging/index.js';
 import { FLAG_CODES, FLAGS, QUESTION_CODES, type RedFlag, URGENCIES } from '../../../src/triage/index.js';
 import { ALL_SAMPLES, LANGUAGE_SAMPLES } from '../../languages/index.js';
 import { languageTexts, type Told } from '../../tools/language-check.js';
@@ -193,5 +194,12 @@ describe.each(ALL_SAMPLES)('the flags in plain words, in $english', ({ tag }) =>
     expect(everything(plain).filter((text) => foreign.test(text))).toEqual([]);
     // The list finds such words where they are meant to stand.
     expect(everything(trade).filter((text) => foreign.test(text)).length).toBeGreaterThan(100);
+  });
+
+  it('say of a wound that was recorded that its grade is missing, not the wound', () => {
+    const ulcer = { ...emptyExamination(), inspection: { leg: { right: { ulcer: 'shallow' } } } } as const;
+    const { missing } = stageLeg(ulcer, 'right').wifi.stage;
+    expect(missing).toContain('wound');
+    for (const words of [trade, plain]) expect(words.stillMissing(['wound'])).toMatch(/grade|Grad|grad/);
   });
 });
