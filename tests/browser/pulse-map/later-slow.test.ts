@@ -5,7 +5,6 @@ import type { PulseMap } from 'pulse-map/elements/pulse-map';
 import { later } from '../../../src/elements/pulse-map/fetched.js';
 import { examined } from '../../tools/examinations.js';
 import { click } from '../../tools/real-input.js';
-import { reader } from '../../../src/elements/pulse-reading/reader.js';
 import { heldBack } from '../tools/held-back.js';
 import { allByRole, byRole, painted, readableText } from '../tools/perceive.js';
 import { until } from '../tools/until.js';
@@ -89,36 +88,6 @@ describe('a map whose later parts are slow', () => {
         map.remove();
       }
     });
-
-  it('warms the engine once for all maps of a page, and only when the browser is idle', async () => {
-    await later.load();
-    const { arrive, restore } = await heldBack();
-    const known = reader.part;
-    const { requestIdleCallback } = window;
-    const asked: IdleRequestCallback[] = [];
-    window.requestIdleCallback = (act) => asked.push(act);
-    reader.part = undefined;
-    const maps = [0, 1].map(() => document.createElement('pulse-map') as unknown as PulseMap);
-    try {
-      document.body.append(...maps);
-      await Promise.all(maps.map((map) => map.updateComplete));
-      await painted();
-      expect(asked, 'before it has arrived').to.have.length(0);
-      arrive();
-      await until(() => reader.part !== undefined, 'the engine arrives');
-      await Promise.all(maps.map((map) => map.updateComplete));
-      for (const map of maps) {
-        map.requestUpdate();
-        await map.updateComplete;
-      }
-      expect(asked).to.have.length(1);
-    } finally {
-      window.requestIdleCallback = requestIdleCallback;
-      reader.part = known ?? reader.part;
-      restore();
-      for (const map of maps) map.remove();
-    }
-  });
 
   it('keeps a given record until what reads it is there: nothing overwrites it meanwhile', async () => {
     const { part, load } = later;

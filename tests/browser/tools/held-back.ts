@@ -9,5 +9,9 @@ export async function heldBack(): Promise<{ readonly arrive: () => void; readonl
   const arrived = new Promise<void>((resolve) => (arrive = resolve));
   later.part = undefined;
   later.load = () => arrived.then(() => void (later.part = part));
-  return { arrive, restore: () => void (later.load = load) };
+  const restore = (): void => {
+    later.load = load;
+    later.part ??= part;
+  };
+  return { arrive, restore };
 }
