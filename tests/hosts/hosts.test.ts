@@ -63,6 +63,8 @@ afterEach(async () => {
 async function open(path: string): Promise<Opened> {
   const page = await host.browser.newPage();
   pages.push(page);
+  // A guard against hanging, never a limit of speed: other browsers share the machine.
+  page.setDefaultTimeout(60_000);
   await page.setViewport({ width: 1280, height: 1000 });
   const said: string[] = [];
   page.on('console', (message) => {
@@ -96,12 +98,10 @@ async function agreeOn(page: Page, pulses: unknown): Promise<void> {
     .toEqual([pulses, pulses, pulses]);
 }
 
-/** Records a grade as a person does: a click on the site, a click in the panel beside it. */
+/** Records a grade as a person does: a click on the site, a click in the panel beside it, each once it stands still. */
 async function record(page: Page, site: string, grade: string): Promise<void> {
-  await (await page.waitForSelector(`pulse-map >>> .site[aria-label^="${site}: "]`))?.click();
-  await (
-    await page.waitForSelector(`pulse-map >>> [role=dialog] [role=radio][aria-label*="${grade}"]`)
-  )?.click();
+  await page.locator(`pulse-map >>> .site[aria-label^="${site}: "]`).click();
+  await page.locator(`pulse-map >>> [role=dialog] [role=radio][aria-label*="${grade}"]`).click();
 }
 
 /** Presses a button of the application by key: it moves while the reading comes in. */

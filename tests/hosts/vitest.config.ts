@@ -6,7 +6,7 @@ export default defineConfig({
     root: new URL('../..', import.meta.url).pathname,
     environment: 'node',
     testTimeout: 240_000,
-    expect: { poll: { timeout: 10_000 } },
+    expect: { poll: { timeout: 60_000 } },
     hookTimeout: 300_000,
     fileParallelism: false,
   },
