@@ -89,7 +89,11 @@ const STEPS = {
   browser: {
     title: 'browser tests',
     commands: [[bin('@web/test-runner/dist/bin.js')]],
-    env: () => ({ CHROME_PATH: browserOrInstall(), PULSE_MAP_COUNTS: browserReport }),
+    env: () => ({
+      CHROME_PATH: browserOrInstall(),
+      PULSE_MAP_COUNTS: browserReport,
+      ...(EXTRA.some(runs) && { PULSE_MAP_PAGES: '1' }),
+    }),
     counts: () => readJson(browserReport),
   },
   firefox: inEngine('firefox', 'browser: Firefox'),
