@@ -23,7 +23,7 @@ export default {
   files: 'tests/browser/**/*.test.ts',
   nodeResolve: true,
   port: await freePort(),
-  // Pages wait for frames and for the driver: two of them left more than a quarter of two cores idle. Beside other engines one is enough.
+  // Pages wait for frames and for the driver: two of them left more than a quarter of two cores idle. Beside other engines two are enough.
   concurrency: Number(process.env.PULSE_MAP_PAGES ?? 3),
   // The first page of a run waits until the tests are bundled.
   browserStartTimeout: 120_000,

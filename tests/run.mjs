@@ -92,7 +92,7 @@ const STEPS = {
     env: () => ({
       CHROME_PATH: browserOrInstall(),
       PULSE_MAP_COUNTS: browserReport,
-      ...(EXTRA.some(runs) && { PULSE_MAP_PAGES: '1' }),
+      ...(EXTRA.some(runs) && { PULSE_MAP_PAGES: '2' }),
     }),
     counts: () => readJson(browserReport),
   },
