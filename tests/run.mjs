@@ -15,12 +15,12 @@ const STEP_MINUTES = 60;
 const EXTRA = ['firefox', 'webkit'];
 /**
  * What runs after what, and what beside what. The browser tests of an engine leave a third of the time to others, since their pages wait
- * for frames and for the driver; Firefox and WebKit show one page at a time. So what opens browsers shares the cores.
+ * for frames and for the driver; Firefox and WebKit show one page at a time. So what opens browsers shares the cores. The unit tests keep
+ * one core busy, and the build waits for a browser as long as it computes.
  */
 const PLAN = [
   [['package']],
-  [['types', 'lint'], ['build']],
-  [['unit']],
+  [['types', 'lint'], ['build'], ['unit']],
   [['browser', 'built', 'storybook', 'hosts'], ['firefox'], ['webkit']],
 ];
 const leaveOut = process.env.PULSE_MAP_ENGINES === 'installable';
