@@ -27,6 +27,7 @@ import { HoldStill } from './hold-still.js';
 import { QuestionOpenEvent } from './question-open.js';
 import { pathwayOf } from '../common/pathway.js';
 import { flagStyles } from './styles.js';
+import { TypedNumber } from './typed-number.js';
 
 /** There from the start: a flag must not wait for what reads the record. */
 const READER = Later.ready({ parseExaminationText });
@@ -41,6 +42,7 @@ const NOTHING_READ: Triage = { urgency: 'none', flags: [], questions: [], limbs:
  * are, and a link that calls where the pathway of the page says whom. Opened, it says of every flag what to do, by when, what
  * raised it and what to ask next. Before there is a flag, the question when a limb's trouble began stands in it. It shows
  * nothing while nothing is to say, cannot be dismissed, and speaks a short sentence when a flag is raised, worsened or withdrawn.
+ * A number that is being typed in counts once it has stood for a second; all else counts at once.
  * Of a record that cannot be read, and of words of a later version in one, it says that they were not checked.
  *
  * @tag limb-flags
@@ -79,6 +81,7 @@ export class LimbFlags extends LitElement {
   @property(LANG) register: '' | 'trade' | 'plain' = '';
   @state() private spoken = '';
   readonly #given = new GivenRecord(READER);
+  readonly #typed = new TypedNumber(this);
   #read: Triage = NOTHING_READ;
   /** What was read of a record when it was given, for the update that shows it. */
   #ahead: { readonly record: Examination | undefined; readonly read: Triage } | undefined;
@@ -94,7 +97,9 @@ export class LimbFlags extends LitElement {
   /** What is about to move the page is measured before elements around have changed it, or it would be laid out twice for one act. */
   override requestUpdate(...[name, ...rest]: Parameters<LitElement['requestUpdate']>): void {
     super.requestUpdate(name, ...rest);
-    if (name !== 'examination' || !this.hasUpdated || !this.steady) return;
+    if (name !== 'examination' || !this.hasUpdated) return;
+    this.#follow(rest[0]);
+    if (!this.steady) return;
     const record = this.#record;
     const read = record ? this.#triage(record) : NOTHING_READ;
     this.#ahead = { record, read };
@@ -161,7 +166,7 @@ export class LimbFlags extends LitElement {
         },
         ask: this.links && !this.flat ? this.#ask : undefined,
         calls: {
-          examination: this.#record ?? this.examination,
+          examination: this.#readable(this.examination) ?? this.examination,
           words: this.#words,
           note: this.notes && !this.flat ? this.#called : undefined,
         },
@@ -197,10 +202,22 @@ export class LimbFlags extends LitElement {
     return flagWordsFor(this.#language.tag, this.#language.register);
   }
 
-  /** The record; `undefined` while it cannot be read. */
+  /** The record whose flags are shown; `undefined` while it cannot be read. */
   get #record(): Examination | undefined {
-    const held = this.#given.held(this.examination);
+    return this.flat
+      ? this.#readable(this.examination)
+      : this.#readable(this.#typed.counting(this.examination));
+  }
+
+  #readable(given: unknown): Examination | undefined {
+    const held = this.#given.held(given);
     return held.state === 'readable' ? held.value : undefined;
+  }
+
+  #follow(given: unknown): void {
+    const [before, now] = [this.#readable(given), this.#readable(this.examination)];
+    if (before && now) this.#typed.follow(before, now);
+    else this.#typed.catchUp();
   }
 
   #triage(examination: Examination): Triage {
