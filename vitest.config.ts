@@ -19,6 +19,8 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     passWithNoTests: true,
+    // By default a core is left to whoever waits; of two, that is half.
+    maxWorkers: '100%',
     projects: [
       { extends: true, test: { name: 'alone', include: ALONE } },
       // Loading the tables and languages anew for each of a hundred files took as long as the tests themselves.
