@@ -112,8 +112,6 @@ describe('under Trusted Types with the one policy', () => {
   }
 
   it('a second copy of Lit needs allow-duplicates, and none loads where no policy may be made', async () => {
-    // Not every browser knows Trusted Types.
-    if (!('trustedTypes' in globalThis)) return;
     expect(await copies('lit-html', 2)).to.deep.equal(['loaded', 'refused']);
     expect(await copies("lit-html 'allow-duplicates'", 2)).to.deep.equal(['loaded', 'loaded']);
     expect(await copies("'none'", 1)).to.deep.equal(['refused']);
