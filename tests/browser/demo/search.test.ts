@@ -2,9 +2,11 @@ import { expect } from '@open-wc/testing';
 import { VISITS, PATIENTS } from '../../../demo/clinic/samples.js';
 import '../../../demo/clinic/patient-list.js';
 import { click, press, setViewport, type } from '../../tools/real-input.js';
+import { withClinicStyle } from '../tools/clinic.js';
 import { namedIn, oneIn } from '../tools/named.js';
 import { until } from '../tools/until.js';
 
+withClinicStyle();
 before(() => setViewport({ width: 390, height: 844 }));
 
 async function open(): Promise<HTMLElementTagNameMap['patient-list']> {

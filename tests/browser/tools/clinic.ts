@@ -17,3 +17,17 @@ export async function openClinic(
   document.body.append(app);
   return app;
 }
+
+/** Puts the style sheet of the demo on the page for all tests of a file or group. */
+export function withClinicStyle(): void {
+  const style = Object.assign(document.createElement('link'), {
+    rel: 'stylesheet',
+    href: '/demo/clinic.css',
+  });
+  before(async () => {
+    const loaded = new Promise((done) => style.addEventListener('load', done));
+    document.head.append(style);
+    await loaded;
+  });
+  after(() => style.remove());
+}
