@@ -4,7 +4,7 @@ import { draftKey, type VisitFields } from '../../../demo/clinic/types.js';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
 import { click, emulate, focused, press, setViewport, type } from '../../tools/real-input.js';
-import { openClinic } from '../tools/clinic.js';
+import { openClinic, withClinicStyle } from '../tools/clinic.js';
 import { untilDraft } from '../tools/drafts.js';
 import { settled } from '../tools/map.js';
 import { namedIn, oneIn } from '../tools/named.js';
@@ -15,7 +15,6 @@ let database: string;
 let made = 0;
 const MEDICINE = 'Aspirin 75 mg';
 const names = new Set<string>();
-const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
 const all = (selector: string, name: string | RegExp) => namedIn(app, selector, name);
 const one = <E extends Element>(selector: string, name: string | RegExp) => oneIn<E>(app, selector, name);
 const button = (name: string | RegExp) => one<HTMLButtonElement>('button', name);
@@ -75,11 +74,7 @@ async function mapButton(name: RegExp): Promise<HTMLElement> {
   return found()!;
 }
 
-before(async () => {
-  const loaded = new Promise((done) => style.addEventListener('load', done));
-  document.head.append(style);
-  await loaded;
-});
+withClinicStyle();
 
 beforeEach(async () => {
   await setViewport({ width: 1280, height: 900 });
@@ -94,7 +89,6 @@ afterEach(async () => {
 });
 
 after(async () => {
-  style.remove();
   for (const name of names) {
     await new Promise((done) => {
       const request = indexedDB.deleteDatabase(name);

@@ -2,10 +2,8 @@ import { expect } from '@open-wc/testing';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
 import { setViewport } from '../../tools/real-input.js';
-import { openClinic } from '../tools/clinic.js';
+import { openClinic, withClinicStyle } from '../tools/clinic.js';
 import { until } from '../tools/until.js';
-
-const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
 
 /** Elements of the page itself that hold text, with its size; what lies in shadow trees is the elements' own. */
 const sizes = (app: Element): Map<Element, number> =>
@@ -21,19 +19,12 @@ const sizes = (app: Element): Map<Element, number> =>
   );
 
 describe('the demo for a reader who has set text of twice the size', () => {
-  before(async () => {
-    const loaded = new Promise((done) => style.addEventListener('load', done));
-    document.head.append(style);
-    await loaded;
-    await setViewport({ width: 390, height: 844 });
-  });
+  withClinicStyle();
+  before(() => setViewport({ width: 390, height: 844 }));
   afterEach(() => {
     document.documentElement.style.fontSize = '';
   });
-  after(async () => {
-    style.remove();
-    await setViewport({ width: 1000, height: 900 });
-  });
+  after(() => setViewport({ width: 1000, height: 900 }));
 
   for (const [hash, ready] of [
     ['#/', 'patient-list .row'],

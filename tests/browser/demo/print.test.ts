@@ -2,21 +2,12 @@ import { expect } from '@open-wc/testing';
 import 'pulse-map';
 import '../../../demo/clinic/app.js';
 import { emulate } from '../../tools/real-input.js';
-import { openClinic } from '../tools/clinic.js';
+import { openClinic, withClinicStyle } from '../tools/clinic.js';
 import { until } from '../tools/until.js';
 
-const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
-
 describe('a visit of the demo on paper', () => {
-  before(async () => {
-    const loaded = new Promise((done) => style.addEventListener('load', done));
-    document.head.append(style);
-    await loaded;
-  });
-  after(async () => {
-    style.remove();
-    await emulate({});
-  });
+  withClinicStyle();
+  after(() => emulate({}));
 
   it('has nothing to choose or to open, and what was opened', async () => {
     const app = await openClinic('#/patients/okafor/visits/okafor-1', 'print-test');

@@ -3,24 +3,18 @@ import 'pulse-map';
 import '../../../demo/clinic/app.js';
 import { seenBox, setViewport } from '../../tools/real-input.js';
 import { boxOf, overlaps } from '../tools/boxes.js';
-import { openClinic } from '../tools/clinic.js';
+import { openClinic, withClinicStyle } from '../tools/clinic.js';
 import { settled } from '../tools/map.js';
 import { until } from '../tools/until.js';
 
 const DATABASE = 'projector test';
 let app: HTMLElementTagNameMap['clinic-app'];
-const style = Object.assign(document.createElement('link'), { rel: 'stylesheet', href: '/demo/clinic.css' });
 
-before(async () => {
-  const loaded = new Promise((done) => style.addEventListener('load', done));
-  document.head.append(style);
-  await loaded;
-});
+withClinicStyle();
 
 afterEach(() => app.remove());
 
 after(async () => {
-  style.remove();
   await new Promise((done) => {
     const request = indexedDB.deleteDatabase(DATABASE);
     request.onsuccess = request.onerror = request.onblocked = done;
