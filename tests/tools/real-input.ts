@@ -6,6 +6,11 @@ export type PointerKind = 'mouse' | 'pen' | 'touch';
 export type Point = readonly [x: number, y: number];
 export type Target = Element | Point;
 
+/**
+ * A pixel of the screen in CSS px, by which a page scrolls: Firefox is shown at a tenth of its size (`engines/firefox-inside.mjs`).
+ */
+export const SCREEN_PIXEL = navigator.userAgent.includes('Firefox') ? 10 : 1;
+
 interface PointerOptions {
   kind?: PointerKind;
   button?: 'left' | 'right';
