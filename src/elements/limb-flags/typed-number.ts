@@ -11,7 +11,7 @@ const isNumber = (value: unknown): boolean => value === undefined || typeof valu
  * Where in the record a single number was set, changed or removed: the only thing that a key in a field of numbers does.
  * @returns its path, `undefined` where anything else changed, too, and `''` where nothing did
  */
-export function changedNumber(before: Examination, after: Examination): string | undefined {
+function changedNumber(before: Examination, after: Examination): string | undefined {
   const [change, ...others] = recordDifferences(before, after);
   if (!change) return '';
   return others.length === 0 && isNumber(change.from) && isNumber(change.to)
@@ -41,20 +41,17 @@ export class TypedNumber implements ReactiveController {
   follow(before: Examination, given: Examination): void {
     const field = changedNumber(before, given);
     if (field === '') return;
-    const first = this.#field === undefined || this.#field !== field;
+    const isNext = field === this.#field;
     this.#stop();
-    if (field === undefined) this.#before = undefined;
-    else {
-      if (first) this.#before = before;
-      this.#field = field;
-      this.#timer = setTimeout(() => this.catchUp(), WHOLE_AFTER);
-    }
+    if (!isNext) this.#before = field === undefined ? undefined : before;
+    if (field === undefined) return;
+    this.#field = field;
+    this.#timer = setTimeout(() => this.catchUp(), WHOLE_AFTER);
   }
 
   /** Lets the record count as it is. */
   catchUp(): void {
-    this.#stop();
-    this.#before = undefined;
+    this.hostDisconnected();
     this.host.requestUpdate();
   }
 
