@@ -15,8 +15,8 @@ const STEP_MINUTES = 60;
 const EXTRA = ['firefox', 'webkit'];
 /**
  * What runs after what, and what beside what. The browser tests of an engine leave a third of the time to others, since their pages wait
- * for frames and for the driver; Firefox and WebKit show one page at a time. So what opens browsers shares the cores. The unit tests keep
- * one core busy, and the build waits for a browser as long as it computes.
+ * for frames and for the driver; Firefox and WebKit show one page at a time. So what opens browsers shares the cores. The build waits
+ * for a browser as long as it computes, and types and lint keep one core busy: what they leave goes to the unit tests.
  */
 const PLAN = [
   [['package']],
