@@ -6,11 +6,6 @@ export type PointerKind = 'mouse' | 'pen' | 'touch';
 export type Point = readonly [x: number, y: number];
 export type Target = Element | Point;
 
-/**
- * A pixel of the screen in CSS px, by which a page scrolls: Firefox is shown at a tenth of its size (`engines/firefox-inside.mjs`).
- */
-export const SCREEN_PIXEL = navigator.userAgent.includes('Firefox') ? 10 : 1;
-
 interface PointerOptions {
   kind?: PointerKind;
   button?: 'left' | 'right';
@@ -144,6 +139,16 @@ export async function press(...chords: string[]) {
 /** Types text into whatever has the focus. */
 export async function type(text: string) {
   await keys({ type: text });
+}
+
+/** Shows the page at its own size: Firefox shows it at a tenth otherwise, and scrolls by whole pixels of the screen, ten of the page. */
+export async function atFullSize(act: () => Promise<void>): Promise<void> {
+  await executeServerCommand('real-size', true);
+  try {
+    await act();
+  } finally {
+    await executeServerCommand('real-size', false);
+  }
 }
 
 export interface Media {

@@ -13,6 +13,16 @@ function preparePage({ page }) {
   Object.assign(page.embedderElement.style, { transform: 'scale(0.1)', transformOrigin: '0 0' });
 }
 
+/** Shows the page at its own size, so that it scrolls by pixels of its own, or small again. */
+async function setSize({ page, there }, isFull) {
+  page.embedderElement.style.transform = isFull ? 'none' : 'scale(0.1)';
+  // Told to the page with what is painted next.
+  await new Promise((done) => {
+    page.topChromeWindow.requestAnimationFrame(() => page.topChromeWindow.requestAnimationFrame(done));
+  });
+  await there(() => undefined);
+}
+
 /** The settings of a reader. */
 async function setMedia({ page, there }, { media, features }) {
   const asked = Object.fromEntries(features.map(({ name, value }) => [name, value]));
@@ -114,6 +124,7 @@ export const INSIDE_FLAG = '--remote-allow-system-access';
 
 export const prepare = (page) => inside(page, preparePage);
 export const emulate = (page, media) => inside(page, setMedia, media);
+export const showFull = (page, isFull) => inside(page, setSize, isFull);
 export const tree = (page) => inside(page, readTree);
 
 const TYPES = { move: 'mousemove', down: 'mousedown', up: 'mouseup' };

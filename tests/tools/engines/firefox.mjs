@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { beyond, pointerActions } from './beyond.mjs';
-import { emulate, INSIDE_FLAG, pen, prepare, tree } from './firefox-inside.mjs';
+import { emulate, INSIDE_FLAG, pen, prepare, showFull, tree } from './firefox-inside.mjs';
 import { puppeteerCommands, QUIET } from './puppeteer.mjs';
 
 const PROGRAMS = [
@@ -53,6 +53,7 @@ export const commands = {
     await emulate(pageOf(session), media);
     return true;
   },
+  'real-size': (session, isFull) => showFull(pageOf(session), isFull),
   'real-tree': (session) => tree(pageOf(session)),
   'real-print'() {
     throw beyond('firefox', 'tagged PDF');

@@ -11,6 +11,8 @@ export const puppeteerCommands = {
     for (const [act, what] of Object.entries(keys)) await page(session).keyboard[act](what);
     return true;
   },
+  // Shown at its own size as it is.
+  'real-size': () => true,
   async 'real-viewport'(session, size) {
     await page(session).setViewport(size);
     return true;

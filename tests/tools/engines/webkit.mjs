@@ -338,6 +338,8 @@ export const commands = {
     throw beyond('webkit', 'finger or pen');
   },
   'real-keys': (session, keys) => perform(session, { type: 'key', id: 'keys', actions: keyActions(keys) }),
+  // Shown at its own size as it is.
+  'real-size': () => true,
   'real-viewport': (session, size) => session.browser.viewport(session.id, size).then(() => true),
   async 'real-media'(session, { media, features }) {
     const asked = Object.fromEntries(features.map(({ name, value }) => [name, value]));
