@@ -45,7 +45,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   bothArms: (doubts) =>
     `Die Schlagadern beider Arme können erkrankt sein (${doubts}): Jeder Vergleich mit dem Arm kann dann zu hoch ausfallen. Die Drücke an Knöchel und Zehe selbst und die Form der Kurven hängen nicht von den Armen ab.`,
   cuffReasons: {
-    acute: 'plötzlich schlecht durchblutet',
+    acute: 'vielleicht plötzlich schlecht durchblutet',
     access: 'Zugang für die Dialyse (Blutwäsche)',
     lymphoedema: 'gestaute Lymphe oder Lymphknoten entfernt',
     thrombosis: 'Zeichen eines Gerinnsels in einer tiefen Vene',

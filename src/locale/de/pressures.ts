@@ -88,7 +88,7 @@ const table: PressureTable = {
   bothArms: (doubts) =>
     `Die Armarterien können beidseits erkrankt sein: ${doubts}. Jeder Index kann dann zu hoch ausfallen. Absolute Knöchel- und Zehendrücke und Kurvenformen hängen nicht von den Armen ab.`,
   cuffReasons: {
-    acute: 'akut ischämisch',
+    acute: 'möglicherweise akut ischämisch',
     access: 'Dialyseshunt',
     lymphoedema: 'Lymphödem oder Lymphknoten entfernt',
     thrombosis: 'Zeichen einer tiefen Venenthrombose',

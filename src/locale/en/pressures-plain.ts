@@ -56,7 +56,7 @@ export const plainPressures: Otherwise<PressureTable> = {
   bothArms: (doubts) =>
     `The arteries of both arms may be diseased (${doubts}): every comparison with the arm may then come out too high. The ankle and toe pressures themselves, and the shape of the curves, do not depend on the arms.`,
   cuffReasons: {
-    acute: 'suddenly short of blood',
+    acute: 'perhaps suddenly short of blood',
     access: 'access for dialysis (blood washing)',
     lymphoedema: 'swelling from blocked lymph, or lymph glands removed',
     thrombosis: 'signs of a clot in a deep vein',

@@ -89,7 +89,7 @@ const table: PressureTable = {
   bothArms: (doubts) =>
     `Both arm arteries may be diseased: ${doubts}. Every index may then read too high. Absolute ankle and toe pressures and waveforms do not depend on the arms.`,
   cuffReasons: {
-    acute: 'acutely ischaemic',
+    acute: 'possibly acutely ischaemic',
     access: 'dialysis access',
     lymphoedema: 'lymphoedema or nodes removed',
     thrombosis: 'signs of deep vein thrombosis',

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { emptyExamination, type Examination } from '../../../src/examination/index.js';
+import '../../../src/locale/de/register.js';
+import { partMessagesFor } from '../../../src/locale/parts.js';
 import { cuffCautions, type TriageChoices } from '../../../src/triage/index.js';
 
 const told = (parts: object, choices?: TriageChoices) =>
@@ -34,6 +36,14 @@ describe('what stands against a cuff', () => {
     ['acute', leg({ colour: 'pale', temperature: 'cold' }), ['right leg acute call-first']],
   ])('%s', (_title, parts, expected) => {
     expect(told(parts)).toEqual(expected);
+  });
+
+  it.each(['en', 'de'])('calls no limb ischaemic that may be so (%s)', (tag) => {
+    const pale = { ...emptyExamination(), ...leg({ colour: 'pale', temperature: 'cold' }) } as Examination;
+    for (const register of ['trade', 'plain'] as const) {
+      const said = cuffCautions(pale).map(partMessagesFor(tag, register).pressures.cuff);
+      expect(said).toEqual([expect.stringMatching(/, (possibly|perhaps|möglicherweise|vielleicht) /)]);
+    }
   });
 
   it('a graft by the rule of the house', () => {
