@@ -12,11 +12,9 @@ const isNumber = (value: unknown): boolean => value === undefined || typeof valu
  * @returns its path, `undefined` where anything else changed, too, and `''` where nothing did
  */
 function changedNumber(before: Examination, after: Examination): string | undefined {
-  const [change, ...others] = recordDifferences(before, after);
+  const [change, another] = recordDifferences(before, after);
   if (!change) return '';
-  return others.length === 0 && isNumber(change.from) && isNumber(change.to)
-    ? change.path.join(' ')
-    : undefined;
+  return !another && isNumber(change.from) && isNumber(change.to) ? String(change.path) : undefined;
 }
 
 /**
